@@ -1,0 +1,50 @@
+//! What is wrong with a question, as data.
+//!
+//! A [`Problem`] names the field and says what would be right: a limit, the nearest counts that can be had. It
+//! holds no sentence, so that every language can make its own.
+
+use crate::units::parse::Unreadable;
+
+/// One thing that has to change before there is an answer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Problem {
+    /// The field of the question, by the name it has in the tool's `Question`.
+    pub field: &'static str,
+    /// What is wrong, with the nearest thing that would be right.
+    pub kind: Kind,
+}
+
+/// What is wrong, with the nearest thing that would be right.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub enum Kind {
+    /// The text is not a quantity.
+    Unreadable(Unreadable),
+    /// The number is smaller than can be worked with.
+    TooFew {
+        /// The smallest that works.
+        least: u32,
+    },
+    /// The number is larger than can be worked with.
+    TooMany {
+        /// The largest that works.
+        most: u32,
+    },
+    /// That number cannot be had exactly; these are the nearest that can.
+    NoExact {
+        /// The nearest below.
+        below: Option<u32>,
+        /// The nearest above.
+        above: Option<u32>,
+    },
+    /// It is so already; there is nothing to change.
+    Already,
+    /// It is such a multiple already; these are the next ones.
+    AlreadyMultiple {
+        /// The next below that can be had.
+        below: Option<u32>,
+        /// The next above that can be had.
+        above: Option<u32>,
+    },
+}

@@ -1,0 +1,149 @@
+//! Gauge: how many stitches, or rows, lie in a measured span. "21 stitches in 10 cm."
+//!
+//! A gauge is a count and the span it was counted over, and the two stay together: 10 cm and 4 in are 1.6 % apart, so
+//! 21 stitches in 4 in is another gauge than 21 stitches in 10 cm. One [`Gauge`] is one direction; a fabric has two. The
+//! count is held in thousandths, so that 21 1/2 and 5.25 are exact. Common practice, no source.
+//!
+//! ```
+//! use loopwright::units::{Gauge, Length, LengthUnit};
+//!
+//! let metric = Gauge::of(21, Gauge::TEN_CM);
+//! let inches = Gauge::of(21, Gauge::FOUR_INCHES);
+//! let metre = Length::of(1, LengthUnit::M);
+//! assert_eq!(metric.count_over(metre), 210.0);
+//! assert!((inches.count_over(metre) - 206.69).abs() < 0.01);
+//! assert_eq!(metric.width_of(210.0), Some(metre));
+//! ```
+
+use super::parse::{Unreadable, pieces};
+use super::{Amount, Dimension, Length, LengthUnit};
+use crate::bounds::Bounds;
+
+/// Thousandths in one.
+const PARTS: u32 = 1_000;
+
+/// A count over a span, in one direction.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Gauge {
+    thousandths: u32,
+    span: Length,
+}
+
+impl Gauge {
+    /// The span of most labels outside the United States.
+    pub const TEN_CM: Length = Length::of(10, LengthUnit::Cm);
+    /// The span of most labels in the United States.
+    pub const FOUR_INCHES: Length = Length::from_inches(4);
+    /// How many stitches or rows a page accepts over a span.
+    pub const COUNTS: Bounds<u32> = Bounds::new(1, 400);
+
+    /// So many thousandths over a span; none when either is not above zero.
+    pub fn new(thousandths: u32, span: Length) -> Option<Self> {
+        (thousandths > 0 && span > Length::ZERO).then_some(Self { thousandths, span })
+    }
+
+    /// A whole count over a span. A count of zero is taken as one thousandth and a span not above zero as 10 cm, so
+    /// that it can be used for constants and never divides by zero.
+    pub const fn of(count: u32, span: Length) -> Self {
+        let thousandths = if count == 0 {
+            1
+        } else {
+            count.saturating_mul(PARTS)
+        };
+        let span = if span.to_nm() > 0 { span } else { Self::TEN_CM };
+        Self { thousandths, span }
+    }
+
+    /// The count over its own span.
+    pub fn count(self) -> f64 {
+        f64::from(self.thousandths) / f64::from(PARTS)
+    }
+
+    /// The span the count was taken over.
+    pub const fn span(self) -> Length {
+        self.span
+    }
+
+    /// How many lie in one centimetre.
+    pub fn per_cm(self) -> f64 {
+        self.count() / self.span.in_unit(LengthUnit::Cm)
+    }
+
+    /// How many lie in a length.
+    pub fn count_over(self, length: Length) -> f64 {
+        self.count() * (length.to_nm() as f64 / self.span.to_nm() as f64)
+    }
+
+    /// How much room so many take, rounded once to the nanometre; none when it is too long to hold.
+    pub fn width_of(self, count: f64) -> Option<Length> {
+        Length::from_f64(count / self.per_cm(), LengthUnit::Cm)
+    }
+
+    /// Reads a count, which may have a part (`21 1/2`), taken over `span`.
+    ///
+    /// # Errors
+    /// [`Unreadable`] with the limits of [`Gauge::COUNTS`] as counts.
+    pub fn read(text: &str, span: Length) -> Result<Self, Unreadable> {
+        let (number, unit) = pieces(text)?;
+        if let Some(written) = unit.filter(|unit| unit.dimension() != Dimension::Count) {
+            return Err(Unreadable::WrongKind {
+                written,
+                wanted: Dimension::Count,
+            });
+        }
+        let thousandths = number.value.times(i64::from(PARTS));
+        let bound = |count: u32| i128::from(count) * i128::from(PARTS);
+        if thousandths < bound(Self::COUNTS.least) {
+            return Err(Unreadable::TooSmall {
+                least: Amount::Count(Self::COUNTS.least),
+            });
+        }
+        if thousandths > bound(Self::COUNTS.most) {
+            return Err(Unreadable::TooLarge {
+                most: Amount::Count(Self::COUNTS.most),
+            });
+        }
+        let read = u32::try_from(thousandths)
+            .ok()
+            .and_then(|t| Self::new(t, span));
+        read.ok_or(Unreadable::NotANumber)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn ten_centimetres_are_not_four_inches() {
+        let metre = Length::of(1, LengthUnit::M);
+        let (metric, inches) = (
+            Gauge::of(21, Gauge::TEN_CM),
+            Gauge::of(21, Gauge::FOUR_INCHES),
+        );
+        assert_eq!(metric.count_over(metre).round(), 210.0);
+        assert_eq!((inches.count_over(metre) * 10.0).round(), 2067.0);
+    }
+
+    #[test]
+    fn a_count_may_have_a_part() {
+        for text in ["21 1/2", "21½", "21.5", "21,5", "21.5 sts"] {
+            let gauge = Gauge::read(text, Gauge::TEN_CM).unwrap();
+            assert_eq!(gauge.count(), 21.5, "{text}");
+        }
+        assert!(matches!(
+            Gauge::read("0", Gauge::TEN_CM),
+            Err(Unreadable::TooSmall { .. })
+        ));
+        assert!(matches!(
+            Gauge::read("401", Gauge::TEN_CM),
+            Err(Unreadable::TooLarge { .. })
+        ));
+        assert!(matches!(
+            Gauge::read("21 cm", Gauge::TEN_CM),
+            Err(Unreadable::WrongKind { .. })
+        ));
+        assert_eq!(Gauge::read("", Gauge::TEN_CM), Err(Unreadable::Empty));
+    }
+}

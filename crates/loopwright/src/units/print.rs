@@ -1,0 +1,202 @@
+//! A quantity as it is written on the page: inches to the eighth as a fraction, centimetres to the half or the tenth.
+//!
+//! How finely is asked for by a [`Step`]. What is printed is for the eye only: it is rounded, so it must never be read
+//! back into a sum in place of the quantity itself (an eighth of an inch is most of a stitch). Reading a printed text
+//! gives the quantity within half a step, and printing that again gives the same text. A point marks decimals and a
+//! hyphen what is less than nothing; other languages are the page's affair.
+//!
+//! ```
+//! use loopwright::units::print::{Step, print, with_unit};
+//! use loopwright::units::{Length, LengthUnit, Mass, MassUnit};
+//!
+//! let width = Length::from_mm(191);
+//! assert_eq!(with_unit(width, LengthUnit::Inch, Step::Eighths), "7 1/2 in");
+//! assert_eq!(print(width, LengthUnit::Cm, Step::Half), "19");
+//! assert_eq!(print(width, LengthUnit::Cm, Step::Tenth), "19.1");
+//! assert_eq!(with_unit(Mass::from_grams(50), MassUnit::Ounce, Step::Hundredth), "1.76 oz");
+//! ```
+
+use super::Measure;
+
+/// How finely a quantity is shown, as a part of one unit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Step {
+    /// Whole units: `19`.
+    Whole,
+    /// To 0.5, as a decimal: `19.5`.
+    Half,
+    /// To 0.1: `19.1`.
+    Tenth,
+    /// To 0.01: `1.76`.
+    Hundredth,
+    /// To 0.001: `0.453`.
+    Thousandth,
+    /// To 1/4, as a fraction: `7 3/4`.
+    Quarters,
+    /// To 1/8, as a fraction: `7 1/8`.
+    Eighths,
+}
+
+impl Step {
+    /// Every step, decimals first.
+    pub const ALL: [Self; 7] = [
+        Self::Whole,
+        Self::Half,
+        Self::Tenth,
+        Self::Hundredth,
+        Self::Thousandth,
+        Self::Quarters,
+        Self::Eighths,
+    ];
+
+    /// How many steps there are in one unit.
+    pub const fn parts(self) -> u16 {
+        match self {
+            Self::Whole => 1,
+            Self::Half => 2,
+            Self::Quarters => 4,
+            Self::Eighths => 8,
+            Self::Tenth => 10,
+            Self::Hundredth => 100,
+            Self::Thousandth => 1000,
+        }
+    }
+
+    /// How many decimals are written at most; none when it is written as a fraction.
+    const fn decimals(self) -> Option<usize> {
+        match self {
+            Self::Whole => Some(0),
+            Self::Half | Self::Tenth => Some(1),
+            Self::Hundredth => Some(2),
+            Self::Thousandth => Some(3),
+            Self::Quarters | Self::Eighths => None,
+        }
+    }
+}
+
+/// The number alone, rounded once to the nearest step, halves away from zero. Noughts at the end are not written.
+pub fn print<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
+    let parts = i128::from(step.parts());
+    let steps = nearest(
+        i128::from(value.base()) * parts,
+        i128::from(T::per_unit(unit)),
+    );
+    let sign = if steps < 0 { "-" } else { "" };
+    let (whole, part) = (steps.abs() / parts, steps.abs() % parts);
+    match (part, step.decimals()) {
+        (0, _) => format!("{sign}{whole}"),
+        (part, Some(decimals)) => {
+            let text = format!("{:0decimals$}", part * 10_i128.pow(decimals as u32) / parts);
+            format!("{sign}{whole}.{}", text.trim_end_matches('0'))
+        }
+        (part, None) => {
+            let shared = common(part, parts);
+            let lead = if whole == 0 {
+                String::new()
+            } else {
+                format!("{whole} ")
+            };
+            format!("{sign}{lead}{}/{}", part / shared, parts / shared)
+        }
+    }
+}
+
+/// The number with its unit behind it, such as `7 1/2 in`.
+pub fn with_unit<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
+    format!("{} {}", print(value, unit, step), T::symbol(unit))
+}
+
+/// The whole number nearest to a fraction, halves away from zero. The bottom is above zero.
+fn nearest(top: i128, bottom: i128) -> i128 {
+    let away = (top.abs() * 2 + bottom) / (bottom * 2);
+    if top < 0 { -away } else { away }
+}
+
+/// The greatest divisor that two numbers share.
+fn common(a: i128, b: i128) -> i128 {
+    if b == 0 { a } else { common(b, a % b) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::parse::{Wanted, read};
+    use crate::units::{Length, LengthUnit, Mass, MassUnit};
+    use proptest::prelude::*;
+
+    #[test]
+    fn fractions_are_in_lowest_terms_and_zero_has_no_sign() {
+        let print = |parts, step| print(Length::from_sixty_fourths(parts), LengthUnit::Inch, step);
+        assert_eq!(print(480, Step::Eighths), "7 1/2");
+        assert_eq!(print(56, Step::Eighths), "7/8");
+        assert_eq!(print(-56, Step::Eighths), "-7/8");
+        assert_eq!(print(-480, Step::Eighths), "-7 1/2");
+        assert_eq!(print(-3, Step::Eighths), "0");
+        assert_eq!(print(4, Step::Eighths), "1/8");
+        assert_eq!(print(63, Step::Eighths), "1");
+        assert_eq!(print(16, Step::Quarters), "1/4");
+        assert_eq!(print(16, Step::Half), "0.5");
+        assert_eq!(print(15, Step::Half), "0");
+    }
+
+    #[test]
+    fn decimals_end_without_noughts() {
+        let print = |mm, step| print(Length::from_mm(mm), LengthUnit::M, step);
+        assert_eq!(print(1_050, Step::Hundredth), "1.05");
+        assert_eq!(print(1_500, Step::Thousandth), "1.5");
+        assert_eq!(print(-7, Step::Thousandth), "-0.007");
+        assert_eq!(print(2_000, Step::Tenth), "2");
+        assert_eq!(print(100_000_000, Step::Tenth), "100000");
+    }
+
+    #[test]
+    fn the_ends_of_what_can_be_held_print() {
+        for step in Step::ALL {
+            for unit in LengthUnit::ALL {
+                assert!(!print(Length::MAX, unit, step).is_empty());
+                assert!(print(Length::MIN, unit, step).starts_with('-'));
+            }
+        }
+    }
+
+    /// Reading what is printed is within half a step, and printing that again changes nothing.
+    fn round_trips<T: Measure>(value: T, unit: T::Unit, step: Step) -> Result<(), TestCaseError> {
+        let (per_unit, parts) = (i128::from(T::per_unit(unit)), i128::from(step.parts()));
+        for text in [print(value, unit, step), with_unit(value, unit, step)] {
+            let back = read(&text, &Wanted::<T>::any(unit));
+            prop_assert!(back.is_ok(), "{text}: {back:?}");
+            let back = back.unwrap().value;
+            prop_assert_eq!(print(back, unit, step), print(value, unit, step));
+            // Off by at most half a step; and by half a nanometre or nanogram where a step is no whole number of them.
+            let off = (i128::from(back.base()) - i128::from(value.base())).abs();
+            let rounding = if per_unit % parts == 0 { 0 } else { parts };
+            prop_assert!(
+                off * 2 * parts <= per_unit + rounding,
+                "{text}: off by {off}"
+            );
+        }
+        Ok(())
+    }
+
+    /// Small values and large, but a kilogram short of the very ends, where rounding up cannot be held.
+    fn held() -> impl Strategy<Value = i64> {
+        let room = MassUnit::Kilogram.base();
+        prop_oneof![
+            -3_000_000_000..3_000_000_000_i64,
+            i64::MIN + room..i64::MAX - room
+        ]
+    }
+
+    proptest! {
+        #[test]
+        fn lengths_print_and_read_back(nm in held(), unit in prop::sample::select(&LengthUnit::ALL[..]), step in prop::sample::select(&Step::ALL[..])) {
+            round_trips(Length::from_nm(nm), unit, step)?;
+        }
+
+        #[test]
+        fn weights_print_and_read_back(ng in held(), unit in prop::sample::select(&MassUnit::ALL[..]), step in prop::sample::select(&Step::ALL[..])) {
+            round_trips(Mass::from_ng(ng), unit, step)?;
+        }
+    }
+}
