@@ -1,0 +1,264 @@
+//! Reads a written row back: `K4, (k2tog, K7) 3 times, k2tog, K3`.
+//!
+//! Letters may be large or small, brackets round or square, spaces where you like. A text that cannot be read gives
+//! the place and what was looked for there, never a guess.
+
+use super::{Item, Row, Run, Stitch};
+use std::fmt::{Display, Formatter};
+
+/// How deep brackets may stand within brackets.
+const DEEPEST: usize = 8;
+
+/// Where a text stopped making sense.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Misread {
+    /// Characters from the start of the text.
+    pub at: usize,
+    /// What was looked for and not found.
+    pub kind: Misreading,
+}
+
+/// What was looked for and not found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub enum Misreading {
+    /// A stitch or an opening bracket.
+    Stitch,
+    /// How often a bracket is worked: `3 times`, `twice`.
+    Times,
+    /// A number that a needle could hold.
+    Number,
+    /// The bracket that closes.
+    Closing,
+    /// Fewer brackets within brackets.
+    TooDeep,
+}
+
+impl Display for Misread {
+    fn fmt(&self, f: &mut Formatter<'_>) -> std::fmt::Result {
+        write!(f, "looked for {:?} after {} characters", self.kind, self.at)
+    }
+}
+
+impl std::error::Error for Misread {}
+
+/// Reads one row.
+///
+/// # Errors
+/// [`Misread`] with the place and what was looked for.
+pub fn read(text: &str) -> Result<Row, Misread> {
+    let mut reader = Reader {
+        text: text.chars().map(|c| c.to_ascii_lowercase()).collect(),
+        at: 0,
+    };
+    let items = reader.items(0)?;
+    if reader.at < reader.text.len() {
+        return Err(reader.lost(Misreading::Stitch));
+    }
+    Ok(Row { items })
+}
+
+struct Reader {
+    text: Vec<char>,
+    at: usize,
+}
+
+impl Reader {
+    /// Items up to the end of the text or a closing bracket.
+    fn items(&mut self, depth: usize) -> Result<Vec<Item>, Misread> {
+        let mut items = vec![self.item(depth)?];
+        while self.take(',') || self.take(';') {
+            items.push(self.item(depth)?);
+        }
+        self.spaces();
+        Ok(items)
+    }
+
+    fn item(&mut self, depth: usize) -> Result<Item, Misread> {
+        let closing = if self.take('(') {
+            ')'
+        } else if self.take('[') {
+            ']'
+        } else {
+            return self.run().map(Item::Run);
+        };
+        if depth == DEEPEST {
+            return Err(self.lost(Misreading::TooDeep));
+        }
+        let body = self.items(depth + 1)?;
+        if !self.take(closing) {
+            return Err(self.lost(Misreading::Closing));
+        }
+        match self.times()? {
+            Some(times) => Ok(Item::Repeat { body, times }),
+            None => Err(self.lost(Misreading::Times)),
+        }
+    }
+
+    fn run(&mut self) -> Result<Run, Misread> {
+        let stitch = self.stitch()?;
+        if stitch.is_plain() {
+            // A bare K is one stitch.
+            return Ok(Run::new(stitch, self.number()?.unwrap_or(1)));
+        }
+        Ok(Run::new(stitch, self.times()?.unwrap_or(1)))
+    }
+
+    /// The longest abbreviation that stands here, so that `k2tog` is not read as `K2`.
+    fn stitch(&mut self) -> Result<Stitch, Misread> {
+        self.spaces();
+        let longest = Stitch::ALL
+            .into_iter()
+            .map(|stitch| (self.matched(stitch.abbreviation().trim_end()), stitch))
+            .filter(|(length, stitch)| *length > 0 && self.ends_well(*length, *stitch))
+            .max_by_key(|(length, _)| *length);
+        match longest {
+            Some((length, stitch)) => {
+                self.at += length;
+                Ok(stitch)
+            }
+            None => Err(self.lost(Misreading::Stitch)),
+        }
+    }
+
+    /// A word ends where its letters end; only a plain stitch may be followed at once by its count.
+    fn ends_well(&self, length: usize, stitch: Stitch) -> bool {
+        match self.text.get(self.at + length) {
+            Some(c) if c.is_ascii_digit() => stitch.is_plain(),
+            Some(c) => !c.is_alphanumeric(),
+            None => true,
+        }
+    }
+
+    fn times(&mut self) -> Result<Option<u32>, Misread> {
+        for (word, times) in [("once", 1), ("twice", 2)] {
+            if self.word(word) {
+                return Ok(Some(times));
+            }
+        }
+        let start = self.at;
+        let Some(times) = self.number()? else {
+            return Ok(None);
+        };
+        if self.word("times") || self.word("time") {
+            return Ok(Some(times));
+        }
+        self.at = start;
+        Err(self.lost(Misreading::Times))
+    }
+
+    fn number(&mut self) -> Result<Option<u32>, Misread> {
+        self.spaces();
+        let mut value: Option<u32> = None;
+        while let Some(digit) = self.text.get(self.at).and_then(|c| c.to_digit(10)) {
+            let grown = value
+                .unwrap_or(0)
+                .checked_mul(10)
+                .and_then(|v| v.checked_add(digit));
+            value = Some(grown.ok_or_else(|| self.lost(Misreading::Number))?);
+            self.at += 1;
+        }
+        Ok(value)
+    }
+
+    fn word(&mut self, word: &str) -> bool {
+        self.spaces();
+        let length = self.matched(word);
+        let whole = length > 0
+            && !self
+                .text
+                .get(self.at + length)
+                .is_some_and(|c| c.is_alphanumeric());
+        if whole {
+            self.at += length;
+        }
+        whole
+    }
+
+    /// How many characters of `word` stand here: all of them or none.
+    fn matched(&self, word: &str) -> usize {
+        let rest = self.text.get(self.at..).unwrap_or_default();
+        let length = word.chars().count();
+        let same = rest.len() >= length
+            && word
+                .chars()
+                .zip(rest)
+                .all(|(a, b)| a.to_ascii_lowercase() == *b);
+        if same { length } else { 0 }
+    }
+
+    fn take(&mut self, wanted: char) -> bool {
+        self.spaces();
+        let here = self.text.get(self.at) == Some(&wanted);
+        self.at += usize::from(here);
+        here
+    }
+
+    fn spaces(&mut self) {
+        while self.text.get(self.at).is_some_and(|c| c.is_whitespace()) {
+            self.at += 1;
+        }
+    }
+
+    fn lost(&self, kind: Misreading) -> Misread {
+        Misread { at: self.at, kind }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    #[test]
+    fn letters_brackets_and_spaces_are_free() {
+        let plain = read("(K7, k2tog) 4 times, rib 3, ssk twice, P1").unwrap();
+        let free = read(" [k 7 ,K2TOG]4 times; RIB3,  Ssk  twice , p").unwrap();
+        assert_eq!(plain, free);
+    }
+
+    #[test]
+    fn a_lost_reader_says_where_and_what_for() {
+        for (text, at, kind) in [
+            ("", 0, Misreading::Stitch),
+            ("K7, blob", 4, Misreading::Stitch),
+            ("(K7, k2tog", 10, Misreading::Closing),
+            ("(K7, k2tog]", 10, Misreading::Closing),
+            ("(K7)", 4, Misreading::Times),
+            ("(K7) 3", 5, Misreading::Times),
+            ("K99999999999", 10, Misreading::Number),
+            ("K7) 3 times", 2, Misreading::Stitch),
+            ("k2togs", 2, Misreading::Stitch),
+        ] {
+            assert_eq!(read(text), Err(Misread { at, kind }), "{text}");
+        }
+        assert_eq!(
+            read(&"(".repeat(100_000)).map_err(|m| m.kind),
+            Err(Misreading::TooDeep)
+        );
+    }
+
+    fn any_row() -> impl Strategy<Value = Vec<Item>> {
+        let run = (0..Stitch::ALL.len(), 1_u32..200)
+            .prop_map(|(which, count)| Item::Run(Run::new(Stitch::ALL[which], count)));
+        run.prop_recursive(3, 24, 4, |inner| {
+            (prop::collection::vec(inner, 1..4), 1_u32..50)
+                .prop_map(|(body, times)| Item::Repeat { body, times })
+        })
+        .prop_map(|item| vec![item])
+    }
+
+    proptest! {
+        #[test]
+        fn what_is_written_reads_back_the_same(items in any_row()) {
+            let row = Row { items };
+            prop_assert_eq!(read(&row.to_string()), Ok(row));
+        }
+
+        #[test]
+        fn no_text_makes_the_reader_panic(text in "\\PC*") {
+            let _ = read(&text);
+        }
+    }
+}

@@ -1,0 +1,141 @@
+//! Works a written row on a simulated needle, stitch by stitch, and says what is on the needle at the end.
+//!
+//! This is the oracle of the crate: it knows nothing of how a row was made, only what each stitch uses and gives. It
+//! stops with a value, never a panic, where a knitter would stop: when the left needle is empty too soon.
+
+use super::{Row, Stitch};
+use std::fmt::{Display, Formatter};
+
+/// The most stitches that are worked before a row is given up as absurd.
+pub const MOST_WORKED: u64 = 1_000_000;
+
+/// What a row came to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Worked {
+    /// Stitches on the right needle.
+    pub on_needle: u64,
+    /// Stitches still unworked on the left needle.
+    pub left_over: u64,
+    /// Whether an increase was made in a gap with no stitch before it: at the very start of the row, or twice in the
+    /// same gap (a double yarn over).
+    pub crowded_gap: bool,
+    /// Whether the row ended on an increase made in a gap, outside the last stitch.
+    pub ended_in_gap: bool,
+}
+
+/// Why a row could not be worked to its end.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub enum Stuck {
+    /// The left needle had fewer stitches than the next stitch needs.
+    RanOut {
+        /// The stitch that could not be worked.
+        at: Stitch,
+        /// Stitches that were on the right needle by then.
+        made: u64,
+        /// Stitches that were left.
+        left: u64,
+    },
+    /// The row went on past [`MOST_WORKED`] stitches.
+    Endless,
+}
+
+impl Display for Stuck {
+    fn fmt(&self, f: &mut Formatter<'_>) -> std::fmt::Result {
+        match self {
+            Self::RanOut { at, made, left } => {
+                write!(
+                    f,
+                    "{left} stitches left for {at:?}, with {made} on the right needle"
+                )
+            }
+            Self::Endless => write!(f, "more than {MOST_WORKED} stitches"),
+        }
+    }
+}
+
+impl std::error::Error for Stuck {}
+
+/// Works the row on a needle that holds `stitches`.
+///
+/// # Errors
+/// [`Stuck`] when the row asks for more stitches than there are, or does not come to an end.
+pub fn work(row: &Row, stitches: u32) -> Result<Worked, Stuck> {
+    let mut left = u64::from(stitches);
+    let mut made = 0_u64;
+    let mut crowded_gap = false;
+    // At the start there is no stitch before the first gap, so the start counts as one already filled.
+    let mut in_gap = true;
+    for run in row.runs() {
+        for _ in 0..run.count {
+            let uses = u64::from(run.stitch.uses());
+            if left < uses {
+                return Err(Stuck::RanOut {
+                    at: run.stitch,
+                    made,
+                    left,
+                });
+            }
+            crowded_gap |= in_gap && run.stitch.is_in_gap();
+            in_gap = run.stitch.is_in_gap();
+            left -= uses;
+            made += u64::from(run.stitch.gives());
+            if made > MOST_WORKED {
+                return Err(Stuck::Endless);
+            }
+        }
+    }
+    Ok(Worked {
+        on_needle: made,
+        left_over: left,
+        crowded_gap,
+        ended_in_gap: made > 0 && in_gap,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::row::read;
+
+    fn worked(text: &str, stitches: u32) -> Result<Worked, Stuck> {
+        work(&read(text).unwrap(), stitches)
+    }
+
+    #[test]
+    fn a_row_that_fits_leaves_the_left_needle_empty() {
+        let done = worked("(K6, k2tog) 4 times", 32).unwrap();
+        assert_eq!((done.on_needle, done.left_over), (28, 0));
+    }
+
+    #[test]
+    fn a_row_that_asks_for_too_much_stops_at_the_stitch_it_cannot_make() {
+        let stuck = worked("(K6, k2tog) 4 times", 31).unwrap_err();
+        assert_eq!(
+            stuck,
+            Stuck::RanOut {
+                at: Stitch::K2tog,
+                made: 27,
+                left: 1
+            }
+        );
+    }
+
+    #[test]
+    fn a_bracket_that_uses_nothing_ends() {
+        assert_eq!(
+            worked("((yo) 100000 times) 100000 times", 4),
+            Err(Stuck::Endless)
+        );
+    }
+
+    #[test]
+    fn increases_in_one_gap_or_at_the_edge_are_seen() {
+        assert!(worked("K1, yo twice, K1", 2).unwrap().crowded_gap);
+        assert!(worked("M1, K2", 2).unwrap().crowded_gap);
+        assert!(worked("K2, M1", 2).unwrap().ended_in_gap);
+        let clean = worked("K1, M1, K1", 2).unwrap();
+        assert!(!clean.crowded_gap && !clean.ended_in_gap);
+    }
+}

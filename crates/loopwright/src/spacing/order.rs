@@ -1,0 +1,244 @@
+//! The orders in which long and short runs can follow each other, and how far each strays from even.
+//!
+//! Going round a ring, `plain` stitches shared between `changes` changes make runs of `plain / changes` and, for the
+//! remainder, of one more. *Most even* takes the integer error term of Bresenham ("Algorithm for computer control of a
+//! digital plotter", IBM Systems Journal 4(1), 1965): run `j` ends at `(j + 1) * plain / changes`, rounded down, so that
+//! any stretch of runs is within one stitch of its even share. *Two blocks* puts the long runs together: easy to
+//! remember, and it strays by `long * short / changes` stitches. *Blocks in turn* does that several times over.
+
+use std::cmp::Ordering;
+
+/// How long and short runs follow each other.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub enum Order {
+    /// All the long runs, then all the short ones.
+    TwoBlocks,
+    /// Two blocks, several times over.
+    BlocksInTurn,
+    /// Each run as near to its even place as whole stitches allow.
+    MostEven,
+}
+
+/// A quotient that is compared exactly.
+#[derive(Clone, Copy, Debug, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Fraction {
+    /// Above the line.
+    pub over: u64,
+    /// Below the line, never zero.
+    pub under: u64,
+}
+
+impl Fraction {
+    /// `over / under`; an `under` of zero is taken as one.
+    pub const fn new(over: u64, under: u64) -> Self {
+        Self {
+            over,
+            under: if under == 0 { 1 } else { under },
+        }
+    }
+
+    /// For printing.
+    pub fn to_f64(self) -> f64 {
+        self.over as f64 / self.under as f64
+    }
+}
+
+impl PartialEq for Fraction {
+    fn eq(&self, other: &Self) -> bool {
+        self.cmp(other) == Ordering::Equal
+    }
+}
+
+impl PartialOrd for Fraction {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        Some(self.cmp(other))
+    }
+}
+
+impl Ord for Fraction {
+    fn cmp(&self, other: &Self) -> Ordering {
+        let product = |a: u64, b: u64| u128::from(a) * u128::from(b);
+        product(self.over, other.under).cmp(&product(other.over, self.under))
+    }
+}
+
+/// So many runs of the same length, one after the other.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Batch {
+    pub run: u32,
+    pub times: u32,
+}
+
+/// The long and the short runs that a sharing-out makes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Shares {
+    pub short: Batch,
+    /// One stitch longer than the short ones; none when it comes out even.
+    pub long: Batch,
+}
+
+impl Shares {
+    /// Shares `plain` stitches between `runs` runs, of which there is at least one.
+    pub(super) fn of(plain: u32, runs: u32) -> Self {
+        let runs = runs.max(1);
+        let (length, over) = (plain / runs, plain % runs);
+        Self {
+            short: Batch {
+                run: length,
+                times: runs - over,
+            },
+            long: Batch {
+                run: length + 1,
+                times: over,
+            },
+        }
+    }
+}
+
+/// The orders worth offering, easiest first. They are rings: where each begins is chosen later.
+pub(super) fn orders(plain: u32, runs: u32) -> Vec<(Order, Vec<Batch>)> {
+    let shares = Shares::of(plain, runs);
+    if shares.long.times == 0 {
+        return vec![(Order::MostEven, vec![shares.short])];
+    }
+    if shares.long.times == 1 || shares.short.times == 1 {
+        // One run of the other length: there is only one ring.
+        return vec![(Order::MostEven, vec![shares.long, shares.short])];
+    }
+    let mut orders = vec![(Order::TwoBlocks, vec![shares.long, shares.short])];
+    if let Some(turns) = turns_wanted(plain, &shares) {
+        orders.push((Order::BlocksInTurn, in_turn(&shares, turns)));
+    }
+    orders.push((Order::MostEven, most_even(plain, runs)));
+    orders
+}
+
+/// Runs by Bresenham's error term.
+pub(super) fn most_even(plain: u32, runs: u32) -> Vec<Batch> {
+    let end = |run: u32| u64::from(run) * u64::from(plain) / u64::from(runs);
+    batches((0..runs).map(|run| (end(run + 1) - end(run)) as u32))
+}
+
+/// Joins equal neighbours.
+pub(super) fn batches(runs: impl Iterator<Item = u32>) -> Vec<Batch> {
+    let mut batches: Vec<Batch> = Vec::new();
+    for run in runs {
+        match batches.last_mut() {
+            Some(last) if last.run == run => last.times += 1,
+            _ => batches.push(Batch { run, times: 1 }),
+        }
+    }
+    batches
+}
+
+/// How often to take the two blocks in turn so that they stray at most half a run; none if once is enough, or if it
+/// would take so many turns that it is the most even order already.
+fn turns_wanted(plain: u32, shares: &Shares) -> Option<u32> {
+    let product = u64::from(shares.long.times) * u64::from(shares.short.times);
+    let least = u32::try_from((2 * product).div_ceil(u64::from(plain.max(1)))).ok()?;
+    let fewer = shares.long.times.min(shares.short.times);
+    if least < 2 || least >= fewer {
+        return None;
+    }
+    // Turns that divide both blocks are all alike, and so one bracket: worth up to twice as many turns.
+    let alike = (least..=2 * least)
+        .find(|turns| shares.long.times % turns == 0 && shares.short.times % turns == 0);
+    let turns = alike.unwrap_or(least);
+    (turns < fewer).then_some(turns)
+}
+
+fn in_turn(shares: &Shares, turns: u32) -> Vec<Batch> {
+    let share = |times: u32, turn: u32| {
+        let end = |t: u32| u64::from(t) * u64::from(times) / u64::from(turns);
+        (end(turn + 1) - end(turn)) as u32
+    };
+    (0..turns)
+        .flat_map(|turn| {
+            [shares.long, shares.short].map(|batch| Batch {
+                run: batch.run,
+                times: share(batch.times, turn),
+            })
+        })
+        .collect()
+}
+
+/// How far the changes stray from even: the widest difference between any stretch of runs and its even share.
+pub(super) fn drift(batches: &[Batch]) -> Fraction {
+    let runs: i128 = batches.iter().map(|b| i128::from(b.times)).sum();
+    let plain: i128 = batches
+        .iter()
+        .map(|b| i128::from(b.run) * i128::from(b.times))
+        .sum();
+    let (mut at, mut lowest, mut highest) = (0_i128, 0_i128, 0_i128);
+    // Counted in stitches times runs, so that it stays whole.
+    for batch in batches {
+        at += (i128::from(batch.run) * runs - plain) * i128::from(batch.times);
+        lowest = lowest.min(at);
+        highest = highest.max(at);
+    }
+    let under = u64::try_from(runs).unwrap_or(1);
+    Fraction::new(u64::try_from(highest - lowest).unwrap_or(u64::MAX), under)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn unrolled(batches: &[Batch]) -> Vec<u32> {
+        batches
+            .iter()
+            .flat_map(|b| std::iter::repeat_n(b.run, b.times as usize))
+            .collect()
+    }
+
+    #[test]
+    fn two_blocks_stray_by_what_their_counts_say() {
+        for (long, short, strays) in [(4, 12, 3), (30, 30, 15)] {
+            let shares = Shares::of(long * 7 + short * 6, long + short);
+            assert_eq!(
+                drift(&[shares.long, shares.short]),
+                Fraction::new(strays, 1)
+            );
+        }
+    }
+
+    #[test]
+    fn blocks_in_turn_stray_at_most_half_a_run_when_the_turns_are_alike() {
+        let offered = orders(30 * 7 + 30 * 6, 60);
+        let (_, turns) = offered
+            .iter()
+            .find(|(o, _)| *o == Order::BlocksInTurn)
+            .expect("30 and 30 stray by 15");
+        assert!(drift(turns) <= Fraction::new(390, 120));
+    }
+
+    proptest! {
+        #[test]
+        fn every_order_holds_the_same_runs(runs in 1_u32..300, plain in 0_u32..3_000) {
+            let mut wanted = unrolled(&most_even(plain, runs));
+            wanted.sort_unstable();
+            for (order, batches) in orders(plain, runs) {
+                let mut have = unrolled(&batches);
+                have.sort_unstable();
+                prop_assert_eq!(&have, &wanted, "{:?}", order);
+            }
+        }
+
+        // Not only the count of long and short runs, but their order is the promise.
+        #[test]
+        fn any_stretch_of_the_most_even_order_is_within_one_stitch_of_even(runs in 1_u32..60, plain in 0_u32..600) {
+            let ring = unrolled(&most_even(plain, runs)).repeat(2);
+            for start in 0..runs as usize {
+                for length in 1..=runs as usize {
+                    let sum: u32 = ring[start..start + length].iter().sum();
+                    let even = length as f64 * f64::from(plain) / f64::from(runs);
+                    prop_assert!((f64::from(sum) - even).abs() < 1.0 + 1e-9);
+                }
+            }
+            prop_assert!(drift(&most_even(plain, runs)) < Fraction::new(1, 1));
+        }
+    }
+}
