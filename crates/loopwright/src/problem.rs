@@ -3,6 +3,7 @@
 //! A [`Problem`] names the field and says what would be right: a limit, the nearest counts that can be had. It
 //! holds no sentence, so that every language can make its own.
 
+use crate::units::Amount;
 use crate::units::parse::Unreadable;
 
 /// One thing that has to change before there is an answer.
@@ -31,6 +32,20 @@ pub enum Kind {
         /// The largest that works.
         most: u32,
     },
+    /// The quantity is smaller than can be worked with.
+    TooSmall {
+        /// The smallest that works.
+        least: Amount,
+    },
+    /// The quantity is larger than can be worked with.
+    TooLarge {
+        /// The largest that works.
+        most: Amount,
+    },
+    /// This has to be answered before the rest means anything.
+    Missing,
+    /// The gauge that is known cannot tell the yarn in a stitch: a stockinette gauge can, or a swatch on the scale.
+    NeedsSwatch,
     /// That number cannot be had exactly; these are the nearest that can.
     NoExact {
         /// The nearest below.
@@ -47,4 +62,24 @@ pub enum Kind {
         /// The next above that can be had.
         above: Option<u32>,
     },
+}
+
+impl Kind {
+    /// The numbers that would be right, nearest first, for a field to offer.
+    pub fn nearest(&self) -> Vec<u32> {
+        match *self {
+            Self::TooFew { least } => vec![least],
+            Self::TooMany { most } => vec![most],
+            Self::NoExact { below, above } | Self::AlreadyMultiple { below, above } => {
+                below.into_iter().chain(above).collect()
+            }
+            Self::Unreadable(Unreadable::NotWhole { below, above }) => vec![below, above],
+            Self::Unreadable(_)
+            | Self::Already
+            | Self::TooSmall { .. }
+            | Self::TooLarge { .. }
+            | Self::Missing
+            | Self::NeedsSwatch => Vec::new(),
+        }
+    }
 }

@@ -1,0 +1,254 @@
+//! Cast-on: "The hem is to be 100 cm round and my washed swatch has 21 stitches in 10 cm. How many do I cast on?"
+//!
+//! Width times gauge is the count that would fit exactly: 100 cm x 21 / 10 cm = 210. The pattern takes a *multiple of
+//! so many, plus a few*, so the nearest such count is cast on, and its own real width is said beside its neighbours'.
+//! The plus is for the two edges of a flat piece, and a round has none, so there it is dropped. Edge and seam stitches
+//! stand outside the width. Who joins a round by working the first and the last stitch together casts on one more.
+//! The sum is arithmetic; one seam stitch an edge, and what is outside the width, are common practice, no source.
+//!
+//! ```
+//! use loopwright::cast_on::{Multiple, Question, answer};
+//! use loopwright::units::{Gauge, Length, LengthUnit};
+//!
+//! let metre = Length::of(1, LengthUnit::M);
+//! let question = Question {
+//!     multiple: Multiple { of: 8, plus: 3 },
+//!     ..Question::about(metre, Gauge::of(21, Gauge::TEN_CM))
+//! };
+//! let answer = answer(&question).unwrap();
+//! // 210 is no multiple of 8; 208 is nearer than 216, and 208 / 2.1 is 99 cm.
+//! assert_eq!(answer.pick.cast_on, 208);
+//! assert_eq!(answer.above.map(|count| count.cast_on), Some(216));
+//! assert_eq!(answer.pick.width, Length::from_nm(990_476_190));
+//! ```
+
+mod fit;
+mod markers;
+mod note;
+
+pub use markers::{EVERY, MOST_GROUPS, MarkerPlan};
+pub use note::{Note, Step};
+
+use crate::bounds::Bounds;
+use crate::problem::{Kind, Problem};
+use crate::units::{Amount, Gauge, Length, LengthUnit};
+use fit::Fit;
+
+/// How many stitches may be cast on.
+pub const STITCHES: Bounds<u32> = Bounds::new(1, 100_000);
+
+/// How wide the knitting may be: 5 mm to 20 m.
+pub const WIDTH: Bounds<Length> =
+    Bounds::new(Length::from_mm(5), Length::of(20, LengthUnit::M));
+
+/// Over what a gauge may have been counted: 5 mm to 1 m.
+pub const SPAN: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(1, LengthUnit::M));
+
+/// Stitches of one repeat.
+pub const MULTIPLE: Bounds<u32> = Bounds::new(1, 1_000);
+
+/// Stitches beside the repeats. More than one repeat of them is odd, but is written.
+pub const PLUS: Bounds<u32> = Bounds::new(0, 1_000);
+
+/// Edge or seam stitches at one edge.
+pub const EDGE: Bounds<u32> = Bounds::new(0, 100);
+
+/// Seam stitches at one edge of a flat piece when nothing else is said: mattress stitch takes in one. Common practice,
+/// no source.
+pub const USUAL_SEAM: u32 = 1;
+
+/// What is wanted, and the swatch.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Question {
+    /// How wide the washed piece is to be, or how far round; without edge and seam stitches. Within [`WIDTH`].
+    pub width: Length,
+    /// Stitches in a span of the *washed* swatch: [`Gauge::COUNTS`] over [`SPAN`].
+    pub gauge: Gauge,
+    /// What the pattern asks the count to be.
+    pub multiple: Multiple,
+    /// In the round or flat.
+    pub knitting: Knitting,
+}
+
+impl Question {
+    /// The usual question about a width: any count, in the round, joined without an extra stitch.
+    pub const fn about(width: Length, gauge: Gauge) -> Self {
+        Self {
+            width,
+            gauge,
+            multiple: Multiple { of: 1, plus: 0 },
+            knitting: Knitting::Round { extra: false },
+        }
+    }
+}
+
+/// `multiple of 8 plus 3`. At least one whole repeat is cast on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Multiple {
+    /// Stitches of one repeat, within [`MULTIPLE`]; 1 when any count will do.
+    pub of: u32,
+    /// Stitches beside the repeats, within [`PLUS`], that balance the two edges of a flat piece. Kept in the question
+    /// but not counted in the round, so that it is back when the knitting is flat again.
+    pub plus: u32,
+}
+
+/// In the round or flat, with what each adds outside the width.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Knitting {
+    /// In the round.
+    Round {
+        /// Cast on one more and join by working the first and the last stitch together.
+        extra: bool,
+    },
+    /// Back and forth.
+    Flat {
+        /// Edge stitches at each edge that stay to be seen, outside the width; within [`EDGE`].
+        edge: u32,
+        /// Stitches at each edge that the seam takes in; within [`EDGE`], usually [`USUAL_SEAM`], 0 for no seam.
+        seam: u32,
+    },
+}
+
+impl Knitting {
+    /// A flat piece that will be sewn.
+    pub const SEWN: Self = Self::Flat {
+        edge: 0,
+        seam: USUAL_SEAM,
+    };
+}
+
+/// How many to cast on.
+#[derive(Clone, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Answer {
+    /// The nearest count that the pattern can be worked on; the smaller of two that are equally near.
+    pub pick: Count,
+    /// One repeat fewer, unless there is none.
+    pub below: Option<Count>,
+    /// One repeat more, unless that is more than [`STITCHES`].
+    pub above: Option<Count>,
+    /// How wide the pick is if the swatch was read half a stitch wrong, either way.
+    pub range: Range,
+    /// Where to set markers while casting on, for each of [`EVERY`].
+    pub markers: [MarkerPlan; 3],
+    /// Which of `markers` to offer first: the closest set that needs no more than [`MOST_GROUPS`] to be counted.
+    pub suggested: usize,
+    /// What else she should know.
+    pub notes: Vec<Note>,
+    /// The sum.
+    pub steps: Vec<Step>,
+}
+
+/// A count that the pattern can be worked on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Count {
+    /// Stitches to cast on: everything, the extra one of the join included.
+    pub cast_on: u32,
+    /// Stitches there are from the first row or round on: one fewer than cast on where one was extra for the join.
+    pub worked: u32,
+    /// Stitches that make the width: without edges, seams and the extra one.
+    pub inside: u32,
+    /// Whole repeats in them.
+    pub repeats: u32,
+    /// How wide those are, or how far round, after washing.
+    pub width: Length,
+    /// How wide it is with the edge stitches that stay to be seen.
+    pub with_edges: Length,
+    /// By how much `width` is over what was wanted; negative when it is under.
+    pub off: Length,
+}
+
+/// The least and the most, both possible.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Range {
+    /// The least.
+    pub least: Length,
+    /// The most.
+    pub most: Length,
+}
+
+/// Works out the count.
+///
+/// # Errors
+/// Every [`Problem`] has the field `width`, `gauge`, `multiple`, `plus`, `edge` or `seam`, and the nearest value that
+/// can be had.
+pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+    check(question)?;
+    let fit = Fit::of(question);
+    let (repeats, other) = fit.nearest();
+    if repeats > fit.most_repeats() {
+        let most = Amount::Length(fit.count(fit.most_repeats()).width);
+        return Err(vec![Problem {
+            field: "width",
+            kind: Kind::TooLarge { most },
+        }]);
+    }
+    let pick = fit.count(repeats);
+    let markers = EVERY.map(|every| MarkerPlan::of(pick.cast_on, every));
+    Ok(Answer {
+        below: (repeats > 1).then(|| fit.count(repeats - 1)),
+        above: (repeats < fit.most_repeats()).then(|| fit.count(repeats + 1)),
+        range: fit.range(pick.inside),
+        suggested: markers::suggest(&markers),
+        notes: note::notes(question, &pick, other.map(|other| fit.count(other))),
+        steps: note::steps(question, &fit, &pick),
+        markers,
+        pick,
+    })
+}
+
+fn check(question: &Question) -> Result<(), Vec<Problem>> {
+    let mut problems = Vec::new();
+    let lengths = [
+        ("width", question.width, WIDTH),
+        ("gauge", question.gauge.span(), SPAN),
+    ];
+    for (field, length, bounds) in lengths {
+        problems.extend(outside_length(field, length, bounds));
+    }
+    let gauge = question.gauge.count();
+    if gauge < f64::from(Gauge::COUNTS.least) {
+        problems.extend(outside("gauge", 0, Gauge::COUNTS));
+    } else if gauge > f64::from(Gauge::COUNTS.most) {
+        problems.extend(outside("gauge", u32::MAX, Gauge::COUNTS));
+    }
+    problems.extend(outside("multiple", question.multiple.of, MULTIPLE));
+    problems.extend(outside("plus", question.multiple.plus, PLUS));
+    if let Knitting::Flat { edge, seam } = question.knitting {
+        problems.extend(outside("edge", edge, EDGE));
+        problems.extend(outside("seam", seam, EDGE));
+    }
+    if problems.is_empty() {
+        Ok(())
+    } else {
+        Err(problems)
+    }
+}
+
+fn outside(field: &'static str, value: u32, bounds: Bounds<u32>) -> Option<Problem> {
+    let Bounds { least, most } = bounds;
+    let kind = match value {
+        _ if value < least => Kind::TooFew { least },
+        _ if value > most => Kind::TooMany { most },
+        _ => return None,
+    };
+    Some(Problem { field, kind })
+}
+
+fn outside_length(field: &'static str, value: Length, bounds: Bounds<Length>) -> Option<Problem> {
+    let (least, most) = (Amount::Length(bounds.least), Amount::Length(bounds.most));
+    let kind = match value {
+        _ if value < bounds.least => Kind::TooSmall { least },
+        _ if value > bounds.most => Kind::TooLarge { most },
+        _ => return None,
+    };
+    Some(Problem { field, kind })
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,314 @@
+//! Size from bust plus ease: "My bust is 91 cm. Which size do I knit, and how will it sit?"
+//!
+//! Ease is the garment round the bust less the body round the bust. So the first question is what the pattern's number
+//! measures. A list that says *to fit* names bodies: look for the body in it and add nothing, since the ease is in the
+//! garment already. A list of *finished* measures names garments: add the ease that is wanted to the body, and take the
+//! nearest. At another gauge than the pattern's a size does not measure what is listed: its stitches divided by the
+//! knitter's own gauge do, and the pick is made on that.
+//!
+//! A wrap hangs from neck and arms. What binds is the girth round bust and both upper arms, and the neck opening over the
+//! head; ease at the bust says nothing.
+//!
+//! The fits and their edition are in [`fit`](crate::tables::fit). Ease as a difference is a definition; the smaller size
+//! for knits that stretch, the larger for drape, and the estimates marked as such, are common practice, no source.
+//!
+//! ```
+//! use loopwright::sizing::{Ask, Listed, Question, answer, read_sizes};
+//! use loopwright::tables::fit::Fit;
+//! use loopwright::units::{Length, LengthUnit};
+//!
+//! let bust = Length::from_mm(910);
+//! let finished = read_sizes("97 (103, 111)", LengthUnit::Cm).unwrap();
+//! let question = Question { listed: Some(Listed::Garment), ask: Ask::Fit(Fit::Standard), ..Question::about(bust, finished) };
+//! let found = answer(&question).unwrap();
+//! assert_eq!((found.pick, found.ranked[0].ease()), (0, Some(Length::from_mm(60))));
+//!
+//! let to_fit = read_sizes("S 86-91, M 91-97, L 97-102", LengthUnit::Cm).unwrap();
+//! let question = Question { listed: Some(Listed::Body), ..Question::about(Length::from_mm(940), to_fit) };
+//! assert_eq!(answer(&question).unwrap().pick, 1);
+//! ```
+
+mod check;
+mod limits;
+mod note;
+mod own;
+mod rank;
+mod read;
+mod size;
+mod step;
+
+pub use limits::{
+    ARM_OF_BUST, BUST, CLOSE_CALL, EASE, FULL_OVER_HIGH, GIRTH, HEAD, NECK, SIZES, STITCHES,
+    TOO_TIGHT, UPPER_ARM,
+};
+pub use note::Note;
+pub use own::Moves;
+pub use read::{Unread, Why as WhyUnread, read_sizes, with_depths, with_stitches};
+pub use size::{Place, Size, Span, place};
+pub use step::Step;
+
+use crate::problem::Problem;
+use crate::tables::fit::Fit;
+use crate::units::{Gauge, Length};
+
+/// Thousandths.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(transparent)
+)]
+pub struct PerMille(pub i32);
+
+/// The body, the list, and how it should sit.
+#[derive(Clone, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Question {
+    /// The body round the fullest part of the bust, within [`BUST`].
+    pub bust: Length,
+    /// The body round the chest above the bust, under the arms, where measured; within [`BUST`].
+    pub high_bust: Option<Length>,
+    /// What is knitted.
+    pub garment: Garment,
+    /// The pattern's sizes, in any order.
+    pub sizes: Vec<Size>,
+    /// What the listed numbers measure. It is asked and never guessed: without it there is no answer.
+    pub listed: Option<Listed>,
+    /// How it should sit. Not looked at where bodies are listed.
+    pub ask: Ask,
+    /// Which way to go where two sizes are as good as each other.
+    pub cloth: Cloth,
+    /// The pattern's gauge, washed.
+    pub pattern: Option<Gauges>,
+    /// The knitter's own gauge, washed.
+    pub own: Option<Gauges>,
+}
+
+impl Question {
+    /// The usual question about a bust and a list: a sweater of standard fit that stretches. What the list measures is
+    /// still to be asked.
+    pub fn about(bust: Length, sizes: Vec<Size>) -> Self {
+        Self {
+            bust,
+            high_bust: None,
+            garment: Garment::Sweater,
+            sizes,
+            listed: None,
+            ask: Ask::Fit(Fit::Standard),
+            cloth: Cloth::Stretches,
+            pattern: None,
+            own: None,
+        }
+    }
+}
+
+/// What is knitted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Garment {
+    /// Worn round the body with the arms outside: sweater, cardigan, vest.
+    Sweater,
+    /// Worn over the arms: wrap, poncho, cape. The listed girth is the one at the underarm, not the hem.
+    Wrap(Wrap),
+}
+
+/// What binds in a wrap, where measured.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Wrap {
+    /// The girth round bust and both upper arms, arms hanging; within [`GIRTH`].
+    pub round: Option<Length>,
+    /// Round one upper arm, within [`UPPER_ARM`]; used where `round` is not measured.
+    pub upper_arm: Option<Length>,
+    /// The neck opening, stretched, where it goes over the head; within [`NECK`].
+    pub neck: Option<Length>,
+    /// Round the head, within [`NECK`].
+    pub head: Option<Length>,
+}
+
+/// What the listed numbers measure.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Listed {
+    /// The body: "to fit bust".
+    Body,
+    /// The garment: "finished bust", "actual measurement".
+    Garment,
+}
+
+/// How it should sit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Ask {
+    /// One of the five fits. For a wrap it only means that nothing may bind.
+    Fit(Fit),
+    /// So much ease, less than nothing allowed; within [`EASE`]. For a wrap it is room past the girth that binds.
+    Ease(Length),
+    /// So many thousandths of the body.
+    Percent(PerMille),
+}
+
+/// How the fabric takes a girth that is a little off.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Cloth {
+    /// It stretches, and snug is welcome: down.
+    Stretches,
+    /// It is to drape: up.
+    Drapes,
+}
+
+/// Stitches and rows of one fabric. Each carries its own span: 10 cm and 4 in may meet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Gauges {
+    /// Stitches.
+    pub stitches: Gauge,
+    /// Rows, where known.
+    pub rows: Option<Gauge>,
+}
+
+/// The size to knit, and how all of them sit.
+#[derive(Clone, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Answer {
+    /// The size to knit, as its place in the list of the question.
+    pub pick: usize,
+    /// The next best, where there is one.
+    pub runner_up: Option<usize>,
+    /// Why this one.
+    pub why: Why,
+    /// Every other size that is exactly as good, were it not for the cloth.
+    pub tied: Vec<usize>,
+    /// Every size, the pick first, then the runner-up, then from better to worse.
+    pub ranked: Vec<Ranked>,
+    /// The girth of the body that the sizes were held against: the bust, or for a wrap round bust and arms.
+    pub body: Length,
+    /// The garment girth that was looked for; none where bodies are listed.
+    pub target: Option<Length>,
+    /// What the knitter's own gauge moves, where both gauges are known.
+    pub moves: Option<Moves>,
+    /// What else she should know.
+    pub notes: Vec<Note>,
+    /// The sum.
+    pub steps: Vec<Step>,
+}
+
+/// Why a size was picked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub enum Why {
+    /// There is only one size.
+    OnlySize,
+    /// The body lies in its range, and in no other.
+    Within,
+    /// It is the nearest to what was looked for.
+    Nearest,
+    /// Another is exactly as near; the cloth decided.
+    Tie(Cloth),
+    /// Another is as near within [`CLOSE_CALL`]; the cloth decided.
+    CloseCall(Cloth),
+}
+
+/// How one size sits.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Ranked {
+    /// Its place in the list of the question.
+    pub size: usize,
+    /// The bodies it fits, where bodies are listed; moved to where they are at the knitter's own gauge.
+    pub fits: Option<Span>,
+    /// What the garment measures round the bust, where known; at the knitter's own gauge where that is known.
+    pub measures: Option<Measures>,
+    /// How it feels.
+    pub feel: Feel,
+    /// Whether it is as wanted: the body in its range, the ease in the band, nothing binding.
+    pub suits: bool,
+    /// How far it is from what was looked for, never below nothing.
+    pub away: Length,
+}
+
+impl Ranked {
+    /// The ease, where it is known and the garment is a sweater.
+    pub const fn ease(&self) -> Option<Length> {
+        match self.feel {
+            Feel::Ease { ease, .. } => Some(ease),
+            Feel::Room { .. } | Feel::Unknown => None,
+        }
+    }
+}
+
+/// What a size of garment measures.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Measures {
+    /// As the pattern has it: listed, or its stitches at the pattern's gauge.
+    pub pattern: Option<Length>,
+    /// At the knitter's own gauge.
+    pub own: Option<Length>,
+    /// Whether `own` comes from the size's stitches, or only from the listed girth by the two gauges, which may be off
+    /// by what the pattern rounded to whole repeats.
+    pub from_stitches: bool,
+}
+
+impl Measures {
+    /// What it will be: at her own gauge where that is known.
+    pub const fn girth(&self) -> Option<Length> {
+        match self.own {
+            Some(own) => Some(own),
+            None => self.pattern,
+        }
+    }
+}
+
+/// How a size feels.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub enum Feel {
+    /// Nobody knows: bodies are listed, and the garment's measure is not known.
+    Unknown,
+    /// A sweater.
+    Ease {
+        /// Garment less bust.
+        ease: Length,
+        /// The same in thousandths of the bust.
+        share: PerMille,
+        /// The word for it.
+        fit: Fit,
+        /// Whether it is tighter than [`TOO_TIGHT`].
+        too_tight: bool,
+    },
+    /// A wrap: garment less the girth round bust and both upper arms.
+    Room {
+        /// Less than nothing: it binds.
+        room: Length,
+    },
+}
+
+/// Picks the size.
+///
+/// # Errors
+/// A [`Problem`] for every field that is missing or outside its bounds: `bust`, `high_bust`, `sizes`, `listed`, `ease`,
+/// `round`, `upper_arm`, `neck`, `head`, `stitches`.
+pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+    let listed = check::check(question)?;
+    let body = rank::Body::of(question);
+    let goal = rank::Goal::of(question, listed, &body);
+    let found = rank::find(question, &goal, &body, own::Gauged::Own);
+    let moves = own::moves(question, &found);
+    Ok(Answer {
+        notes: note::notes(question, listed, &goal, &body, &found),
+        steps: step::steps(question, &goal, &body, &found),
+        pick: found.pick,
+        runner_up: found.runner_up,
+        why: found.why,
+        tied: found.tied,
+        ranked: found.ranked,
+        body: body.girth,
+        target: goal.target(),
+        moves,
+    })
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,296 @@
+//! Lists as patterns print them and as knitters type them.
+
+use super::*;
+use crate::sizing::Span;
+use crate::units::Length;
+use crate::units::print::{Step, print};
+use proptest::prelude::*;
+
+fn cm(tenths: i64) -> Length {
+    Length::from_mm(tenths)
+}
+
+/// What was read, each as `label from-to` in tenths of a centimetre.
+fn read(text: &str, unit: LengthUnit) -> Vec<(String, i64, i64)> {
+    let sizes = read_sizes(text, unit).unwrap_or_else(|unread| panic!("{text}: {unread:?}"));
+    let tenths = |length: Length| (length.to_nm() + 500_000).div_euclid(1_000_000);
+    sizes
+        .into_iter()
+        .map(|s| (s.label, tenths(s.girth.from), tenths(s.girth.to)))
+        .collect()
+}
+
+fn same(text: &str, wanted: &[(&str, i64, i64)]) {
+    let wanted: Vec<_> = wanted
+        .iter()
+        .map(|(l, a, b)| ((*l).to_owned(), *a, *b))
+        .collect();
+    assert_eq!(read(text, LengthUnit::Cm), wanted, "{text}");
+}
+
+#[test]
+fn a_to_fit_list_in_every_way_of_writing() {
+    let wanted = [("S", 860, 910), ("M", 910, 970), ("L", 970, 1020)];
+    for text in [
+        "S 86-91, M 91-97, L 97-102",
+        "S: 86–91; M: 91–97; L: 97–102 cm",
+        "To fit bust: S 86 - 91, M 91 to 97, L 97-102cm",
+        "S 86-91\nM 91-97\nL 97-102",
+        "- S 86-91\n- M 91-97\n- L 97-102",
+        "• S = 86—91 • M = 91—97 • L = 97—102",
+        "S (M, L): 86-91 (91-97, 97-102) cm",
+        "S (86-91) M (91-97) L (97-102)",
+        "86-91 S, 91-97 M, 97-102 L",
+        "S/M/L 86-91/91-97/97-102",
+        "S - 86-91, M - 91-97, L - 97-102",
+        "Sizes: S, M, L\nTo fit chest 86-91, 91-97, 97-102",
+        "Sweater: S 91-86, M 91-97, L 97-102",
+    ] {
+        let found = read(text, LengthUnit::Cm);
+        let girths: Vec<_> = found.iter().map(|(_, a, b)| (*a, *b)).collect();
+        assert_eq!(girths, wanted.map(|(_, a, b)| (a, b)), "{text}");
+        let labels: Vec<_> = found.iter().map(|(l, _, _)| l.as_str()).collect();
+        assert_eq!(labels, wanted.map(|(l, _, _)| l), "{text}");
+    }
+}
+
+#[test]
+fn a_finished_list_in_every_way_of_writing() {
+    for text in [
+        "97 (103, 111)",
+        "97 (103, 111) cm",
+        "97cm (103cm, 111cm)",
+        "97, 103, 111",
+        "97,103,111",
+        "97/103/111",
+        "97-103-111",
+        "97 (103) (111)",
+        "97 [103, 111]",
+        "Finished bust: 97 (103, 111) cm",
+        "Pullover: 97 (103, 111)",
+        "970 (1030, 1110) mm",
+        "97 (103, 111) cm / 38 (40½, 43¾) in",
+        "97 cm (38 in), 103 cm (40 1/2 in), 111 cm (43 3/4 in)",
+        "1 (2, 3): 97 (103, 111)",
+    ] {
+        let girths: Vec<_> = read(text, LengthUnit::Cm)
+            .iter()
+            .map(|(_, a, b)| (*a, *b))
+            .collect();
+        assert_eq!(girths, [(970, 970), (1030, 1030), (1110, 1110)], "{text}");
+    }
+    let labelled = read("1 (2, 3): 97 (103, 111)", LengthUnit::Cm);
+    assert_eq!(
+        labelled
+            .iter()
+            .map(|(l, _, _)| l.as_str())
+            .collect::<Vec<_>>(),
+        ["1", "2", "3"]
+    );
+}
+
+#[test]
+fn inches_with_fractions_and_quotes() {
+    let eighth = |parts: i64| Span::one(Length::from_sixty_fourths(parts * 8));
+    for text in [
+        "34 (36 1/2, 38¾, 40-1/2)",
+        "34” (36½”, 38 3/4″, 40 1/2\")",
+        "34 (36.5, 38,75; 40.5) in",
+        "34 in (36 1⁄2 in, 38¾ in, 40½ in)",
+        "34 (36½, 38¾, 40½)''",
+    ] {
+        let unit = LengthUnit::Inch;
+        let girths: Vec<_> = read_sizes(text, unit)
+            .unwrap()
+            .into_iter()
+            .map(|s| s.girth)
+            .collect();
+        assert_eq!(
+            girths,
+            [eighth(272), eighth(292), eighth(310), eighth(324)],
+            "{text}"
+        );
+    }
+    let range = read_sizes("34\" - 36\", 38 in to 40 in, 42 in - 44", LengthUnit::Cm).unwrap();
+    let inches = |a, b| Span::new(Length::from_inches(a), Length::from_inches(b));
+    let girths: Vec<_> = range.into_iter().map(|s| s.girth).collect();
+    assert_eq!(girths, [inches(34, 36), inches(38, 40), inches(42, 44)]);
+}
+
+#[test]
+fn labels_of_every_kind() {
+    same(
+        "XS/S 76-86, M/L 91-102",
+        &[("XS/S", 760, 860), ("M/L", 910, 1020)],
+    );
+    same(
+        "1X 112-117, 2X 122-127, 3XL 132",
+        &[("1X", 1120, 1170), ("2X", 1220, 1270), ("3XL", 1320, 1320)],
+    );
+    same("1 X 112-117", &[("1 X", 1120, 1170)]);
+    same(
+        "X-Small 71, Extra Large 110",
+        &[("X-Small", 710, 710), ("Extra Large", 1100, 1100)],
+    );
+    same(
+        "2 years 53, 4 yrs 58,5; 6-8 years: 64-67",
+        &[
+            ("2 years", 530, 530),
+            ("4 yrs", 585, 585),
+            ("6-8 years", 640, 670),
+        ],
+    );
+    same("2T 53 (4T 58)", &[("2T", 530, 530), ("4T", 580, 580)]);
+    same(
+        "size 10: 92, size 12: 97",
+        &[("10", 920, 920), ("12", 970, 970)],
+    );
+    same("10: 92, 12: 97", &[("10", 920, 920), ("12", 970, 970)]);
+    same("M 97", &[("M", 970, 970)]);
+    same("91-97 M", &[("M", 910, 970)]);
+    same("One size fits 86-112", &[("One size", 860, 1120)]);
+    same("1X/2X 112-122", &[("1X/2X", 1120, 1220)]);
+    same(
+        "S 86, 91, L 97",
+        &[("S", 860, 860), ("", 910, 910), ("L", 970, 970)],
+    );
+}
+
+#[test]
+fn a_comma_parts_sizes_or_decimals_as_it_makes_sense() {
+    let girths = |text| {
+        read(text, LengthUnit::Cm)
+            .iter()
+            .map(|(_, a, _)| *a)
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(girths("96,5 (101,5)"), [965, 1015]);
+    assert_eq!(girths("96,5, 101,5"), [965, 1015]);
+    assert_eq!(girths("86,91,97"), [860, 910, 970]);
+    assert_eq!(girths("97,103"), [970, 1030]);
+    assert_eq!(girths("96,50; 101,50"), [965, 1015]);
+}
+
+#[test]
+fn what_cannot_be_read_is_pointed_at() {
+    let unread = |text: &str| {
+        let unread = read_sizes(text, LengthUnit::Cm).unwrap_err();
+        unread
+            .iter()
+            .map(|u| (text[u.start..u.end].to_owned(), u.why))
+            .collect::<Vec<_>>()
+    };
+    let whys = |text: &str| {
+        unread(text)
+            .into_iter()
+            .map(|(piece, _)| piece)
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(unread(""), [(String::new(), Why::Nothing)]);
+    assert_eq!(
+        unread("to fit bust"),
+        [("to fit bust".to_owned(), Why::Nothing)]
+    );
+    assert_eq!(unread("S 86-91, M ?"), [("?".to_owned(), Why::Stray)]);
+    assert_eq!(unread("S 86-, M 91"), [("-".to_owned(), Why::HalfARange)]);
+    assert_eq!(unread("S 86, M, L 97"), [("M".to_owned(), Why::NoNumber)]);
+    assert_eq!(
+        unread("S, M, L"),
+        ["S", "M", "L"].map(|label| (label.to_owned(), Why::NoNumber))
+    );
+    assert_eq!(whys("S 3, M 86, L 9000"), ["3", "9000"]);
+    assert!(matches!(
+        unread("S 86, M 97 g")[0],
+        (_, Why::Number(Unreadable::WrongKind { .. }))
+    ));
+    assert!(matches!(
+        unread("97 sts, 103")[0],
+        (_, Why::Number(Unreadable::WrongKind { .. }))
+    ));
+    assert_eq!(unread("86 cm (91 cm), 40 in (44 in)")[0].1, Why::TwoLists);
+    let many = "97 ".repeat(101);
+    assert_eq!(unread(&many)[0].1, Why::TooMany { most: 100 });
+}
+
+#[test]
+fn stitches_and_depths_are_given_in_order() {
+    let sizes = read_sizes("97 (103, 111)", LengthUnit::Cm).unwrap();
+    for text in [
+        "204 (216, 234)",
+        "204, 216, 234",
+        "Cast on 204 (216, 234) sts",
+        "S 204/M 216/L 234",
+    ] {
+        let with = with_stitches(sizes.clone(), text).unwrap();
+        let stitches: Vec<_> = with.iter().map(|size| size.stitches).collect();
+        assert_eq!(stitches, [Some(204), Some(216), Some(234)], "{text}");
+    }
+    let unread = with_stitches(sizes.clone(), "204 (216)").unwrap_err();
+    assert_eq!(
+        unread[0].why,
+        Why::NotAsMany {
+            numbers: 2,
+            sizes: 3
+        }
+    );
+    let unread = with_stitches(sizes.clone(), "204 (21½, x3)").unwrap_err();
+    assert_eq!((unread[0].start, unread[0].end), (5, 9));
+    assert_eq!(with_stitches(sizes.clone(), " ").unwrap(), sizes);
+    let deep = with_depths(sizes.clone(), "60 (62½, 65)", LengthUnit::Cm).unwrap();
+    assert_eq!(deep[1].depth, Some(cm(625)));
+    assert!(with_depths(sizes.clone(), "60", LengthUnit::Cm).is_err());
+    assert_eq!(
+        with_depths(sizes.clone(), "", LengthUnit::Cm).unwrap(),
+        sizes
+    );
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(2000))]
+    #[test]
+    fn no_text_panics_and_every_place_is_in_it(text in "\\PC{0,40}|[SMLX0-9/,.()½\"' :-]{0,40}|([SML0-9]{1,3}|cm|in|to|[ ,(\\-\u{2013}]){0,20}") {
+        for unit in [LengthUnit::Cm, LengthUnit::Inch] {
+            let check = |unread: Vec<Unread>| {
+                assert!(!unread.is_empty());
+                for piece in unread {
+                    assert!(text.get(piece.start..piece.end).is_some(), "{piece:?} of {text:?}");
+                }
+            };
+            match read_sizes(&text, unit) {
+                Ok(sizes) => {
+                    assert!(!sizes.is_empty());
+                    assert!(sizes.iter().all(|s| GIRTH.allow(s.girth.from) && s.girth.from <= s.girth.to && GIRTH.allow(s.girth.to)));
+                }
+                Err(unread) => check(unread),
+            }
+            for sizes in [Vec::new(), vec![Size::new("", Span::one(cm(900)))]] {
+                if let Err(unread) = with_stitches(sizes.clone(), &text) { check(unread); }
+                if let Err(unread) = with_depths(sizes, &text, unit) { check(unread); }
+            }
+        }
+    }
+
+    #[test]
+    fn a_list_that_is_written_out_reads_back(
+        spans in prop::collection::vec((40..700_i64, 0..20_i64), 1..12),
+        inches: bool, labelled: bool, tail: bool,
+    ) {
+        let (unit, step, part) = if inches { (LengthUnit::Inch, Step::Eighths, 8) } else { (LengthUnit::Cm, Step::Tenth, 1) };
+        let length = |n: i64| if inches { Length::from_sixty_fourths(n * part) } else { cm(n + 100) };
+        let labels = ["XS", "S", "M", "L", "1X", "2X", "3X", "4X", "5X", "6X", "7X", "8X"];
+        let text: Vec<String> = spans.iter().enumerate().map(|(at, (from, more))| {
+            let label = if labelled { format!("{} ", labels[at]) } else { String::new() };
+            let (one, two) = (print(length(*from), unit, step), print(length(from + more), unit, step));
+            if *more == 0 { format!("{label}{one}") } else { format!("{label}{one} - {two}") }
+        }).collect();
+        let text = format!("{}{}", text.join("; "), if tail { format!(" {}", unit.symbol()) } else { String::new() });
+        let sizes = read_sizes(&text, unit);
+        prop_assume!(spans.iter().all(|(from, _)| GIRTH.allow(length(*from))));
+        let sizes = sizes.unwrap_or_else(|unread| panic!("{text}: {unread:?}"));
+        prop_assert_eq!(sizes.len(), spans.len(), "{}", text);
+        for (at, (size, (from, more))) in sizes.iter().zip(&spans).enumerate() {
+            prop_assert_eq!(size.girth, Span::new(length(*from), length(from + more)), "{}", text);
+            prop_assert_eq!(&size.label, if labelled { labels[at] } else { "" });
+        }
+    }
+}

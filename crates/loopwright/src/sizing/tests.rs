@@ -1,0 +1,842 @@
+//! The traps of choosing a size, each with the obvious sum beside ours, and what holds for every question.
+
+use super::*;
+use crate::problem::Kind;
+use crate::tables::body::{EN_WOMEN, WOMEN};
+use crate::units::print::{Step as PrintStep, print};
+use crate::units::{Amount, LengthUnit};
+use proptest::prelude::*;
+
+fn mm(mm: i64) -> Length {
+    Length::from_mm(mm)
+}
+
+fn sizes(text: &str) -> Vec<Size> {
+    read_sizes(text, LengthUnit::Cm).unwrap()
+}
+
+fn about(bust: i64, list: &str, listed: Listed) -> Question {
+    Question {
+        listed: Some(listed),
+        ..Question::about(mm(bust), sizes(list))
+    }
+}
+
+fn gauges(stitches: u32, rows: u32, span: Length) -> Option<Gauges> {
+    let gauge = |tenths: u32| Gauge::new(tenths * 100, span).unwrap();
+    Some(Gauges {
+        stitches: gauge(stitches),
+        rows: (rows > 0).then(|| gauge(rows)),
+    })
+}
+
+/// The size whose listed girth is nearest to a wanted one: the obvious sum.
+fn nearest_listed(question: &Question, wanted: Length) -> usize {
+    let away = |at: &usize| {
+        question.sizes[*at]
+            .girth
+            .middle()
+            .saturating_sub(wanted)
+            .to_nm()
+            .abs()
+    };
+    (0..question.sizes.len()).min_by_key(away).unwrap()
+}
+
+fn found(question: &Question) -> Answer {
+    answer(question).unwrap_or_else(|problems| panic!("{problems:?}"))
+}
+
+#[test]
+fn ease_is_never_added_to_a_list_of_bodies() {
+    let to_fit = about(910, "S 86-91, M 91-97, L 97-102", Listed::Body);
+    let naive = nearest_listed(&to_fit, mm(910 + 60));
+    let ours = found(&to_fit);
+    assert_eq!((ours.pick, ours.target), (0, None));
+    assert!(naive > ours.pick, "the obvious sum picks a size up");
+    for ask in [
+        Ask::Ease(mm(60)),
+        Ask::Ease(mm(-100)),
+        Ask::Percent(PerMille(200)),
+        Ask::Fit(Fit::Oversized),
+    ] {
+        assert_eq!(
+            found(&Question {
+                ask,
+                ..to_fit.clone()
+            }),
+            ours
+        );
+    }
+    assert!(ours.notes.contains(&Note::EaseIsInTheList) && ours.notes.contains(&Note::EaseUnknown));
+    assert_eq!(ours.ranked[0].ease(), None);
+    // The same body against what is finished: there the ease is asked and counts.
+    let finished = about(910, "97, 103", Listed::Garment);
+    let ours = found(&Question {
+        ask: Ask::Ease(mm(60)),
+        ..finished
+    });
+    assert_eq!((ours.pick, ours.ranked[0].ease()), (0, Some(mm(60))));
+}
+
+#[test]
+fn what_the_list_measures_is_asked_and_not_guessed() {
+    let unasked = Question::about(mm(910), sizes("97, 103"));
+    assert_eq!(
+        answer(&unasked),
+        Err(vec![Problem {
+            field: "listed",
+            kind: Kind::Missing
+        }])
+    );
+    let ranges = found(&about(910, "86-91, 91-97", Listed::Garment));
+    assert!(ranges.notes.contains(&Note::LooksLikeBodies));
+    assert!(
+        !found(&about(910, "97, 103", Listed::Garment))
+            .notes
+            .contains(&Note::LooksLikeBodies)
+    );
+}
+
+#[test]
+fn a_wrap_is_chosen_by_the_girth_round_bust_and_arms() {
+    let sweater = about(910, "S 110, M 140, L 155, XL 175", Listed::Garment);
+    let arms = Wrap {
+        upper_arm: Some(mm(300)),
+        ..Wrap::default()
+    };
+    let wrap = Question {
+        garment: Garment::Wrap(arms),
+        ..sweater.clone()
+    };
+    let (naive, ours) = (found(&sweater), found(&wrap));
+    assert_eq!((naive.pick, ours.pick), (0, 2));
+    assert_eq!(ours.body, mm(910 + 600));
+    assert_eq!(ours.ranked[0].feel, Feel::Room { room: mm(40) });
+    // By bust ease the first size has 20 cm to spare; round the arms it lacks 41.
+    let first = ours
+        .ranked
+        .iter()
+        .find(|ranked| ranked.size == naive.pick)
+        .unwrap();
+    assert_eq!(
+        (first.feel, first.suits),
+        (Feel::Room { room: mm(-410) }, false)
+    );
+    assert!(ours.notes.contains(&Note::RoundEstimated {
+        from_bust_alone: false
+    }));
+    // Measured is measured; more room is had by asking for it.
+    let measured = Wrap {
+        round: Some(mm(1380)),
+        ..arms
+    };
+    let measured = Question {
+        garment: Garment::Wrap(measured),
+        ..sweater
+    };
+    assert_eq!(found(&measured).pick, 1);
+    assert_eq!(
+        found(&Question {
+            ask: Ask::Ease(mm(150)),
+            ..measured
+        })
+        .pick,
+        2
+    );
+    // Nothing is wide enough.
+    let tight = found(&about_wrap(1200, "110, 140", Wrap::default()));
+    assert_eq!(tight.pick, 1);
+    assert!(
+        tight
+            .notes
+            .iter()
+            .any(|note| matches!(note, Note::BeyondTheList { larger: true, .. }))
+    );
+}
+
+fn about_wrap(bust: i64, list: &str, wrap: Wrap) -> Question {
+    Question {
+        garment: Garment::Wrap(wrap),
+        ..about(bust, list, Listed::Garment)
+    }
+}
+
+#[test]
+fn the_neck_of_a_wrap_has_to_pass_the_head() {
+    let neck = |neck: i64, head: Option<i64>| {
+        let wrap = Wrap {
+            neck: Some(mm(neck)),
+            head: head.map(mm),
+            ..Wrap::default()
+        };
+        let notes = found(&about_wrap(910, "160", wrap)).notes;
+        notes
+            .into_iter()
+            .find(|note| matches!(note, Note::NeckBinds { .. } | Note::NeckUnsure { .. }))
+    };
+    assert_eq!(neck(530, None), Some(Note::NeckBinds { short: mm(10) }));
+    assert_eq!(
+        neck(570, None),
+        Some(Note::NeckUnsure {
+            neck: mm(570),
+            heads: HEAD
+        })
+    );
+    assert_eq!(neck(600, None), None);
+    assert_eq!(neck(570, Some(570)), None);
+    assert_eq!(
+        neck(570, Some(580)),
+        Some(Note::NeckBinds { short: mm(10) })
+    );
+    let unknown = found(&about_wrap(910, "160", Wrap::default()));
+    assert!(unknown.notes.contains(&Note::NeckUnknown));
+    assert!(
+        unknown.ranked.iter().all(|ranked| ranked.ease().is_none()),
+        "no fit words for a wrap"
+    );
+}
+
+#[test]
+fn the_pick_is_made_on_what_a_size_measures_at_her_own_gauge() {
+    let listed = about(910, "S 97, M 103, L 111", Listed::Garment);
+    let known = with_stitches(listed.sizes.clone(), "204, 216, 234").unwrap();
+    let question = Question {
+        sizes: known,
+        pattern: gauges(210, 280, Gauge::TEN_CM),
+        own: gauges(225, 264, Gauge::TEN_CM),
+        ..listed.clone()
+    };
+    let (naive, ours) = (found(&listed), found(&question));
+    assert_eq!((naive.pick, ours.pick), (0, 1));
+    assert!(ours.notes.contains(&Note::PickMoved { from: 0 }));
+    // 216 stitches at 22.5 to 10 cm are 96 cm.
+    assert_eq!(ours.ranked[0].garment(), Some(mm(960)));
+    assert!(
+        ours.ranked
+            .iter()
+            .all(|ranked| ranked.measures.unwrap().from_stitches)
+    );
+    // The stitches count, not the listed girth by the gauges: the pattern rounded, and 208 are 1.9 cm more.
+    let rounded = with_stitches(question.sizes.clone(), "208, 216, 234").unwrap();
+    let girth = |sizes: Vec<Size>| {
+        let answer = found(&Question {
+            sizes,
+            own: gauges(210, 280, Gauge::TEN_CM),
+            ..question.clone()
+        });
+        answer
+            .ranked
+            .iter()
+            .find(|ranked| ranked.size == 0)
+            .unwrap()
+            .garment()
+            .unwrap()
+    };
+    let (exact, scaled) = (girth(rounded), girth(listed.sizes.clone()));
+    assert!(
+        exact.saturating_sub(scaled) > mm(20),
+        "{exact:?} {scaled:?}"
+    );
+    assert!(
+        found(&Question {
+            sizes: listed.sizes,
+            ..question
+        })
+        .notes
+        .contains(&Note::StitchesUnknown)
+    );
+}
+
+#[test]
+fn her_own_gauge_moves_lengths_and_yarn_too() {
+    let moves = |own| {
+        let pattern = gauges(210, 280, Gauge::TEN_CM);
+        found(&Question {
+            pattern,
+            own,
+            ..about(910, "97, 103", Listed::Garment)
+        })
+        .moves
+        .unwrap()
+    };
+    // 6 % off in rows over 22 cm is 1.3 cm: what the rows of the pattern do, while lengths by measure hold.
+    let six = moves(gauges(210, 264, Gauge::TEN_CM));
+    let off = six.armhole_by_rows.unwrap().saturating_sub(six.armhole);
+    assert_eq!(print(off, LengthUnit::Cm, PrintStep::Tenth), "1.3");
+    // A tenth more stitches to the area is 4.9 % more yarn, not 10 %.
+    let tenth = moves(gauges(231, 280, Gauge::TEN_CM));
+    assert_eq!(
+        (tenth.stitches, tenth.rows),
+        (PerMille(100), Some(PerMille(0)))
+    );
+    assert_eq!(tenth.yarn_same_measure, PerMille(49));
+    assert!(
+        tenth.yarn_same_size < PerMille(0),
+        "the same stitches, each with less yarn"
+    );
+    let unknown = moves(gauges(231, 0, Gauge::TEN_CM));
+    assert!(unknown.rows_assumed && unknown.armhole_by_rows.is_none());
+    assert_eq!(
+        (unknown.yarn_same_measure, unknown.yarn_same_size),
+        (PerMille(100), PerMille(0))
+    );
+}
+
+#[test]
+fn ten_centimetres_and_four_inches_meet_in_two_gauges() {
+    let listed = sizes("S 97, M 103, L 111");
+    let with = with_stitches(listed, "204, 216, 234").unwrap();
+    let question = |own| Question {
+        sizes: with.clone(),
+        ask: Ask::Ease(mm(10)),
+        pattern: gauges(210, 0, Gauge::TEN_CM),
+        own,
+        ..about(1000, "97", Listed::Garment)
+    };
+    let same_count = found(&question(gauges(210, 0, Gauge::FOUR_INCHES)));
+    let largest = same_count
+        .ranked
+        .iter()
+        .find(|ranked| ranked.size == 2)
+        .unwrap();
+    // 234 / 21 x 10.16 cm; by the counts alone it would be 111.4.
+    let (ours, naive) = (largest.garment().unwrap(), mm(1114));
+    assert_eq!(print(ours, LengthUnit::Cm, PrintStep::Tenth), "113.2");
+    assert!(ours.saturating_sub(naive) > mm(15));
+    assert_eq!(same_count.moves.unwrap().stitches, PerMille(-16));
+    // 21.336 in 4 inches is 21 in 10 cm: nothing moves, whatever the counts look like.
+    let same = Gauge::new(21_336, Gauge::FOUR_INCHES).map(|stitches| Gauges {
+        stitches,
+        rows: None,
+    });
+    let moves = found(&question(same)).moves.unwrap();
+    assert_eq!(
+        (moves.stitches, moves.yarn_same_measure),
+        (PerMille(0), PerMille(0))
+    );
+}
+
+#[test]
+fn what_is_printed_is_never_fed_forward() {
+    let bust = mm(931);
+    let printed = print(bust, LengthUnit::Cm, PrintStep::Half);
+    let again = sizes(&printed)[0].girth.from;
+    let pick = |bust| {
+        found(&Question {
+            bust,
+            ..about(0, "97, 103", Listed::Garment)
+        })
+        .pick
+    };
+    assert_eq!(printed, "93");
+    assert_ne!(
+        pick(bust),
+        pick(again),
+        "a printed bust would give another size"
+    );
+    // A list in eighths of an inch is held exactly: 38 3/8 in less 36 3/8 in is 2 in, not what their centimetres give.
+    let list = read_sizes("38 3/8, 42", LengthUnit::Inch).unwrap();
+    let inches = Question {
+        listed: Some(Listed::Garment),
+        ..Question::about(Length::from_sixty_fourths(36 * 64 + 24), list)
+    };
+    assert_eq!(
+        found(&inches).ranked[0].ease(),
+        Some(Length::from_inches(2))
+    );
+}
+
+#[test]
+fn an_ease_has_one_word_even_on_an_edge_or_in_a_gap() {
+    let fit = |ease: Length| {
+        let list = vec![Size::new("", Span::one(mm(900).saturating_add(ease)))];
+        let answer = found(&Question {
+            listed: Some(Listed::Garment),
+            ..Question::about(mm(900), list)
+        });
+        let Feel::Ease { fit, .. } = answer.ranked[0].feel else {
+            panic!()
+        };
+        let older = answer.notes.iter().find_map(|note| match note {
+            Note::OlderEdition { fit } => Some(*fit),
+            _ => None,
+        });
+        (fit, older)
+    };
+    let half_inch = Length::from_sixty_fourths(32);
+    // By the printed ranges 2 in are close and standard at once, and half an inch is nothing.
+    assert_eq!(
+        Fit::older(Length::from_inches(2)),
+        [Fit::Close, Fit::Standard]
+    );
+    assert_eq!(Fit::older(half_inch), []);
+    assert_eq!(
+        fit(Length::from_inches(2)),
+        (Fit::Standard, Some(Some(Fit::Close)))
+    );
+    assert_eq!(fit(half_inch), (Fit::Close, Some(None)));
+    assert_eq!(fit(Length::ZERO), (Fit::Close, Some(Some(Fit::VeryClose))));
+    assert_eq!(
+        fit(Length::from_nm(-half_inch.to_nm())),
+        (Fit::VeryClose, None)
+    );
+    assert_eq!(fit(mm(75)), (Fit::Standard, None));
+}
+
+#[test]
+fn negative_ease_has_its_share_and_is_cautioned_past_a_tenth() {
+    let at = |garment: i64, bust: i64| {
+        let list = vec![Size::new("", Span::one(mm(garment)))];
+        let ask = Ask::Percent(PerMille(-100));
+        let answer = found(&Question {
+            listed: Some(Listed::Garment),
+            ask,
+            ..Question::about(mm(bust), list)
+        });
+        let Feel::Ease {
+            share, too_tight, ..
+        } = answer.ranked[0].feel
+        else {
+            panic!()
+        };
+        assert_eq!(
+            answer
+                .notes
+                .iter()
+                .any(|n| matches!(n, Note::TooTight { .. })),
+            too_tight
+        );
+        (share, too_tight, answer.target)
+    };
+    assert_eq!(at(900, 1000), (PerMille(-100), false, Some(mm(900))));
+    assert_eq!(at(899, 1000), (PerMille(-101), true, Some(mm(900))));
+    // Rounded to thousandths it is -100; it is past it all the same.
+    let (share, too_tight, _) = at(899, 999);
+    assert_eq!((share, too_tight), (PerMille(-100), true));
+}
+
+#[test]
+fn a_tie_goes_down_for_stretch_and_up_for_drape_and_is_shown() {
+    let tie = about(910, "95, 102", Listed::Garment);
+    let tie = Question {
+        ask: Ask::Ease(mm(75)),
+        ..tie
+    };
+    let pick = |cloth| {
+        found(&Question {
+            cloth,
+            ..tie.clone()
+        })
+    };
+    let (down, up) = (pick(Cloth::Stretches), pick(Cloth::Drapes));
+    assert_eq!(
+        (down.pick, down.why, down.tied),
+        (0, Why::Tie(Cloth::Stretches), vec![1])
+    );
+    assert_eq!(
+        (up.pick, up.why, up.runner_up),
+        (1, Why::Tie(Cloth::Drapes), Some(0))
+    );
+    // On the shared edge of two ranges the body is in both.
+    let edge = |cloth| {
+        found(&Question {
+            cloth,
+            ..about(910, "S 86-91, M 91-97", Listed::Body)
+        })
+    };
+    assert_eq!(
+        (edge(Cloth::Stretches).pick, edge(Cloth::Drapes).pick),
+        (0, 1)
+    );
+    assert_eq!(edge(Cloth::Drapes).why, Why::Tie(Cloth::Drapes));
+    // Nearly as near, the other way off: no tape can tell.
+    let near = |cloth| {
+        found(&Question {
+            cloth,
+            ..about(914, "86-90, 93-97", Listed::Body)
+        })
+    };
+    assert_eq!(
+        (near(Cloth::Stretches).pick, near(Cloth::Drapes).pick),
+        (0, 1)
+    );
+    assert_eq!(near(Cloth::Stretches).why, Why::CloseCall(Cloth::Stretches));
+    // The same way off is no tie: the nearer is better.
+    let outside = found(&about(1100, "96, 96.5", Listed::Body));
+    assert_eq!((outside.pick, outside.why), (1, Why::Nearest));
+}
+
+#[test]
+fn a_body_in_a_gap_or_outside_is_told_so() {
+    let women = |bust: i64| {
+        let list = WOMEN
+            .iter()
+            .map(|row| Size::from_row(row, LengthUnit::Inch))
+            .collect();
+        found(&Question {
+            listed: Some(Listed::Body),
+            ..Question::about(Length::from_inches(bust), list)
+        })
+    };
+    let gap = women(31);
+    let between = Note::BetweenSizes {
+        smaller: 0,
+        larger: 1,
+        gap: Length::from_inches(2),
+    };
+    assert!(gap.notes.contains(&between) && !gap.ranked[0].suits);
+    assert_eq!(
+        (gap.why, gap.pick, gap.runner_up),
+        (Why::Tie(Cloth::Stretches), 0, Some(1))
+    );
+    assert_eq!((women(37).pick, women(37).why), (2, Why::Within));
+    for (bust, larger, pick) in [(65, true, 8), (26, false, 0)] {
+        let beyond = women(bust);
+        let by = Length::from_inches(if larger { 3 } else { 2 });
+        assert!(beyond.notes.contains(&Note::BeyondTheList { larger, by }));
+        assert_eq!(beyond.pick, pick);
+    }
+    let garment = found(&about(1300, "97, 103", Listed::Garment));
+    assert!(garment.notes.contains(&Note::BeyondTheList {
+        larger: true,
+        by: mm(1375 - 1030)
+    }));
+    let none = found(&Question {
+        ask: Ask::Fit(Fit::Close),
+        ..about(910, "91, 97", Listed::Garment)
+    });
+    assert!(none.ranked[0].suits, "none at all is close");
+}
+
+#[test]
+fn one_size_unsorted_overlapping_and_doubled_lists() {
+    let one = found(&about(910, "One size 120", Listed::Garment));
+    assert_eq!((one.why, one.runner_up), (Why::OnlySize, None));
+    assert!(one.notes.contains(&Note::OneSize));
+    assert_eq!(one.ranked[0].ease(), Some(mm(290)));
+    let unsorted = found(&about(910, "L 111, S 97, M 103", Listed::Garment));
+    assert_eq!(unsorted.pick, 1);
+    assert!(unsorted.notes.contains(&Note::Unsorted));
+    let overlap = found(&about(900, "S 80-92, M 88-100", Listed::Body));
+    assert!(overlap.notes.contains(&Note::Overlap {
+        first: 0,
+        second: 1
+    }));
+    assert_eq!(
+        (overlap.why, overlap.tied),
+        (Why::Tie(Cloth::Stretches), vec![1])
+    );
+    let alike = found(&about(910, "97, 97, 103", Listed::Garment));
+    assert!(alike.notes.contains(&Note::Alike {
+        first: 0,
+        second: 1
+    }));
+    let edge = found(&about(900, "S 80-90, M 90-100", Listed::Body));
+    assert!(
+        !edge
+            .notes
+            .iter()
+            .any(|note| matches!(note, Note::Overlap { .. }))
+    );
+}
+
+#[test]
+fn a_list_of_bodies_moves_with_her_gauge_by_as_much_as_the_garment_does() {
+    let list = with_stitches(sizes("S 86-91, M 91-97, L 97-102"), "204, 216, 228").unwrap();
+    let question = Question {
+        pattern: gauges(210, 0, Gauge::TEN_CM),
+        own: gauges(225, 0, Gauge::TEN_CM),
+        sizes: list.clone(),
+        ..about(890, "97", Listed::Body)
+    };
+    let ours = found(&question);
+    // M is 216 stitches: 102.9 cm of the pattern's, 96 of hers. What was for 91 to 97 is now for 84.1 to 90.1.
+    assert_eq!(ours.pick, 1);
+    let fits = ours.ranked[0].fits.unwrap();
+    assert_eq!(print(fits.from, LengthUnit::Cm, PrintStep::Tenth), "84.1");
+    assert!(ours.notes.contains(&Note::PickMoved { from: 0 }));
+    // And since the garment is known, so is the ease.
+    assert_eq!(ours.ranked[0].ease(), Some(mm(70)));
+    assert!(!ours.notes.contains(&Note::EaseUnknown));
+    let no_stitches = found(&Question {
+        sizes: sizes("S 86-91, M 91-97, L 97-102"),
+        ..question
+    });
+    assert!(
+        no_stitches.notes.contains(&Note::StitchesUnknown)
+            && no_stitches.notes.contains(&Note::EaseUnknown)
+    );
+}
+
+#[test]
+fn stitches_that_cannot_be_are_not_reckoned_with() {
+    let with = |stitches: &str| {
+        let sizes = with_stitches(sizes("97, 103"), stitches).unwrap();
+        let pattern = gauges(210, 0, Gauge::TEN_CM);
+        found(&Question {
+            sizes,
+            pattern,
+            own: pattern,
+            ..about(910, "97", Listed::Garment)
+        })
+    };
+    let half = with("102, 108");
+    assert!(half.notes.iter().any(|n| matches!(
+        n,
+        Note::StitchesNotBelieved {
+            size: 0,
+            one_piece: true,
+            ..
+        }
+    )));
+    assert_eq!(half.ranked[0].garment(), Some(mm(970)));
+    let off = with("212, 216");
+    assert!(
+        off.notes
+            .iter()
+            .any(|n| matches!(n, Note::StitchesDiffer { size: 0, .. }))
+    );
+    let unused = Question {
+        own: gauges(220, 0, Gauge::TEN_CM),
+        ..about(910, "97", Listed::Garment)
+    };
+    assert!(found(&unused).notes.contains(&Note::OwnGaugeUnused));
+}
+
+#[test]
+fn a_full_bust_is_shown_the_size_of_its_shoulders() {
+    let question = about(1000, "S 86-91, M 91-97, L 97-102", Listed::Body);
+    let high = |high: i64| {
+        found(&Question {
+            high_bust: Some(mm(high)),
+            ..question.clone()
+        })
+        .notes
+    };
+    assert!(high(930).contains(&Note::HighBust {
+        size: 1,
+        more: mm(70)
+    }));
+    assert!(
+        !high(950)
+            .iter()
+            .any(|note| matches!(note, Note::HighBust { .. }))
+    );
+    assert!(high(1010).contains(&Note::HighBustLarger));
+}
+
+#[test]
+fn what_is_outside_its_bounds_is_told_by_field() {
+    let wrong = Question {
+        bust: Length::ZERO,
+        ask: Ask::Ease(mm(9_000)),
+        sizes: vec![
+            Size::new("", Span::one(Length::MAX)),
+            Size::new("", Span::one(Length::MAX)),
+        ],
+        ..about(910, "97", Listed::Garment)
+    };
+    let fields: Vec<_> = answer(&wrong)
+        .unwrap_err()
+        .iter()
+        .map(|problem| problem.field)
+        .collect();
+    assert_eq!(fields, ["bust", "ease", "sizes"]);
+    let none = Question {
+        sizes: Vec::new(),
+        ..about(910, "97", Listed::Garment)
+    };
+    assert_eq!(
+        answer(&none),
+        Err(vec![Problem {
+            field: "sizes",
+            kind: Kind::Missing
+        }])
+    );
+    let small = Question {
+        bust: mm(99),
+        ..about(910, "97", Listed::Garment)
+    };
+    let kind = Kind::TooSmall {
+        least: Amount::Length(BUST.least),
+    };
+    assert_eq!(
+        answer(&small),
+        Err(vec![Problem {
+            field: "bust",
+            kind
+        }])
+    );
+}
+
+fn any_ask() -> impl Strategy<Value = Ask> {
+    use Fit::{Close, Loose, Oversized, Standard, VeryClose};
+    prop_oneof![
+        prop::sample::select(vec![VeryClose, Close, Standard, Loose, Oversized]).prop_map(Ask::Fit),
+        (-200..300_i64).prop_map(|ease| Ask::Ease(mm(ease))),
+        (-150..250_i32).prop_map(|share| Ask::Percent(PerMille(share))),
+    ]
+}
+
+fn any_question() -> impl Strategy<Value = Question> {
+    let size = (500..1600_i64, 0..80_i64, prop::option::of(100..400_u32));
+    let list = prop::collection::vec(size, 1..9);
+    let gauge = || prop::option::of((150..300_u32, 0..400_u32, any::<bool>()));
+    (
+        500..1500_i64,
+        list,
+        any::<[bool; 3]>(),
+        any_ask(),
+        gauge(),
+        gauge(),
+        prop::option::of(200..500_i64),
+    )
+        .prop_map(
+            |(bust, list, [body, drapes, wrap], ask, pattern, own, arm)| {
+                let size = |(from, more, stitches): (i64, i64, Option<u32>)| Size {
+                    stitches,
+                    ..Size::new("", Span::new(mm(from), mm(from + more)))
+                };
+                let span = |inches| {
+                    if inches {
+                        Gauge::FOUR_INCHES
+                    } else {
+                        Gauge::TEN_CM
+                    }
+                };
+                let gauge = |g: Option<(u32, u32, bool)>| {
+                    g.and_then(|(s, r, inches)| gauges(s, r, span(inches)))
+                };
+                Question {
+                    listed: Some(if body { Listed::Body } else { Listed::Garment }),
+                    cloth: if drapes {
+                        Cloth::Drapes
+                    } else {
+                        Cloth::Stretches
+                    },
+                    garment: if wrap {
+                        Garment::Wrap(Wrap {
+                            upper_arm: arm.map(mm),
+                            ..Wrap::default()
+                        })
+                    } else {
+                        Garment::Sweater
+                    },
+                    ask,
+                    pattern: gauge(pattern),
+                    own: gauge(own),
+                    ..Question::about(mm(bust), list.into_iter().map(size).collect())
+                }
+            },
+        )
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(1500))]
+    #[test]
+    fn every_size_is_ranked_once_and_none_is_better_than_the_pick(question in any_question()) {
+        let answer = found(&question);
+        let mut ranked: Vec<usize> = answer.ranked.iter().map(|ranked| ranked.size).collect();
+        prop_assert_eq!(ranked.first(), Some(&answer.pick));
+        prop_assert_eq!(ranked.get(1).copied(), answer.runner_up);
+        ranked.sort_unstable();
+        prop_assert_eq!(ranked, (0..question.sizes.len()).collect::<Vec<_>>());
+        let best = answer.ranked[0];
+        for other in &answer.ranked[1..] {
+            prop_assert!(best.suits || !other.suits);
+            let better = other.suits == best.suits && other.away < best.away;
+            let close = best.away.saturating_sub(other.away) <= CLOSE_CALL;
+            prop_assert!(!better || close && matches!(answer.why, Why::CloseCall(_)), "{:?}", answer);
+        }
+        for pair in answer.ranked[1..].windows(2) {
+            prop_assert!((!pair[0].suits, pair[0].away) <= (!pair[1].suits, pair[1].away));
+        }
+    }
+
+    #[test]
+    fn ease_is_the_garment_less_the_body_and_its_word_is_its_band(question in any_question()) {
+        for ranked in found(&question).ranked {
+            let Feel::Ease { ease, fit, too_tight, share } = ranked.feel else { continue };
+            prop_assert_eq!(question.bust.saturating_add(ease), ranked.garment().unwrap());
+            prop_assert!(fit.band().has(ease));
+            prop_assert_eq!(too_tight, ease.to_nm() * 10 < -question.bust.to_nm());
+            prop_assert!((i64::from(share.0) * question.bust.to_nm() - ease.to_nm() * 1000).abs() * 2 <= question.bust.to_nm());
+        }
+    }
+
+    #[test]
+    fn the_order_of_the_list_changes_nothing_but_places(question in any_question()) {
+        let mut turned = question.clone();
+        turned.sizes.reverse();
+        let (one, two) = (found(&question), found(&turned));
+        let last = question.sizes.len() - 1;
+        let girth = |q: &Question, at: usize| q.sizes[at].girth;
+        if one.tied.is_empty() && two.tied.is_empty() {
+            prop_assert_eq!(girth(&question, one.pick), girth(&turned, two.pick));
+            prop_assert_eq!(one.pick, last - two.pick);
+        }
+        prop_assert_eq!(one.why, two.why);
+    }
+
+    #[test]
+    fn a_larger_body_is_never_given_a_smaller_size(question in any_question(), more in 0..200_i64) {
+        // Ranges of bodies in any order and overlap can hide a range in another; girths of garments cannot.
+        let question = Question { listed: Some(Listed::Garment), pattern: None, own: None, ..question };
+        let larger = Question { bust: question.bust.saturating_add(mm(more)), ..question.clone() };
+        let girth = |q: &Question| q.sizes[found(q).pick].girth.middle();
+        prop_assert!(girth(&question) <= girth(&larger));
+    }
+
+    #[test]
+    fn any_question_at_all_has_an_answer_or_problems(
+        bust: i64, high: Option<i64>, girths in prop::collection::vec((any::<i64>(), any::<i64>(), any::<Option<u32>>()), 0..4),
+        near: bool, ease: i64, share: i32, body: Option<bool>, arms: [Option<i64>; 4], wrap: bool,
+        counts: [(u32, i64); 4],
+    ) {
+        let nm = |value: i64| Length::from_nm(if near { value % 6_000_000_000 } else { value });
+        let gauge = |(count, span): (u32, i64)| Gauge::new(count, nm(span));
+        let pair = |s, r| gauge(s).map(|stitches| Gauges { stitches, rows: gauge(r) });
+        let sizes: Vec<Size> = girths.iter().map(|(from, to, stitches)| Size {
+            stitches: *stitches,
+            ..Size::new("", Span { from: nm(*from), to: nm(*to) })
+        }).collect();
+        for ask in [Ask::Ease(nm(ease)), Ask::Percent(PerMille(share)), Ask::Fit(Fit::VeryClose)] {
+            let [round, upper_arm, neck, head] = arms.map(|arm| arm.map(nm));
+            let question = Question {
+                high_bust: high.map(nm),
+                listed: body.map(|body| if body { Listed::Body } else { Listed::Garment }),
+                garment: if wrap { Garment::Wrap(Wrap { round, upper_arm, neck, head }) } else { Garment::Sweater },
+                ask,
+                pattern: pair(counts[0], counts[1]),
+                own: pair(counts[2], counts[3]),
+                ..Question::about(nm(bust), sizes.clone())
+            };
+            match answer(&question) {
+                Ok(answer) => prop_assert_eq!(answer.ranked.len(), sizes.len()),
+                Err(problems) => prop_assert!(!problems.is_empty()),
+            }
+        }
+    }
+}
+
+#[test]
+fn the_standards_sizes_meet_without_a_gap() {
+    let spans: Vec<Span> = EN_WOMEN
+        .iter()
+        .map(|code| Size::from_code(code).girth)
+        .collect();
+    for girth in 660..=1430 {
+        let of = match place(spans.iter().copied(), mm(girth)) {
+            Place::In { of, .. } => of,
+            other => panic!("{girth}: {other:?}"),
+        };
+        let on_edge = EN_WOMEN[1..].iter().any(|code| code.from == mm(girth));
+        assert_eq!(of, 1 + usize::from(on_edge), "{girth}");
+    }
+    assert_eq!(
+        place(spans.iter().copied(), mm(650)),
+        Place::Below { size: 0 }
+    );
+    assert_eq!(place(std::iter::empty(), mm(650)), Place::Nowhere);
+}

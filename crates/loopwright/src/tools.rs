@@ -1,0 +1,15 @@
+//! The one list of tools.
+//!
+//! A row is the tool's module and the time its question comes up. The maths, the app and the JavaScript crate all
+//! expand this list, so that a tool without its maths, its view, its words or its binding does not compile; menu,
+//! routes, titles, links, embedding and the gallery follow from it.
+
+/// Hands the list of tools to another macro, as `tool in Group,` rows in the order of the menu.
+#[macro_export]
+macro_rules! each_tool {
+    ($then:ident) => {
+        $then! {
+            spacing in Needles,
+        }
+    };
+}

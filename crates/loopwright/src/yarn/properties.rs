@@ -1,0 +1,343 @@
+//! What holds for every question: for sensible ones that the answer adds up, for absurd ones that there is no crash.
+
+use super::*;
+use crate::fabric::Fabric;
+use crate::units::Gauge;
+use proptest::prelude::*;
+
+/// Whether a strategy now and then gives a value that no bounds allow.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Values {
+    Sensible,
+    Absurd,
+}
+
+impl Values {
+    fn of<T: std::fmt::Debug + 'static>(
+        self,
+        sensible: impl Strategy<Value = T> + 'static,
+        absurd: impl Strategy<Value = T> + 'static,
+    ) -> BoxedStrategy<T> {
+        match self {
+            Self::Sensible => sensible.boxed(),
+            Self::Absurd => prop_oneof![15 => sensible, 1 => absurd].boxed(),
+        }
+    }
+
+    fn count(self, sensible: impl Strategy<Value = u32> + 'static) -> BoxedStrategy<u32> {
+        self.of(sensible, any::<u32>())
+    }
+
+    fn millimetres(self, sensible: impl Strategy<Value = i64> + 'static) -> BoxedStrategy<Length> {
+        self.of(
+            sensible.prop_map(Length::from_mm),
+            any::<i64>().prop_map(Length::from_nm),
+        )
+    }
+
+    fn grams(self, sensible: impl Strategy<Value = i64> + 'static) -> BoxedStrategy<Mass> {
+        self.of(
+            sensible.prop_map(Mass::from_grams),
+            any::<i64>().prop_map(Mass::from_ng),
+        )
+    }
+
+    fn gauge(self) -> BoxedStrategy<Gauge> {
+        let usual = (1_u32..=400).prop_map(|count| Gauge::of(count, Gauge::TEN_CM));
+        let absurd = (1_u32.., 1_i64..);
+        self.of(
+            usual,
+            absurd.prop_map(|(count, nm)| Gauge::new(count, Length::from_nm(nm)).unwrap()),
+        )
+    }
+
+    fn fabric(self) -> BoxedStrategy<Fabric> {
+        let percent = self.count(0_u32..=100);
+        prop_oneof![
+            4 => Just(Fabric::Stockinette),
+            2 => Just(Fabric::Garter),
+            1 => Just(Fabric::Rib),
+            1 => Just(Fabric::Cable),
+            1 => Just(Fabric::Lace),
+            1 => percent.prop_map(|percent| Fabric::Stranded { percent }),
+        ]
+        .boxed()
+    }
+
+    fn shape(self) -> BoxedStrategy<Shape> {
+        let level = (self.count(1_u32..300), self.count(1_u32..300))
+            .prop_map(|(stitches, rows)| Level { stitches, rows });
+        let sides = (
+            self.millimetres(1_i64..3_000),
+            self.millimetres(1_i64..3_000),
+        );
+        prop_oneof![
+            (self.count(1_u32..300), self.count(1_u32..300))
+                .prop_map(|(stitches, rows)| Shape::Rectangle { stitches, rows }),
+            (
+                self.count(0_u32..300),
+                self.count(1_u32..300),
+                self.count(1_u32..300)
+            )
+                .prop_map(|(from, to, rows)| Shape::Trapezoid { from, to, rows }),
+            proptest::collection::vec(level, 1..4).prop_map(Shape::Rows),
+            self.of(1_u64..100_000, any::<u64>())
+                .prop_map(|halves| Shape::Stitches(StitchSum { halves })),
+            (sides, self.gauge(), self.gauge()).prop_map(|((width, length), stitches, rows)| {
+                Shape::Area {
+                    width,
+                    length,
+                    stitches,
+                    rows,
+                }
+            }),
+        ]
+        .boxed()
+    }
+
+    fn section(self) -> BoxedStrategy<Section> {
+        let bind_off = prop_oneof![
+            Just(None),
+            Just(Some(BindOff::Plain)),
+            Just(Some(BindOff::Elastic)),
+            Just(Some(BindOff::ICord))
+        ];
+        let times = self.count(1_u32..4);
+        (self.shape(), self.fabric(), times, any::<bool>(), bind_off)
+            .prop_map(|(shape, fabric, times, cast_on, bind_off)| Section {
+                shape,
+                fabric,
+                times,
+                cast_on,
+                bind_off,
+            })
+            .boxed()
+    }
+
+    fn swatch(self) -> BoxedStrategy<Swatch> {
+        let rest = prop_oneof![
+            Just(Rest::Washed),
+            Just(Rest::Unwashed),
+            self.count(1_u32..=100)
+                .prop_map(|percent| Rest::PinnedOut { percent })
+        ];
+        let fabric = prop_oneof![2 => Just(Fabric::Stockinette), 1 => self.fabric()];
+        let weighed = (
+            self.fabric(),
+            (self.count(1_u32..300), self.count(1_u32..300)),
+            self.grams(1_i64..1_000),
+            self.grams(0_i64..=10),
+            any::<bool>(),
+        );
+        prop_oneof![
+            (fabric, self.gauge(), self.gauge(), rest).prop_map(
+                |(fabric, stitches, rows, rest)| Swatch::Gauge {
+                    fabric,
+                    stitches,
+                    rows,
+                    rest,
+                }
+            ),
+            weighed.prop_map(|(fabric, (stitches, rows), mass, scale, edges)| {
+                Swatch::Weighed {
+                    fabric,
+                    stitches,
+                    rows,
+                    mass,
+                    scale,
+                    edges,
+                }
+            }),
+        ]
+        .boxed()
+    }
+
+    fn extras(self) -> BoxedStrategy<Extras> {
+        let typed = (
+            self.millimetres(0_i64..10_000),
+            self.count(0_u32..300),
+            self.millimetres(0_i64..1_000),
+            self.millimetres(0_i64..100_000),
+        );
+        (any::<bool>(), any::<bool>(), typed)
+            .prop_map(|(swatch, joins, (seams, strands, strand, other))| Extras {
+                swatch,
+                joins,
+                seams,
+                strands,
+                strand,
+                other,
+            })
+            .boxed()
+    }
+
+    fn ball(self) -> BoxedStrategy<Ball> {
+        (self.millimetres(1_000_i64..500_000), self.grams(1_i64..500))
+            .prop_map(|(length, mass)| Ball { length, mass })
+            .boxed()
+    }
+
+    fn piece(self) -> BoxedStrategy<Ask> {
+        let sections = proptest::collection::vec(self.section(), 1..4);
+        (sections, self.swatch(), self.extras())
+            .prop_map(|(sections, swatch, extras)| {
+                Ask::Piece(Piece {
+                    sections,
+                    swatch,
+                    extras,
+                })
+            })
+            .boxed()
+    }
+
+    fn question(self) -> BoxedStrategy<Question> {
+        let ask = prop_oneof![
+            4 => self.piece(),
+            1 => (self.count(1_u32..30), self.ball())
+                .prop_map(|(balls, ball)| Ask::Balls { balls, ball }),
+            1 => self.millimetres(1_000_i64..10_000_000).prop_map(Ask::Length),
+        ];
+        (ask, self.ball(), self.count(0_u32..=100))
+            .prop_map(|(ask, ball, reserve)| Question { ask, ball, reserve })
+            .boxed()
+    }
+}
+
+/// The answer, or none where the only thing wrong is that the swatch does not speak for the fabric.
+fn told(question: &Question) -> Option<Answer> {
+    match answer(question) {
+        Ok(told) => Some(told),
+        Err(problems) => {
+            let swatch = |problem: &Problem| problem.kind == crate::problem::Kind::NeedsSwatch;
+            // Or that a coarse gauge and a heavy ball together pass what any piece takes.
+            let long = |problem: &Problem| problem.field == "sections";
+            let only = problems
+                .iter()
+                .all(|problem| swatch(problem) || long(problem));
+            assert!(only, "{problems:?}");
+            None
+        }
+    }
+}
+
+fn garter(stitches: u32, rows: u32) -> Question {
+    let swatch = Swatch::stockinette(Gauge::of(21, Gauge::TEN_CM), Gauge::of(28, Gauge::TEN_CM));
+    let section = Section::garter(Shape::Rectangle { stitches, rows });
+    Question::about(vec![section], swatch)
+}
+
+/// The properties below would hold of no answers at all.
+#[test]
+fn most_sensible_questions_are_answered() {
+    use proptest::strategy::ValueTree;
+    let mut runner = proptest::test_runner::TestRunner::deterministic();
+    let questions = Values::Sensible.question();
+    let mut answered = || told(&questions.new_tree(&mut runner).unwrap().current()).is_some();
+    let count = (0..1_000).filter(|_| answered()).count();
+    assert!(count > 600, "{count}");
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(2_000))]
+
+    #[test]
+    fn an_answer_adds_up(question in Values::Sensible.question()) {
+        let Some(told) = told(&question) else { return Ok(()) };
+        let sum = |part: fn(&Estimate<Length>) -> Length| {
+            told.lines.iter().fold(Length::ZERO, |sum, line| sum.saturating_add(part(&line.length)))
+        };
+        prop_assert_eq!(sum(|e| e.least), told.length.least);
+        prop_assert_eq!(sum(|e| e.expected), told.length.expected);
+        prop_assert_eq!(sum(|e| e.most), told.need);
+        for length in told.lines.iter().map(|line| line.length).chain([told.length]) {
+            prop_assert!(Length::ZERO <= length.least);
+            prop_assert!(length.least <= length.expected && length.expected <= length.most);
+        }
+        prop_assert!(told.length.most <= told.need && told.need <= told.bought);
+        prop_assert_eq!(told.bought, told.ball.length.saturating_mul(i64::from(told.balls)));
+        prop_assert_eq!(told.leftover, told.bought.saturating_sub(told.length.expected));
+        prop_assert!(1 <= told.fewest && told.fewest <= told.balls);
+        prop_assert_eq!(told.notes.contains(&Note::OneDyeLot), told.balls > 1);
+    }
+
+    #[test]
+    fn one_ball_fewer_would_not_do(question in Values::Sensible.question()) {
+        let Some(told) = told(&question) else { return Ok(()) };
+        // With one change fewer, where ends are left at the changes.
+        let join = match &question.ask {
+            Ask::Piece(piece) if piece.extras.joins => practice::JOIN,
+            _ => Length::ZERO,
+        };
+        if told.balls > 1 {
+            let fewer = told.ball.length.saturating_mul(i64::from(told.balls) - 1);
+            let over = told.need.saturating_sub(join).saturating_sub(fewer);
+            prop_assert!(over > Length::ZERO);
+            if let Some(Close::JustOver { over: said, .. }) = told.close {
+                prop_assert_eq!(said, over);
+            }
+        }
+        let spare = told.bought.saturating_sub(told.need);
+        let within = spare.saturating_mul(practice::CLOSE) <= told.ball.length;
+        prop_assert_eq!(within, matches!(told.close, Some(Close::JustUnder { .. })));
+    }
+
+    #[test]
+    fn a_knitted_range_is_a_tenth_either_way_at_the_least(question in Values::Sensible.question()) {
+        let Some(told) = told(&question) else { return Ok(()) };
+        for line in told.lines.iter().filter(|line| line.part == Part::Knitting) {
+            let (least, middle, most) = (line.length.least.to_nm(), line.length.expected.to_nm(), line.length.most.to_nm());
+            prop_assert!(least * 10 <= middle * 9 + 10);
+            prop_assert!(most * 10 >= middle * 11 - 10);
+        }
+    }
+
+    #[test]
+    fn nothing_crashes(question in Values::Absurd.question()) {
+        let _ = answer(&question);
+        if let Ask::Piece(piece) = &question.ask {
+            for section in &piece.sections {
+                let _ = (section.problems(), section.sum());
+            }
+        }
+    }
+
+    #[test]
+    fn more_rows_never_take_fewer_balls(stitches in 1_u32..500, rows in 1_u32..500, more in 0_u32..50) {
+        let balls = |rows| answer(&garter(stitches, rows)).unwrap().balls;
+        prop_assert!(balls(rows) <= balls(rows + more));
+    }
+
+    #[test]
+    fn whole_balls_are_whole(balls in 1_i64..1_000, mm in 1_000_i64..1_000_000) {
+        let ball = Ball { length: Length::from_mm(mm), ..Ball::USUAL };
+        let ask = |length| Question { ball, ..Question::from_pattern(Ask::Length(length)) };
+        let whole = ball.length.saturating_mul(balls);
+        prop_assert_eq!(i64::from(answer(&ask(whole)).unwrap().balls), balls);
+        let more = whole.saturating_add(Length::from_nm(1));
+        prop_assert_eq!(i64::from(answer(&ask(more)).unwrap().balls), balls + 1);
+    }
+
+    #[test]
+    fn stitches_fewer_do_without_the_last_ball(stitches in 20_u32..300, rows in 20_u32..300) {
+        let told = answer(&garter(stitches, rows)).unwrap();
+        if let (Some(Close::JustOver { over, stitches: Some(fewer), .. }), Some(each)) = (told.close, told.per_stitch) {
+            let saved = each.length.saturating_mul(i64::try_from(fewer).unwrap());
+            prop_assert!(saved >= over && saved.saturating_sub(each.length) < over);
+        }
+    }
+
+    #[test]
+    fn sections_add_up(sections in proptest::collection::vec(Values::Sensible.section(), 1..4)) {
+        let sum = |sections: &[Section]| -> u64 { sections.iter().map(|section| section.sum().halves).sum() };
+        let question = Question {
+            ask: Ask::Piece(Piece {
+                sections: sections.clone(),
+                swatch: Swatch::weighed(40, 60, Mass::from_grams(24)),
+                extras: Extras::USUAL,
+            }),
+            ..garter(1, 1)
+        };
+        let Some(told) = told(&question) else { return Ok(()) };
+        prop_assert_eq!(told.stitches, Some(StitchSum { halves: sum(&sections) }));
+    }
+}

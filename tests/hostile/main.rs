@@ -1,0 +1,3 @@
+//! Input nobody would type on purpose: it must be refused or be within limits, and never bring the sum down.
+
+mod text;

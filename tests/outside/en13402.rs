@@ -1,0 +1,92 @@
+//! The European standard for the sizes of clothes: where the tape goes, and the steps of its sizes.
+//!
+//! Source: EN 13402-1:2001 (body dimensions) and EN 13402-3 (intervals; 2004, quoted as 2005). The standards were not
+//! read. What was seen through others, and what is from memory, is in the README beside this file.
+
+use loopwright::tables::Certainty;
+use loopwright::tables::body::{BUST_EDGES_CM, EN_MEN, EN_WOMEN, TAPE, Tape};
+use loopwright::units::Length;
+
+fn cm(cm: i64) -> Length {
+    Length::from_mm(cm * 10)
+}
+
+/// Seen, in two summaries of part 1: upright, breathing normally, tape level, under the armpits, across the bust
+/// prominence (a chest: over the shoulder blades), moderate tension, preferably over a bra that does not deform.
+#[test]
+fn where_the_tape_goes() {
+    let order = [
+        Tape::Upright,
+        Tape::UnderArms,
+        Tape::FullestPart,
+        Tape::ShoulderBlades,
+        Tape::Level,
+        Tape::Moderate,
+        Tape::OverBra,
+    ];
+    assert_eq!(
+        TAPE[..7].iter().map(|(tape, _)| *tape).collect::<Vec<_>>(),
+        order
+    );
+    assert!(
+        TAPE.iter()
+            .all(|(_, certainty)| *certainty == Certainty::Seen)
+    );
+}
+
+/// Seen, in the manual of the R package Anthropometry (`bustSizesStandard`), which cites part 3 (2005): twelve bust
+/// sizes, the numbers from 74 to 102 in fours and from 107 to 131 in sixes.
+#[test]
+fn twelve_bust_sizes() {
+    let seen: Vec<i64> = (74..=102)
+        .step_by(4)
+        .chain((107..=131).step_by(6))
+        .collect();
+    assert_eq!(BUST_EDGES_CM.to_vec(), seen);
+    assert_eq!(BUST_EDGES_CM.len() - 1, 12);
+}
+
+/// From memory: the sizes are named 76, 80 .. 104 and then 110, 116 .. 128. Computed: these are the middles of the seen
+/// edges. DIFFERENCE: the size from 102 to 107 is named 104, half a centimetre below its middle.
+#[test]
+fn the_names_are_the_middles_of_the_edges() {
+    let names = [76, 80, 84, 88, 92, 96, 100, 104, 110, 116, 122, 128];
+    for (pair, name) in BUST_EDGES_CM.windows(2).zip(names) {
+        let twice = pair[0] + pair[1];
+        assert!(
+            twice == 2 * name || (name, twice) == (104, 209),
+            "{name}: {pair:?}"
+        );
+    }
+}
+
+/// From memory: the letter codes. Computed: those of women from XS to XXL begin and end at the seen edges, two bust
+/// sizes to a letter.
+#[test]
+fn the_letters_of_women_take_two_bust_sizes_each() {
+    let edges: Vec<Length> = BUST_EDGES_CM
+        .iter()
+        .step_by(2)
+        .map(|edge| cm(*edge))
+        .collect();
+    let letters = &EN_WOMEN[1..7];
+    assert_eq!((letters[0].label, letters[5].label), ("XS", "XXL"));
+    let begin: Vec<Length> = letters.iter().map(|code| code.from).collect();
+    assert_eq!(begin, edges[..6]);
+    assert_eq!(letters[5].below, edges[6]);
+}
+
+/// From memory: men's letters take 8 cm up to 118 and 11 to 12 above; no gap between letters.
+#[test]
+fn the_letters_of_men() {
+    let edges = [70, 78, 86, 94, 102, 110, 118, 129, 141].map(cm);
+    for (code, pair) in EN_MEN.iter().zip(edges.windows(2)) {
+        assert_eq!(
+            (code.from, code.below),
+            (pair[0], pair[1]),
+            "{}",
+            code.label
+        );
+        assert_eq!(code.certainty, Certainty::FromMemory);
+    }
+}

@@ -1,0 +1,105 @@
+//! The chests of 5,738 Scottish soldiers: whom a list of sizes covers.
+//!
+//! Source: A. Quetelet, *Lettres sur la théorie des probabilités* (1846), from the *Edinburgh Medical and Surgical
+//! Journal* (1817), as the data set `HistData/ChestSizes` gives them: inches, and how many men. Seen there on 2026-11-25.
+//! Men only, long ago: it shows what lists do with a real spread of bodies, not what bodies are today.
+
+use loopwright::sizing::{Answer, Listed, Note, Place, Question, Size, Span, answer, place};
+use loopwright::tables::body::{EN_MEN, MEN};
+use loopwright::units::{Length, LengthUnit};
+
+/// Seen: chest in inches, men.
+const CHESTS: [(i64, u32); 16] = [
+    (33, 3),
+    (34, 18),
+    (35, 81),
+    (36, 185),
+    (37, 420),
+    (38, 749),
+    (39, 1073),
+    (40, 1079),
+    (41, 934),
+    (42, 658),
+    (43, 370),
+    (44, 92),
+    (45, 50),
+    (46, 21),
+    (47, 4),
+    (48, 1),
+];
+
+fn trade() -> Vec<Size> {
+    MEN.iter()
+        .map(|row| Size::from_row(row, LengthUnit::Inch))
+        .collect()
+}
+
+fn standard() -> Vec<Size> {
+    EN_MEN.iter().map(Size::from_code).collect()
+}
+
+/// How many men are in a size, between two, below and above all.
+fn cover(sizes: &[Size]) -> [u32; 4] {
+    let spans: Vec<Span> = sizes.iter().map(|size| size.girth).collect();
+    let mut men = [0; 4];
+    for (chest, count) in CHESTS {
+        let at = match place(spans.iter().copied(), Length::from_inches(chest)) {
+            Place::In { .. } => 0,
+            Place::Between { .. } => 1,
+            Place::Below { .. } => 2,
+            Place::Above { .. } | Place::Nowhere => 3,
+        };
+        men[at] += count;
+    }
+    men
+}
+
+fn dressed(chest: i64, sizes: Vec<Size>) -> Answer {
+    let question = Question {
+        listed: Some(Listed::Body),
+        ..Question::about(Length::from_inches(chest), sizes)
+    };
+    answer(&question).expect("a size for every chest")
+}
+
+/// Seen: 5,738 men. Computed from the counts: the mean is 39.832 in.
+#[test]
+fn the_counts_are_those_that_were_seen() {
+    let men: u32 = CHESTS.iter().map(|(_, men)| men).sum();
+    let inches: i64 = CHESTS
+        .iter()
+        .map(|(chest, men)| chest * i64::from(*men))
+        .sum();
+    assert_eq!(men, 5_738);
+    assert!((inches as f64 / f64::from(men) - 39.832).abs() < 5e-4);
+}
+
+/// Computed: the trade body's sizes for men say "34-36, 38-40, 42-44 ..". Taken at their word they leave out 1,404 men
+/// of 5,738, one in four, who measure 37, 41 or 45 in, and three of 33 in.
+#[test]
+fn a_list_with_gaps_covers_three_men_in_four() {
+    assert_eq!(cover(&trade()), [4_331, 1_404, 3, 0]);
+}
+
+/// Computed: the standard's sizes leave out nobody.
+#[test]
+fn a_list_without_gaps_covers_all() {
+    assert_eq!(cover(&standard()), [5_738, 0, 0, 0]);
+}
+
+/// Every man is given a size within an inch of what it says, and whoever is not in it is told.
+#[test]
+fn every_man_is_given_a_size_and_told_when_it_is_not_his() {
+    for (chest, _) in CHESTS {
+        for sizes in [trade(), standard()] {
+            let found = dressed(chest, sizes);
+            let best = found.ranked[0];
+            assert!(best.away <= Length::INCH, "{chest}");
+            let told = found
+                .notes
+                .iter()
+                .any(|note| matches!(note, Note::BetweenSizes { .. } | Note::BeyondTheList { .. }));
+            assert_eq!(told, !best.suits, "{chest}");
+        }
+    }
+}
