@@ -220,10 +220,7 @@ mod tests {
     use proptest::prelude::*;
 
     fn density(stitches: u32, rows: u32) -> Density {
-        Density::of(
-            Gauge::of(stitches, Gauge::TEN_CM),
-            Gauge::of(rows, Gauge::TEN_CM),
-        )
+        Density::of(Gauge::of(stitches, Gauge::TEN_CM), Gauge::of(rows, Gauge::TEN_CM))
     }
 
     fn cm(length: Option<Length>) -> f64 {
@@ -274,11 +271,7 @@ mod tests {
     fn two_strands_together_take_a_loop_and_a_float() {
         for percent in 0..=100 {
             let one = Fabric::Stranded { percent }.factor().usual;
-            let other = Fabric::Stranded {
-                percent: 100 - percent,
-            }
-            .factor()
-            .usual;
+            let other = Fabric::Stranded { percent: 100 - percent }.factor().usual;
             assert!((1_243..=1_244).contains(&(one + other)), "{percent}");
         }
     }

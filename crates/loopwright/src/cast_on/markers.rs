@@ -46,11 +46,7 @@ impl MarkerPlan {
             every,
             groups,
             rest,
-            markers: if rest > 0 {
-                groups
-            } else {
-                groups.saturating_sub(1)
-            },
+            markers: if rest > 0 { groups } else { groups.saturating_sub(1) },
         }
     }
 

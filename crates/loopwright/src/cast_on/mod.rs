@@ -38,8 +38,7 @@ use fit::Fit;
 pub const STITCHES: Bounds<u32> = Bounds::new(1, 100_000);
 
 /// How wide the knitting may be: 5 mm to 20 m.
-pub const WIDTH: Bounds<Length> =
-    Bounds::new(Length::from_mm(5), Length::of(20, LengthUnit::M));
+pub const WIDTH: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(20, LengthUnit::M));
 
 /// Over what a gauge may have been counted: 5 mm to 1 m.
 pub const SPAN: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(1, LengthUnit::M));
@@ -204,10 +203,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
 
 fn check(question: &Question) -> Result<(), Vec<Problem>> {
     let mut problems = Vec::new();
-    let lengths = [
-        ("width", question.width, WIDTH),
-        ("gauge", question.gauge.span(), SPAN),
-    ];
+    let lengths = [("width", question.width, WIDTH), ("gauge", question.gauge.span(), SPAN)];
     for (field, length, bounds) in lengths {
         problems.extend(outside_length(field, length, bounds));
     }
@@ -223,11 +219,7 @@ fn check(question: &Question) -> Result<(), Vec<Problem>> {
         problems.extend(outside("edge", edge, EDGE));
         problems.extend(outside("seam", seam, EDGE));
     }
-    if problems.is_empty() {
-        Ok(())
-    } else {
-        Err(problems)
-    }
+    if problems.is_empty() { Ok(()) } else { Err(problems) }
 }
 
 fn outside(field: &'static str, value: u32, bounds: Bounds<u32>) -> Option<Problem> {

@@ -144,9 +144,7 @@ pub(super) fn steps(question: &Question, fit: &Fit, pick: &Count) -> Vec<Step> {
             width: pick.width,
         },
     ];
-    let Count {
-        cast_on, worked, ..
-    } = *pick;
+    let Count { cast_on, worked, .. } = *pick;
     match question.knitting {
         Knitting::Flat { edge, seam } if edge + seam > 0 => steps.push(Step::Outside {
             inside,

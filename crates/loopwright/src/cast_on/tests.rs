@@ -59,15 +59,9 @@ fn seam_stitches_are_outside_the_width() {
     // The obvious sum has no seam: two pieces sewn lose 4 stitches, which at 21 in 10 cm is 1.9 cm.
     let lost = question.gauge.width_of(4.0).unwrap();
     assert_eq!(lost, Length::from_nm(19_047_619));
-    let obvious = question
-        .gauge
-        .width_of(f64::from(2 * piece.inside - 4))
-        .unwrap();
+    let obvious = question.gauge.width_of(f64::from(2 * piece.inside - 4)).unwrap();
     assert_eq!(METRE.saturating_sub(obvious), lost);
-    let ours = question
-        .gauge
-        .width_of(f64::from(2 * piece.cast_on - 4))
-        .unwrap();
+    let ours = question.gauge.width_of(f64::from(2 * piece.cast_on - 4)).unwrap();
     assert_eq!(ours, METRE);
 }
 
@@ -75,10 +69,7 @@ fn seam_stitches_are_outside_the_width() {
 fn edge_stitches_are_outside_the_multiple_and_seen() {
     let answer = eight_plus_three(Knitting::Flat { edge: 2, seam: 1 });
     let pick = answer.pick;
-    assert_eq!(
-        (pick.inside, pick.worked, pick.cast_on),
-        (211, 211 + 6, 211 + 6)
-    );
+    assert_eq!((pick.inside, pick.worked, pick.cast_on), (211, 211 + 6, 211 + 6));
     let edges = pick.with_edges.saturating_sub(pick.width);
     assert_eq!(edges, Length::from_nm(19_047_619));
     assert!(answer.notes.contains(&Note::EdgesWiden { stitches: 4 }));
@@ -135,10 +126,7 @@ fn neighbours_are_a_repeat_away_with_their_own_widths() {
 #[test]
 fn two_equally_near_are_both_shown() {
     let multiple = Multiple { of: 4, plus: 0 };
-    let question = Question {
-        multiple,
-        ..metre()
-    };
+    let question = Question { multiple, ..metre() };
     let answer = answer(&question).unwrap();
     assert_eq!(answer.pick.cast_on, 208);
     assert!(answer.notes.contains(&Note::Tie { cast_on: 212 }));
@@ -202,9 +190,7 @@ fn every_field_out_of_bounds_is_named() {
         .iter()
         .map(|problem| problem.field)
         .collect();
-    let all = [
-        "width", "gauge", "gauge", "multiple", "plus", "edge", "seam",
-    ];
+    let all = ["width", "gauge", "gauge", "multiple", "plus", "edge", "seam"];
     assert_eq!(fields, all);
 }
 

@@ -22,12 +22,7 @@ pub(super) fn fold(runs: &[Run]) -> Vec<Item> {
                 let length = head + tail + terms(&folded);
                 if length < fewest {
                     fewest = length;
-                    best = [
-                        bare(&runs[..head]),
-                        folded,
-                        bare(&runs[runs.len() - tail..]),
-                    ]
-                    .concat();
+                    best = [bare(&runs[..head]), folded, bare(&runs[runs.len() - tail..])].concat();
                 }
             }
         }
@@ -79,9 +74,11 @@ fn by_pairs(runs: &[Run]) -> Option<Vec<Item>> {
             let (before, rest) = counted.split_at(offset);
             let (twos, last) = rest.as_chunks::<2>();
             let mut items: Vec<Item> = before.iter().flat_map(bracket_pair).collect();
-            items.extend(count_equal(twos).iter().flat_map(|(two, times)| {
-                bracket(two.iter().flat_map(bracket_pair).collect(), *times)
-            }));
+            items.extend(
+                count_equal(twos)
+                    .iter()
+                    .flat_map(|(two, times)| bracket(two.iter().flat_map(bracket_pair).collect(), *times)),
+            );
             items.extend(last.iter().flat_map(bracket_pair));
             items.extend(bare(odd));
             items
@@ -125,16 +122,9 @@ mod tests {
 
     #[test]
     fn a_long_row_in_two_blocks_is_two_brackets() {
-        let runs = [
-            plain_and_change(7).repeat(4_000),
-            plain_and_change(6).repeat(9_000),
-        ]
-        .concat();
+        let runs = [plain_and_change(7).repeat(4_000), plain_and_change(6).repeat(9_000)].concat();
         let row = Row { items: fold(&runs) };
-        assert_eq!(
-            row.to_string(),
-            "(K7, k2tog) 4000 times, (K6, k2tog) 9000 times"
-        );
+        assert_eq!(row.to_string(), "(K7, k2tog) 4000 times, (K6, k2tog) 9000 times");
     }
 
     #[test]

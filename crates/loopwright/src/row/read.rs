@@ -152,10 +152,7 @@ impl Reader {
         self.spaces();
         let mut value: Option<u32> = None;
         while let Some(digit) = self.text.get(self.at).and_then(|c| c.to_digit(10)) {
-            let grown = value
-                .unwrap_or(0)
-                .checked_mul(10)
-                .and_then(|v| v.checked_add(digit));
+            let grown = value.unwrap_or(0).checked_mul(10).and_then(|v| v.checked_add(digit));
             value = Some(grown.ok_or_else(|| self.lost(Misreading::Number))?);
             self.at += 1;
         }
@@ -165,11 +162,7 @@ impl Reader {
     fn word(&mut self, word: &str) -> bool {
         self.spaces();
         let length = self.matched(word);
-        let whole = length > 0
-            && !self
-                .text
-                .get(self.at + length)
-                .is_some_and(|c| c.is_alphanumeric());
+        let whole = length > 0 && !self.text.get(self.at + length).is_some_and(|c| c.is_alphanumeric());
         if whole {
             self.at += length;
         }
@@ -180,11 +173,7 @@ impl Reader {
     fn matched(&self, word: &str) -> usize {
         let rest = self.text.get(self.at..).unwrap_or_default();
         let length = word.chars().count();
-        let same = rest.len() >= length
-            && word
-                .chars()
-                .zip(rest)
-                .all(|(a, b)| a.to_ascii_lowercase() == *b);
+        let same = rest.len() >= length && word.chars().zip(rest).all(|(a, b)| a.to_ascii_lowercase() == *b);
         if same { length } else { 0 }
     }
 
@@ -233,18 +222,14 @@ mod tests {
         ] {
             assert_eq!(read(text), Err(Misread { at, kind }), "{text}");
         }
-        assert_eq!(
-            read(&"(".repeat(100_000)).map_err(|m| m.kind),
-            Err(Misreading::TooDeep)
-        );
+        assert_eq!(read(&"(".repeat(100_000)).map_err(|m| m.kind), Err(Misreading::TooDeep));
     }
 
     fn any_row() -> impl Strategy<Value = Vec<Item>> {
         let run = (0..Stitch::ALL.len(), 1_u32..200)
             .prop_map(|(which, count)| Item::Run(Run::new(Stitch::ALL[which], count)));
         run.prop_recursive(3, 24, 4, |inner| {
-            (prop::collection::vec(inner, 1..4), 1_u32..50)
-                .prop_map(|(body, times)| Item::Repeat { body, times })
+            (prop::collection::vec(inner, 1..4), 1_u32..50).prop_map(|(body, times)| Item::Repeat { body, times })
         })
         .prop_map(|item| vec![item])
     }

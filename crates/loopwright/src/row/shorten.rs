@@ -33,16 +33,16 @@ fn exact(runs: Vec<Run>) -> Vec<Item> {
     let search = Search::new(runs);
     // What a bracket may hold: for each place, the best text of brackets without brackets from there on.
     let inner: Vec<Vec<Step>> = (0..search.runs.len())
-        .map(|start| search.paths(start, |_, period| Cost::runs(period)))
+        .map(|start| search.paths(start, search.longest_body(start), |_, period| Cost::runs(period)))
         .collect();
-    let outer = search.paths(0, |start, period| inner[start][period].cost);
+    let outer = search.paths(0, search.runs.len(), |start, period| inner[start][period].cost);
     search.unfold(0, search.runs.len(), &outer, Some(&inner))
 }
 
 /// The shortest text with brackets but none within brackets: what may stand inside a bracket.
 pub(super) fn exact_without_nesting(runs: &[Run]) -> Vec<Item> {
     let search = Search::new(runs.to_vec());
-    let paths = search.paths(0, |_, period| Cost::runs(period));
+    let paths = search.paths(0, search.runs.len(), |_, period| Cost::runs(period));
     search.unfold(0, search.runs.len(), &paths, None)
 }
 
@@ -110,30 +110,36 @@ impl Search {
         Self { runs, brackets }
     }
 
-    /// The best texts of every stretch that starts at `start`, where a bracket's body of `period` runs costs `body`.
-    fn paths(&self, start: usize, body: impl Fn(usize, usize) -> Cost) -> Vec<Step> {
+    /// The longest body of a bracket that starts here: no text of more runs is ever asked for.
+    fn longest_body(&self, start: usize) -> usize {
+        self.brackets[start]
+            .iter()
+            .map(|&(period, _)| period)
+            .max()
+            .unwrap_or(0)
+    }
+
+    /// The best texts of every stretch of up to `longest` runs that starts at `start`, where a bracket's body of `period`
+    /// runs costs `body`.
+    fn paths(&self, start: usize, longest: usize, body: impl Fn(usize, usize) -> Cost) -> Vec<Step> {
         let nothing = Step {
             cost: Cost::NONE,
             length: 0,
             period: 0,
         };
-        let mut best = vec![nothing; self.runs.len() - start + 1];
+        let mut best = vec![nothing; longest + 1];
         best[0].cost = Cost::ZERO;
-        for from in 0..self.runs.len() - start {
+        for from in 0..longest {
             let here = best[from].cost;
             let mut offer = |length: usize, period: usize, cost: Cost| {
                 if cost < best[from + length].cost {
-                    best[from + length] = Step {
-                        cost,
-                        length,
-                        period,
-                    };
+                    best[from + length] = Step { cost, length, period };
                 }
             };
             offer(1, 1, here.and(Cost::runs(1)));
             for &(period, rounds) in &self.brackets[start + from] {
                 let cost = here.and(body(start + from, period).bracketed());
-                for times in 2..=rounds {
+                for times in 2..=rounds.min((longest - from) / period) {
                     offer(times * period, period, cost);
                 }
             }
@@ -142,13 +148,7 @@ impl Search {
     }
 
     /// Writes down the text that `paths` found for `length` runs from `start`.
-    fn unfold(
-        &self,
-        start: usize,
-        length: usize,
-        paths: &[Step],
-        inner: Option<&[Vec<Step>]>,
-    ) -> Vec<Item> {
+    fn unfold(&self, start: usize, length: usize, paths: &[Step], inner: Option<&[Vec<Step>]>) -> Vec<Item> {
         let mut items = Vec::new();
         let mut end = length;
         while end > 0 {
@@ -166,11 +166,7 @@ impl Search {
         }
         let body = match inner {
             Some(inner) => self.unfold(at, step.period, &inner[at], None),
-            None => self.runs[at..at + step.period]
-                .iter()
-                .copied()
-                .map(Item::Run)
-                .collect(),
+            None => self.runs[at..at + step.period].iter().copied().map(Item::Run).collect(),
         };
         Item::Repeat {
             body,
@@ -187,8 +183,9 @@ fn tandems(runs: &[Run]) -> Vec<Vec<(usize, usize)>> {
     (0..runs.len())
         .map(|at| {
             let mut found: Vec<(usize, usize)> = Vec::new();
-            for period in 1..=(runs.len() - at) / 2 {
-                let rounds = 1 + ahead[at][period] / period;
+            let longest = (runs.len() - at) / 2;
+            for (period, same) in ahead[at].iter().enumerate().take(longest + 1).skip(1) {
+                let rounds = 1 + same / period;
                 let within_shorter = found
                     .iter()
                     .any(|&(short, most)| period % short == 0 && most * short >= period);
@@ -233,11 +230,7 @@ pub(crate) mod tests {
     ///
     /// Nothing is shared with the search above: no tandem table, no rule about which periods matter.
     pub(crate) fn fewest_terms(runs: &[Run]) -> usize {
-        fn fewest(
-            runs: &[Run],
-            depth: usize,
-            known: &mut HashMap<(usize, usize, usize), usize>,
-        ) -> usize {
+        fn fewest(runs: &[Run], depth: usize, known: &mut HashMap<(usize, usize, usize), usize>) -> usize {
             if runs.is_empty() {
                 return 0;
             }
@@ -271,16 +264,11 @@ pub(crate) mod tests {
     }
 
     fn any_runs() -> impl Strategy<Value = Vec<Run>> {
-        let run = (0_usize..3, 1_u32..3)
-            .prop_map(|(s, n)| Run::new([Stitch::Knit, Stitch::K2tog, Stitch::Yo][s], n));
+        let run = (0_usize..3, 1_u32..3).prop_map(|(s, n)| Run::new([Stitch::Knit, Stitch::K2tog, Stitch::Yo][s], n));
         let part = prop::collection::vec(run, 1..5);
         // Repetition is made on purpose, or hardly any row would have a bracket.
-        prop::collection::vec((part, 1_usize..4), 1..4).prop_map(|parts| {
-            parts
-                .into_iter()
-                .flat_map(|(part, times)| part.repeat(times))
-                .collect()
-        })
+        prop::collection::vec((part, 1_usize..4), 1..4)
+            .prop_map(|parts| parts.into_iter().flat_map(|(part, times)| part.repeat(times)).collect())
     }
 
     proptest! {

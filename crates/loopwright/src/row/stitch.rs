@@ -131,12 +131,8 @@ impl Stitch {
     /// Which way it leans.
     pub const fn lean(self) -> Lean {
         match self {
-            Self::K2tog | Self::P2tog | Self::K3tog | Self::P3tog | Self::M1R | Self::M1Rp => {
-                Lean::Right
-            }
-            Self::Ssk | Self::Ssp | Self::Sk2p | Self::P3togTbl | Self::M1L | Self::M1Lp => {
-                Lean::Left
-            }
+            Self::K2tog | Self::P2tog | Self::K3tog | Self::P3tog | Self::M1R | Self::M1Rp => Lean::Right,
+            Self::Ssk | Self::Ssp | Self::Sk2p | Self::P3togTbl | Self::M1L | Self::M1Lp => Lean::Left,
             _ => Lean::Upright,
         }
     }
@@ -217,10 +213,7 @@ mod tests {
     fn the_mirror_of_a_leaning_stitch_leans_the_other_way_and_counts_the_same() {
         for stitch in Stitch::ALL {
             let mirror = stitch.mirror();
-            assert_eq!(
-                (stitch.uses(), stitch.gives()),
-                (mirror.uses(), mirror.gives())
-            );
+            assert_eq!((stitch.uses(), stitch.gives()), (mirror.uses(), mirror.gives()));
             match stitch.lean() {
                 Lean::Left => assert_eq!(mirror.lean(), Lean::Right, "{stitch:?}"),
                 Lean::Right => assert_eq!(mirror.lean(), Lean::Left, "{stitch:?}"),
@@ -242,10 +235,7 @@ mod tests {
 
     #[test]
     fn no_two_stitches_are_written_alike() {
-        let mut seen: Vec<_> = Stitch::ALL
-            .iter()
-            .map(|s| s.abbreviation().to_lowercase())
-            .collect();
+        let mut seen: Vec<_> = Stitch::ALL.iter().map(|s| s.abbreviation().to_lowercase()).collect();
         seen.sort();
         seen.dedup();
         assert_eq!(seen.len(), Stitch::ALL.len());

@@ -45,10 +45,7 @@ impl Display for Stuck {
     fn fmt(&self, f: &mut Formatter<'_>) -> std::fmt::Result {
         match self {
             Self::RanOut { at, made, left } => {
-                write!(
-                    f,
-                    "{left} stitches left for {at:?}, with {made} on the right needle"
-                )
+                write!(f, "{left} stitches left for {at:?}, with {made} on the right needle")
             }
             Self::Endless => write!(f, "more than {MOST_WORKED} stitches"),
         }
@@ -124,10 +121,7 @@ mod tests {
 
     #[test]
     fn a_bracket_that_uses_nothing_ends() {
-        assert_eq!(
-            worked("((yo) 100000 times) 100000 times", 4),
-            Err(Stuck::Endless)
-        );
+        assert_eq!(worked("((yo) 100000 times) 100000 times", 4), Err(Stuck::Endless));
     }
 
     #[test]

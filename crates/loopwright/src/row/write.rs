@@ -17,17 +17,23 @@ fn write_items(items: &[Item], f: &mut Formatter<'_>) -> Result {
         if place > 0 {
             f.write_str(", ")?;
         }
-        match item {
-            Item::Run(run) => write_run(*run, f)?,
-            Item::Repeat { body, times } => {
+        item.fmt(f)?;
+    }
+    Ok(())
+}
+
+impl Display for Item {
+    fn fmt(&self, f: &mut Formatter<'_>) -> Result {
+        match self {
+            Self::Run(run) => write_run(*run, f),
+            Self::Repeat { body, times } => {
                 f.write_str("(")?;
                 write_items(body, f)?;
                 f.write_str(") ")?;
-                write_times(*times, f)?;
+                write_times(*times, f)
             }
         }
     }
-    Ok(())
 }
 
 impl Display for Run {

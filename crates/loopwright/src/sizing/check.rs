@@ -1,8 +1,6 @@
 //! What has to be there, and within its bounds, before sizes can be held against a body.
 
-use super::{
-    Ask, BUST, EASE, GIRTH, Garment, Listed, NECK, Question, SIZES, STITCHES, UPPER_ARM, rank,
-};
+use super::{Ask, BUST, EASE, GIRTH, Garment, Listed, NECK, Question, SIZES, STITCHES, UPPER_ARM, rank};
 use crate::bounds::Bounds;
 use crate::problem::{Kind, Problem};
 use crate::units::{Amount, Length};
@@ -42,11 +40,7 @@ pub(super) fn check(question: &Question) -> Result<Listed, Vec<Problem>> {
         });
         return Err(problems);
     };
-    if problems.is_empty() {
-        Ok(listed)
-    } else {
-        Err(problems)
-    }
+    if problems.is_empty() { Ok(listed) } else { Err(problems) }
 }
 
 /// What is wrong with how many sizes there are, and with their stitches.
@@ -67,13 +61,9 @@ fn counts(question: &Question) -> Option<Problem> {
     let mut stitches = question.sizes.iter().filter_map(|size| size.stitches);
     let wrong = stitches.find(|stitches| !STITCHES.allow(*stitches))?;
     let kind = if wrong < STITCHES.least {
-        Kind::TooFew {
-            least: STITCHES.least,
-        }
+        Kind::TooFew { least: STITCHES.least }
     } else {
-        Kind::TooMany {
-            most: STITCHES.most,
-        }
+        Kind::TooMany { most: STITCHES.most }
     };
     Some(Problem {
         field: "stitches",

@@ -38,8 +38,7 @@ mod size;
 mod step;
 
 pub use limits::{
-    ARM_OF_BUST, BUST, CLOSE_CALL, EASE, FULL_OVER_HIGH, GIRTH, HEAD, NECK, SIZES, STITCHES,
-    TOO_TIGHT, UPPER_ARM,
+    ARM_OF_BUST, BUST, CLOSE_CALL, EASE, FULL_OVER_HIGH, GIRTH, HEAD, NECK, SIZES, STITCHES, TOO_TIGHT, UPPER_ARM,
 };
 pub use note::Note;
 pub use own::Moves;
@@ -53,11 +52,7 @@ use crate::units::{Gauge, Length};
 
 /// Thousandths.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(transparent)
-)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(transparent))]
 pub struct PerMille(pub i32);
 
 /// The body, the list, and how it should sit.

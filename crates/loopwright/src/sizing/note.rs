@@ -3,9 +3,7 @@
 use super::own::{self, Gauged};
 use super::rank::{self, Basis, Body, Found, Goal};
 use super::size::{Place, place};
-use super::{
-    CLOSE_CALL, FULL_OVER_HIGH, Feel, Garment, HEAD, Listed, PerMille, Question, Ranked, Span, Wrap,
-};
+use super::{CLOSE_CALL, FULL_OVER_HIGH, Feel, Garment, HEAD, Listed, PerMille, Question, Ranked, Span, Wrap};
 use crate::tables::fit::Fit;
 use crate::units::Length;
 
@@ -136,13 +134,7 @@ pub enum Note {
     NeckUnknown,
 }
 
-pub(super) fn notes(
-    question: &Question,
-    listed: Listed,
-    goal: &Goal,
-    body: &Body,
-    found: &Found,
-) -> Vec<Note> {
+pub(super) fn notes(question: &Question, listed: Listed, goal: &Goal, body: &Body, found: &Found) -> Vec<Note> {
     let mut notes = Vec::new();
     notes.extend(beyond_or_between(question, goal, found));
     list_notes(question, listed, &mut notes);
@@ -159,12 +151,7 @@ pub(super) fn notes(
 
 fn beyond_or_between(question: &Question, goal: &Goal, found: &Found) -> Option<Note> {
     let best = found.best().filter(|best| !best.suits)?;
-    let beyond = |larger| {
-        Some(Note::BeyondTheList {
-            larger,
-            by: best.away,
-        })
-    };
+    let beyond = |larger| Some(Note::BeyondTheList { larger, by: best.away });
     match goal.target() {
         None => {
             let mut fits = vec![Span::one(Length::ZERO); question.sizes.len()];
@@ -176,11 +163,7 @@ fn beyond_or_between(question: &Question, goal: &Goal, found: &Found) -> Option<
                 Place::Below { .. } => beyond(false),
                 Place::Between { smaller, larger } => {
                     let gap = fits[larger].from.saturating_sub(fits[smaller].to);
-                    Some(Note::BetweenSizes {
-                        smaller,
-                        larger,
-                        gap,
-                    })
+                    Some(Note::BetweenSizes { smaller, larger, gap })
                 }
                 Place::In { .. } | Place::Nowhere => None,
             }
@@ -249,13 +232,7 @@ fn pick_notes(goal: &Goal, best: &Ranked, notes: &mut Vec<Note>) {
     }
 }
 
-fn gauge_notes(
-    question: &Question,
-    goal: &Goal,
-    body: &Body,
-    found: &Found,
-    notes: &mut Vec<Note>,
-) {
+fn gauge_notes(question: &Question, goal: &Goal, body: &Body, found: &Found, notes: &mut Vec<Note>) {
     for (size, listed) in question.sizes.iter().enumerate() {
         notes.extend(own::doubt(question, listed).map(|doubt| {
             let own::Doubt {
@@ -272,11 +249,7 @@ fn gauge_notes(
                     one_piece,
                 }
             } else {
-                Note::StitchesDiffer {
-                    size,
-                    listed,
-                    worked,
-                }
+                Note::StitchesDiffer { size, listed, worked }
             }
         }));
     }
@@ -285,9 +258,7 @@ fn gauge_notes(
     }
     let by_pattern = rank::find(question, goal, body, Gauged::Pattern);
     if by_pattern.pick != found.pick {
-        notes.push(Note::PickMoved {
-            from: by_pattern.pick,
-        });
+        notes.push(Note::PickMoved { from: by_pattern.pick });
     }
     let exact = |ranked: &Ranked| ranked.measures.is_some_and(|m| m.from_stitches);
     let both = question.pattern.is_some();
@@ -300,9 +271,7 @@ fn gauge_notes(
         return;
     };
     if moves.stitches.0.abs() > FAR_GAUGE {
-        notes.push(Note::GaugeFar {
-            share: moves.stitches,
-        });
+        notes.push(Note::GaugeFar { share: moves.stitches });
     }
     if moves.rows.is_some_and(|rows| rows.0 != 0) {
         notes.push(Note::RowCountsDoNotHold);
@@ -332,12 +301,8 @@ fn high_bust(question: &Question, listed: Listed) -> Option<Note> {
 fn wrap_notes(wrap: &Wrap, body: &Body, notes: &mut Vec<Note>) {
     notes.push(Note::GirthAtUnderarm);
     match body.basis {
-        Basis::UpperArm(_) => notes.push(Note::RoundEstimated {
-            from_bust_alone: false,
-        }),
-        Basis::GuessedArm(_) => notes.push(Note::RoundEstimated {
-            from_bust_alone: true,
-        }),
+        Basis::UpperArm(_) => notes.push(Note::RoundEstimated { from_bust_alone: false }),
+        Basis::GuessedArm(_) => notes.push(Note::RoundEstimated { from_bust_alone: true }),
         Basis::Bust | Basis::Measured => {}
     }
     let Some(neck) = wrap.neck else {

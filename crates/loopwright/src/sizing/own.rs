@@ -59,11 +59,7 @@ pub(super) fn measures(question: &Question, size: &Size, gauged: Gauged) -> Opti
     let stitches = size
         .stitches
         .filter(|_| doubt(question, size).is_none_or(|d| !d.disbelieved));
-    let by = |gauge: Option<Gauge>| {
-        gauge
-            .zip(stitches)
-            .and_then(|(g, s)| g.width_of(f64::from(s)))
-    };
+    let by = |gauge: Option<Gauge>| gauge.zip(stitches).and_then(|(g, s)| g.width_of(f64::from(s)));
     let (theirs, ours) = gauges(question);
     let pattern = listed.or_else(|| by(theirs));
     let ours = ours.filter(|_| gauged == Gauged::Own);
@@ -77,12 +73,7 @@ pub(super) fn measures(question: &Question, size: &Size, gauged: Gauged) -> Opti
 }
 
 /// The range of bodies a size fits at the knitter's own gauge: moved by as much as the garment is.
-pub(super) fn moved_range(
-    question: &Question,
-    size: &Size,
-    measures: Option<Measures>,
-    gauged: Gauged,
-) -> Span {
+pub(super) fn moved_range(question: &Question, size: &Size, measures: Option<Measures>, gauged: Gauged) -> Span {
     let (theirs, ours) = gauges(question);
     let ours = ours.filter(|_| gauged == Gauged::Own);
     let by = match measures.map(|m| (m.pattern, m.own)) {
@@ -103,10 +94,7 @@ fn regauged(girth: Length, theirs: Gauge, ours: Gauge) -> Option<Length> {
 
 /// The pattern's stitch gauge and the knitter's own.
 pub(super) fn gauges(question: &Question) -> (Option<Gauge>, Option<Gauge>) {
-    (
-        question.pattern.map(|g| g.stitches),
-        question.own.map(|g| g.stitches),
-    )
+    (question.pattern.map(|g| g.stitches), question.own.map(|g| g.stitches))
 }
 
 /// Stitches that do not go with the listed girth.

@@ -2,8 +2,8 @@
 
 use super::own::{self, Gauged};
 use super::{
-    ARM_OF_BUST, Answer, Ask, CLOSE_CALL, Cloth, Feel, Garment, Listed, Measures, PerMille,
-    Question, Ranked, Span, TOO_TIGHT, Why,
+    ARM_OF_BUST, Answer, Ask, CLOSE_CALL, Cloth, Feel, Garment, Listed, Measures, PerMille, Question, Ranked, Span,
+    TOO_TIGHT, Why,
 };
 use crate::tables::fit::{Band, Fit};
 use crate::units::Length;
@@ -94,10 +94,7 @@ impl Goal {
     pub(super) fn target(&self) -> Option<Length> {
         match *self {
             Self::Bodies { .. } => None,
-            Self::Ease {
-                body, ease: past, ..
-            }
-            | Self::Room { body, least: past } => Some(body.saturating_add(past)),
+            Self::Ease { body, ease: past, .. } | Self::Room { body, least: past } => Some(body.saturating_add(past)),
         }
     }
 }
@@ -156,11 +153,7 @@ pub(super) fn find(question: &Question, goal: &Goal, body: &Body, gauged: Gauged
         pick: best.size,
         runner_up: ranked.get(1).map(|second| second.size),
         why,
-        tied: ranked[1..]
-            .iter()
-            .filter(as_good)
-            .map(|other| other.size)
-            .collect(),
+        tied: ranked[1..].iter().filter(as_good).map(|other| other.size).collect(),
         ranked,
     }
 }
@@ -172,9 +165,7 @@ fn rivals(held: &[Held]) -> Vec<Held> {
         return Vec::new();
     };
     let across = |other: &&Held| {
-        best.side != Ordering::Equal
-            && other.side == best.side.reverse()
-            && other.ranked.suits == best.ranked.suits
+        best.side != Ordering::Equal && other.side == best.side.reverse() && other.ranked.suits == best.ranked.suits
     };
     let nearest_across = held.iter().find(across).map(|other| other.ranked.away);
     let rival = |other: &&Held| {
@@ -213,12 +204,7 @@ fn hold(question: &Question, goal: &Goal, body: &Body, gauged: Gauged, size: usi
         (Goal::Ease { body, ease, band }, _) => {
             let (away, side) = apart(garment, body.saturating_add(ease));
             let suits = match (band, feel) {
-                (
-                    Some(band),
-                    Feel::Ease {
-                        ease, too_tight, ..
-                    },
-                ) => band.has(ease) && !too_tight,
+                (Some(band), Feel::Ease { ease, too_tight, .. }) => band.has(ease) && !too_tight,
                 _ => away <= CLOSE_CALL,
             };
             (suits, away, side, garment)
@@ -236,11 +222,7 @@ fn hold(question: &Question, goal: &Goal, body: &Body, gauged: Gauged, size: usi
         suits,
         away,
     };
-    Held {
-        ranked,
-        side,
-        girth,
-    }
+    Held { ranked, side, girth }
 }
 
 fn against_range(fits: Span, bust: Length) -> (bool, Length, Ordering, Length) {
@@ -255,10 +237,7 @@ fn against_range(fits: Span, bust: Length) -> (bool, Length, Ordering, Length) {
 /// How far a girth is from the one looked for, and which way.
 fn apart(girth: Length, wanted: Length) -> (Length, Ordering) {
     let off = girth.saturating_sub(wanted);
-    (
-        off.max(Length::ZERO.saturating_sub(off)),
-        off.cmp(&Length::ZERO),
-    )
+    (off.max(Length::ZERO.saturating_sub(off)), off.cmp(&Length::ZERO))
 }
 
 fn feel(question: &Question, body: &Body, garment: Length) -> Feel {

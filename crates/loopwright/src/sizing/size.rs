@@ -32,10 +32,7 @@ impl Span {
 
     /// One girth.
     pub const fn one(girth: Length) -> Self {
-        Self {
-            from: girth,
-            to: girth,
-        }
+        Self { from: girth, to: girth }
     }
 
     /// The girth in the middle.
@@ -140,10 +137,7 @@ pub enum Place {
 
 /// Where a girth falls among ranges, in whatever order they stand.
 pub fn place(spans: impl Iterator<Item = Span> + Clone, girth: Length) -> Place {
-    let mut having = spans
-        .clone()
-        .enumerate()
-        .filter(|(_, span)| span.has(girth));
+    let mut having = spans.clone().enumerate().filter(|(_, span)| span.has(girth));
     if let Some((size, _)) = having.next() {
         return Place::In {
             size,

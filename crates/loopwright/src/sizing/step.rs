@@ -99,9 +99,7 @@ pub(super) fn steps(question: &Question, goal: &Goal, body: &Body, found: &Found
     for ranked in found.ranked.iter().take(2) {
         steps.extend(by_gauge(question, ranked));
         if let Some(fits) = ranked.fits {
-            let moved = fits
-                .from
-                .saturating_sub(question.sizes[ranked.size].girth.from);
+            let moved = fits.from.saturating_sub(question.sizes[ranked.size].girth.from);
             let (size, bust, away) = (ranked.size, question.bust, ranked.away);
             steps.push(Step::Range {
                 size,

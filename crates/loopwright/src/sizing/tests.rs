@@ -32,14 +32,7 @@ fn gauges(stitches: u32, rows: u32, span: Length) -> Option<Gauges> {
 
 /// The size whose listed girth is nearest to a wanted one: the obvious sum.
 fn nearest_listed(question: &Question, wanted: Length) -> usize {
-    let away = |at: &usize| {
-        question.sizes[*at]
-            .girth
-            .middle()
-            .saturating_sub(wanted)
-            .to_nm()
-            .abs()
-    };
+    let away = |at: &usize| question.sizes[*at].girth.middle().saturating_sub(wanted).to_nm().abs();
     (0..question.sizes.len()).min_by_key(away).unwrap()
 }
 
@@ -60,13 +53,7 @@ fn ease_is_never_added_to_a_list_of_bodies() {
         Ask::Percent(PerMille(200)),
         Ask::Fit(Fit::Oversized),
     ] {
-        assert_eq!(
-            found(&Question {
-                ask,
-                ..to_fit.clone()
-            }),
-            ours
-        );
+        assert_eq!(found(&Question { ask, ..to_fit.clone() }), ours);
     }
     assert!(ours.notes.contains(&Note::EaseIsInTheList) && ours.notes.contains(&Note::EaseUnknown));
     assert_eq!(ours.ranked[0].ease(), None);
@@ -114,18 +101,9 @@ fn a_wrap_is_chosen_by_the_girth_round_bust_and_arms() {
     assert_eq!(ours.body, mm(910 + 600));
     assert_eq!(ours.ranked[0].feel, Feel::Room { room: mm(40) });
     // By bust ease the first size has 20 cm to spare; round the arms it lacks 41.
-    let first = ours
-        .ranked
-        .iter()
-        .find(|ranked| ranked.size == naive.pick)
-        .unwrap();
-    assert_eq!(
-        (first.feel, first.suits),
-        (Feel::Room { room: mm(-410) }, false)
-    );
-    assert!(ours.notes.contains(&Note::RoundEstimated {
-        from_bust_alone: false
-    }));
+    let first = ours.ranked.iter().find(|ranked| ranked.size == naive.pick).unwrap();
+    assert_eq!((first.feel, first.suits), (Feel::Room { room: mm(-410) }, false));
+    assert!(ours.notes.contains(&Note::RoundEstimated { from_bust_alone: false }));
     // Measured is measured; more room is had by asking for it.
     let measured = Wrap {
         round: Some(mm(1380)),
@@ -185,10 +163,7 @@ fn the_neck_of_a_wrap_has_to_pass_the_head() {
     );
     assert_eq!(neck(600, None), None);
     assert_eq!(neck(570, Some(570)), None);
-    assert_eq!(
-        neck(570, Some(580)),
-        Some(Note::NeckBinds { short: mm(10) })
-    );
+    assert_eq!(neck(570, Some(580)), Some(Note::NeckBinds { short: mm(10) }));
     let unknown = found(&about_wrap(910, "160", Wrap::default()));
     assert!(unknown.notes.contains(&Note::NeckUnknown));
     assert!(
@@ -212,11 +187,7 @@ fn the_pick_is_made_on_what_a_size_measures_at_her_own_gauge() {
     assert!(ours.notes.contains(&Note::PickMoved { from: 0 }));
     // 216 stitches at 22.5 to 10 cm are 96 cm.
     assert_eq!(ours.ranked[0].garment(), Some(mm(960)));
-    assert!(
-        ours.ranked
-            .iter()
-            .all(|ranked| ranked.measures.unwrap().from_stitches)
-    );
+    assert!(ours.ranked.iter().all(|ranked| ranked.measures.unwrap().from_stitches));
     // The stitches count, not the listed girth by the gauges: the pattern rounded, and 208 are 1.9 cm more.
     let rounded = with_stitches(question.sizes.clone(), "208, 216, 234").unwrap();
     let girth = |sizes: Vec<Size>| {
@@ -234,10 +205,7 @@ fn the_pick_is_made_on_what_a_size_measures_at_her_own_gauge() {
             .unwrap()
     };
     let (exact, scaled) = (girth(rounded), girth(listed.sizes.clone()));
-    assert!(
-        exact.saturating_sub(scaled) > mm(20),
-        "{exact:?} {scaled:?}"
-    );
+    assert!(exact.saturating_sub(scaled) > mm(20), "{exact:?} {scaled:?}");
     assert!(
         found(&Question {
             sizes: listed.sizes,
@@ -266,10 +234,7 @@ fn her_own_gauge_moves_lengths_and_yarn_too() {
     assert_eq!(print(off, LengthUnit::Cm, PrintStep::Tenth), "1.3");
     // A tenth more stitches to the area is 4.9 % more yarn, not 10 %.
     let tenth = moves(gauges(231, 280, Gauge::TEN_CM));
-    assert_eq!(
-        (tenth.stitches, tenth.rows),
-        (PerMille(100), Some(PerMille(0)))
-    );
+    assert_eq!((tenth.stitches, tenth.rows), (PerMille(100), Some(PerMille(0))));
     assert_eq!(tenth.yarn_same_measure, PerMille(49));
     assert!(
         tenth.yarn_same_size < PerMille(0),
@@ -295,26 +260,16 @@ fn ten_centimetres_and_four_inches_meet_in_two_gauges() {
         ..about(1000, "97", Listed::Garment)
     };
     let same_count = found(&question(gauges(210, 0, Gauge::FOUR_INCHES)));
-    let largest = same_count
-        .ranked
-        .iter()
-        .find(|ranked| ranked.size == 2)
-        .unwrap();
+    let largest = same_count.ranked.iter().find(|ranked| ranked.size == 2).unwrap();
     // 234 / 21 x 10.16 cm; by the counts alone it would be 111.4.
     let (ours, naive) = (largest.garment().unwrap(), mm(1114));
     assert_eq!(print(ours, LengthUnit::Cm, PrintStep::Tenth), "113.2");
     assert!(ours.saturating_sub(naive) > mm(15));
     assert_eq!(same_count.moves.unwrap().stitches, PerMille(-16));
     // 21.336 in 4 inches is 21 in 10 cm: nothing moves, whatever the counts look like.
-    let same = Gauge::new(21_336, Gauge::FOUR_INCHES).map(|stitches| Gauges {
-        stitches,
-        rows: None,
-    });
+    let same = Gauge::new(21_336, Gauge::FOUR_INCHES).map(|stitches| Gauges { stitches, rows: None });
     let moves = found(&question(same)).moves.unwrap();
-    assert_eq!(
-        (moves.stitches, moves.yarn_same_measure),
-        (PerMille(0), PerMille(0))
-    );
+    assert_eq!((moves.stitches, moves.yarn_same_measure), (PerMille(0), PerMille(0)));
 }
 
 #[test]
@@ -330,21 +285,14 @@ fn what_is_printed_is_never_fed_forward() {
         .pick
     };
     assert_eq!(printed, "93");
-    assert_ne!(
-        pick(bust),
-        pick(again),
-        "a printed bust would give another size"
-    );
+    assert_ne!(pick(bust), pick(again), "a printed bust would give another size");
     // A list in eighths of an inch is held exactly: 38 3/8 in less 36 3/8 in is 2 in, not what their centimetres give.
     let list = read_sizes("38 3/8, 42", LengthUnit::Inch).unwrap();
     let inches = Question {
         listed: Some(Listed::Garment),
         ..Question::about(Length::from_sixty_fourths(36 * 64 + 24), list)
     };
-    assert_eq!(
-        found(&inches).ranked[0].ease(),
-        Some(Length::from_inches(2))
-    );
+    assert_eq!(found(&inches).ranked[0].ease(), Some(Length::from_inches(2)));
 }
 
 #[test]
@@ -366,21 +314,12 @@ fn an_ease_has_one_word_even_on_an_edge_or_in_a_gap() {
     };
     let half_inch = Length::from_sixty_fourths(32);
     // By the printed ranges 2 in are close and standard at once, and half an inch is nothing.
-    assert_eq!(
-        Fit::older(Length::from_inches(2)),
-        [Fit::Close, Fit::Standard]
-    );
+    assert_eq!(Fit::older(Length::from_inches(2)), [Fit::Close, Fit::Standard]);
     assert_eq!(Fit::older(half_inch), []);
-    assert_eq!(
-        fit(Length::from_inches(2)),
-        (Fit::Standard, Some(Some(Fit::Close)))
-    );
+    assert_eq!(fit(Length::from_inches(2)), (Fit::Standard, Some(Some(Fit::Close))));
     assert_eq!(fit(half_inch), (Fit::Close, Some(None)));
     assert_eq!(fit(Length::ZERO), (Fit::Close, Some(Some(Fit::VeryClose))));
-    assert_eq!(
-        fit(Length::from_nm(-half_inch.to_nm())),
-        (Fit::VeryClose, None)
-    );
+    assert_eq!(fit(Length::from_nm(-half_inch.to_nm())), (Fit::VeryClose, None));
     assert_eq!(fit(mm(75)), (Fit::Standard, None));
 }
 
@@ -394,17 +333,11 @@ fn negative_ease_has_its_share_and_is_cautioned_past_a_tenth() {
             ask,
             ..Question::about(mm(bust), list)
         });
-        let Feel::Ease {
-            share, too_tight, ..
-        } = answer.ranked[0].feel
-        else {
+        let Feel::Ease { share, too_tight, .. } = answer.ranked[0].feel else {
             panic!()
         };
         assert_eq!(
-            answer
-                .notes
-                .iter()
-                .any(|n| matches!(n, Note::TooTight { .. })),
+            answer.notes.iter().any(|n| matches!(n, Note::TooTight { .. })),
             too_tight
         );
         (share, too_tight, answer.target)
@@ -423,21 +356,13 @@ fn a_tie_goes_down_for_stretch_and_up_for_drape_and_is_shown() {
         ask: Ask::Ease(mm(75)),
         ..tie
     };
-    let pick = |cloth| {
-        found(&Question {
-            cloth,
-            ..tie.clone()
-        })
-    };
+    let pick = |cloth| found(&Question { cloth, ..tie.clone() });
     let (down, up) = (pick(Cloth::Stretches), pick(Cloth::Drapes));
     assert_eq!(
         (down.pick, down.why, down.tied),
         (0, Why::Tie(Cloth::Stretches), vec![1])
     );
-    assert_eq!(
-        (up.pick, up.why, up.runner_up),
-        (1, Why::Tie(Cloth::Drapes), Some(0))
-    );
+    assert_eq!((up.pick, up.why, up.runner_up), (1, Why::Tie(Cloth::Drapes), Some(0)));
     // On the shared edge of two ranges the body is in both.
     let edge = |cloth| {
         found(&Question {
@@ -445,10 +370,7 @@ fn a_tie_goes_down_for_stretch_and_up_for_drape_and_is_shown() {
             ..about(910, "S 86-91, M 91-97", Listed::Body)
         })
     };
-    assert_eq!(
-        (edge(Cloth::Stretches).pick, edge(Cloth::Drapes).pick),
-        (0, 1)
-    );
+    assert_eq!((edge(Cloth::Stretches).pick, edge(Cloth::Drapes).pick), (0, 1));
     assert_eq!(edge(Cloth::Drapes).why, Why::Tie(Cloth::Drapes));
     // Nearly as near, the other way off: no tape can tell.
     let near = |cloth| {
@@ -457,10 +379,7 @@ fn a_tie_goes_down_for_stretch_and_up_for_drape_and_is_shown() {
             ..about(914, "86-90, 93-97", Listed::Body)
         })
     };
-    assert_eq!(
-        (near(Cloth::Stretches).pick, near(Cloth::Drapes).pick),
-        (0, 1)
-    );
+    assert_eq!((near(Cloth::Stretches).pick, near(Cloth::Drapes).pick), (0, 1));
     assert_eq!(near(Cloth::Stretches).why, Why::CloseCall(Cloth::Stretches));
     // The same way off is no tie: the nearer is better.
     let outside = found(&about(1100, "96, 96.5", Listed::Body));
@@ -470,10 +389,7 @@ fn a_tie_goes_down_for_stretch_and_up_for_drape_and_is_shown() {
 #[test]
 fn a_body_in_a_gap_or_outside_is_told_so() {
     let women = |bust: i64| {
-        let list = WOMEN
-            .iter()
-            .map(|row| Size::from_row(row, LengthUnit::Inch))
-            .collect();
+        let list = WOMEN.iter().map(|row| Size::from_row(row, LengthUnit::Inch)).collect();
         found(&Question {
             listed: Some(Listed::Body),
             ..Question::about(Length::from_inches(bust), list)
@@ -519,26 +435,12 @@ fn one_size_unsorted_overlapping_and_doubled_lists() {
     assert_eq!(unsorted.pick, 1);
     assert!(unsorted.notes.contains(&Note::Unsorted));
     let overlap = found(&about(900, "S 80-92, M 88-100", Listed::Body));
-    assert!(overlap.notes.contains(&Note::Overlap {
-        first: 0,
-        second: 1
-    }));
-    assert_eq!(
-        (overlap.why, overlap.tied),
-        (Why::Tie(Cloth::Stretches), vec![1])
-    );
+    assert!(overlap.notes.contains(&Note::Overlap { first: 0, second: 1 }));
+    assert_eq!((overlap.why, overlap.tied), (Why::Tie(Cloth::Stretches), vec![1]));
     let alike = found(&about(910, "97, 97, 103", Listed::Garment));
-    assert!(alike.notes.contains(&Note::Alike {
-        first: 0,
-        second: 1
-    }));
+    assert!(alike.notes.contains(&Note::Alike { first: 0, second: 1 }));
     let edge = found(&about(900, "S 80-90, M 90-100", Listed::Body));
-    assert!(
-        !edge
-            .notes
-            .iter()
-            .any(|note| matches!(note, Note::Overlap { .. }))
-    );
+    assert!(!edge.notes.iter().any(|note| matches!(note, Note::Overlap { .. })));
 }
 
 #[test]
@@ -563,10 +465,7 @@ fn a_list_of_bodies_moves_with_her_gauge_by_as_much_as_the_garment_does() {
         sizes: sizes("S 86-91, M 91-97, L 97-102"),
         ..question
     });
-    assert!(
-        no_stitches.notes.contains(&Note::StitchesUnknown)
-            && no_stitches.notes.contains(&Note::EaseUnknown)
-    );
+    assert!(no_stitches.notes.contains(&Note::StitchesUnknown) && no_stitches.notes.contains(&Note::EaseUnknown));
 }
 
 #[test]
@@ -614,15 +513,8 @@ fn a_full_bust_is_shown_the_size_of_its_shoulders() {
         })
         .notes
     };
-    assert!(high(930).contains(&Note::HighBust {
-        size: 1,
-        more: mm(70)
-    }));
-    assert!(
-        !high(950)
-            .iter()
-            .any(|note| matches!(note, Note::HighBust { .. }))
-    );
+    assert!(high(930).contains(&Note::HighBust { size: 1, more: mm(70) }));
+    assert!(!high(950).iter().any(|note| matches!(note, Note::HighBust { .. })));
     assert!(high(1010).contains(&Note::HighBustLarger));
 }
 
@@ -661,13 +553,7 @@ fn what_is_outside_its_bounds_is_told_by_field() {
     let kind = Kind::TooSmall {
         least: Amount::Length(BUST.least),
     };
-    assert_eq!(
-        answer(&small),
-        Err(vec![Problem {
-            field: "bust",
-            kind
-        }])
-    );
+    assert_eq!(answer(&small), Err(vec![Problem { field: "bust", kind }]));
 }
 
 fn any_ask() -> impl Strategy<Value = Ask> {
@@ -692,44 +578,32 @@ fn any_question() -> impl Strategy<Value = Question> {
         gauge(),
         prop::option::of(200..500_i64),
     )
-        .prop_map(
-            |(bust, list, [body, drapes, wrap], ask, pattern, own, arm)| {
-                let size = |(from, more, stitches): (i64, i64, Option<u32>)| Size {
-                    stitches,
-                    ..Size::new("", Span::new(mm(from), mm(from + more)))
-                };
-                let span = |inches| {
-                    if inches {
-                        Gauge::FOUR_INCHES
-                    } else {
-                        Gauge::TEN_CM
-                    }
-                };
-                let gauge = |g: Option<(u32, u32, bool)>| {
-                    g.and_then(|(s, r, inches)| gauges(s, r, span(inches)))
-                };
-                Question {
-                    listed: Some(if body { Listed::Body } else { Listed::Garment }),
-                    cloth: if drapes {
-                        Cloth::Drapes
-                    } else {
-                        Cloth::Stretches
-                    },
-                    garment: if wrap {
-                        Garment::Wrap(Wrap {
-                            upper_arm: arm.map(mm),
-                            ..Wrap::default()
-                        })
-                    } else {
-                        Garment::Sweater
-                    },
-                    ask,
-                    pattern: gauge(pattern),
-                    own: gauge(own),
-                    ..Question::about(mm(bust), list.into_iter().map(size).collect())
-                }
-            },
-        )
+        .prop_map(|(bust, list, [body, drapes, wrap], ask, pattern, own, arm)| {
+            let size = |(from, more, stitches): (i64, i64, Option<u32>)| Size {
+                stitches,
+                ..Size::new("", Span::new(mm(from), mm(from + more)))
+            };
+            let span = |inches| {
+                if inches { Gauge::FOUR_INCHES } else { Gauge::TEN_CM }
+            };
+            let gauge = |g: Option<(u32, u32, bool)>| g.and_then(|(s, r, inches)| gauges(s, r, span(inches)));
+            Question {
+                listed: Some(if body { Listed::Body } else { Listed::Garment }),
+                cloth: if drapes { Cloth::Drapes } else { Cloth::Stretches },
+                garment: if wrap {
+                    Garment::Wrap(Wrap {
+                        upper_arm: arm.map(mm),
+                        ..Wrap::default()
+                    })
+                } else {
+                    Garment::Sweater
+                },
+                ask,
+                pattern: gauge(pattern),
+                own: gauge(own),
+                ..Question::about(mm(bust), list.into_iter().map(size).collect())
+            }
+        })
 }
 
 proptest! {
@@ -822,10 +696,7 @@ proptest! {
 
 #[test]
 fn the_standards_sizes_meet_without_a_gap() {
-    let spans: Vec<Span> = EN_WOMEN
-        .iter()
-        .map(|code| Size::from_code(code).girth)
-        .collect();
+    let spans: Vec<Span> = EN_WOMEN.iter().map(|code| Size::from_code(code).girth).collect();
     for girth in 660..=1430 {
         let of = match place(spans.iter().copied(), mm(girth)) {
             Place::In { of, .. } => of,
@@ -834,9 +705,6 @@ fn the_standards_sizes_meet_without_a_gap() {
         let on_edge = EN_WOMEN[1..].iter().any(|code| code.from == mm(girth));
         assert_eq!(of, 1 + usize::from(on_edge), "{girth}");
     }
-    assert_eq!(
-        place(spans.iter().copied(), mm(650)),
-        Place::Below { size: 0 }
-    );
+    assert_eq!(place(spans.iter().copied(), mm(650)), Place::Below { size: 0 });
     assert_eq!(place(std::iter::empty(), mm(650)), Place::Nowhere);
 }

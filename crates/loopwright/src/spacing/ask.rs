@@ -123,12 +123,7 @@ fn most_changes(stitches: u32, change: Stitch, knitting: Knitting) -> u32 {
         (0, Knitting::Round { .. }) => stitches,
         (0, Knitting::Flat { .. }) => (stitches + 1).saturating_sub(edges.max(2)),
         // The bar of a kfb is its second stitch: in a mirrored row it must not be the edge.
-        (
-            1,
-            Knitting::Flat {
-                edge: Edge::Mirrored,
-            },
-        ) => stitches - 1,
+        (1, Knitting::Flat { edge: Edge::Mirrored }) => stitches - 1,
         (uses, _) => stitches.saturating_sub(edges) / uses,
     }
 }
@@ -136,12 +131,7 @@ fn most_changes(stitches: u32, change: Stitch, knitting: Knitting) -> u32 {
 /// How many changes the question comes to.
 pub(super) fn plan(question: &Question) -> Result<Plan, Problem> {
     let (down, up) = (Means::decrease(question), Means::increase(question));
-    let amount = |result: Result<Plan, Kind>| {
-        result.map_err(|kind| Problem {
-            field: "amount",
-            kind,
-        })
-    };
+    let amount = |result: Result<Plan, Kind>| result.map_err(|kind| Problem { field: "amount", kind });
     match question.ask {
         Ask::Lose(_) | Ask::Decreases(_) if down.most == 0 => Err(no_room(question, down)),
         Ask::Gain(_) | Ask::Increases(_) if up.most == 0 => Err(no_room(question, up)),
@@ -169,11 +159,7 @@ fn no_room(question: &Question, means: Means) -> Problem {
 }
 
 fn reach(stitches: u32, target: u32, down: Means, up: Means) -> Result<Plan, Kind> {
-    let (means, sign) = if target < stitches {
-        (down, -1)
-    } else {
-        (up, 1)
-    };
+    let (means, sign) = if target < stitches { (down, -1) } else { (up, 1) };
     let at = |amount: u32| u32::try_from(i64::from(stitches) + sign * i64::from(amount)).ok();
     let (nearer, farther) = match means.by(target.abs_diff(stitches)) {
         Ok(plan) => return Ok(plan),
@@ -237,10 +223,7 @@ fn nearest_multiple(question: &Question, of: u32, plus: u32) -> Result<Plan, Kin
             above: found.above.map(|r| r.stitches),
         });
     }
-    let nearest = [found.below, found.above]
-        .into_iter()
-        .flatten()
-        .min_by_key(distance);
+    let nearest = [found.below, found.above].into_iter().flatten().min_by_key(distance);
     match nearest {
         Some(r) => Ok(Plan {
             change: r.change,

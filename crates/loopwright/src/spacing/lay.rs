@@ -14,16 +14,12 @@ const TRY_ALL: u32 = 40;
 /// Every way worth offering to work this spread.
 pub(super) fn ways(spread: &Spread) -> Vec<Way> {
     match spread.knitting {
-        Knitting::Round { end_on_change } => {
-            ring_ways(spread, end_on_change && !spread.change.is_in_gap())
-        }
+        Knitting::Round { end_on_change } => ring_ways(spread, end_on_change && !spread.change.is_in_gap()),
         Knitting::Flat { edge: Edge::Half } => ring_ways(spread, false),
         Knitting::Flat {
             edge: Edge::AtLeast(least),
         } => edged_ways(spread, least),
-        Knitting::Flat {
-            edge: Edge::Mirrored,
-        } => mirrored_ways(spread),
+        Knitting::Flat { edge: Edge::Mirrored } => mirrored_ways(spread),
     }
 }
 
@@ -213,9 +209,7 @@ impl Mirror {
             let down = 2 * run > gaps && (doubled + gaps).is_multiple_of(2 * gaps);
             (doubled + gaps) / (2 * gaps) - u64::from(down)
         };
-        (0..gaps)
-            .map(|run| (end(run + 1) - end(run)) as u32)
-            .collect()
+        (0..gaps).map(|run| (end(run + 1) - end(run)) as u32).collect()
     }
 
     /// The runs there is an even number of at the two ends, the others in the middle.
@@ -277,6 +271,6 @@ fn leaning(spread: &Spread, second_half: bool, middle: bool) -> crate::row::Stit
 }
 
 const _: () = assert!(
-    2 * TRY_ALL as usize + 1 <= LONGEST_EXACT,
+    2 * (TRY_ALL as usize) < LONGEST_EXACT,
     "every ring tried in full is searched exactly"
 );

@@ -64,9 +64,7 @@ impl Question {
             ask: Ask::Lose(1),
             decrease: Decrease::K2tog,
             increase: Increase::M1,
-            knitting: Knitting::Round {
-                end_on_change: false,
-            },
+            knitting: Knitting::Round { end_on_change: false },
             face: Face::Knit,
             fabric: Fabric::Stockinette,
         }
@@ -304,18 +302,12 @@ fn check(question: &Question) -> Result<(), Vec<Problem>> {
             });
         }
     }
-    if problems.is_empty() {
-        Ok(())
-    } else {
-        Err(problems)
-    }
+    if problems.is_empty() { Ok(()) } else { Err(problems) }
 }
 
 fn outside(field: &'static str, value: u32, bounds: Bounds<u32>) -> Problem {
     let kind = if value < bounds.least {
-        Kind::TooFew {
-            least: bounds.least,
-        }
+        Kind::TooFew { least: bounds.least }
     } else {
         Kind::TooMany { most: bounds.most }
     };

@@ -100,9 +100,7 @@ pub(super) fn notes(question: &Question, spread: &Spread, ways: &[Way]) -> Vec<N
     }
     match question.knitting {
         Knitting::Round { end_on_change } => marker_notes(spread, end_on_change, ways, &mut notes),
-        Knitting::Flat {
-            edge: Edge::Mirrored,
-        } => mirror_notes(spread, &mut notes),
+        Knitting::Flat { edge: Edge::Mirrored } => mirror_notes(spread, &mut notes),
         Knitting::Flat { .. } => {}
     }
     notes.extend(side_note(question));
@@ -137,9 +135,7 @@ fn mirror_notes(spread: &Spread, notes: &mut Vec<Note>) {
     }
     let odd = spread.changes % 2 == 1;
     if odd && spread.change.lean() != Lean::Upright {
-        notes.push(Note::MiddleLeans {
-            change: spread.change,
-        });
+        notes.push(Note::MiddleLeans { change: spread.change });
     }
     if spread.change.uses() == 1 {
         notes.push(Note::KfbBar);
@@ -159,10 +155,7 @@ fn side_note(question: &Question) -> Option<Note> {
 
 pub(super) fn steps(stitches: u32, spread: &Spread, ways: &[Way]) -> Vec<Step> {
     let Spread {
-        plain,
-        changes,
-        change,
-        ..
+        plain, changes, change, ..
     } = *spread;
     let mut steps = vec![Step::Plain {
         stitches,
@@ -201,9 +194,7 @@ fn edges(spread: &Spread, ways: &[Way]) -> (Option<u32>, Option<u32>, u32) {
         Knitting::Flat {
             edge: Edge::AtLeast(least),
         } => !halves_are_enough(least),
-        Knitting::Flat {
-            edge: Edge::Mirrored,
-        } => true,
+        Knitting::Flat { edge: Edge::Mirrored } => true,
         _ => false,
     };
     if !kept {
@@ -212,8 +203,7 @@ fn edges(spread: &Spread, ways: &[Way]) -> (Option<u32>, Option<u32>, u32) {
     let Some(way) = ways.first() else {
         return (None, None, spread.changes);
     };
-    let plain =
-        |run: Option<crate::row::Run>| run.filter(|r| r.stitch.is_plain()).map_or(0, |r| r.count);
+    let plain = |run: Option<crate::row::Run>| run.filter(|r| r.stitch.is_plain()).map_or(0, |r| r.count);
     let runs: Vec<_> = way.row.runs().collect();
     (
         Some(plain(runs.first().copied())),

@@ -144,7 +144,7 @@ fn turns_wanted(plain: u32, shares: &Shares) -> Option<u32> {
     }
     // Turns that divide both blocks are all alike, and so one bracket: worth up to twice as many turns.
     let alike = (least..=2 * least)
-        .find(|turns| shares.long.times % turns == 0 && shares.short.times % turns == 0);
+        .find(|turns| shares.long.times.is_multiple_of(*turns) && shares.short.times.is_multiple_of(*turns));
     let turns = alike.unwrap_or(least);
     (turns < fewer).then_some(turns)
 }
@@ -167,10 +167,7 @@ fn in_turn(shares: &Shares, turns: u32) -> Vec<Batch> {
 /// How far the changes stray from even: the widest difference between any stretch of runs and its even share.
 pub(super) fn drift(batches: &[Batch]) -> Fraction {
     let runs: i128 = batches.iter().map(|b| i128::from(b.times)).sum();
-    let plain: i128 = batches
-        .iter()
-        .map(|b| i128::from(b.run) * i128::from(b.times))
-        .sum();
+    let plain: i128 = batches.iter().map(|b| i128::from(b.run) * i128::from(b.times)).sum();
     let (mut at, mut lowest, mut highest) = (0_i128, 0_i128, 0_i128);
     // Counted in stitches times runs, so that it stays whole.
     for batch in batches {
@@ -198,10 +195,7 @@ mod tests {
     fn two_blocks_stray_by_what_their_counts_say() {
         for (long, short, strays) in [(4, 12, 3), (30, 30, 15)] {
             let shares = Shares::of(long * 7 + short * 6, long + short);
-            assert_eq!(
-                drift(&[shares.long, shares.short]),
-                Fraction::new(strays, 1)
-            );
+            assert_eq!(drift(&[shares.long, shares.short]), Fraction::new(strays, 1));
         }
     }
 

@@ -18,9 +18,7 @@ fn any_knitting() -> impl Strategy<Value = Knitting> {
     prop_oneof![
         any::<bool>().prop_map(|end_on_change| Knitting::Round { end_on_change }),
         Just(Knitting::Flat { edge: Edge::Half }),
-        Just(Knitting::Flat {
-            edge: Edge::Mirrored
-        }),
+        Just(Knitting::Flat { edge: Edge::Mirrored }),
         (0_u32..12).prop_map(|plain| Knitting::Flat {
             edge: Edge::AtLeast(plain)
         }),
@@ -39,24 +37,22 @@ fn any_question() -> impl Strategy<Value = Question> {
         0_usize..3,
         0.0..1.0_f64,
     )
-        .prop_map(
-            |(stitches, knitting, down, dec, inc, knit, fabric, share)| {
-                let changes = 1 + (f64::from(stitches) * share) as u32;
-                Question {
-                    ask: if down {
-                        Ask::Decreases(changes)
-                    } else {
-                        Ask::Increases(changes)
-                    },
-                    decrease: DECREASES[dec],
-                    increase: INCREASES[inc],
-                    knitting,
-                    face: if knit { Face::Knit } else { Face::Purl },
-                    fabric: [Fabric::Stockinette, Fabric::Garter, Fabric::Rib][fabric],
-                    ..Question::about(stitches)
-                }
-            },
-        )
+        .prop_map(|(stitches, knitting, down, dec, inc, knit, fabric, share)| {
+            let changes = 1 + (f64::from(stitches) * share) as u32;
+            Question {
+                ask: if down {
+                    Ask::Decreases(changes)
+                } else {
+                    Ask::Increases(changes)
+                },
+                decrease: DECREASES[dec],
+                increase: INCREASES[inc],
+                knitting,
+                face: if knit { Face::Knit } else { Face::Purl },
+                fabric: [Fabric::Stockinette, Fabric::Garter, Fabric::Rib][fabric],
+                ..Question::about(stitches)
+            }
+        })
 }
 
 /// The answer, or the one for the most changes there is room for.
@@ -131,9 +127,7 @@ fn check_runs(question: &Question, answer: &Answer, runs: &[u32]) -> Result<(), 
     let at_marker: Vec<u32> = between.iter().copied().chain([first + last]).collect();
     let gap = answer.change.is_in_gap();
     match question.knitting {
-        Knitting::Round {
-            end_on_change: true,
-        } if !gap => {
+        Knitting::Round { end_on_change: true } if !gap => {
             prop_assert_eq!(last, 0);
             prop_assert!(spread_of(&at_marker) <= 1);
         }
@@ -150,9 +144,7 @@ fn check_runs(question: &Question, answer: &Answer, runs: &[u32]) -> Result<(), 
             prop_assert!(first >= plain && last >= plain);
             prop_assert!(spread_of(between) <= 1);
         }
-        Knitting::Flat {
-            edge: Edge::Mirrored,
-        } => prop_assert!(spread_of(between) <= 1),
+        Knitting::Flat { edge: Edge::Mirrored } => prop_assert!(spread_of(between) <= 1),
     }
     Ok(())
 }
@@ -177,16 +169,9 @@ fn a_hundred_thousand_stitches_and_any_number_of_changes() {
 fn fewest_over_all_beginnings(question: &Question, answer: &Answer, row: &Row) -> usize {
     let runs = plain_runs(row);
     let (first, between, last) = (runs[0], &runs[1..runs.len() - 1], runs[runs.len() - 1]);
-    let ring: Vec<u32> = std::iter::once(first + last)
-        .chain(between.iter().copied())
-        .collect();
+    let ring: Vec<u32> = std::iter::once(first + last).chain(between.iter().copied()).collect();
     let longest = *ring.iter().max().unwrap();
-    let whole = matches!(
-        question.knitting,
-        Knitting::Round {
-            end_on_change: true
-        }
-    );
+    let whole = matches!(question.knitting, Knitting::Round { end_on_change: true });
     (0..ring.len())
         .filter(|at| whole || ring[*at] >= 2 || longest < 2 && ring[*at] == longest)
         .map(|at| {
@@ -216,14 +201,8 @@ fn no_text_is_shorter_up_to_forty_stitches() {
                 knitting,
                 ..Question::about(stitches)
             };
-            let downs = [Decrease::K2tog, Decrease::Sk2p].map(|d| Question {
-                decrease: d,
-                ..about
-            });
-            let ups = [Increase::M1, Increase::Kfb].map(|i| Question {
-                increase: i,
-                ..about
-            });
+            let downs = [Decrease::K2tog, Decrease::Sk2p].map(|d| Question { decrease: d, ..about });
+            let ups = [Increase::M1, Increase::Kfb].map(|i| Question { increase: i, ..about });
             let asks = (1..=stitches).flat_map(|k| {
                 let down = downs.map(|q| Question {
                     ask: Ask::Decreases(k),
@@ -258,15 +237,10 @@ fn the_run_at_the_marker_is_one_run_in_two_pieces() {
         ..Question::about(132)
     };
     let answer = answer(&question).unwrap();
-    assert_eq!(
-        answer.ways[0].row.to_string(),
-        "K4, k2tog, (K9, k2tog) 11 times, K5"
-    );
+    assert_eq!(answer.ways[0].row.to_string(), "K4, k2tog, (K9, k2tog) 11 times, K5");
     assert!(answer.notes.contains(&Note::SplitAtMarker { run: 9 }));
     let shorter = Question {
-        knitting: Knitting::Round {
-            end_on_change: true,
-        },
+        knitting: Knitting::Round { end_on_change: true },
         ..question
     };
     assert_eq!(
@@ -279,16 +253,11 @@ fn the_run_at_the_marker_is_one_run_in_two_pieces() {
 fn an_increase_in_a_gap_is_kept_off_the_marker_even_when_asked() {
     let question = Question {
         ask: Ask::Gain(4),
-        knitting: Knitting::Round {
-            end_on_change: true,
-        },
+        knitting: Knitting::Round { end_on_change: true },
         ..Question::about(40)
     };
     let answer = answer(&question).unwrap();
-    assert_eq!(
-        answer.ways[0].row.to_string(),
-        "K5, M1, (K10, M1) 3 times, K5"
-    );
+    assert_eq!(answer.ways[0].row.to_string(), "K5, M1, (K10, M1) 3 times, K5");
     assert!(answer.notes.contains(&Note::KeptOffMarker));
 }
 
@@ -303,27 +272,13 @@ fn m1_has_a_limit_too() {
         };
         answer(&question).unwrap_err()[0].kind
     };
-    let round = Knitting::Round {
-        end_on_change: false,
-    };
+    let round = Knitting::Round { end_on_change: false };
     let flat = |edge| Knitting::Flat { edge };
     assert_eq!(most(round, Increase::M1), Kind::TooMany { most: 20 });
-    assert_eq!(
-        most(flat(Edge::Half), Increase::Yo),
-        Kind::TooMany { most: 19 }
-    );
-    assert_eq!(
-        most(flat(Edge::AtLeast(0)), Increase::M1),
-        Kind::TooMany { most: 19 }
-    );
-    assert_eq!(
-        most(flat(Edge::AtLeast(3)), Increase::M1),
-        Kind::TooMany { most: 15 }
-    );
-    assert_eq!(
-        most(flat(Edge::Half), Increase::Kfb),
-        Kind::TooMany { most: 20 }
-    );
+    assert_eq!(most(flat(Edge::Half), Increase::Yo), Kind::TooMany { most: 19 });
+    assert_eq!(most(flat(Edge::AtLeast(0)), Increase::M1), Kind::TooMany { most: 19 });
+    assert_eq!(most(flat(Edge::AtLeast(3)), Increase::M1), Kind::TooMany { most: 15 });
+    assert_eq!(most(flat(Edge::Half), Increase::Kfb), Kind::TooMany { most: 20 });
 }
 
 #[test]
@@ -393,11 +348,7 @@ fn what_cannot_be_reached_comes_with_the_nearest_that_can() {
             let side = |count: &u32| (*count < stitches) == (target < stitches);
             let below = (0..target).rev().filter(side).find(can);
             let above = (target + 1..=90).filter(side).find(can);
-            assert_eq!(
-                kind,
-                Kind::NoExact { below, above },
-                "{stitches} to {target}"
-            );
+            assert_eq!(kind, Kind::NoExact { below, above }, "{stitches} to {target}");
         }
     }
 }
@@ -410,10 +361,7 @@ fn blocks_that_drift_are_said_to_and_come_with_blocks_in_turn() {
     };
     let answer = answer(&question).unwrap();
     let orders: Vec<_> = answer.ways.iter().map(|way| way.order).collect();
-    assert_eq!(
-        orders,
-        [Order::TwoBlocks, Order::BlocksInTurn, Order::MostEven]
-    );
+    assert_eq!(orders, [Order::TwoBlocks, Order::BlocksInTurn, Order::MostEven]);
     assert_eq!(answer.ways[0].drift, Fraction::new(15, 1));
     assert_eq!(answer.suggested, 1);
     assert!(answer.ways[2].drift < Fraction::new(1, 1));
@@ -441,10 +389,7 @@ fn the_words_follow_the_side_of_the_fabric() {
     let (row, notes) = text(Face::Purl, Fabric::Garter, lose);
     assert_eq!(row, "P4, p2tog, P8, p2tog, P4");
     assert!(notes.contains(&Note::KnitRoundIsBetter));
-    assert_eq!(
-        text(Face::Purl, Fabric::Stockinette, gain).0,
-        "P5, M1p, P10, M1p, P5"
-    );
+    assert_eq!(text(Face::Purl, Fabric::Stockinette, gain).0, "P5, M1p, P10, M1p, P5");
     let (row, notes) = text(Face::Knit, Fabric::Rib, lose);
     assert_eq!(row, "rib 4, k2tog, rib 8, k2tog, rib 4");
     assert!(notes.contains(&Note::KeepToPurlRibs));
@@ -452,18 +397,12 @@ fn the_words_follow_the_side_of_the_fabric() {
         decrease: Decrease::Ssk,
         ..lose
     };
-    assert_eq!(
-        text(Face::Purl, Fabric::Stockinette, ssk).0,
-        "P4, ssp, P8, ssp, P4"
-    );
+    assert_eq!(text(Face::Purl, Fabric::Stockinette, ssk).0, "P4, ssp, P8, ssp, P4");
     let kfb = Question {
         increase: Increase::Kfb,
         ..gain
     };
-    assert_eq!(
-        text(Face::Purl, Fabric::Stockinette, kfb).0,
-        "P4, pfb, P9, pfb, P5"
-    );
+    assert_eq!(text(Face::Purl, Fabric::Stockinette, kfb).0, "P4, pfb, P9, pfb, P5");
 }
 
 #[test]
@@ -494,9 +433,7 @@ fn multiples_agree_with_looking_at_every_count() {
     for stitches in 1..=40_u32 {
         for (of, plus) in [(1, 0), (4, 0), (6, 1), (8, 3), (7, 6), (50, 0)] {
             for knitting in [
-                Knitting::Round {
-                    end_on_change: false,
-                },
+                Knitting::Round { end_on_change: false },
                 Knitting::Flat { edge: Edge::Half },
             ] {
                 let question = Question {
@@ -514,7 +451,7 @@ fn multiples_agree_with_looking_at_every_count() {
                 } else {
                     stitches - 1
                 };
-                let is_one = |count: &u32| *count >= plus.max(1) && (count - plus) % of == 0;
+                let is_one = |count: &u32| *count >= plus.max(1) && (count - plus).is_multiple_of(of);
                 let below = (stitches - stitches / 2..stitches).rev().find(is_one);
                 let above = (stitches + 1..=stitches + gaps).find(is_one);
                 let found = multiples(&question, of, plus);
@@ -541,9 +478,7 @@ fn a_mirrored_row_is_its_own_mirror_or_says_that_it_is_not_by_one() {
                 (Ask::Increases(changes), Increase::M1),
                 (Ask::Increases(changes), Increase::Kfb),
             ] {
-                let knitting = Knitting::Flat {
-                    edge: Edge::Mirrored,
-                };
+                let knitting = Knitting::Flat { edge: Edge::Mirrored };
                 let question = Question {
                     ask,
                     increase: inc,
@@ -575,24 +510,15 @@ fn a_mirrored_row_is_its_own_mirror_or_says_that_it_is_not_by_one() {
 
 #[test]
 fn decreases_of_a_mirrored_row_lean_to_the_middle_from_either_side() {
-    let knitting = Knitting::Flat {
-        edge: Edge::Mirrored,
-    };
+    let knitting = Knitting::Flat { edge: Edge::Mirrored };
     let question = Question {
         ask: Ask::Lose(4),
         knitting,
         ..Question::about(40)
     };
-    let text = |face| {
-        answer(&Question { face, ..question }).unwrap().ways[0]
-            .row
-            .to_string()
-    };
+    let text = |face| answer(&Question { face, ..question }).unwrap().ways[0].row.to_string();
     assert_eq!(text(Face::Knit), "K4, ssk, K8, ssk, (K8, k2tog) twice, K4");
-    assert_eq!(
-        text(Face::Purl),
-        "P4, p2tog, P8, p2tog, (P8, ssp) twice, P4"
-    );
+    assert_eq!(text(Face::Purl), "P4, p2tog, P8, p2tog, (P8, ssp) twice, P4");
 }
 
 #[test]
@@ -625,26 +551,12 @@ fn a_needle_with_no_room_says_how_many_it_takes() {
         }
     );
     assert_eq!(problem(Question::about(0)).kind, Kind::TooFew { least: 1 });
-    assert_eq!(
-        problem(Question::about(100_001)).kind,
-        Kind::TooMany { most: 100_000 }
-    );
+    assert_eq!(problem(Question::about(100_001)).kind, Kind::TooMany { most: 100_000 });
 }
 
 #[test]
 fn any_question_at_all_has_an_answer_or_a_problem() {
-    let edges = [
-        0,
-        1,
-        2,
-        3,
-        7,
-        99_999,
-        100_000,
-        100_001,
-        u32::MAX - 1,
-        u32::MAX,
-    ];
+    let edges = [0, 1, 2, 3, 7, 99_999, 100_000, 100_001, u32::MAX - 1, u32::MAX];
     for stitches in edges {
         for amount in edges {
             for ask in [
@@ -665,9 +577,7 @@ fn any_question_at_all_has_an_answer_or_a_problem() {
                         knitting,
                         ..Question::about(stitches)
                     };
-                    assert!(
-                        answer(&question).is_ok_and(|a| a.after > 0) || answer(&question).is_err()
-                    );
+                    assert!(answer(&question).is_ok_and(|a| a.after > 0) || answer(&question).is_err());
                 }
             }
         }

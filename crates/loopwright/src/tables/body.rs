@@ -156,12 +156,7 @@ pub const TAPE: [(Tape, Certainty); 8] = [
 ];
 
 /// From half inches and millimetres.
-const fn row(
-    label: &'static str,
-    half_inches: (i64, i64),
-    mm: (i64, i64),
-    certainty: Certainty,
-) -> Row {
+const fn row(label: &'static str, half_inches: (i64, i64), mm: (i64, i64), certainty: Certainty) -> Row {
     Row {
         label,
         inches: (half(half_inches.0), half(half_inches.1)),
@@ -194,11 +189,7 @@ mod tests {
         for row in tables.concat() {
             for (inches, cm) in [(row.inches.0, row.cm.0), (row.inches.1, row.cm.1)] {
                 let apart = inches.saturating_sub(cm).to_nm().abs();
-                assert!(
-                    apart <= Length::from_mm(6).to_nm(),
-                    "{} is {apart} nm apart",
-                    row.label
-                );
+                assert!(apart <= Length::from_mm(6).to_nm(), "{} is {apart} nm apart", row.label);
             }
         }
     }

@@ -79,54 +79,17 @@ pub struct Band {
 
 /// The five fits, from closest to widest, without a gap between them.
 pub const BANDS: [Band; 5] = [
-    band(
-        Fit::VeryClose,
-        None,
-        Some(0),
-        (None, Some(0)),
-        Sign::Negative,
-        -50,
-    ),
-    band(
-        Fit::Close,
-        Some(0),
-        Some(50),
-        (Some(1), Some(2)),
-        Sign::Zero,
-        25,
-    ),
-    band(
-        Fit::Standard,
-        Some(50),
-        Some(100),
-        (Some(2), Some(4)),
-        Sign::Some,
-        75,
-    ),
-    band(
-        Fit::Loose,
-        Some(100),
-        Some(150),
-        (Some(4), Some(6)),
-        Sign::More,
-        125,
-    ),
-    band(
-        Fit::Oversized,
-        Some(150),
-        None,
-        (Some(6), None),
-        Sign::Generous,
-        200,
-    ),
+    band(Fit::VeryClose, None, Some(0), (None, Some(0)), Sign::Negative, -50),
+    band(Fit::Close, Some(0), Some(50), (Some(1), Some(2)), Sign::Zero, 25),
+    band(Fit::Standard, Some(50), Some(100), (Some(2), Some(4)), Sign::Some, 75),
+    band(Fit::Loose, Some(100), Some(150), (Some(4), Some(6)), Sign::More, 125),
+    band(Fit::Oversized, Some(150), None, (Some(6), None), Sign::Generous, 200),
 ];
 
 impl Fit {
     /// The fit of an ease: the one band it lies in.
     pub fn of(ease: Length) -> Self {
-        let found = BANDS
-            .iter()
-            .rfind(|band| band.from.is_none_or(|from| ease >= from));
+        let found = BANDS.iter().rfind(|band| band.from.is_none_or(|from| ease >= from));
         found.map_or(Self::VeryClose, |band| band.fit)
     }
 

@@ -105,12 +105,7 @@ pub const fn diameter(wraps: u32) -> Length {
 /// The table, thinnest first.
 pub const CLASSES: [Class; 8] = [
     row(Weight::Lace, (33, 40), (150, 225), (Some(30), None)),
-    row(
-        Weight::SuperFine,
-        (27, 32),
-        (225, 325),
-        (Some(14), Some(30)),
-    ),
+    row(Weight::SuperFine, (27, 32), (225, 325), (Some(14), Some(30))),
     row(Weight::Fine, (23, 26), (325, 375), (Some(12), Some(18))),
     row(Weight::Light, (21, 24), (375, 450), (Some(11), Some(15))),
     row(Weight::Medium, (16, 20), (450, 550), (Some(9), Some(12))),
@@ -177,18 +172,8 @@ impl Place {
 /// first: 20 stitches in 10 cm are 20.32 in 4 in, which is between two classes.
 pub fn place(gauge: Gauge) -> Place {
     let stitches = gauge.count_over(Gauge::FOUR_INCHES);
-    let at_least = |class: &&Class| {
-        class
-            .stitches
-            .least
-            .is_none_or(|least| stitches >= f64::from(least))
-    };
-    let at_most = |class: &&Class| {
-        class
-            .stitches
-            .most
-            .is_none_or(|most| stitches <= f64::from(most))
-    };
+    let at_least = |class: &&Class| class.stitches.least.is_none_or(|least| stitches >= f64::from(least));
+    let at_most = |class: &&Class| class.stitches.most.is_none_or(|most| stitches <= f64::from(most));
     // Thinnest first, so the first that reaches down to the gauge is the thinnest that can hold it, and the last that
     // reaches up to it the thickest.
     let thinner = CLASSES.iter().find(at_least).map(|class| class.weight);
@@ -201,12 +186,7 @@ pub fn place(gauge: Gauge) -> Place {
     }
 }
 
-const fn row(
-    weight: Weight,
-    stitches: (u32, u32),
-    needle: (i64, i64),
-    wraps: (Option<u32>, Option<u32>),
-) -> Class {
+const fn row(weight: Weight, stitches: (u32, u32), needle: (i64, i64), wraps: (Option<u32>, Option<u32>)) -> Class {
     Class {
         number: weight as u8,
         weight,
@@ -238,10 +218,7 @@ mod tests {
     #[test]
     fn rows_stand_where_their_names_say() {
         for (index, row) in CLASSES.iter().enumerate() {
-            assert_eq!(
-                (usize::from(row.number), row.weight as usize),
-                (index, index)
-            );
+            assert_eq!((usize::from(row.number), row.weight as usize), (index, index));
             assert_eq!(class(row.weight), row);
         }
     }
@@ -253,10 +230,7 @@ mod tests {
         assert_eq!(four_inches(24_000), Place::Within { thicker, thinner });
         let (thicker, thinner) = (Weight::Medium, Weight::Light);
         assert_eq!(four_inches(20_500), Place::Between { thicker, thinner });
-        assert_eq!(
-            place(Gauge::of(20, Gauge::TEN_CM)),
-            Place::Between { thicker, thinner }
-        );
+        assert_eq!(place(Gauge::of(20, Gauge::TEN_CM)), Place::Between { thicker, thinner });
         assert_eq!(four_inches(40_001), Place::Finer);
         let jumbo = Weight::Jumbo;
         assert_eq!(

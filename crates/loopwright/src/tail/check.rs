@@ -1,9 +1,6 @@
 //! What is wrong with a question about a tail. Only what the method needs is looked at.
 
-use super::{
-    EDGE, END, LEFT, NEEDLE, Needle, Question, RESERVE, SPAN, STITCHES, Strand, THICKNESS,
-    Thickness, USED,
-};
+use super::{EDGE, END, LEFT, NEEDLE, Needle, Question, RESERVE, SPAN, STITCHES, Strand, THICKNESS, Thickness, USED};
 use crate::bounds::Bounds;
 use crate::problem::{Kind, Problem};
 use crate::units::{Amount, Gauge, Length};
@@ -20,11 +17,7 @@ pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
     if matches!(question.method.row().strand, Strand::Thumb { .. }) {
         check_known(question, &mut problems);
     }
-    if problems.is_empty() {
-        Ok(())
-    } else {
-        Err(problems)
-    }
+    if problems.is_empty() { Ok(()) } else { Err(problems) }
 }
 
 /// Nothing is known that a tail could be worked out from.
@@ -72,10 +65,7 @@ fn check_wraps(wraps: Gauge) -> Option<Problem> {
         count if count > f64::from(most) => Kind::TooMany { most },
         _ => return None,
     };
-    Some(Problem {
-        field: "yarn",
-        kind,
-    })
+    Some(Problem { field: "yarn", kind })
 }
 
 fn count(field: &'static str, value: u32, bounds: Bounds<u32>) -> Option<Problem> {

@@ -1,7 +1,7 @@
 //! The three estimates, and which of them wins.
 
-use super::rate::Rate;
 use super::practice::{EDGE_TIMES, across_nm, per_stitch, weight};
+use super::rate::Rate;
 use super::{MEASURED_FROM, Measured, Needle, Question, Range, Step, Strand, Thickness};
 use crate::bounds::Bounds;
 use crate::tables::Certainty;
@@ -94,9 +94,7 @@ pub(super) fn decide(made: &[Made], measured: Option<Measured>) -> Option<(usize
     let largest = (0..made.len()).max_by_key(|index| made[*index].estimate.needs.most)?;
     let measured = of(Way::Measured).zip(measured.map(|measured| measured.stitches));
     Some(match measured {
-        Some((index, stitches)) if stitches >= MEASURED_FROM => {
-            (index, Why::MeasuredOnEnough { stitches })
-        }
+        Some((index, stitches)) if stitches >= MEASURED_FROM => (index, Why::MeasuredOnEnough { stitches }),
         _ if made.len() == 1 => (largest, Why::Only),
         Some((_, stitches)) => {
             let enough = MEASURED_FROM;
@@ -165,13 +163,7 @@ fn wraps(question: &Question) -> Option<Made> {
         each: turn.over(1, 0),
     });
     // One turn a stitch is a thought of ours that the practice rules agree with: no more than practice.
-    Some(made(
-        question,
-        Way::Wraps,
-        (turn, turn),
-        Certainty::Practice,
-        steps,
-    ))
+    Some(made(question, Way::Wraps, (turn, turn), Certainty::Practice, steps))
 }
 
 /// By the edge and by the stitch; where both are known, the wider range of the two.
@@ -205,13 +197,7 @@ fn practice(question: &Question) -> Option<Made> {
     let each = |rate: &Rate| rate.over(stitches, 0);
     let least = rates.iter().map(|(least, _)| *least).min_by_key(each)?;
     let most = rates.iter().map(|(_, most)| *most).max_by_key(each)?;
-    Some(made(
-        question,
-        Way::Practice,
-        (least, most),
-        Certainty::Practice,
-        steps,
-    ))
+    Some(made(question, Way::Practice, (least, most), Certainty::Practice, steps))
 }
 
 /// What a piece used. It was cast on by the same method, so the method's factor is in it already.
@@ -221,11 +207,7 @@ fn measured(question: &Question) -> Option<Made> {
     let each = rate.over(1, 0);
     let needs = needs(question.stitches, rate, rate);
     let steps = vec![
-        Step::Piece {
-            stitches,
-            used,
-            each,
-        },
+        Step::Piece { stitches, used, each },
         Step::Stitches {
             stitches: question.stitches,
             each,
@@ -243,13 +225,7 @@ fn measured(question: &Question) -> Option<Made> {
 }
 
 /// An estimate for long-tail becomes one for the method.
-fn made(
-    question: &Question,
-    way: Way,
-    (low, high): (Rate, Rate),
-    certainty: Certainty,
-    mut steps: Vec<Step>,
-) -> Made {
+fn made(question: &Question, way: Way, (low, high): (Rate, Rate), certainty: Certainty, mut steps: Vec<Step>) -> Made {
     let stitches = question.stitches;
     let (least_percent, most_percent) = percent(question);
     if way == Way::Wraps {
@@ -276,10 +252,7 @@ fn made(
         certainty,
         steps,
     };
-    Made {
-        estimate,
-        rate: high,
-    }
+    Made { estimate, rate: high }
 }
 
 fn needs(stitches: u32, least: Rate, most: Rate) -> Range {

@@ -17,10 +17,7 @@ use crate::tables::Certainty;
 use crate::units::{Length, LengthUnit};
 
 /// What is left where the tail is not knitted from: 15 to 20 cm. Common practice, no source.
-pub const SHORT: Bounds<Length> = Bounds::new(
-    Length::of(15, LengthUnit::Cm),
-    Length::of(20, LengthUnit::Cm),
-);
+pub const SHORT: Bounds<Length> = Bounds::new(Length::of(15, LengthUnit::Cm), Length::of(20, LengthUnit::Cm));
 
 /// A way to cast on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]

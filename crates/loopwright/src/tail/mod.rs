@@ -286,9 +286,7 @@ fn short(question: &Question, strand: Strand) -> Answer {
         why: Why::NoLongTail,
         reserve: 0,
         arms: arms(end),
-        left: question
-            .left
-            .map(|left| Remaining::of(left, None, 0, end)),
+        left: question.left.map(|left| Remaining::of(left, None, 0, end)),
         notes: note::notes(question, &[]),
         steps: vec![Step::OnlyEnd { end }],
     }

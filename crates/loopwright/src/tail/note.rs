@@ -1,8 +1,6 @@
 //! What a knitter should know beside the tail, and the sums as steps. Data only: the page makes the sentences.
 
-use super::{
-    Estimate, MEASURED_FROM, Measured, Method, Needle, Question, Range, Strand, TWO_STRANDS_ABOVE,
-};
+use super::{Estimate, MEASURED_FROM, Measured, Method, Needle, Question, Range, Strand, TWO_STRANDS_ABOVE};
 use crate::tables::Certainty;
 use crate::tables::yarn_weight::Weight;
 use crate::units::{Gauge, Length};
@@ -226,20 +224,7 @@ fn apart(estimates: &[Estimate]) -> Option<Note> {
 }
 
 /// From the winning estimate to the tail.
-pub(super) fn steps(
-    wins: &Estimate,
-    percent: u32,
-    with: Length,
-    end: Length,
-    tail: Length,
-) -> Vec<Step> {
+pub(super) fn steps(wins: &Estimate, percent: u32, with: Length, end: Length, tail: Length) -> Vec<Step> {
     let needs = wins.needs.most;
-    vec![
-        Step::Reserve {
-            needs,
-            percent,
-            with,
-        },
-        Step::End { with, end, tail },
-    ]
+    vec![Step::Reserve { needs, percent, with }, Step::End { with, end, tail }]
 }

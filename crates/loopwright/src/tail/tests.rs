@@ -29,11 +29,7 @@ fn worsted() -> Question {
 }
 
 fn by(answer: &Answer, way: Way) -> &Estimate {
-    answer
-        .estimates
-        .iter()
-        .find(|estimate| estimate.way == way)
-        .unwrap()
+    answer.estimates.iter().find(|estimate| estimate.way == way).unwrap()
 }
 
 fn winner(answer: &Answer) -> Way {
@@ -46,10 +42,7 @@ fn yarn_is_as_thick_as_its_wraps_and_not_as_its_count() {
     let wraps = by(&answer, Way::Wraps).needs.most;
     // Wraps 2.95 m, an inch a stitch 3.05 m.
     assert_eq!((wraps.to_nm() + CM / 2) / CM, 295);
-    assert_eq!(
-        by(&answer, Way::Practice).needs.most,
-        Length::from_inches(120)
-    );
+    assert_eq!(by(&answer, Way::Practice).needs.most, Length::from_inches(120));
     // The obvious sum takes how thick the yarn is from its count: Peirce, 0.03733 sqrt(tex) mm. 100 g in 180 m are
     // 555.6 tex, so 0.88 mm and 2.22 m, which by the wraps runs out near stitch 90.
     let peirce = 0.037_33 * (100_000.0_f64 / 180.0).sqrt();
@@ -173,13 +166,7 @@ fn the_reserve_is_on_the_stitches_only() {
 
 #[test]
 fn the_method_of_casting_on_is_asked() {
-    let tail = |method: Method| {
-        answer(&Question {
-            method,
-            ..worsted()
-        })
-        .unwrap()
-    };
+    let tail = |method: Method| answer(&Question { method, ..worsted() }).unwrap();
     let long = tail(Method::LongTail);
     // The obvious sum is the same for all: 3.5 m for methods that need 20 cm.
     for method in [
@@ -273,10 +260,7 @@ fn the_extra_stitch_of_a_join_has_its_tail_too() {
 #[test]
 fn two_strands_are_offered_above_a_count() {
     let offered = |stitches: u32| {
-        let question = Question {
-            stitches,
-            ..worsted()
-        };
+        let question = Question { stitches, ..worsted() };
         let note = Note::TwoStrandsAreEasier {
             above: TWO_STRANDS_ABOVE,
         };
@@ -424,8 +408,7 @@ fn every_field_out_of_bounds_is_named() {
 fn any_question() -> impl Strategy<Value = Question> {
     let yarn = prop_oneof![
         Just(None),
-        (2_000_u32..40_000)
-            .prop_map(|wraps| Gauge::new(wraps, Length::INCH).map(Thickness::Wraps)),
+        (2_000_u32..40_000).prop_map(|wraps| Gauge::new(wraps, Length::INCH).map(Thickness::Wraps)),
         (0_usize..8).prop_map(|index| Some(Thickness::Class(CLASSES[index].weight))),
     ];
     let mm = |least: i64, most: i64| (least * 1_000_000..most * 1_000_000).prop_map(Length::from_nm);
@@ -443,21 +426,19 @@ fn any_question() -> impl Strategy<Value = Question> {
         (mm(0, 500), mm(0, 20_000), 0.0..=1.0_f64),
     )
         .prop_map(
-            |((stitches, method, yarn), needle, width, measured, reserve, (end, tail, share))| {
-                Question {
-                    method: METHODS[method].method,
-                    yarn,
-                    needle,
-                    width: Some(width),
-                    measured,
-                    reserve,
-                    end,
-                    left: Some(Left {
-                        tail,
-                        to_go: (f64::from(stitches) * share) as u32,
-                    }),
-                    ..Question::about(stitches)
-                }
+            |((stitches, method, yarn), needle, width, measured, reserve, (end, tail, share))| Question {
+                method: METHODS[method].method,
+                yarn,
+                needle,
+                width: Some(width),
+                measured,
+                reserve,
+                end,
+                left: Some(Left {
+                    tail,
+                    to_go: (f64::from(stitches) * share) as u32,
+                }),
+                ..Question::about(stitches)
             },
         )
 }

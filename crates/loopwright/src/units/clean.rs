@@ -32,9 +32,10 @@ pub(super) fn clean(text: &str) -> Vec<char> {
 }
 
 /// Characters that take no room: soft hyphen, zero-width space and joiners, direction marks, byte-order mark, and the
-/// mark that asks for a picture or a text form of the character before.
+/// mark that asks for a picture or a text form of the character before. Not the marks that turn the reading direction
+/// around: with those the eye sees other digits than stand there, and no number is better than another one.
 fn unseen(character: char) -> bool {
-    matches!(character, '\u{ad}' | '\u{61c}' | '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2060}'..='\u{2069}'
+    matches!(character, '\u{ad}' | '\u{61c}' | '\u{200b}'..='\u{200f}' | '\u{2060}'..='\u{2064}'
         | '\u{fe00}'..='\u{fe0f}' | '\u{feff}')
 }
 
@@ -42,19 +43,11 @@ fn unseen(character: char) -> bool {
 fn plain_form(character: char) -> char {
     match character {
         // The full-width forms follow ASCII in the same order.
-        '\u{ff01}'..='\u{ff5e}' => {
-            plain_form(char::from_u32(character as u32 - 0xfee0).unwrap_or(character))
-        }
+        '\u{ff01}'..='\u{ff5e}' => plain_form(char::from_u32(character as u32 - 0xfee0).unwrap_or(character)),
         '\u{2010}'..='\u{2015}' | '\u{2212}' | '\u{fe58}' | '\u{fe63}' => '-',
         '\u{2044}' | '\u{2215}' => '/',
         '\u{201c}'..='\u{201f}' | '\u{2033}' | '\u{2036}' | '\u{2ba}' | '\u{2ee}' => '"',
-        '\u{2018}'..='\u{201b}'
-        | '\u{2032}'
-        | '\u{2035}'
-        | '\u{2b9}'
-        | '\u{2bc}'
-        | '\u{60}'
-        | '\u{b4}' => '\'',
+        '\u{2018}'..='\u{201b}' | '\u{2032}' | '\u{2035}' | '\u{2b9}' | '\u{2bc}' | '\u{60}' | '\u{b4}' => '\'',
         // The old British point stands at mid-height.
         '\u{b7}' => '.',
         other if other.is_whitespace() => ' ',

@@ -66,12 +66,7 @@ pub fn read(text: &str, bounds: Bounds<u32>) -> Result<Read<u32>, Unreadable> {
         });
     }
     // Written as a maximum and a minimum, and not as `clamp`, which panics on bounds that are the wrong way round.
-    let accepted = |count: i128| {
-        u32::try_from(count.max(0))
-            .unwrap_or(u32::MAX)
-            .max(least)
-            .min(most)
-    };
+    let accepted = |count: i128| u32::try_from(count.max(0)).unwrap_or(u32::MAX).max(least).min(most);
     if below != above || number.fraction {
         return Err(Unreadable::NotWhole {
             below: accepted(below),
@@ -119,20 +114,10 @@ mod tests {
     #[test]
     fn half_a_stitch_is_answered_with_its_neighbours() {
         for text in ["7.5", "7,5", "7½", "7 1/2 sts", "7.0001", "7,25"] {
-            assert_eq!(
-                value(text),
-                Err(Unreadable::NotWhole { below: 7, above: 8 }),
-                "{text}"
-            );
+            assert_eq!(value(text), Err(Unreadable::NotWhole { below: 7, above: 8 }), "{text}");
         }
-        assert_eq!(
-            value("4/2"),
-            Err(Unreadable::NotWhole { below: 2, above: 2 })
-        );
-        assert_eq!(
-            value("1/2"),
-            Err(Unreadable::NotWhole { below: 1, above: 1 })
-        );
+        assert_eq!(value("4/2"), Err(Unreadable::NotWhole { below: 2, above: 2 }));
+        assert_eq!(value("1/2"), Err(Unreadable::NotWhole { below: 1, above: 1 }));
         assert_eq!(
             value("100 000,5"),
             Err(Unreadable::NotWhole {

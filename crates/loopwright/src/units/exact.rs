@@ -91,8 +91,7 @@ macro_rules! exact {
             pub fn from_f64(value: f64, unit: $unit) -> Option<Self> {
                 let base = (value * unit.base() as f64).round();
                 // 2^63 is exact as a float and is one more than the most.
-                let fits =
-                    (-9_223_372_036_854_775_808.0..9_223_372_036_854_775_808.0).contains(&base);
+                let fits = (-9_223_372_036_854_775_808.0..9_223_372_036_854_775_808.0).contains(&base);
                 fits.then(|| Self(base as i64))
             }
         }
@@ -149,10 +148,7 @@ mod tests {
         let ball = Length::of(125, LengthUnit::M);
         let need = Length::of(750, LengthUnit::M);
         assert_eq!(need.div_ceil(ball), Some(6));
-        assert_eq!(
-            need.saturating_add(Length::from_nm(1)).div_ceil(ball),
-            Some(7)
-        );
+        assert_eq!(need.saturating_add(Length::from_nm(1)).div_ceil(ball), Some(7));
         assert_eq!(Length::ZERO.div_ceil(ball), Some(0));
         assert_eq!(need.div_ceil(Length::ZERO), None);
         assert_eq!(need.div_ceil(Length::from_mm(-1)), None);
@@ -170,10 +166,7 @@ mod tests {
             Length::from_f64(7.5, LengthUnit::Inch),
             Some(Length::from_sixty_fourths(480))
         );
-        assert_eq!(
-            Length::from_f64(-0.5, LengthUnit::Cm),
-            Some(Length::from_mm(-5))
-        );
+        assert_eq!(Length::from_f64(-0.5, LengthUnit::Cm), Some(Length::from_mm(-5)));
     }
 
     proptest! {

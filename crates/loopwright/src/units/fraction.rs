@@ -39,10 +39,7 @@ impl Ratio {
     /// The whole numbers on either side; the same twice when it is whole.
     pub(super) fn around(self) -> (i128, i128) {
         let below = self.top.div_euclid(self.bottom);
-        (
-            below,
-            below + i128::from(self.top.rem_euclid(self.bottom) != 0),
-        )
+        (below, below + i128::from(self.top.rem_euclid(self.bottom) != 0))
     }
 
     /// Digits as a whole number, held at the limit.
@@ -55,10 +52,7 @@ impl Ratio {
 
     /// The same below zero.
     pub(super) fn negated(self) -> Self {
-        Self {
-            top: -self.top,
-            ..self
-        }
+        Self { top: -self.top, ..self }
     }
 }
 
@@ -124,11 +118,7 @@ pub(super) fn fraction(text: &[char]) -> Result<Option<Found<'_, Ratio>>, Unread
 }
 
 /// A fraction of these two, if it is one that can be worked with.
-fn ratio(
-    top: Option<i128>,
-    bottom: Option<i128>,
-    rest: &[char],
-) -> Result<Found<'_, Ratio>, Unreadable> {
+fn ratio(top: Option<i128>, bottom: Option<i128>, rest: &[char]) -> Result<Found<'_, Ratio>, Unreadable> {
     match (top, bottom) {
         (_, Some(0)) => Err(Unreadable::ZeroDenominator),
         (Some(top), Some(bottom)) => Ok((Ratio { top, bottom }, rest)),
@@ -139,11 +129,7 @@ fn ratio(
 
 /// The longest start of the text whose characters all are of one sort, and the rest.
 pub(super) fn run(text: &[char], sort: impl Fn(char) -> bool) -> (&[char], &[char]) {
-    text.split_at(
-        text.iter()
-            .position(|&mark| !sort(mark))
-            .unwrap_or(text.len()),
-    )
+    text.split_at(text.iter().position(|&mark| !sort(mark)).unwrap_or(text.len()))
 }
 
 /// What digits of one sort say; nothing when it is past the limit.
@@ -152,10 +138,7 @@ pub(super) fn value(digits: &[char]) -> Option<i128> {
         let digit = [RAISED, LOWERED]
             .iter()
             .find_map(|signs| signs.iter().position(|&sign| sign == mark));
-        let digit = digit.map_or_else(
-            || mark.to_digit(10).map(i128::from),
-            |digit| i128::try_from(digit).ok(),
-        )?;
+        let digit = digit.map_or_else(|| mark.to_digit(10).map(i128::from), |digit| i128::try_from(digit).ok())?;
         Some(sum * 10 + digit).filter(|&sum| sum <= LIMIT)
     })
 }

@@ -46,11 +46,7 @@ impl Gauge {
     /// A whole count over a span. A count of zero is taken as one thousandth and a span not above zero as 10 cm, so
     /// that it can be used for constants and never divides by zero.
     pub const fn of(count: u32, span: Length) -> Self {
-        let thousandths = if count == 0 {
-            1
-        } else {
-            count.saturating_mul(PARTS)
-        };
+        let thousandths = if count == 0 { 1 } else { count.saturating_mul(PARTS) };
         let span = if span.to_nm() > 0 { span } else { Self::TEN_CM };
         Self { thousandths, span }
     }
@@ -104,9 +100,7 @@ impl Gauge {
                 most: Amount::Count(Self::COUNTS.most),
             });
         }
-        let read = u32::try_from(thousandths)
-            .ok()
-            .and_then(|t| Self::new(t, span));
+        let read = u32::try_from(thousandths).ok().and_then(|t| Self::new(t, span));
         read.ok_or(Unreadable::NotANumber)
     }
 }
@@ -118,10 +112,7 @@ mod tests {
     #[test]
     fn ten_centimetres_are_not_four_inches() {
         let metre = Length::of(1, LengthUnit::M);
-        let (metric, inches) = (
-            Gauge::of(21, Gauge::TEN_CM),
-            Gauge::of(21, Gauge::FOUR_INCHES),
-        );
+        let (metric, inches) = (Gauge::of(21, Gauge::TEN_CM), Gauge::of(21, Gauge::FOUR_INCHES));
         assert_eq!(metric.count_over(metre).round(), 210.0);
         assert_eq!((inches.count_over(metre) * 10.0).round(), 2067.0);
     }

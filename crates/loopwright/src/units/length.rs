@@ -18,11 +18,7 @@ use super::print::Step;
 
 /// A length, exact, in whole nanometres; negative is allowed (ease can be).
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(transparent)
-)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(transparent))]
 pub struct Length(i64);
 
 impl Length {

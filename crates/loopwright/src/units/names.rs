@@ -52,10 +52,7 @@ const NAMES: &[(Unit, &[&str])] = &[
         Unit::Length(LengthUnit::M),
         &["m", "metre", "metres", "meter", "meters", "mtr", "mtrs"],
     ),
-    (
-        Unit::Length(LengthUnit::Yard),
-        &["yd", "yds", "yard", "yards"],
-    ),
+    (Unit::Length(LengthUnit::Yard), &["yd", "yds", "yard", "yards"]),
     (
         Unit::Mass(MassUnit::Gram),
         &["g", "gr", "gm", "gms", "gram", "grams", "gramme", "grammes"],
@@ -64,23 +61,11 @@ const NAMES: &[(Unit, &[&str])] = &[
         Unit::Mass(MassUnit::Kilogram),
         &["kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "㎏"],
     ),
-    (
-        Unit::Mass(MassUnit::Ounce),
-        &["oz", "ozs", "ounce", "ounces"],
-    ),
-    (
-        Unit::Mass(MassUnit::Pound),
-        &["lb", "lbs", "pound", "pounds"],
-    ),
-    (
-        Unit::Count(CountUnit::Stitch),
-        &["st", "sts", "stitch", "stitches"],
-    ),
+    (Unit::Mass(MassUnit::Ounce), &["oz", "ozs", "ounce", "ounces"]),
+    (Unit::Mass(MassUnit::Pound), &["lb", "lbs", "pound", "pounds"]),
+    (Unit::Count(CountUnit::Stitch), &["st", "sts", "stitch", "stitches"]),
     (Unit::Count(CountUnit::Row), &["row", "rows"]),
-    (
-        Unit::Count(CountUnit::Round),
-        &["rnd", "rnds", "round", "rounds"],
-    ),
+    (Unit::Count(CountUnit::Round), &["rnd", "rnds", "round", "rounds"]),
     (
         Unit::Count(CountUnit::Ball),
         &["ball", "balls", "skein", "skeins", "hank", "hanks"],
@@ -134,17 +119,13 @@ fn named(name: &[char]) -> Option<Unit> {
 /// Whether what stands before a further number leaves it a number of its own: punctuation, units, small words.
 fn between(text: &[char]) -> bool {
     let word = |mark: &char| mark.is_alphabetic() || *mark == '×';
-    let mut words = text
-        .split(|mark| !word(mark))
-        .filter(|part| !part.is_empty());
+    let mut words = text.split(|mark| !word(mark)).filter(|part| !part.is_empty());
     words.all(|part| named(part).is_some() || BETWEEN.iter().any(|known| same(known, part)))
 }
 
 /// Whether a name is written here, capitals or not.
 fn same(known: &str, written: &[char]) -> bool {
-    known
-        .chars()
-        .eq(written.iter().map(char::to_ascii_lowercase))
+    known.chars().eq(written.iter().map(char::to_ascii_lowercase))
 }
 
 #[cfg(test)]
@@ -186,17 +167,7 @@ mod tests {
 
     #[test]
     fn second_numbers_are_told_from_strange_words() {
-        for rest in [
-            " 8",
-            "-8",
-            " to 8",
-            " in 3",
-            "x9",
-            " (144, 156)",
-            ", 8",
-            " × 9 cm",
-            "½",
-        ] {
+        for rest in [" 8", "-8", " to 8", " in 3", "x9", " (144, 156)", ", 8", " × 9 cm", "½"] {
             assert_eq!(read(rest), Err(Unreadable::TwoNumbers), "{rest}");
         }
         for rest in ["e5", " thumbs", "%", "'", " m²", " in long", " ft 6", "🧶"] {

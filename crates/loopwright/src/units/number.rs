@@ -132,11 +132,7 @@ fn numeral(text: &[char]) -> Result<Found<'_, Number>, Unreadable> {
 }
 
 /// The next mark and the digits behind it, if they belong to the number.
-fn group<'a>(
-    first: &[char],
-    before: &[(char, &[char])],
-    rest: &'a [char],
-) -> Option<(char, &'a [char], &'a [char])> {
+fn group<'a>(first: &[char], before: &[(char, &[char])], rest: &'a [char]) -> Option<(char, &'a [char], &'a [char])> {
     let (&mark, after) = rest.split_first()?;
     let (digits, after) = run(after, |mark| mark.is_ascii_digit());
     let belongs = match mark {
@@ -176,8 +172,7 @@ fn weigh(first: &[char], groups: &[(char, &[char])]) -> Result<Number, Unreadabl
     if let Some(value) = thousands.filter(|_| !decimal_mark || !others.is_empty()) {
         return Ok(Number::plain(value));
     }
-    let one_mark_each =
-        others.iter().all(|(mark, _)| mark != last_mark) && (others.is_empty() || parted(others));
+    let one_mark_each = others.iter().all(|(mark, _)| mark != last_mark) && (others.is_empty() || parted(others));
     if !decimal_mark || !one_mark_each {
         return Err(Unreadable::NotANumber);
     }

@@ -128,14 +128,10 @@ pub fn read<T: Measure>(text: &str, wanted: &Wanted<T>) -> Result<Read<T>, Unrea
     let base = number.value.times(per_unit);
     let Bounds { least, most } = wanted.bounds;
     if base < i128::from(least.base()) {
-        return Err(Unreadable::TooSmall {
-            least: least.amount(),
-        });
+        return Err(Unreadable::TooSmall { least: least.amount() });
     }
     if base > i128::from(most.base()) {
-        return Err(Unreadable::TooLarge {
-            most: most.amount(),
-        });
+        return Err(Unreadable::TooLarge { most: most.amount() });
     }
     Ok(Read {
         value: T::from_base(saturated(base)),

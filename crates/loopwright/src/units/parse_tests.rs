@@ -56,15 +56,7 @@ fn seven_and_a_half_inches_in_every_way_of_writing() {
     for text in ["-7 1/2", "−7½", "- 7.5", "–7-1/2"] {
         assert_eq!(inches(text), Ok(Length::from_sixty_fourths(-480)), "{text}");
     }
-    for text in [
-        ".5",
-        ",5",
-        "1/2",
-        "½",
-        "0,5",
-        "0 1/2",
-        "⁄".replace('⁄', "1⁄2").as_str(),
-    ] {
+    for text in [".5", ",5", "1/2", "½", "0,5", "0 1/2", "⁄".replace('⁄', "1⁄2").as_str()] {
         assert_eq!(inches(text), Ok(Length::from_sixty_fourths(32)), "{text}");
     }
 }
@@ -75,11 +67,15 @@ fn every_single_sign_fraction_is_what_it_says() {
     let parts = "1/4 1/2 3/4 1/7 1/9 1/10 1/3 2/3 1/5 2/5 3/5 4/5 1/6 5/6 1/8 3/8 5/8 7/8 0/3";
     assert_eq!(signs.chars().count(), parts.split(' ').count());
     for (sign, parts) in signs.chars().zip(parts.split(' ')) {
-        assert_eq!(
-            inches(&format!("3{sign}")),
-            inches(&format!("3 {parts}")),
-            "{sign}"
-        );
+        assert_eq!(inches(&format!("3{sign}")), inches(&format!("3 {parts}")), "{sign}");
+    }
+}
+
+// The eye would see 132 where 231 stands.
+#[test]
+fn digits_whose_direction_is_turned_around_are_no_number() {
+    for text in ["\u{202e}231", "13\u{202d}2", "\u{2067}132\u{2069}"] {
+        assert!(inches(text).is_err(), "{text:?}");
     }
 }
 
@@ -109,10 +105,7 @@ fn units_are_read_and_kept() {
         read("1 3/4 oz", &wanted).map(|read| read.value),
         Ok(Mass::from_ng(49_611_665_469))
     );
-    assert_eq!(
-        read("1 lb", &wanted).map(|read| read.value),
-        Ok(Mass::from_ounces(16))
-    );
+    assert_eq!(read("1 lb", &wanted).map(|read| read.value), Ok(Mass::from_ounces(16)));
 }
 
 #[test]
@@ -227,10 +220,7 @@ fn limits_are_accepted_and_named_beyond() {
             least: Amount::Length(least)
         })
     );
-    assert_eq!(
-        read(&format!("1/{nines}"), &wanted),
-        Err(Unreadable::NotANumber)
-    );
+    assert_eq!(read(&format!("1/{nines}"), &wanted), Err(Unreadable::NotANumber));
 }
 
 #[test]

@@ -77,26 +77,24 @@ impl Step {
 
 /// The number alone, rounded once to the nearest step, halves away from zero. Noughts at the end are not written.
 pub fn print<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
-    let parts = i128::from(step.parts());
+    let parts = u64::from(step.parts());
     let steps = nearest(
-        i128::from(value.base()) * parts,
+        i128::from(value.base()) * i128::from(parts),
         i128::from(T::per_unit(unit)),
     );
     let sign = if steps < 0 { "-" } else { "" };
-    let (whole, part) = (steps.abs() / parts, steps.abs() % parts);
+    // A step is never smaller than what is counted, so that this fits.
+    let steps = u64::try_from(steps.unsigned_abs()).unwrap_or(u64::MAX);
+    let (whole, part) = (steps / parts, steps % parts);
     match (part, step.decimals()) {
         (0, _) => format!("{sign}{whole}"),
         (part, Some(decimals)) => {
-            let text = format!("{:0decimals$}", part * 10_i128.pow(decimals as u32) / parts);
+            let text = format!("{:0decimals$}", part * 10_u64.pow(decimals as u32) / parts);
             format!("{sign}{whole}.{}", text.trim_end_matches('0'))
         }
         (part, None) => {
             let shared = common(part, parts);
-            let lead = if whole == 0 {
-                String::new()
-            } else {
-                format!("{whole} ")
-            };
+            let lead = if whole == 0 { String::new() } else { format!("{whole} ") };
             format!("{sign}{lead}{}/{}", part / shared, parts / shared)
         }
     }
@@ -114,7 +112,7 @@ fn nearest(top: i128, bottom: i128) -> i128 {
 }
 
 /// The greatest divisor that two numbers share.
-fn common(a: i128, b: i128) -> i128 {
+fn common(a: u64, b: u64) -> u64 {
     if b == 0 { a } else { common(b, a % b) }
 }
 
@@ -171,10 +169,7 @@ mod tests {
             // Off by at most half a step; and by half a nanometre or nanogram where a step is no whole number of them.
             let off = (i128::from(back.base()) - i128::from(value.base())).abs();
             let rounding = if per_unit % parts == 0 { 0 } else { parts };
-            prop_assert!(
-                off * 2 * parts <= per_unit + rounding,
-                "{text}: off by {off}"
-            );
+            prop_assert!(off * 2 * parts <= per_unit + rounding, "{text}: off by {off}");
         }
         Ok(())
     }
@@ -182,10 +177,7 @@ mod tests {
     /// Small values and large, but a kilogram short of the very ends, where rounding up cannot be held.
     fn held() -> impl Strategy<Value = i64> {
         let room = MassUnit::Kilogram.base();
-        prop_oneof![
-            -3_000_000_000..3_000_000_000_i64,
-            i64::MIN + room..i64::MAX - room
-        ]
+        prop_oneof![-3_000_000_000..3_000_000_000_i64, i64::MIN + room..i64::MAX - room]
     }
 
     proptest! {

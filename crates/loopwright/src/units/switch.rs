@@ -95,15 +95,7 @@ mod tests {
 
     #[test]
     fn what_cannot_be_read_is_shown_as_it_is() {
-        for text in [
-            "",
-            " ",
-            "7 1/",
-            "about 7",
-            "1,000",
-            "7 oz",
-            "99999999999999999999",
-        ] {
+        for text in ["", " ", "7 1/", "about 7", "1,000", "7 oz", "99999999999999999999"] {
             assert_eq!(shown(text, LengthUnit::Inch, LengthUnit::Cm), text);
         }
     }

@@ -29,12 +29,7 @@ pub enum Close {
 }
 
 /// From the lines to the balls: top of the range, reserve, joins, and then the ceiling.
-pub(super) fn finish(
-    question: &Question,
-    mut lines: Vec<Line>,
-    join: Length,
-    mut steps: Vec<Step>,
-) -> Answer {
+pub(super) fn finish(question: &Question, mut lines: Vec<Line>, join: Length, mut steps: Vec<Step>) -> Answer {
     let (ball, whole) = (question.ball, question.ball.length);
     let base = sum(&lines);
     let reserve = percent_of(base.most, question.reserve);
@@ -104,11 +99,7 @@ pub(super) fn finish(
         stitches: None,
         per_stitch: None,
         lines,
-        notes: if balls > 1 {
-            vec![Note::OneDyeLot]
-        } else {
-            Vec::new()
-        },
+        notes: if balls > 1 { vec![Note::OneDyeLot] } else { Vec::new() },
         steps,
     }
 }
@@ -165,10 +156,7 @@ fn thousandths(length: Length, of: Length) -> i128 {
 /// What so much of this ball's yarn weighs.
 fn weight(length: Length, ball: Ball) -> Mass {
     let whole = i128::from(ball.length.to_nm()).max(1);
-    let ng = nearest(
-        i128::from(length.to_nm()) * i128::from(ball.mass.to_ng()),
-        whole,
-    );
+    let ng = nearest(i128::from(length.to_nm()) * i128::from(ball.mass.to_ng()), whole);
     Mass::from_ng(i64::try_from(ng).unwrap_or(i64::MAX))
 }
 

@@ -2,8 +2,8 @@
 //! fabric that is knitted.
 
 use super::{
-    Ask, BALL_LENGTH, BALL_MASS, BALLS, Ball, EXTRA, GAUGE, PINNED, Piece, Question, RESERVE, ROWS,
-    Rest, SCALE, SECTIONS, STATED, STITCHES, STRAND, STRANDS, SWATCH_MASS, Section, Swatch, TOTAL,
+    Ask, BALL_LENGTH, BALL_MASS, BALLS, Ball, EXTRA, GAUGE, PINNED, Piece, Question, RESERVE, ROWS, Rest, SCALE,
+    SECTIONS, STATED, STITCHES, STRAND, STRANDS, SWATCH_MASS, Section, Swatch, TOTAL,
 };
 use crate::bounds::Bounds;
 use crate::fabric::Fabric;
@@ -29,12 +29,7 @@ impl Found {
 
     pub(super) fn count(&mut self, field: &'static str, value: u32, bounds: Bounds<u32>) {
         if value < bounds.least {
-            self.add(
-                field,
-                Kind::TooFew {
-                    least: bounds.least,
-                },
-            );
+            self.add(field, Kind::TooFew { least: bounds.least });
         } else if value > bounds.most {
             self.add(field, Kind::TooMany { most: bounds.most });
         }
@@ -102,11 +97,7 @@ pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
         }
         Ask::Length(length) => found.length("length", *length, STATED),
     }
-    if found.is_empty() {
-        Ok(())
-    } else {
-        Err(found.into())
-    }
+    if found.is_empty() { Ok(()) } else { Err(found.into()) }
 }
 
 fn check_ball(found: &mut Found, ball: Ball) {
@@ -128,9 +119,10 @@ fn check_piece(found: &mut Found, piece: &Piece) {
     found.count("strands", extras.strands, STRANDS);
     found.length("strand", extras.strand, STRAND);
     found.length("other", extras.other, EXTRA);
-    let total = piece.sections.iter().fold(0, |sum: u64, section| {
-        sum.saturating_add(section.sum().halves)
-    });
+    let total = piece
+        .sections
+        .iter()
+        .fold(0, |sum: u64, section| sum.saturating_add(section.sum().halves));
     if found.is_empty() && total > 2 * u64::from(TOTAL.most) {
         found.add("sections", Kind::TooMany { most: TOTAL.most });
     }
@@ -139,10 +131,7 @@ fn check_piece(found: &mut Found, piece: &Piece) {
 fn check_swatch(found: &mut Found, swatch: &Swatch) {
     match *swatch {
         Swatch::Gauge {
-            stitches,
-            rows,
-            rest,
-            ..
+            stitches, rows, rest, ..
         } => {
             found.gauge("swatch_stitches", stitches);
             found.gauge("swatch_rows", rows);
@@ -172,12 +161,7 @@ fn speaks_for(swatch: &Swatch, sections: &[Section]) -> bool {
     let Swatch::Gauge { fabric, .. } = swatch else {
         return true;
     };
-    let plain = |section: &Section| {
-        matches!(
-            section.fabric,
-            Fabric::Stockinette | Fabric::Garter | Fabric::Lace
-        )
-    };
+    let plain = |section: &Section| matches!(section.fabric, Fabric::Stockinette | Fabric::Garter | Fabric::Lace);
     match fabric {
         Fabric::Stockinette => true,
         Fabric::Garter | Fabric::Lace => sections.iter().all(plain),

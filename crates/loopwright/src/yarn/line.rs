@@ -82,15 +82,9 @@ pub struct Line {
 pub(super) type Wide = Estimate<i128>;
 
 /// Every line but the joins and the reserve; those of nothing are left out.
-pub(super) fn lines(
-    piece: &Piece,
-    per_stitch: PerStitch,
-    swatch: Length,
-) -> Vec<(Part, Wide, Certainty)> {
+pub(super) fn lines(piece: &Piece, per_stitch: PerStitch, swatch: Length) -> Vec<(Part, Wide, Certainty)> {
     let spread = |wide: Wide| spread(wide, per_stitch.spread);
-    let loops = |wide: Wide| {
-        spread(wide.each(|thousandths| thousandths * i128::from(per_stitch.length.to_nm())))
-    };
+    let loops = |wide: Wide| spread(wide.each(|thousandths| thousandths * i128::from(per_stitch.length.to_nm())));
     let (knitting, certainty) = knitting(piece, per_stitch);
     let (mut cast_on, mut bind_off) = (Wide::exactly(0), Wide::exactly(0));
     let mut ends = (0, 0);
@@ -107,19 +101,13 @@ pub(super) fn lines(
         cast_on = add(cast_on, edge(on, practice::CAST_ON));
         bind_off = add(
             bind_off,
-            edge(
-                off,
-                practice::bind_off(section.bind_off.unwrap_or(BindOff::Plain)),
-            ),
+            edge(off, practice::bind_off(section.bind_off.unwrap_or(BindOff::Plain))),
         );
     }
-    let with_ends = |wide: Wide, ends: i128| {
-        loops(wide).each(|nm| nm + ends * i128::from(practice::END.to_nm()))
-    };
+    let with_ends = |wide: Wide, ends: i128| loops(wide).each(|nm| nm + ends * i128::from(practice::END.to_nm()));
     let typed = |length: Length| Wide::exactly(i128::from(length.to_nm()));
     let extras = &piece.extras;
-    let seams =
-        spread_of(practice::SEAM).each(|part| i128::from(extras.seams.to_nm()) * part / 1_000);
+    let seams = spread_of(practice::SEAM).each(|part| i128::from(extras.seams.to_nm()) * part / 1_000);
     let strand = extras.strand.saturating_mul(i64::from(extras.strands));
     let swatch = match (extras.swatch, per_stitch.route) {
         (false, _) => Wide::exactly(0),

@@ -72,19 +72,13 @@ pub const SWATCH_MASS: Bounds<Mass> = Bounds::new(Mass::from_grams(1), Mass::fro
 /// The smallest step of the scale.
 pub const SCALE: Bounds<Mass> = Bounds::new(Mass::ZERO, Mass::from_grams(10));
 /// Yarn on one ball.
-pub const BALL_LENGTH: Bounds<Length> = Bounds::new(
-    Length::of(1, LengthUnit::M),
-    Length::of(20_000, LengthUnit::M),
-);
+pub const BALL_LENGTH: Bounds<Length> = Bounds::new(Length::of(1, LengthUnit::M), Length::of(20_000, LengthUnit::M));
 /// Weight of one ball.
 pub const BALL_MASS: Bounds<Mass> = Bounds::new(Mass::from_grams(1), Mass::from_grams(10_000));
 /// Balls a pattern may ask for.
 pub const BALLS: Bounds<u32> = Bounds::new(1, 1_000);
 /// A length a pattern may ask for.
-pub const STATED: Bounds<Length> = Bounds::new(
-    Length::of(1, LengthUnit::M),
-    Length::of(1_000_000, LengthUnit::M),
-);
+pub const STATED: Bounds<Length> = Bounds::new(Length::of(1, LengthUnit::M), Length::of(1_000_000, LengthUnit::M));
 /// Reserve, in percent of the top of the range.
 pub const RESERVE: Bounds<u32> = Bounds::new(0, 100);
 /// All the seams together, and any other yarn that is typed as a length.

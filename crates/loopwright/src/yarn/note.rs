@@ -167,11 +167,9 @@ pub(super) fn of_piece(piece: &Piece, route: Route) -> Vec<Note> {
         Route::Lace => vec![Note::WeighingIsBetter, Note::LaceAsStockinette],
     };
     match piece.swatch {
-        Swatch::Weighed { mass, .. } if mass < practice::SWATCH_MASS => {
-            notes.push(Note::WeighMore {
-                least: practice::SWATCH_MASS,
-            })
-        }
+        Swatch::Weighed { mass, .. } if mass < practice::SWATCH_MASS => notes.push(Note::WeighMore {
+            least: practice::SWATCH_MASS,
+        }),
         Swatch::Gauge {
             rest: Rest::PinnedOut { percent },
             ..
@@ -181,8 +179,7 @@ pub(super) fn of_piece(piece: &Piece, route: Route) -> Vec<Note> {
             overstated: percent,
         }),
         Swatch::Gauge {
-            rest: Rest::Unwashed,
-            ..
+            rest: Rest::Unwashed, ..
         } => notes.push(Note::Unwashed),
         _ => {}
     }
@@ -192,10 +189,7 @@ pub(super) fn of_piece(piece: &Piece, route: Route) -> Vec<Note> {
             any(|s| matches!(s.shape, Shape::Trapezoid { from, to, .. } if from != to)),
             Note::SumTheSchedule,
         ),
-        (
-            any(|s| matches!(s.shape, Shape::Area { .. })),
-            Note::QuickEstimate,
-        ),
+        (any(|s| matches!(s.shape, Shape::Area { .. })), Note::QuickEstimate),
         (
             any(|s| matches!(s.shape, Shape::Stitches(_)) && (s.cast_on || s.bind_off.is_some())),
             Note::EdgesNotCounted,
@@ -205,10 +199,7 @@ pub(super) fn of_piece(piece: &Piece, route: Route) -> Vec<Note> {
             Note::OneOfTwoYarns,
         ),
     ];
-    notes.extend(
-        told.into_iter()
-            .filter_map(|(said, note)| said.then_some(note)),
-    );
+    notes.extend(told.into_iter().filter_map(|(said, note)| said.then_some(note)));
     notes
 }
 

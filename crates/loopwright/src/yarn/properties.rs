@@ -65,20 +65,13 @@ impl Values {
     }
 
     fn shape(self) -> BoxedStrategy<Shape> {
-        let level = (self.count(1_u32..300), self.count(1_u32..300))
-            .prop_map(|(stitches, rows)| Level { stitches, rows });
-        let sides = (
-            self.millimetres(1_i64..3_000),
-            self.millimetres(1_i64..3_000),
-        );
+        let level =
+            (self.count(1_u32..300), self.count(1_u32..300)).prop_map(|(stitches, rows)| Level { stitches, rows });
+        let sides = (self.millimetres(1_i64..3_000), self.millimetres(1_i64..3_000));
         prop_oneof![
             (self.count(1_u32..300), self.count(1_u32..300))
                 .prop_map(|(stitches, rows)| Shape::Rectangle { stitches, rows }),
-            (
-                self.count(0_u32..300),
-                self.count(1_u32..300),
-                self.count(1_u32..300)
-            )
+            (self.count(0_u32..300), self.count(1_u32..300), self.count(1_u32..300))
                 .prop_map(|(from, to, rows)| Shape::Trapezoid { from, to, rows }),
             proptest::collection::vec(level, 1..4).prop_map(Shape::Rows),
             self.of(1_u64..100_000, any::<u64>())
@@ -118,8 +111,7 @@ impl Values {
         let rest = prop_oneof![
             Just(Rest::Washed),
             Just(Rest::Unwashed),
-            self.count(1_u32..=100)
-                .prop_map(|percent| Rest::PinnedOut { percent })
+            self.count(1_u32..=100).prop_map(|percent| Rest::PinnedOut { percent })
         ];
         let fabric = prop_oneof![2 => Just(Fabric::Stockinette), 1 => self.fabric()];
         let weighed = (
@@ -130,14 +122,12 @@ impl Values {
             any::<bool>(),
         );
         prop_oneof![
-            (fabric, self.gauge(), self.gauge(), rest).prop_map(
-                |(fabric, stitches, rows, rest)| Swatch::Gauge {
-                    fabric,
-                    stitches,
-                    rows,
-                    rest,
-                }
-            ),
+            (fabric, self.gauge(), self.gauge(), rest).prop_map(|(fabric, stitches, rows, rest)| Swatch::Gauge {
+                fabric,
+                stitches,
+                rows,
+                rest,
+            }),
             weighed.prop_map(|(fabric, (stitches, rows), mass, scale, edges)| {
                 Swatch::Weighed {
                     fabric,
@@ -211,9 +201,7 @@ fn told(question: &Question) -> Option<Answer> {
             let swatch = |problem: &Problem| problem.kind == crate::problem::Kind::NeedsSwatch;
             // Or that a coarse gauge and a heavy ball together pass what any piece takes.
             let long = |problem: &Problem| problem.field == "sections";
-            let only = problems
-                .iter()
-                .all(|problem| swatch(problem) || long(problem));
+            let only = problems.iter().all(|problem| swatch(problem) || long(problem));
             assert!(only, "{problems:?}");
             None
         }

@@ -102,8 +102,7 @@ impl Section {
     /// Stitches cast on, and bound off, all times together; nothing where the shape does not tell.
     pub(super) fn edges(&self) -> (Option<u64>, Option<u64>) {
         let (first, last) = self.shape.edges();
-        let all =
-            |edge: Option<u32>| edge.map(|stitches| u64::from(stitches) * u64::from(self.times));
+        let all = |edge: Option<u32>| edge.map(|stitches| u64::from(stitches) * u64::from(self.times));
         (
             all(first).filter(|_| self.cast_on),
             all(last).filter(|_| self.bind_off.is_some()),
@@ -150,13 +149,10 @@ pub enum Shape {
 
 impl Shape {
     fn sum(&self) -> StitchSum {
-        let rectangle =
-            |stitches: u32, rows: u32| (2 * u64::from(stitches)).saturating_mul(u64::from(rows));
+        let rectangle = |stitches: u32, rows: u32| (2 * u64::from(stitches)).saturating_mul(u64::from(rows));
         let halves = match self {
             Self::Rectangle { stitches, rows } => rectangle(*stitches, *rows),
-            Self::Trapezoid { from, to, rows } => {
-                (u64::from(*from) + u64::from(*to)).saturating_mul(u64::from(*rows))
-            }
+            Self::Trapezoid { from, to, rows } => (u64::from(*from) + u64::from(*to)).saturating_mul(u64::from(*rows)),
             Self::Rows(levels) => levels.iter().fold(0, |sum: u64, level| {
                 sum.saturating_add(rectangle(level.stitches, level.rows))
             }),
@@ -181,9 +177,7 @@ impl Shape {
                 (levels.first().map(stitches), levels.last().map(stitches))
             }
             Self::Stitches(_) => (None, None),
-            Self::Area {
-                width, stitches, ..
-            } => {
+            Self::Area { width, stitches, .. } => {
                 let across = Some(stitches.count_over(*width).ceil() as u32);
                 (across, across)
             }

@@ -100,11 +100,7 @@ pub enum Route {
 }
 
 /// The yarn in a stitch, the yarn in the whole swatch, and the working; none when it is too long or too short to hold.
-pub(super) fn measure(
-    swatch: &Swatch,
-    ball: Ball,
-    steps: &mut Vec<Step>,
-) -> Option<(PerStitch, Length)> {
+pub(super) fn measure(swatch: &Swatch, ball: Ball, steps: &mut Vec<Step>) -> Option<(PerStitch, Length)> {
     match *swatch {
         Swatch::Gauge {
             fabric,
@@ -123,12 +119,7 @@ pub(super) fn measure(
     }
 }
 
-fn by_gauge(
-    fabric: Fabric,
-    gauge: (Gauge, Gauge),
-    rest: Rest,
-    steps: &mut Vec<Step>,
-) -> Option<(PerStitch, Length)> {
+fn by_gauge(fabric: Fabric, gauge: (Gauge, Gauge), rest: Rest, steps: &mut Vec<Step>) -> Option<(PerStitch, Length)> {
     let measured = Density::of(gauge.0, gauge.1);
     let (state, at_rest) = match rest {
         Rest::Washed => (State::WetRelaxed, measured),
@@ -227,11 +218,7 @@ fn spread(hand: u32, reading: f64, steps: &mut Vec<Step>) -> u32 {
     let spread = hand
         .saturating_add(reading)
         .clamp(practice::SPREAD_LEAST, practice::SPREAD_MOST);
-    steps.push(Step::Spread {
-        hand,
-        reading,
-        spread,
-    });
+    steps.push(Step::Spread { hand, reading, spread });
     spread
 }
 

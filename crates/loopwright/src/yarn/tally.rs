@@ -4,10 +4,7 @@ use super::balls::finish;
 use super::line::lines;
 use super::note::{self, Step};
 use super::swatch::measure;
-use super::{
-    Answer, Ball, Close, Estimate, Line, Part, Piece, Question, STATED, Section, StitchSum,
-    practice,
-};
+use super::{Answer, Ball, Close, Estimate, Line, Part, Piece, Question, STATED, Section, StitchSum, practice};
 use crate::problem::{Kind, Problem};
 use crate::tables::Certainty;
 use crate::units::parse::Unreadable;
@@ -17,11 +14,7 @@ use crate::units::{Length, Measure};
 pub(super) fn piece(question: &Question, piece: &Piece) -> Result<Answer, Vec<Problem>> {
     let mut steps = count(&piece.sections);
     let sum = StitchSum {
-        halves: piece
-            .sections
-            .iter()
-            .map(|section| section.sum().halves)
-            .sum(),
+        halves: piece.sections.iter().map(|section| section.sum().halves).sum(),
     };
     steps.push(Step::Stitches { sum });
     let too_long = |field| {
@@ -32,8 +25,7 @@ pub(super) fn piece(question: &Question, piece: &Piece) -> Result<Answer, Vec<Pr
             }),
         }]
     };
-    let (per_stitch, swatch) =
-        measure(&piece.swatch, question.ball, &mut steps).ok_or_else(|| too_long("swatch"))?;
+    let (per_stitch, swatch) = measure(&piece.swatch, question.ball, &mut steps).ok_or_else(|| too_long("swatch"))?;
     let wide = lines(piece, per_stitch, swatch);
     let total: i128 = wide.iter().map(|(_, length, _)| length.most).sum();
     if total > i128::from(STATED.most.to_nm()) {
@@ -57,9 +49,7 @@ pub(super) fn piece(question: &Question, piece: &Piece) -> Result<Answer, Vec<Pr
             .div_ceil(per_stitch.length)
             .and_then(|count| u64::try_from(count).ok());
     }
-    answer
-        .notes
-        .splice(0..0, note::of_piece(piece, per_stitch.route));
+    answer.notes.splice(0..0, note::of_piece(piece, per_stitch.route));
     Ok(answer)
 }
 
@@ -67,10 +57,7 @@ pub(super) fn piece(question: &Question, piece: &Piece) -> Result<Answer, Vec<Pr
 pub(super) fn from_balls(question: &Question, balls: u32, ball: Ball) -> Answer {
     let most = ball.length.saturating_mul(i64::from(balls));
     let metre = Length::from_mm(1_000).min(ball.length);
-    let least = ball
-        .length
-        .saturating_mul(i64::from(balls) - 1)
-        .saturating_add(metre);
+    let least = ball.length.saturating_mul(i64::from(balls) - 1).saturating_add(metre);
     let step = Step::Pattern {
         balls,
         ball,

@@ -10,10 +10,7 @@ fn metres(count: i64) -> Length {
 }
 
 fn gauge(stitches: u32, rows: u32) -> (Gauge, Gauge) {
-    (
-        Gauge::of(stitches, Gauge::TEN_CM),
-        Gauge::of(rows, Gauge::TEN_CM),
-    )
+    (Gauge::of(stitches, Gauge::TEN_CM), Gauge::of(rows, Gauge::TEN_CM))
 }
 
 fn swatch(stitches: u32, rows: u32) -> Swatch {
@@ -55,15 +52,8 @@ fn only(sections: Vec<Section>, swatch: Swatch) -> Question {
 }
 
 fn expected(fabric: Fabric, swatch: Swatch) -> f64 {
-    let question = only(
-        vec![bare(fabric, Shape::Stitches(StitchSum::of(10_000)))],
-        swatch,
-    );
-    answer(&question)
-        .unwrap()
-        .length
-        .expected
-        .in_unit(LengthUnit::M)
+    let question = only(vec![bare(fabric, Shape::Stitches(StitchSum::of(10_000)))], swatch);
+    answer(&question).unwrap().length.expected.in_unit(LengthUnit::M)
 }
 
 fn exactly(length: Length, ball: i64) -> Answer {
@@ -129,17 +119,10 @@ fn rib_and_cable_without_a_stockinette_gauge_are_refused() {
 /// Trap 2. The constants alone move the loop by -6 % to +3 %; the range is a tenth either way at the least.
 #[test]
 fn the_range_is_wider_than_the_state_of_rest() {
-    let question = only(
-        vec![bare(Fabric::Stockinette, rectangle(100, 100))],
-        swatch(21, 28),
-    );
+    let question = only(vec![bare(Fabric::Stockinette, rectangle(100, 100))], swatch(21, 28));
     let told = answer(&question).unwrap();
     let m = |length: Length| length.in_unit(LengthUnit::M);
-    let (least, expected, most) = (
-        m(told.length.least),
-        m(told.length.expected),
-        m(told.length.most),
-    );
+    let (least, expected, most) = (m(told.length.least), m(told.length.expected), m(told.length.most));
     assert!(least < 0.9 * expected && most > 1.1 * expected);
     let states = told.steps.iter().find_map(|step| match step {
         Step::States { dry, wet, fully } => Some((m(*dry), m(*wet), m(*fully))),
@@ -189,10 +172,7 @@ fn halves_of_a_stitch_are_kept() {
             },
         )
     };
-    assert_eq!(
-        (sleeve.once().whole(), sleeve.once().has_half()),
-        (962, true)
-    );
+    assert_eq!((sleeve.once().whole(), sleeve.once().has_half()), (962, true));
     let both = answer(&only(vec![sleeve.clone()], swatch(21, 28))).unwrap();
     assert_eq!(both.stitches, Some(StitchSum::of(1_925)));
     assert_ne!(2 * sleeve.once().whole(), 1_925);
@@ -240,19 +220,12 @@ fn edges_and_ends_are_lines_of_their_own() {
         Part::Reserve,
     ];
     assert_eq!(parts, all);
-    let joins = told
-        .lines
-        .iter()
-        .find(|line| line.part == Part::Joins)
-        .unwrap();
+    let joins = told.lines.iter().find(|line| line.part == Part::Joins).unwrap();
     assert_eq!(
         joins.length.most,
         practice::JOIN.saturating_mul(i64::from(told.balls) - 1)
     );
-    let bare = only(
-        vec![bare(Fabric::Garter, rectangle(40, 400))],
-        swatch(21, 28),
-    );
+    let bare = only(vec![bare(Fabric::Garter, rectangle(40, 400))], swatch(21, 28));
     assert!(told.need > answer(&bare).unwrap().need);
 }
 
@@ -304,15 +277,9 @@ fn both_sides_of_a_whole_ball_are_warned_of() {
 /// Trap 22. What is left is bought less expected; the reserve is bought and not used.
 #[test]
 fn the_reserve_counts_as_left() {
-    let question = Question::about(
-        vec![Section::stockinette(rectangle(100, 200))],
-        swatch(21, 28),
-    );
+    let question = Question::about(vec![Section::stockinette(rectangle(100, 200))], swatch(21, 28));
     let told = answer(&question).unwrap();
-    assert_eq!(
-        told.leftover,
-        told.bought.saturating_sub(told.length.expected)
-    );
+    assert_eq!(told.leftover, told.bought.saturating_sub(told.length.expected));
     let naive = told.bought.saturating_sub(told.need);
     assert!(told.leftover > naive);
 }
@@ -332,27 +299,18 @@ fn a_patterns_balls_are_a_range_bought_from_its_top() {
         ..Question::from_pattern(pattern)
     };
     let told = answer(&question).unwrap();
-    assert_eq!(
-        (told.length.least, told.length.most),
-        (metres(751), metres(875))
-    );
+    assert_eq!((told.length.least, told.length.most), (metres(751), metres(875)));
     assert_eq!((told.fewest, told.balls), (4, 5));
     assert_eq!((told.bought, told.leftover), (metres(1_050), metres(175)));
     // The thinner yarn is named as such: 400 and 238 tex.
-    let thinner = Note::OtherThickness {
-        pattern: 400,
-        own: 238,
-    };
+    let thinner = Note::OtherThickness { pattern: 400, own: 238 };
     assert!(told.notes.contains(&thinner) && told.notes.contains(&Note::OneDyeLot));
 }
 
 /// Trap 26, for yarn. 21 and 28 in 4 in are another loop than in 10 cm, by 1.6 %.
 #[test]
 fn four_inches_are_another_loop_than_ten_centimetres() {
-    let inches = Swatch::stockinette(
-        Gauge::of(21, Gauge::FOUR_INCHES),
-        Gauge::of(28, Gauge::FOUR_INCHES),
-    );
+    let inches = Swatch::stockinette(Gauge::of(21, Gauge::FOUR_INCHES), Gauge::of(28, Gauge::FOUR_INCHES));
     let metric = swatch(21, 28);
     let plain = Fabric::Stockinette;
     assert!((expected(plain, inches) / expected(plain, metric) - 1.016).abs() < 1e-6);
@@ -370,38 +328,24 @@ fn four_inches_are_another_loop_than_ten_centimetres() {
     assert_eq!(square(gauge(21, 28)), 58_800);
     assert_eq!(square((Gauge::of(21, four), Gauge::of(28, four))), 56_962);
     // The two gauges may have different spans.
-    assert_eq!(
-        square((Gauge::of(21, four), Gauge::of(28, Gauge::TEN_CM))),
-        57_874
-    );
+    assert_eq!(square((Gauge::of(21, four), Gauge::of(28, Gauge::TEN_CM))), 57_874);
 }
 
 #[test]
 fn a_weighed_swatch_shares_its_yarn_between_its_loops() {
     // 24 g of 50 g / 125 m is 60 m; 40 x 60 and its edges are 2,528 loops.
     let weighed = Swatch::weighed(40, 60, Mass::from_grams(24));
-    let told = answer(&only(
-        vec![bare(Fabric::Stockinette, rectangle(100, 100))],
-        weighed,
-    ))
-    .unwrap();
+    let told = answer(&only(vec![bare(Fabric::Stockinette, rectangle(100, 100))], weighed)).unwrap();
     let per_stitch = told.per_stitch.unwrap();
     assert_eq!(per_stitch.length.to_nm(), 23_734_177);
-    assert_eq!(
-        (per_stitch.route, per_stitch.spread),
-        (Route::Weighed, 1_000)
-    );
+    assert_eq!((per_stitch.route, per_stitch.spread), (Route::Weighed, 1_000));
     assert!(told.notes.contains(&Note::Weighed));
     // Weight comes out as it went in, whatever the length on the band.
     let grams = told.mass.expected.in_unit(MassUnit::Gram);
     assert!((grams - 24.0 * 10_000.0 / 2_528.0).abs() < 1e-4, "{grams}");
     // A light one on a coarse scale says less.
     let light = Swatch::weighed(20, 20, Mass::from_grams(5));
-    let told = answer(&only(
-        vec![bare(Fabric::Stockinette, rectangle(100, 100))],
-        light,
-    ))
-    .unwrap();
+    let told = answer(&only(vec![bare(Fabric::Stockinette, rectangle(100, 100))], light)).unwrap();
     assert_eq!(told.per_stitch.unwrap().spread, 2_500);
     let least = practice::SWATCH_MASS;
     assert!(told.notes.contains(&Note::WeighMore { least }));
@@ -418,10 +362,7 @@ fn a_swatch_in_the_fabric_itself_needs_no_factor() {
         edges: false,
     };
     let own = expected(Fabric::Rib, weigh(Fabric::Rib));
-    assert_eq!(
-        own,
-        expected(Fabric::Stockinette, weigh(Fabric::Stockinette))
-    );
+    assert_eq!(own, expected(Fabric::Stockinette, weigh(Fabric::Stockinette)));
     assert!(expected(Fabric::Stockinette, weigh(Fabric::Rib)) < own);
     // Both yarns of a colour-work swatch were weighed, and each is asked for by itself.
     let both = Fabric::Stranded { percent: 50 };
@@ -435,10 +376,7 @@ fn every_wrong_quantity_is_named() {
     let with = |change: fn(&mut Question)| {
         let mut question = good.clone();
         change(&mut question);
-        kinds(&question)
-            .into_iter()
-            .map(|(field, _)| field)
-            .collect::<Vec<_>>()
+        kinds(&question).into_iter().map(|(field, _)| field).collect::<Vec<_>>()
     };
     assert_eq!(with(|q| q.reserve = 101), ["reserve"]);
     assert_eq!(with(|q| q.ball.length = Length::ZERO), ["ball_length"]);

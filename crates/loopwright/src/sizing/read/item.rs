@@ -116,9 +116,7 @@ impl Reader<'_> {
     }
 
     fn is_word(&self, ahead: usize, words: &[&str]) -> bool {
-        words
-            .iter()
-            .any(|word| word.eq_ignore_ascii_case(self.word(ahead)))
+        words.iter().any(|word| word.eq_ignore_ascii_case(self.word(ahead)))
     }
 
     /// From a token to another, as a piece of the text.
@@ -137,10 +135,7 @@ impl Reader<'_> {
                 let behind_word = start > 0 && self.tokens[start - 1].kind == Kind::Word;
                 let why = match kind {
                     Kind::Part | Kind::Colon | Kind::InchSign => return None,
-                    Kind::Dash
-                        if behind_word
-                            && !is_unit(&self.text[self.tokens[start - 1].at.clone()]) =>
-                    {
+                    Kind::Dash if behind_word && !is_unit(&self.text[self.tokens[start - 1].at.clone()]) => {
                         return None;
                     }
                     Kind::Dash => Why::HalfARange,
@@ -305,8 +300,7 @@ impl Reader<'_> {
             match token.kind {
                 Kind::InchSign => true,
                 Kind::Word => {
-                    before.is_some_and(|token| token.kind == Kind::Number)
-                        && is_unit(&self.text[token.at.clone()])
+                    before.is_some_and(|token| token.kind == Kind::Number) && is_unit(&self.text[token.at.clone()])
                 }
                 _ => false,
             }

@@ -90,11 +90,7 @@ pub fn read_sizes(text: &str, unit: LengthUnit) -> Result<Vec<Size>, Vec<Unread>
         unread.push(Unread::new(&all, Why::Nothing));
     }
     unread.sort_by_key(|piece| piece.start);
-    if unread.is_empty() {
-        Ok(sizes)
-    } else {
-        Err(unread)
-    }
+    if unread.is_empty() { Ok(sizes) } else { Err(unread) }
 }
 
 /// Gives every size its stitches from a list in the same order: `204 (216, 234)`. An empty list takes them away.
@@ -130,11 +126,7 @@ pub fn with_stitches(mut sizes: Vec<Size>, text: &str) -> Result<Vec<Size>, Vec<
 ///
 /// # Errors
 /// Every piece that could not be read, or that there are not as many as sizes.
-pub fn with_depths(
-    mut sizes: Vec<Size>,
-    text: &str,
-    unit: LengthUnit,
-) -> Result<Vec<Size>, Vec<Unread>> {
+pub fn with_depths(mut sizes: Vec<Size>, text: &str, unit: LengthUnit) -> Result<Vec<Size>, Vec<Unread>> {
     let depths = match read_sizes(text, unit) {
         Err(unread) if unread.iter().all(|piece| piece.why == Why::Nothing) => Vec::new(),
         Err(unread) => return Err(unread),

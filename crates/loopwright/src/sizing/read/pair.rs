@@ -72,10 +72,7 @@ pub(super) fn pair(text: &str, items: Vec<Item>) -> (Vec<Size>, Vec<Unread>) {
 fn numbered(unread: &[Unread], girths: &[Girth]) -> bool {
     let small = |piece: &Unread| matches!(piece.why, Why::Number(Unreadable::TooSmall { .. }));
     let first = girths.first().map_or(0, |girth| girth.at.start);
-    unread.len() == girths.len()
-        && unread
-            .iter()
-            .all(|piece| small(piece) && piece.end <= first)
+    unread.len() == girths.len() && unread.iter().all(|piece| small(piece) && piece.end <= first)
 }
 
 /// Leaves the first of two lists that say the same in two units.
@@ -83,18 +80,11 @@ fn one_unit(girths: &mut Vec<Girth>, labels: &mut [Label]) -> Result<(), Unread>
     let Some(first) = girths.first().map(|girth| girth.unit) else {
         return Ok(());
     };
-    let (kept, other): (Vec<Girth>, Vec<Girth>) = girths
-        .iter()
-        .cloned()
-        .partition(|girth| girth.unit == first);
+    let (kept, other): (Vec<Girth>, Vec<Girth>) = girths.iter().cloned().partition(|girth| girth.unit == first);
     let Some(strange) = other.first() else {
         return Ok(());
     };
-    let same = kept.len() == other.len()
-        && kept
-            .iter()
-            .zip(&other)
-            .all(|(one, two)| same(one.span, two.span));
+    let same = kept.len() == other.len() && kept.iter().zip(&other).all(|(one, two)| same(one.span, two.span));
     if !same && kept.len() == other.len() || other.iter().any(|girth| girth.unit.is_none()) {
         return Err(Unread::new(&strange.at, Why::TwoLists));
     }
@@ -103,9 +93,7 @@ fn one_unit(girths: &mut Vec<Girth>, labels: &mut [Label]) -> Result<(), Unread>
         return Ok(());
     }
     for label in labels {
-        let kept_before = girths[..label.before]
-            .iter()
-            .filter(|girth| girth.unit == first);
+        let kept_before = girths[..label.before].iter().filter(|girth| girth.unit == first);
         label.before = kept_before.count();
     }
     *girths = kept;
@@ -113,9 +101,7 @@ fn one_unit(girths: &mut Vec<Girth>, labels: &mut [Label]) -> Result<(), Unread>
 }
 
 fn same(one: Span, two: Span) -> bool {
-    let near = |a: crate::units::Length, b: crate::units::Length| {
-        a.saturating_sub(b).to_nm().abs() <= a.to_nm() / SAME
-    };
+    let near = |a: crate::units::Length, b: crate::units::Length| a.saturating_sub(b).to_nm().abs() <= a.to_nm() / SAME;
     near(one.from, two.from) && near(one.to, two.to)
 }
 
@@ -124,10 +110,7 @@ fn names(text: &str, labels: &[Label], girths: usize) -> Result<Vec<String>, Vec
     let named = |label: &Label| text[label.at.clone()].trim().to_owned();
     if let [label] = labels {
         // `S/M/L 86/91/97`
-        let parts: Vec<String> = named(label)
-            .split('/')
-            .map(|part| part.trim().to_owned())
-            .collect();
+        let parts: Vec<String> = named(label).split('/').map(|part| part.trim().to_owned()).collect();
         if parts.len() == girths && girths > 1 {
             return Ok(parts);
         }
@@ -153,9 +136,5 @@ fn names(text: &str, labels: &[Label], girths: usize) -> Result<Vec<String>, Vec
             _ => unread.push(Unread::new(&label.at, Why::NoNumber)),
         }
     }
-    if unread.is_empty() {
-        Ok(names)
-    } else {
-        Err(unread)
-    }
+    if unread.is_empty() { Ok(names) } else { Err(unread) }
 }

@@ -21,10 +21,7 @@ fn read(text: &str, unit: LengthUnit) -> Vec<(String, i64, i64)> {
 }
 
 fn same(text: &str, wanted: &[(&str, i64, i64)]) {
-    let wanted: Vec<_> = wanted
-        .iter()
-        .map(|(l, a, b)| ((*l).to_owned(), *a, *b))
-        .collect();
+    let wanted: Vec<_> = wanted.iter().map(|(l, a, b)| ((*l).to_owned(), *a, *b)).collect();
     assert_eq!(read(text, LengthUnit::Cm), wanted, "{text}");
 }
 
@@ -73,18 +70,12 @@ fn a_finished_list_in_every_way_of_writing() {
         "97 cm (38 in), 103 cm (40 1/2 in), 111 cm (43 3/4 in)",
         "1 (2, 3): 97 (103, 111)",
     ] {
-        let girths: Vec<_> = read(text, LengthUnit::Cm)
-            .iter()
-            .map(|(_, a, b)| (*a, *b))
-            .collect();
+        let girths: Vec<_> = read(text, LengthUnit::Cm).iter().map(|(_, a, b)| (*a, *b)).collect();
         assert_eq!(girths, [(970, 970), (1030, 1030), (1110, 1110)], "{text}");
     }
     let labelled = read("1 (2, 3): 97 (103, 111)", LengthUnit::Cm);
     assert_eq!(
-        labelled
-            .iter()
-            .map(|(l, _, _)| l.as_str())
-            .collect::<Vec<_>>(),
+        labelled.iter().map(|(l, _, _)| l.as_str()).collect::<Vec<_>>(),
         ["1", "2", "3"]
     );
 }
@@ -100,16 +91,8 @@ fn inches_with_fractions_and_quotes() {
         "34 (36½, 38¾, 40½)''",
     ] {
         let unit = LengthUnit::Inch;
-        let girths: Vec<_> = read_sizes(text, unit)
-            .unwrap()
-            .into_iter()
-            .map(|s| s.girth)
-            .collect();
-        assert_eq!(
-            girths,
-            [eighth(272), eighth(292), eighth(310), eighth(324)],
-            "{text}"
-        );
+        let girths: Vec<_> = read_sizes(text, unit).unwrap().into_iter().map(|s| s.girth).collect();
+        assert_eq!(girths, [eighth(272), eighth(292), eighth(310), eighth(324)], "{text}");
     }
     let range = read_sizes("34\" - 36\", 38 in to 40 in, 42 in - 44", LengthUnit::Cm).unwrap();
     let inches = |a, b| Span::new(Length::from_inches(a), Length::from_inches(b));
@@ -119,10 +102,7 @@ fn inches_with_fractions_and_quotes() {
 
 #[test]
 fn labels_of_every_kind() {
-    same(
-        "XS/S 76-86, M/L 91-102",
-        &[("XS/S", 760, 860), ("M/L", 910, 1020)],
-    );
+    same("XS/S 76-86, M/L 91-102", &[("XS/S", 760, 860), ("M/L", 910, 1020)]);
     same(
         "1X 112-117, 2X 122-127, 3XL 132",
         &[("1X", 1120, 1170), ("2X", 1220, 1270), ("3XL", 1320, 1320)],
@@ -134,26 +114,16 @@ fn labels_of_every_kind() {
     );
     same(
         "2 years 53, 4 yrs 58,5; 6-8 years: 64-67",
-        &[
-            ("2 years", 530, 530),
-            ("4 yrs", 585, 585),
-            ("6-8 years", 640, 670),
-        ],
+        &[("2 years", 530, 530), ("4 yrs", 585, 585), ("6-8 years", 640, 670)],
     );
     same("2T 53 (4T 58)", &[("2T", 530, 530), ("4T", 580, 580)]);
-    same(
-        "size 10: 92, size 12: 97",
-        &[("10", 920, 920), ("12", 970, 970)],
-    );
+    same("size 10: 92, size 12: 97", &[("10", 920, 920), ("12", 970, 970)]);
     same("10: 92, 12: 97", &[("10", 920, 920), ("12", 970, 970)]);
     same("M 97", &[("M", 970, 970)]);
     same("91-97 M", &[("M", 910, 970)]);
     same("One size fits 86-112", &[("One size", 860, 1120)]);
     same("1X/2X 112-122", &[("1X/2X", 1120, 1220)]);
-    same(
-        "S 86, 91, L 97",
-        &[("S", 860, 860), ("", 910, 910), ("L", 970, 970)],
-    );
+    same("S 86, 91, L 97", &[("S", 860, 860), ("", 910, 910), ("L", 970, 970)]);
 }
 
 #[test]
@@ -180,17 +150,9 @@ fn what_cannot_be_read_is_pointed_at() {
             .map(|u| (text[u.start..u.end].to_owned(), u.why))
             .collect::<Vec<_>>()
     };
-    let whys = |text: &str| {
-        unread(text)
-            .into_iter()
-            .map(|(piece, _)| piece)
-            .collect::<Vec<_>>()
-    };
+    let whys = |text: &str| unread(text).into_iter().map(|(piece, _)| piece).collect::<Vec<_>>();
     assert_eq!(unread(""), [(String::new(), Why::Nothing)]);
-    assert_eq!(
-        unread("to fit bust"),
-        [("to fit bust".to_owned(), Why::Nothing)]
-    );
+    assert_eq!(unread("to fit bust"), [("to fit bust".to_owned(), Why::Nothing)]);
     assert_eq!(unread("S 86-91, M ?"), [("?".to_owned(), Why::Stray)]);
     assert_eq!(unread("S 86-, M 91"), [("-".to_owned(), Why::HalfARange)]);
     assert_eq!(unread("S 86, M, L 97"), [("M".to_owned(), Why::NoNumber)]);
@@ -226,23 +188,14 @@ fn stitches_and_depths_are_given_in_order() {
         assert_eq!(stitches, [Some(204), Some(216), Some(234)], "{text}");
     }
     let unread = with_stitches(sizes.clone(), "204 (216)").unwrap_err();
-    assert_eq!(
-        unread[0].why,
-        Why::NotAsMany {
-            numbers: 2,
-            sizes: 3
-        }
-    );
+    assert_eq!(unread[0].why, Why::NotAsMany { numbers: 2, sizes: 3 });
     let unread = with_stitches(sizes.clone(), "204 (21½, x3)").unwrap_err();
     assert_eq!((unread[0].start, unread[0].end), (5, 9));
     assert_eq!(with_stitches(sizes.clone(), " ").unwrap(), sizes);
     let deep = with_depths(sizes.clone(), "60 (62½, 65)", LengthUnit::Cm).unwrap();
     assert_eq!(deep[1].depth, Some(cm(625)));
     assert!(with_depths(sizes.clone(), "60", LengthUnit::Cm).is_err());
-    assert_eq!(
-        with_depths(sizes.clone(), "", LengthUnit::Cm).unwrap(),
-        sizes
-    );
+    assert_eq!(with_depths(sizes.clone(), "", LengthUnit::Cm).unwrap(), sizes);
 }
 
 proptest! {

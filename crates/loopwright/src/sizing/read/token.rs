@@ -33,13 +33,8 @@ const BOTTOMS: [u32; 7] = [2, 3, 4, 8, 16, 32, 64];
 
 /// Whether this parts sizes wherever it stands.
 pub(super) fn parts(mark: char) -> bool {
-    matches!(
-        mark,
-        '(' | ')' | '[' | ']' | '{' | '}' | ';' | '|' | '\n' | '\r' | '\t'
-    ) || matches!(
-        mark,
-        '，' | '、' | '；' | '（' | '）' | '•' | '*' | '&' | '+'
-    )
+    matches!(mark, '(' | ')' | '[' | ']' | '{' | '}' | ';' | '|' | '\n' | '\r' | '\t')
+        || matches!(mark, '，' | '、' | '；' | '（' | '）' | '•' | '*' | '&' | '+')
 }
 
 pub(super) fn tokens(text: &str) -> Vec<Token> {
@@ -110,9 +105,7 @@ impl Scan {
     /// Whether nothing but spaces stands before this on its line, and a space after it.
     fn starts_line(&self) -> bool {
         let before = self.text[..self.at].iter().rev();
-        let first = before
-            .map(|(_, mark)| *mark)
-            .find(|mark| !matches!(mark, ' ' | '\t'));
+        let first = before.map(|(_, mark)| *mark).find(|mark| !matches!(mark, ' ' | '\t'));
         first.is_none_or(|mark| mark == '\n' || mark == '\r') && self.peek(1) == Some(' ')
     }
 
@@ -155,16 +148,12 @@ impl Scan {
         let whole = self.text[start..self.at]
             .iter()
             .filter_map(|(_, mark)| plain(*mark).to_digit(10));
-        let whole = whole.fold(0_u32, |value, digit| {
-            value.saturating_mul(10).saturating_add(digit)
-        });
+        let whole = whole.fold(0_u32, |value, digit| value.saturating_mul(10).saturating_add(digit));
         let (value, many) = self.ahead(1);
         let decimal = match self.peek(0) {
             Some('.') => many > 0,
             // `96,5` has decimals; `97,103` are two sizes, and so are `86,91` and `30,32`, the second a little larger.
-            Some(',') => {
-                many == 1 || many == 2 && !(value > whole && value <= whole.saturating_mul(4) / 3)
-            }
+            Some(',') => many == 1 || many == 2 && !(value > whole && value <= whole.saturating_mul(4) / 3),
             _ => false,
         };
         if decimal && self.at > start {
@@ -229,8 +218,8 @@ impl Scan {
 /// Whether a word is a unit of length, weight or count that may stand behind a number. A lone `m` is a size.
 pub(super) fn is_unit(word: &str) -> bool {
     const UNITS: [&str; 20] = [
-        "cm", "cms", "mm", "in", "ins", "inch", "inches", "metre", "metres", "meter", "meters",
-        "yd", "yds", "yard", "yards", "g", "oz", "st", "sts", "stitches",
+        "cm", "cms", "mm", "in", "ins", "inch", "inches", "metre", "metres", "meter", "meters", "yd", "yds", "yard",
+        "yards", "g", "oz", "st", "sts", "stitches",
     ];
     UNITS.iter().any(|unit| unit.eq_ignore_ascii_case(word))
 }
@@ -250,11 +239,7 @@ fn plain(mark: char) -> char {
         '\u{2018}'..='\u{201b}' | '\u{2032}' | '\u{2035}' | '\u{2b9}' | '\u{2bc}' => '\'',
         '：' => ':',
         '\n' | '\r' | '\t' => mark,
-        '\u{ad}'
-        | '\u{200b}'..='\u{200f}'
-        | '\u{2060}'..='\u{2069}'
-        | '\u{fe00}'..='\u{fe0f}'
-        | '\u{feff}' => ' ',
+        '\u{ad}' | '\u{200b}'..='\u{200f}' | '\u{2060}'..='\u{2069}' | '\u{fe00}'..='\u{fe0f}' | '\u{feff}' => ' ',
         other if other.is_whitespace() => ' ',
         other => other,
     }
