@@ -1,0 +1,60 @@
+//! The chores by name: `cargo xtask <chore>`.
+
+use anyhow::{Context, Result, bail};
+use std::{env, path::PathBuf, process::ExitCode};
+use xtask::{build, ci, files, finish, npm_package, serve, shots, tidy};
+
+const HELP: &str = "\
+cargo xtask serve [--port N]   build the page and serve it on this machine
+cargo xtask build              the release in dist/, the single file in dist-file/, and their sizes
+cargo xtask test               everything that has to hold; installs what it needs
+cargo xtask tidy               the house rules, for the sources and for dist/ if it is there
+cargo xtask bench              how long the sums take
+cargo xtask npm                the maths for JavaScript, a package folder in target/npm/
+cargo xtask shots [--out D]    pictures of every state of the gallery, and the README's
+cargo xtask finish [--dist D]  policy and offline list for a page built by trunk";
+
+fn main() -> ExitCode {
+    let arguments: Vec<String> = env::args().skip(1).collect();
+    match chore(&arguments) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("xtask: {error:#}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn chore(arguments: &[String]) -> Result<()> {
+    let words: Vec<&str> = arguments.iter().map(String::as_str).collect();
+    match words.as_slice() {
+        ["serve"] => build::build_folder().and_then(|()| serve::serve(None)),
+        ["serve", "--port", port] => {
+            let port = port.parse().with_context(|| format!("{port} is not a port"))?;
+            build::build_folder().and_then(|()| serve::serve(Some(port)))
+        }
+        ["build"] => build::build(),
+        ["test"] => ci::test(),
+        ["tidy"] => tidy::tidy(),
+        ["bench"] => ci::bench(),
+        ["npm"] => npm_package::build().map(|_| ()),
+        ["shots"] => shots::shots(None),
+        ["shots", "--out", folder] => shots::shots(Some(folder.into())),
+        ["finish"] => {
+            let folder = env::var_os("TRUNK_STAGING_DIR").context("trunk names no folder; give one by --dist")?;
+            finish_folder(folder.into())
+        }
+        ["finish", "--dist", folder] => finish_folder(folder.into()),
+        [] | ["help" | "--help" | "-h"] => {
+            println!("{HELP}");
+            Ok(())
+        }
+        _ => bail!("there is no chore `{}`\n{HELP}", words.join(" ")),
+    }
+}
+
+fn finish_folder(folder: PathBuf) -> Result<()> {
+    let mut page = files::read(&folder)?;
+    finish::finish(&mut page)?;
+    files::write(&folder, &page)
+}

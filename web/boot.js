@@ -1,0 +1,141 @@
+// Boot: starts the app, keeps it for offline use, and shows what is stored should the app stop.
+//
+// It speaks with the app by attributes of <html> and events on window only:
+//   data-offline="ready"    everything is kept; the page works without a network
+//   data-update="waiting"   a newer version waits for the reader's word
+//   data-touched="yes"      (set by the app) something was changed in this visit
+//   loopwright:offline, loopwright:update    the two first attributes have been set
+//   loopwright:accept       (fired by the app, its storage flushed) take the newer version now
+
+const page = document.documentElement.dataset;
+const tell = (what) => window.dispatchEvent(new Event(`loopwright:${what}`));
+
+// ---- Start ----------------------------------------------------------------------------------------------------
+
+// A Rust panic ends in a trap, a RuntimeError: from then on the app's memory cannot be trusted.
+const isTrap = (reason) => typeof WebAssembly === "object" && reason instanceof WebAssembly.RuntimeError;
+window.addEventListener("error", (event) => isTrap(event.error) && recover());
+window.addEventListener("unhandledrejection", (event) => isTrap(event.reason) && recover());
+
+import("./loopwright-app.js")
+  .then((glue) => glue.default())
+  .catch((reason) => {
+    console.error(reason);
+    recover();
+  })
+  // Even after a failed start: a broken version must be able to learn that there is a better one.
+  .finally(keepForOffline);
+
+// ---- Recover --------------------------------------------------------------------------------------------------
+
+let recovering = false;
+
+function recover() {
+  if (recovering) return;
+  recovering = true;
+  const text = document.getElementById("recover-text");
+  document.getElementById("app").hidden = true;
+  document.getElementById("recover").hidden = false;
+  document.getElementById("recover-reload").addEventListener("click", () => location.reload());
+  document.getElementById("recover-copy").addEventListener("click", () => copy(text));
+  stored().then(
+    (entries) => { text.value = entries.length ? entries.join("\n") : "Nothing is stored yet."; },
+    (reason) => { text.value = `The storage could not be read: ${reason}`; },
+  );
+}
+
+// The entries of the app's log, oldest first, read without the app.
+function stored() {
+  return new Promise((resolve, reject) => {
+    const opening = indexedDB.open("loopwright");
+    // Only called when there is no database. It must not be made here, or the app would find an empty one.
+    opening.onupgradeneeded = () => opening.transaction.abort();
+    opening.onerror = () => (opening.error?.name === "AbortError" ? resolve([]) : reject(opening.error));
+    opening.onsuccess = () => {
+      const database = opening.result;
+      if (!database.objectStoreNames.contains("log")) return resolve([]);
+      const reading = database.transaction("log").objectStore("log").getAll();
+      reading.onsuccess = () => resolve(reading.result.map(String));
+      reading.onerror = () => reject(reading.error);
+    };
+  });
+}
+
+// Selected as well: where the clipboard is not to be had, the reader's own "copy" works on the selection.
+function copy(text) {
+  text.focus();
+  text.select();
+  navigator.clipboard?.writeText(text.value).catch(() => {});
+}
+
+// ---- Offline and update ---------------------------------------------------------------------------------------
+
+// A framed page is a guest and keeps nothing; a page opened from a disk is there already.
+function mayKeep() {
+  return "serviceWorker" in navigator && window.isSecureContext && window.top === window && location.protocol !== "file:";
+}
+
+async function keepForOffline() {
+  if (!mayKeep()) return;
+  try {
+    // Asked for past the HTTP cache, so that no host's settings can hold back a new version.
+    const registration = await navigator.serviceWorker.register("./sw.js", { updateViaCache: "none" });
+    watchForUpdates(registration);
+    await navigator.serviceWorker.ready;
+    page.offline = "ready";
+    tell("offline");
+  } catch (reason) {
+    // The page works all the same, only not without a network.
+    console.warn("Not kept for offline use:", reason);
+  }
+}
+
+function watchForUpdates(registration) {
+  const update = { accepted: false, reloaded: false };
+
+  const reload = () => {
+    if (update.reloaded) return;
+    update.reloaded = true;
+    location.reload();
+  };
+
+  // The word goes to the worker; the page reloads once it is in charge.
+  const takeOver = () => registration.waiting?.postMessage("skip-waiting");
+
+  const ask = () => {
+    page.update = "waiting";
+    tell("update");
+  };
+
+  const arrived = () => {
+    // The very first version replaces nothing.
+    if (!registration.active || !registration.waiting) return;
+    if (page.touched === "yes") ask();
+    else takeOver();
+  };
+
+  window.addEventListener("loopwright:accept", () => {
+    update.accepted = true;
+    // Nothing waits any more when another window has let it in; then the new version is a reload away.
+    if (registration.waiting) takeOver();
+    else reload();
+  });
+
+  // On a first visit a worker takes charge as well; that replaces nothing.
+  let first = !registration.active;
+  navigator.serviceWorker.addEventListener("controllerchange", () => {
+    if (first) {
+      first = false;
+      return;
+    }
+    // Touched while the versions changed, or changed by another window: this page finishes what it is at, and asks.
+    if (update.accepted || page.touched !== "yes") reload();
+    else ask();
+  });
+
+  registration.addEventListener("updatefound", () => {
+    const worker = registration.installing;
+    worker?.addEventListener("statechange", () => worker.state === "installed" && arrived());
+  });
+  arrived();
+}
