@@ -1,0 +1,138 @@
+//! The shell around every page: the way home, the page itself, and what may be said about the storage.
+
+use crate::desk::{Desk, Said, use_desk};
+use crate::offline::{self, Offline, use_offline};
+use crate::page;
+use crate::part::plain::{button, el, element, list, says, status, text};
+use crate::route::{self, Route, use_route};
+use crate::tool;
+use crate::words::page as words;
+use gloo_utils::{document, document_element};
+use yew::prelude::*;
+
+/// The whole app.
+#[component]
+pub fn App() -> Html {
+    let (desk, route, offline) = (use_desk(&None), use_route(), use_offline());
+    use_link(&desk, &route);
+    let light = desk
+        .as_ref()
+        .and_then(|desk| desk.text("settings", "light"))
+        .map(|typed| typed.text);
+    use_effect_with((light, title(&route)), |(light, title)| {
+        set_light(light.as_deref());
+        document().set_title(title);
+    });
+    match (desk, &route) {
+        (None, _) => Html::default(),
+        (Some(desk), Route::Embed { id, .. }) => el("main", "embedded", vec![tool_view(&desk, id)]),
+        (Some(desk), _) => shell(&desk, &route, offline),
+    }
+}
+
+fn shell(desk: &Desk, route: &Route, offline: Offline) -> Html {
+    let skip = [("class", "skip"), ("href", "#page")];
+    let mark = [("class", "mark"), ("href", &route::print(&Route::Home))];
+    let place = [("id", "page"), ("tabindex", "-1")];
+    let keeping = text(words::keeping(&desk.status().keeping).into());
+    let ways = vec![
+        element("a", &mark, vec![text(words::NAME.into())]),
+        nav_link(route, &Route::Home, words::HOME),
+        nav_link(route, &Route::About, words::ABOUT),
+    ];
+    list(vec![
+        element("a", &skip, vec![text(words::SKIP.into())]),
+        el("header", "top", vec![el("nav", "", ways)]),
+        update(desk, offline),
+        element("main", &place, vec![page(desk, route, offline)]),
+        el("footer", "keeping", vec![status(keeping)]),
+    ])
+}
+
+fn nav_link(here: &Route, there: &Route, name: &'static str) -> Html {
+    let attributes = [("href", &*route::print(there)), ("aria-current", "page")];
+    let shown = if here == there {
+        &attributes[..]
+    } else {
+        &attributes[..1]
+    };
+    element("a", shown, vec![text(name.into())])
+}
+
+fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
+    match route {
+        Route::Home => page::home(desk),
+        Route::About => page::about(desk, offline.ready),
+        Route::Gallery => page::gallery(),
+        Route::GalleryState { tool, state } => page::gallery_state(tool, state),
+        Route::Tool { id, .. } | Route::Embed { id, .. } => tool_view(desk, id),
+        Route::Unknown(_) => lost(),
+    }
+}
+
+fn tool_view(desk: &Desk, id: &str) -> Html {
+    tool::find(id).map_or_else(lost, |tool| (tool.view)(desk))
+}
+
+fn lost() -> Html {
+    says("p", "", words::LOST)
+}
+
+/// A new version waits and asks.
+fn update(desk: &Desk, offline: Offline) -> Html {
+    if !offline.update_waiting {
+        return Html::default();
+    }
+    let desk = desk.clone();
+    let accept = button(
+        words::UPDATE_NOW.into(),
+        Callback::from(move |_| offline::accept(&desk)),
+    );
+    let attributes = [("class", "update"), ("role", "status")];
+    element("aside", &attributes, vec![says("p", "", words::UPDATE), accept])
+}
+
+/// Lays what a link brings on the desk, once.
+#[hook]
+fn use_link(desk: &Option<Desk>, route: &Route) {
+    let there = desk.clone();
+    use_effect_with((route.clone(), desk.is_some()), move |(route, _)| {
+        let Some(desk) = there else { return };
+        // What was said about a tap belongs to the page it was said on.
+        desk.say(Said::Nothing);
+        let (Route::Tool { id, fields } | Route::Embed { id, fields }) = route else {
+            return;
+        };
+        let Some(tool) = tool::find(id).filter(|_| !fields.is_empty()) else {
+            return;
+        };
+        desk.open_link(tool.id, &route::to_fields(fields));
+        if matches!(route, Route::Tool { .. }) {
+            // A reload must not lay the link over what is typed from here on.
+            route::replace(&Route::Tool {
+                id: id.clone(),
+                fields: Vec::new(),
+            });
+        }
+    });
+}
+
+/// Light, dusk, or as the device is set.
+fn set_light(light: Option<&str>) {
+    let root = document_element();
+    // An attribute that cannot be set leaves the device's own light, which is no harm.
+    let _ = match light {
+        Some(light @ ("day" | "dusk")) => root.set_attribute("data-light", light),
+        _ => root.remove_attribute("data-light"),
+    };
+}
+
+/// The title of the window follows the page.
+fn title(route: &Route) -> String {
+    let title = match route {
+        Route::Tool { id, .. } | Route::Embed { id, .. } => tool::find(id).map(|tool| tool.title.name),
+        Route::About => Some(words::ABOUT),
+        _ => None,
+    };
+    title.map_or_else(|| words::NAME.into(), |title| [title, " · ", words::NAME].concat())
+}

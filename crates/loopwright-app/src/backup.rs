@@ -1,0 +1,159 @@
+//! A copy to keep elsewhere, and bringing one back: one JSON file, `{"loopwright": 1, "sheets": {...}}`.
+//!
+//! A copy is laid over what is there like a link is, so that each sheet can be put back. Whatever is wrong with a
+//! file is a value.
+
+use crate::desk::{Desk, undo};
+use crate::store::{Entry, Sheets, json};
+use gloo_timers::callback::Timeout;
+use gloo_utils::document;
+use js_sys::{Array, JSON};
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
+
+/// The name of the file.
+pub const FILE_NAME: &str = "loopwright-backup.json";
+
+/// More than anyone types in a life.
+const MAX_BYTES: f64 = 4_000_000.0;
+const VERSION: u8 = 1;
+/// Long enough for any browser to have begun the download.
+const FORGET_MS: u32 = 60_000;
+
+/// Why a copy could not be made or brought back. The sentence for each is in `words`.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum BackupError {
+    /// The browser did not make the file.
+    NotMade,
+    /// The file could not be read.
+    Unreadable,
+    /// Too long to be one of ours.
+    TooLong,
+    /// Not one of ours, or damaged.
+    NotOurs,
+    /// Made by a later version than this.
+    Newer,
+}
+
+/// Hands the knitter a file with everything on the desk.
+pub fn save_copy(desk: &Desk) -> Result<(), BackupError> {
+    let text = json::sheets_object(&desk.newest())
+        .and_then(|sheets| json::object([("loopwright", VERSION.into()), ("sheets", sheets)]))
+        .and_then(|copy| json::text(&copy, 2))
+        .ok_or(BackupError::NotMade)?;
+    download(&text).map_err(|_| BackupError::NotMade)
+}
+
+/// Lays a file's sheets on the desk; answers how many fields changed.
+pub async fn bring_back(desk: &Desk, file: &File) -> Result<usize, BackupError> {
+    if file.size() > MAX_BYTES {
+        return Err(BackupError::TooLong);
+    }
+    let text = JsFuture::from(file.text())
+        .await
+        .ok()
+        .and_then(|text| text.as_string())
+        .ok_or(BackupError::Unreadable)?;
+    let entries = changes(&desk.newest(), &read(&text)?);
+    let count = entries
+        .iter()
+        .filter(|entry| !undo::is_side_sheet(&entry.sheet))
+        .count();
+    desk.write_many(entries);
+    Ok(count)
+}
+
+/// The changes that lay a copy over the desk. What the copy remembers as "before" gives way to what is there now.
+fn changes(now: &Sheets, copy: &Sheets) -> Vec<Entry> {
+    let mut sheets = now.clone();
+    let mut entries = Vec::new();
+    let mut take = |sheets: &mut Sheets, new: Vec<Entry>| {
+        sheets.apply_all(&new);
+        entries.extend(new);
+    };
+    let sides = copy.iter().filter(|(name, _)| undo::is_side_sheet(name));
+    for (name, fields) in sides.filter(|(name, _)| now.fields(name).is_empty()) {
+        let new = undo::become_exactly(&sheets, name, fields);
+        take(&mut sheets, new);
+    }
+    for (name, fields) in copy.iter().filter(|(name, _)| !undo::is_side_sheet(name)) {
+        let new = undo::lay_over(&sheets, name, fields);
+        take(&mut sheets, new);
+    }
+    entries
+}
+
+fn read(text: &str) -> Result<Sheets, BackupError> {
+    let copy = JSON::parse(text).map_err(|_| BackupError::NotOurs)?;
+    let version = json::get(&copy, "loopwright").and_then(|version| version.as_f64());
+    if version.ok_or(BackupError::NotOurs)? > f64::from(VERSION) {
+        return Err(BackupError::Newer);
+    }
+    let entries = json::get(&copy, "sheets").and_then(|sheets| json::sheets_entries(&sheets));
+    let mut sheets = Sheets::default();
+    sheets.apply_all(&entries.ok_or(BackupError::NotOurs)?);
+    Ok(sheets)
+}
+
+fn download(text: &str) -> Result<(), JsValue> {
+    let kind = BlobPropertyBag::new();
+    kind.set_type("application/json");
+    let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &kind)?;
+    let address = Url::create_object_url_with_blob(&blob)?;
+    let anchor: HtmlAnchorElement = document().create_element("a")?.dyn_into()?;
+    anchor.set_href(&address);
+    anchor.set_download(FILE_NAME);
+    anchor.click();
+    Timeout::new(FORGET_MS, move || {
+        let _ = Url::revoke_object_url(&address);
+    })
+    .forget();
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::store::{Fields, Typed};
+
+    fn fields(text: &str) -> Fields {
+        Fields::from_iter([("stitches".to_string(), Typed::plain(text))])
+    }
+
+    fn desk(rows: &[(&str, &str)]) -> Sheets {
+        let mut sheets = Sheets::default();
+        for (sheet, text) in rows {
+            sheets.apply(&Entry::new(*sheet, "stitches", Some(Typed::plain(*text))));
+        }
+        sheets
+    }
+
+    fn brought(mut sheets: Sheets, copy: &[(&str, &str)]) -> Sheets {
+        let entries = changes(&sheets, &desk(copy));
+        sheets.apply_all(&entries);
+        sheets
+    }
+
+    #[test]
+    fn a_new_machine_gets_everything() {
+        let sheets = brought(desk(&[]), &[("spacing", "132"), ("tail.before", "7")]);
+        assert_eq!(sheets.fields("spacing"), fields("132"));
+        assert_eq!(sheets.fields("tail.before"), fields("7"));
+    }
+
+    #[test]
+    fn what_was_there_can_be_put_back_and_other_sheets_stay() {
+        let here = desk(&[("spacing", "90"), ("tail", "5")]);
+        let sheets = brought(here, &[("spacing", "132"), ("spacing.before", "1")]);
+        assert_eq!(sheets.fields("spacing"), fields("132"));
+        assert_eq!(sheets.fields("spacing.before"), fields("90"));
+        assert_eq!(sheets.fields("tail"), fields("5"));
+    }
+
+    #[test]
+    fn the_same_copy_again_changes_nothing() {
+        let sheets = brought(desk(&[("spacing", "90")]), &[("spacing", "132")]);
+        assert_eq!(brought(sheets.clone(), &[("spacing", "132")]), sheets);
+    }
+}

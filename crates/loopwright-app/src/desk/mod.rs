@@ -1,0 +1,131 @@
+//! The desk: what was typed, readable and writable from every view, and what may be said about its keeping.
+//!
+//! A write changes the page at once and goes to the store behind it; its reader is drawn a second time when it is kept.
+
+mod keeper;
+mod persist;
+mod provider;
+mod queue;
+mod state;
+pub mod undo;
+
+pub use persist::Persistence;
+pub use provider::use_desk;
+pub use queue::Keeping;
+pub use state::{Said, Status};
+
+use crate::store::{Entry, Fields, Sheets, StoreError, Typed};
+use gloo_utils::document_element;
+use keeper::Keeper;
+use state::{Action, State};
+use std::rc::Rc;
+use wasm_bindgen_futures::spawn_local;
+use yew::prelude::*;
+
+/// What views read and write. Cheap to clone.
+#[derive(Clone)]
+pub struct Desk {
+    live: UseReducerHandle<State>,
+    keeper: Rc<Keeper>,
+}
+
+impl PartialEq for Desk {
+    /// Two desks are equal if nothing changed between the moments they were handed out.
+    fn eq(&self, other: &Self) -> bool {
+        self.live == other.live && Rc::ptr_eq(&self.keeper, &other.keeper)
+    }
+}
+
+impl Desk {
+    /// The newest sheets, also in a callback that was made before the last change.
+    pub fn newest(&self) -> Rc<Sheets> {
+        self.live.sheets.clone()
+    }
+
+    /// What stands in a field now, also in a callback older than the last change: a tap that counts may start from it.
+    pub fn text(&self, sheet: &str, field: &str) -> Option<Typed> {
+        self.live.sheets.text(sheet, field).cloned()
+    }
+
+    /// All fields of a sheet now.
+    pub fn fields(&self, sheet: &str) -> Fields {
+        self.live.sheets.fields(sheet)
+    }
+
+    /// What may be said about the storage.
+    pub fn status(&self) -> Status {
+        self.live.status.clone()
+    }
+
+    /// What there is to say about the last tap.
+    pub fn said(&self) -> Said {
+        self.live.said.clone()
+    }
+
+    /// Says something about a tap, until the next change.
+    pub fn say(&self, said: Said) {
+        self.live.dispatch(Action::Said(said));
+    }
+
+    /// Sets a field, or takes it away. Seen at once, kept soon after.
+    pub fn write(&self, sheet: &str, field: &str, typed: Option<Typed>) {
+        self.write_many(vec![Entry::new(sheet, field, typed)]);
+    }
+
+    /// Several changes as one: all are kept or none. Each field once.
+    pub fn write_many(&self, mut entries: Vec<Entry>) {
+        entries.retain(|entry| self.text(&entry.sheet, &entry.field) != entry.typed);
+        if entries.is_empty() {
+            return;
+        }
+        self.live.dispatch(Action::Wrote(entries.clone()));
+        self.keeper.push(entries);
+        self.start_writing();
+        if !self.keeper.is_guest() {
+            self.mark_touched();
+        }
+    }
+
+    /// Makes a sheet exactly what a link says; what lay there can be put back.
+    pub fn open_link(&self, sheet: &str, fields: &Fields) {
+        self.write_many(undo::lay_over(&self.live.sheets, sheet, fields));
+    }
+
+    /// Whether there is something to put back.
+    pub fn can_put_back(&self, sheet: &str) -> bool {
+        !self.fields(&undo::before(sheet)).is_empty()
+    }
+
+    /// Puts back what lay on a sheet before a link or a copy was laid over it.
+    pub fn put_back(&self, sheet: &str) {
+        self.write_many(undo::put_back(&self.live.sheets, sheet));
+    }
+
+    /// Keeps everything now; `Ok` only when it is kept.
+    pub async fn flush(&self) -> Result<(), StoreError> {
+        self.keeper.flush().await
+    }
+
+    fn new(live: UseReducerHandle<State>, keeper: Rc<Keeper>) -> Self {
+        Self { live, keeper }
+    }
+
+    fn start_writing(&self) {
+        let keeper = self.keeper.clone();
+        spawn_local(async move { keeper.run().await });
+    }
+
+    /// At the first change of this visit: the page must not be reloaded unasked any more, and the browser is asked
+    /// not to forget.
+    fn mark_touched(&self) {
+        const TOUCHED: &str = "data-touched";
+        let root = document_element();
+        if !root.has_attribute(TOUCHED) {
+            let _ = root.set_attribute(TOUCHED, "yes");
+            let dispatch = self.live.dispatcher();
+            spawn_local(async move {
+                dispatch.dispatch(Action::Persistence(persist::ask().await));
+            });
+        }
+    }
+}

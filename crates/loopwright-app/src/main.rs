@@ -1,0 +1,26 @@
+//! Loopwright in the browser: mounts the app where `index.html` has its place for it.
+
+mod app;
+mod backup;
+mod desk;
+mod drawing;
+mod offline;
+mod page;
+mod part;
+mod route;
+mod store;
+mod tool;
+mod words;
+
+/// The usual allocator is eight kilobytes for a speed that nothing here needs.
+#[cfg(target_arch = "wasm32")]
+#[global_allocator]
+static MEMORY: rlsf::SmallGlobalTlsf = rlsf::SmallGlobalTlsf::new();
+
+fn main() {
+    // Without its place in the page the app takes the whole of it.
+    match gloo_utils::document().get_element_by_id("app") {
+        Some(place) => yew::Renderer::<app::App>::with_root(place).render(),
+        None => yew::Renderer::<app::App>::new().render(),
+    };
+}

@@ -1,0 +1,87 @@
+//! What is stored and how to keep a copy of it, light and dusk, and the usual cautions.
+
+use crate::backup;
+use crate::desk::{Desk, Said};
+use crate::part::plain::{button, el, link, list, says, status, text};
+use crate::part::{Choice, Label, Sheet, said, select};
+use crate::route::{self, Route};
+use crate::words::{about as words, page};
+use wasm_bindgen_futures::spawn_local;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+/// The page about storage and care.
+pub fn about(desk: &Desk, offline_ready: bool) -> Html {
+    let heading = |words| says("h2", "", words);
+    let says_so = |words| says("p", "", words);
+    let settings = Sheet::new(desk, "settings");
+    let lights = Choice::keyed(&[
+        ("system", words::LIGHT_SYSTEM),
+        ("day", words::LIGHT_DAY),
+        ("dusk", words::LIGHT_DUSK),
+    ]);
+    let light = select(&settings, "light", Label::Shown(words::LIGHT_LABEL), lights, "");
+    let gallery = link(route::print(&Route::Gallery), vec![text(words::GALLERY.into())]);
+    let cares = words::CARES.iter().map(|care| says("li", "", care)).collect();
+    let page = vec![
+        says("h1", "", words::TITLE),
+        says_so(words::WHAT),
+        heading(words::CARE),
+        el("ul", "", cares),
+        says("p", "source", words::CARES_SOURCE),
+        heading(words::STORED),
+        says_so(words::STORED_TEXT),
+        says_so(page::persistence(desk.status().persistence)),
+        heading(words::COPY),
+        says_so(words::COPY_TEXT),
+        copies(desk),
+        heading(words::OFFLINE),
+        says_so(if offline_ready {
+            words::OFFLINE_READY
+        } else {
+            words::OFFLINE_NOT
+        }),
+        heading(words::LIGHT),
+        el("div", "line", vec![light]),
+        el("p", "", vec![gallery]),
+    ];
+    el("article", "about", page)
+}
+
+/// Saving a copy and bringing one back.
+fn copies(desk: &Desk) -> Html {
+    let save = {
+        let desk = desk.clone();
+        Callback::from(move |_| {
+            desk.say(match backup::save_copy(&desk) {
+                Ok(()) => Said::Nothing,
+                Err(why) => Said::Words(words::refused(&why).into()),
+            });
+        })
+    };
+    let bring = {
+        let desk = desk.clone();
+        Callback::from(move |event: Event| {
+            let input: HtmlInputElement = event.target_unchecked_into();
+            let Some(file) = input.files().and_then(|files| files.get(0)) else {
+                return;
+            };
+            let desk = desk.clone();
+            spawn_local(async move {
+                let sentence = match backup::bring_back(&desk, &file).await {
+                    Ok(count) => words::brought_back(count),
+                    Err(why) => words::refused(&why).into(),
+                };
+                desk.say(Said::Words(sentence));
+                // The same file chosen again is a new choice.
+                input.set_value("");
+            });
+        })
+    };
+    let ways = vec![
+        button(words::SAVE.into(), save),
+        Label::Shown(words::BRING).draw("bring-back"),
+        html! { <input id="bring-back" type="file" accept="application/json,.json" onchange={bring} /> },
+    ];
+    list(vec![el("div", "line", ways), status(said(desk))])
+}

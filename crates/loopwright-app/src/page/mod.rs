@@ -1,0 +1,9 @@
+//! The pages that are no tool: the first page, the one about storage and care, and the gallery.
+
+mod about;
+mod gallery;
+mod home;
+
+pub use about::about;
+pub use gallery::{gallery, gallery_state};
+pub use home::home;

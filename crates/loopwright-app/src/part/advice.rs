@@ -1,0 +1,48 @@
+//! What to type instead, beside the field: a sentence, and the nearest numbers that would be right as buttons.
+
+use super::Sheet;
+use super::plain::{button, el, element, text};
+use crate::words::{intl, page};
+use loopwright::problem::{Kind, Problem};
+use loopwright::units::parse::Unreadable;
+use yew::prelude::*;
+
+/// What to type instead.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Advice {
+    /// One sentence.
+    pub sentence: AttrValue,
+    /// Numbers that would be right.
+    pub nearest: Vec<u32>,
+}
+
+/// The advice for one field, if something is wrong with it. A field that is still empty needs none.
+pub fn advice(problems: &[Problem], field: &str, sentence: &dyn Fn(&Problem) -> String) -> Option<Advice> {
+    let problem = problems.iter().find(|problem| problem.field == field)?;
+    if problem.kind == Kind::Unreadable(Unreadable::Empty) {
+        return None;
+    }
+    Some(Advice {
+        sentence: sentence(problem).into(),
+        nearest: problem.kind.nearest(),
+    })
+}
+
+/// The id of the advice below a field.
+pub(super) fn advice_id(element: &str) -> String {
+    [element, "-problem"].concat()
+}
+
+/// The advice as it stands below its field.
+pub(super) fn advised(sheet: &Sheet, field: &'static str, advice: Option<Advice>) -> Html {
+    let Some(Advice { sentence, nearest }) = advice else {
+        return Html::default();
+    };
+    let mut content = vec![el("p", "", vec![text(sentence)])];
+    for value in nearest {
+        let label = [page::USE, " ", &intl::number(value)].concat();
+        content.push(button(label, sheet.sets(vec![(field, value.to_string())])));
+    }
+    let id = advice_id(&sheet.element(field));
+    element("div", &[("class", "problem"), ("id", &id)], content)
+}

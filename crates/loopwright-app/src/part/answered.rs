@@ -1,0 +1,96 @@
+//! The page of a tool: the question on one side; on the other the answer, one line, large; then what is good to know,
+//! what the abbreviations mean, and the sum.
+
+use super::Sheet;
+use super::doings::doings;
+use super::plain::{el, element, folded, items, list, says, tells, text};
+use crate::tool;
+use crate::words::{page, stitch};
+use loopwright::row::{Row, Stitch};
+use yew::prelude::*;
+
+/// Runs of a row that are looked at for abbreviations: a long row repeats itself.
+const LOOKED_AT: usize = 500;
+
+/// The page of a tool.
+pub fn tool_page(sheet: &Sheet, question: Html, answers: Html) -> Html {
+    let Some(tool) = tool::find(sheet.id) else {
+        return Html::default();
+    };
+    let header = vec![says("h1", "", tool.title.name), says("p", "", tool.title.asks)];
+    let stay = |event: SubmitEvent| event.prevent_default();
+    let page = vec![
+        el("header", "", header),
+        html! { <form class="question" onsubmit={stay}>{ question }</form> },
+        el("div", "answers", vec![answers]),
+        doings(sheet),
+    ];
+    el("article", "tool", page)
+}
+
+/// The fields that have a sensible start, folded away.
+pub fn more(fields: Vec<Html>) -> Html {
+    folded("more", page::MORE, vec![el("div", "fields", fields)])
+}
+
+/// The headline of an answer: what is done with it, the line, and the count it comes to. Read out politely as it
+/// changes.
+pub fn answered(title: &'static str, line: Html, (before, after): (String, String)) -> Html {
+    let outcome = vec![
+        text((before + " ").into()),
+        tells("strong", "", after),
+        text(".".into()),
+    ];
+    let attributes = [("class", "answer"), ("aria-live", "polite")];
+    element(
+        "div",
+        &attributes,
+        vec![says("h2", "", title), line, el("p", "outcome", outcome)],
+    )
+}
+
+/// A row to knit, broken between its terms; a bracket stays together where the line has room for it.
+pub fn row(row: &Row) -> Html {
+    let mut terms = Vec::new();
+    for (place, item) in row.items.iter().enumerate() {
+        let comma = if place + 1 < row.items.len() { "," } else { "" };
+        terms.push(tells("span", "", [&item.to_string(), comma].concat()));
+        terms.push(text(" ".into()));
+    }
+    el("p", "row", terms)
+}
+
+/// What is good to know, and what the abbreviations of a row mean.
+pub fn notes(notes: Vec<String>, row: &Row) -> Html {
+    let good_to_know = match notes.is_empty() {
+        true => Html::default(),
+        false => el(
+            "section",
+            "notes",
+            vec![says("h3", "", page::NOTES), items("ul", notes)],
+        ),
+    };
+    let mut seen: Vec<Stitch> = Vec::new();
+    let mut meanings = Vec::new();
+    for run in row.runs().take(LOOKED_AT) {
+        if !seen.contains(&run.stitch) {
+            seen.push(run.stitch);
+            meanings.push(says("dt", "", run.stitch.abbreviation().trim()));
+            meanings.push(says("dd", "", stitch::meaning(run.stitch)));
+        }
+    }
+    list(vec![
+        good_to_know,
+        folded("meanings", page::MEANINGS, vec![el("dl", "", meanings)]),
+    ])
+}
+
+/// The sum with her numbers in it, and where its rule comes from.
+pub fn working(steps: Vec<String>, source: &'static str) -> Html {
+    let sum = vec![
+        says("h3", "", page::WORKING),
+        items("ol", steps),
+        says("p", "source", source),
+    ];
+    el("section", "working", sum)
+}

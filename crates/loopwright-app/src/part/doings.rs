@@ -1,0 +1,76 @@
+//! What can be done with a tool as it stands: copy its link, print it, start afresh, put back what was there before.
+
+use super::Sheet;
+use super::plain::{button, el, status, text};
+use crate::desk::{Desk, Said};
+use crate::route::{self, Route};
+use crate::store::Fields;
+use crate::words::page as words;
+use gloo_utils::window;
+use wasm_bindgen_futures::{JsFuture, spawn_local};
+use yew::prelude::*;
+
+/// What can be done with a tool as it stands. Nothing, while nothing is typed.
+pub fn doings(sheet: &Sheet) -> Html {
+    let Sheet { desk, id } = sheet;
+    let can_put_back = desk.can_put_back(id);
+    if desk.fields(id).is_empty() && !can_put_back {
+        return Html::default();
+    }
+    let put_back = if can_put_back {
+        doing(sheet, words::PUT_BACK, Desk::put_back)
+    } else {
+        Html::default()
+    };
+    let ways = vec![
+        doing(sheet, words::COPY_LINK, copy_link),
+        // A browser that does not print has nothing to say about it; nothing is lost.
+        doing(sheet, words::PRINT, |_, _| drop(window().print())),
+        // What was there can be put back, as after a link.
+        doing(sheet, words::CLEAR, |desk, id| desk.open_link(id, &Fields::new())),
+        put_back,
+        status(said(desk)),
+    ];
+    el("footer", "doings", ways)
+}
+
+fn doing(sheet: &Sheet, label: &'static str, does: fn(&Desk, &str)) -> Html {
+    let Sheet { desk, id } = sheet.clone();
+    button(label.into(), Callback::from(move |_| does(&desk, id)))
+}
+
+fn copy_link(desk: &Desk, id: &str) {
+    let link = route::link(&Route::tool(id, &desk.fields(id)));
+    let desk = desk.clone();
+    spawn_local(async move {
+        desk.say(match copy_text(&link).await {
+            Some(()) => Said::Words(words::COPIED.into()),
+            None => Said::Link(link),
+        });
+    });
+}
+
+/// What there is to say about the last tap.
+pub fn said(desk: &Desk) -> Html {
+    match desk.said() {
+        Said::Nothing => Html::default(),
+        Said::Words(sentence) => text(sentence.into()),
+        Said::Link(link) => {
+            html! { <label>{ words::COPY_THIS }{ " " }<input readonly=true value={link} /></label> }
+        }
+    }
+}
+
+/// Some if the browser took it.
+async fn copy_text(text: &str) -> Option<()> {
+    // A page that was not served securely has no clipboard, whatever its type says.
+    let navigator = window().navigator();
+    let clipboard = js_sys::Reflect::get(&navigator, &"clipboard".into()).ok()?;
+    if clipboard.is_undefined() {
+        return None;
+    }
+    JsFuture::from(navigator.clipboard().write_text(text))
+        .await
+        .ok()
+        .map(drop)
+}

@@ -1,0 +1,114 @@
+//! A field for a length, with the unit beside it. Switching the unit shows the quantity converted; what was
+//! typed stays stored as typed, so switching back brings the very text back. The unit is chosen once for all tools.
+
+use super::advice::{Advice, advised};
+use super::field::input;
+use super::plain::{button, el};
+use super::{Choice, Label, Sheet, select};
+use crate::desk::Desk;
+use crate::store::Typed;
+use crate::words::units as words;
+use loopwright::units::print::Step;
+use loopwright::units::{Length, LengthUnit, Measure, switch};
+use yew::prelude::*;
+
+/// The sheet of what holds for all tools.
+const SETTINGS: &str = "settings";
+
+/// The units one kind of quantity is shown in, each by the key it is stored under and the step it is printed to.
+pub struct Scale<T: Measure + 'static> {
+    /// The setting that says which is shown.
+    setting: &'static str,
+    units: &'static [(&'static str, T::Unit, Step)],
+    name: fn(T::Unit) -> &'static str,
+}
+
+/// What a tape measures.
+pub const TAPE: Scale<Length> = Scale {
+    setting: "length",
+    units: &[
+        ("cm", LengthUnit::Cm, Step::Tenth),
+        ("in", LengthUnit::Inch, Step::Eighths),
+    ],
+    name: words::length,
+};
+
+/// Fractions that a decimal keypad has no slash for.
+const EIGHTHS: [&str; 7] = ["1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"];
+
+impl<T: Measure> Scale<T> {
+    /// The key, the unit and the step of printing that hold now.
+    fn shown(&self, desk: &Desk) -> (&'static str, T::Unit, Step) {
+        let key = desk.text(SETTINGS, self.setting).map(|typed| typed.text);
+        self.unit(key.as_deref())
+    }
+
+    fn unit(&self, key: Option<&str>) -> (&'static str, T::Unit, Step) {
+        let found = self.units.iter().find(|(name, ..)| Some(*name) == key);
+        *found.unwrap_or(&self.units[0])
+    }
+
+    /// The text as typed with the unit it was typed in; `start`, in the first unit, before anything was.
+    fn typed(&self, sheet: &Sheet, field: &str, start: &str) -> switch::Typed<T> {
+        match sheet.desk.text(sheet.id, field) {
+            Some(typed) => switch::Typed::new(typed.text, self.unit(typed.unit.as_deref()).1),
+            None => switch::Typed::new(start, self.units[0].1),
+        }
+    }
+
+    /// The field.
+    pub fn field(&self, sheet: &Sheet, field: &'static str, label: &str, start: &str, advice: Option<Advice>) -> Html {
+        let (key, unit, step) = self.shown(&sheet.desk);
+        let value = self.typed(sheet, field, start).shown_in(unit, step).into_owned();
+        let label = words::labelled(label, (self.name)(unit));
+        let mut content = vec![
+            Label::Shown(&label).draw(&sheet.element(field)),
+            input(
+                sheet,
+                field,
+                value.clone(),
+                "text",
+                sheet.typing(field, Some(key)),
+                advice.is_some(),
+            ),
+        ];
+        if self.units.len() > 1 {
+            content.push(self.switch(sheet, key));
+        }
+        if key == "in" {
+            content.push(chips(sheet, field, &value));
+        }
+        content.push(advised(sheet, field, advice));
+        el("div", "quantity", content)
+    }
+
+    /// The choice of unit, the same for every field of this scale.
+    fn switch(&self, sheet: &Sheet, key: &str) -> Html {
+        let settings = Sheet::new(&sheet.desk, SETTINGS);
+        let choice = |&(key, unit, _): &(&'static str, T::Unit, Step)| Choice {
+            key,
+            label: AttrValue::Static((self.name)(unit)),
+        };
+        let units = self.units.iter().map(choice).collect();
+        select(&settings, self.setting, Label::Unseen(words::UNIT), units, key)
+    }
+}
+
+/// Taps that put a fraction behind the whole number that stands there.
+fn chips(sheet: &Sheet, field: &'static str, value: &str) -> Html {
+    let whole = value
+        .split(' ')
+        .next()
+        .filter(|whole| !whole.is_empty() && !whole.contains('/'));
+    let chip = |eighth: &&'static str| {
+        let eighth = *eighth;
+        let text = whole.map_or_else(|| eighth.to_owned(), |whole| [whole, " ", eighth].concat());
+        let sheet = sheet.clone();
+        let put = move |_| {
+            let typed = Typed::with_unit(text.clone(), "in");
+            sheet.desk.write(sheet.id, field, Some(typed));
+        };
+        button(eighth.into(), Callback::from(put))
+    };
+    el("div", "chips", EIGHTHS.iter().map(chip).collect())
+}

@@ -1,0 +1,53 @@
+//! A choice of one among few.
+
+use super::plain::list;
+use super::{Label, Sheet};
+use yew::prelude::*;
+
+/// One thing to choose.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Choice {
+    /// What is stored.
+    pub key: &'static str,
+    /// What is read.
+    pub label: AttrValue,
+}
+
+impl Choice {
+    /// Choices whose words stand beside their keys.
+    pub fn keyed(pairs: &[(&'static str, &'static str)]) -> Vec<Self> {
+        pairs
+            .iter()
+            .map(|(key, label)| Self {
+                key,
+                label: AttrValue::Static(label),
+            })
+            .collect()
+    }
+
+    /// Choices of a table of values, each with its words.
+    pub fn each<T: Copy>(table: &[(&'static str, T)], words: fn(T) -> &'static str) -> Vec<Self> {
+        let choice = |(key, value): &(&'static str, T)| Self {
+            key,
+            label: AttrValue::Static(words(*value)),
+        };
+        table.iter().map(choice).collect()
+    }
+}
+
+/// A choice of one among few. It stands on `start` before anything is chosen, or on the first.
+pub fn select(sheet: &Sheet, field: &'static str, label: Label, choices: Vec<Choice>, start: &str) -> Html {
+    let chosen = sheet.text(field, start);
+    let place = |key: &str| choices.iter().position(|choice| choice.key == key);
+    let chosen = place(&chosen).or_else(|| place(start)).unwrap_or(0);
+    let option = |(place, Choice { key, label }): (usize, Choice)| {
+        html! { <option key={key} value={key} selected={place == chosen}>{ label }</option> }
+    };
+    let id = sheet.element(field);
+    let label = label.draw(&id);
+    let options: Vec<Html> = choices.into_iter().enumerate().map(option).collect();
+    list(vec![
+        label,
+        html! { <select {id} onchange={sheet.choosing(field)}>{ options }</select> },
+    ])
+}

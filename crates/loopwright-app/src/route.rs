@@ -1,0 +1,301 @@
+//! Which page an address means, by its hash alone: a static folder at any sub-path, a `file:` page and a link with
+//! data in it all work without a server's help.
+//!
+//! `#/`  `#/about`  `#/gallery`  `#/gallery/spacing/impossible`  `#/spacing?stitches=132&change=k2tog`
+//! `#/embed/spacing?stitches=132`
+//!
+//! A field is text as typed. Its unit travels beside it: `girth=36&girth.unit=in`. Reading is total: whatever is in
+//! the address, it is a route, if only [`Route::Unknown`].
+
+mod page;
+
+pub use page::{link, replace, use_route};
+
+use crate::store::{Fields, Typed};
+
+/// Fields as they stand in an address, in their order.
+pub type Pairs = Vec<(String, String)>;
+
+/// A page.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Route {
+    /// The list of tools.
+    Home,
+    /// What is stored, how to back up, cautions.
+    About,
+    /// Every part and tool in its named states.
+    Gallery,
+    /// One state of one tool.
+    GalleryState {
+        /// The tool's id.
+        tool: String,
+        /// The state's name.
+        state: String,
+    },
+    /// A tool, with fields if the address is a link that brings some.
+    Tool {
+        /// The tool's id; whether there is such a tool is for the list of tools to say.
+        id: String,
+        /// What the link brings.
+        fields: Pairs,
+    },
+    /// A tool alone, to be shown inside another page.
+    Embed {
+        /// The tool's id.
+        id: String,
+        /// The preset question.
+        fields: Pairs,
+    },
+    /// An address that means nothing here, as it was.
+    Unknown(String),
+}
+
+impl Route {
+    /// The link to a tool with these fields.
+    pub fn tool(id: impl Into<String>, fields: &Fields) -> Self {
+        Self::Tool {
+            id: id.into(),
+            fields: to_pairs(fields),
+        }
+    }
+}
+
+/// The route that a hash means. Anything before the first `/` is not looked at.
+pub fn parse(hash: &str) -> Route {
+    let Some(path) = hash.strip_prefix('#').unwrap_or(hash).strip_prefix('/') else {
+        return Route::Home;
+    };
+    let (path, query) = path.split_once('?').unwrap_or((path, ""));
+    let names: Vec<String> = path.strip_suffix('/').unwrap_or(path).split('/').map(decode).collect();
+    let names: Vec<&str> = names.iter().map(String::as_str).collect();
+    match names[..] {
+        [""] => Route::Home,
+        ["about"] => Route::About,
+        ["gallery"] => Route::Gallery,
+        ["gallery", tool, state] if !tool.is_empty() && !state.is_empty() => Route::GalleryState {
+            tool: tool.into(),
+            state: state.into(),
+        },
+        ["embed", id] if !id.is_empty() => Route::Embed {
+            id: id.into(),
+            fields: parse_query(query),
+        },
+        [id] if id != "embed" => Route::Tool {
+            id: id.into(),
+            fields: parse_query(query),
+        },
+        _ => Route::Unknown(hash.into()),
+    }
+}
+
+/// The hash of a route, with its `#`.
+pub fn print(route: &Route) -> String {
+    match route {
+        Route::Home => "#/".into(),
+        Route::About => "#/about".into(),
+        Route::Gallery => "#/gallery".into(),
+        Route::GalleryState { tool, state } => ["#/gallery/", &encode(tool), "/", &encode(state)].concat(),
+        Route::Tool { id, fields } => ["#/", &encode(id), &print_query(fields)].concat(),
+        Route::Embed { id, fields } => ["#/embed/", &encode(id), &print_query(fields)].concat(),
+        Route::Unknown(hash) => hash.clone(),
+    }
+}
+
+/// Fields with their units beside them, as an address carries them.
+pub fn to_pairs(fields: &Fields) -> Pairs {
+    let mut pairs = Pairs::new();
+    for (field, typed) in fields.iter() {
+        pairs.push((field.clone(), typed.text.clone()));
+        if let Some(unit) = &typed.unit {
+            pairs.push((unit_name(field), unit.clone()));
+        }
+    }
+    pairs
+}
+
+/// The fields that an address brings. A unit without its field is passed over; the last of a repeated field stands.
+pub fn to_fields(pairs: &[(String, String)]) -> Fields {
+    let mut fields = Fields::new();
+    for (field, text) in pairs {
+        if !field.ends_with(UNIT) {
+            let name = unit_name(field);
+            let unit = pairs.iter().rev().find(|(key, _)| *key == name);
+            let (text, unit) = (text.clone(), unit.map(|(_, unit)| unit.clone()));
+            fields.insert(field.clone(), Typed { text, unit });
+        }
+    }
+    fields
+}
+
+const UNIT: &str = ".unit";
+
+fn unit_name(field: &str) -> String {
+    [field, UNIT].concat()
+}
+
+fn parse_query(query: &str) -> Pairs {
+    query
+        .split('&')
+        .filter(|pair| !pair.is_empty())
+        .map(|pair| pair.split_once('=').unwrap_or((pair, "")))
+        .map(|(field, text)| (decode(field), decode(text)))
+        .collect()
+}
+
+fn print_query(fields: &[(String, String)]) -> String {
+    let mut query = String::new();
+    for (field, text) in fields {
+        query.push(if query.is_empty() { '?' } else { '&' });
+        query.push_str(&encode(field));
+        query.push('=');
+        query.push_str(&encode(text));
+    }
+    query
+}
+
+/// Leaves as it is what a browser may leave as it is in a hash, and no messenger takes for the end of a link.
+fn encode(text: &str) -> String {
+    let mut encoded = String::new();
+    for byte in text.bytes() {
+        if byte.is_ascii_alphanumeric() || b"-_.~".contains(&byte) {
+            encoded.push(byte.into());
+        } else {
+            encoded.push('%');
+            for digit in [byte >> 4, byte & 15] {
+                encoded.push(char::from(digit + if digit < 10 { b'0' } else { b'A' - 10 }));
+            }
+        }
+    }
+    encoded
+}
+
+/// Total: a `%` that means no byte is only a `%`, and what is no text is marked as such.
+fn decode(text: &str) -> String {
+    let mut rest = text.as_bytes();
+    let mut decoded = Vec::new();
+    while let [first, after @ ..] = rest {
+        let (byte, left) = match after {
+            [high, low, left @ ..] if *first == b'%' => match (hex(*high), hex(*low)) {
+                (Some(high), Some(low)) => (high << 4 | low, left),
+                _ => (*first, after),
+            },
+            _ => (*first, after),
+        };
+        decoded.push(byte);
+        rest = left;
+    }
+    String::from_utf8_lossy(&decoded).into_owned()
+}
+
+fn hex(digit: u8) -> Option<u8> {
+    char::from(digit).to_digit(16).map(|digit| digit as u8)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn pairs(pairs: &[(&str, &str)]) -> Pairs {
+        let owned = |(field, text): &(&str, &str)| (field.to_string(), text.to_string());
+        pairs.iter().map(owned).collect()
+    }
+
+    fn tool(id: &str, fields: &[(&str, &str)]) -> Route {
+        Route::Tool {
+            id: id.into(),
+            fields: pairs(fields),
+        }
+    }
+
+    #[test]
+    fn addresses_mean_what_the_head_of_this_file_says() {
+        let rows = [
+            ("", Route::Home),
+            ("#", Route::Home),
+            ("#/", Route::Home),
+            ("#main", Route::Home),
+            ("#/about", Route::About),
+            ("#/gallery/", Route::Gallery),
+            (
+                "#/gallery/spacing/impossible",
+                Route::GalleryState {
+                    tool: "spacing".into(),
+                    state: "impossible".into(),
+                },
+            ),
+            ("#/spacing", tool("spacing", &[])),
+            (
+                "#/spacing?stitches=132&change=k2tog",
+                tool("spacing", &[("stitches", "132"), ("change", "k2tog")]),
+            ),
+            (
+                "#/embed/spacing?girth=7%C2%BD&girth.unit=in",
+                Route::Embed {
+                    id: "spacing".into(),
+                    fields: pairs(&[("girth", "7½"), ("girth.unit", "in")]),
+                },
+            ),
+            ("#/a?=&b&&c=d=e", tool("a", &[("", ""), ("b", ""), ("c", "d=e")])),
+            ("#/a?b=%FF%", tool("a", &[("b", "\u{fffd}%")])),
+            ("#/embed", Route::Unknown("#/embed".into())),
+            ("#/gallery//x", Route::Unknown("#/gallery//x".into())),
+            ("#/a/b/c/d", Route::Unknown("#/a/b/c/d".into())),
+        ];
+        for (hash, route) in rows {
+            assert_eq!(parse(hash), route, "{hash}");
+        }
+    }
+
+    #[test]
+    fn a_unit_travels_beside_its_field() {
+        let fields = Fields::from_iter([
+            ("girth".to_string(), Typed::with_unit("36 1/2", "in")),
+            ("name".to_string(), Typed::plain("a & b = c")),
+        ]);
+        let route = Route::tool("size", &fields);
+        assert_eq!(
+            print(&route),
+            "#/size?girth=36%201%2F2&girth.unit=in&name=a%20%26%20b%20%3D%20c"
+        );
+        let Route::Tool { fields: back, .. } = parse(&print(&route)) else {
+            panic!("a tool's link is a tool's link")
+        };
+        assert_eq!(to_fields(&back), fields);
+        assert!(to_fields(&pairs(&[("girth.unit", "in")])).is_empty());
+    }
+
+    fn any_name() -> impl Strategy<Value = String> {
+        any::<String>().prop_filter("a name is not empty", |name| !name.is_empty())
+    }
+
+    fn any_route() -> impl Strategy<Value = Route> {
+        let fields = || proptest::collection::vec(any::<(String, String)>(), 0..5);
+        let reserved = ["about", "gallery", "embed"];
+        prop_oneof![
+            Just(Route::Home),
+            Just(Route::About),
+            Just(Route::Gallery),
+            (any_name(), any_name()).prop_map(|(tool, state)| Route::GalleryState { tool, state }),
+            (any_name(), fields())
+                .prop_filter("not a page's own name", move |(id, _)| !reserved.contains(&id.as_str()))
+                .prop_map(|(id, fields)| Route::Tool { id, fields }),
+            (any_name(), fields()).prop_map(|(id, fields)| Route::Embed { id, fields }),
+        ]
+    }
+
+    proptest! {
+        #[test]
+        fn every_route_comes_back_from_its_address(route in any_route()) {
+            prop_assert_eq!(parse(&print(&route)), route);
+        }
+
+        #[test]
+        fn any_text_is_a_route_and_its_address_is_the_same_route(hash in any::<String>(), path in "[a#/?&=%.]{0,12}") {
+            for hash in [hash, format!("#/{path}")] {
+                let route = parse(&hash);
+                prop_assert_eq!(parse(&print(&route)), route);
+            }
+        }
+    }
+}

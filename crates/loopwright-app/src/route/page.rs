@@ -1,0 +1,39 @@
+//! The address of the page that is open: following it, changing it, and copying it.
+
+use super::{Route, parse, print};
+use gloo_events::EventListener;
+use gloo_utils::window;
+use yew::prelude::*;
+
+/// The route of this page; follows the address. A hash without `/`, such as a skip link's, leaves the page where it is.
+#[hook]
+pub fn use_route() -> Route {
+    let route = use_state_eq(|| parse(&hash()));
+    let set = route.setter();
+    use_effect_with((), move |()| {
+        let listener = EventListener::new(&window(), "hashchange", move |_| {
+            let hash = hash();
+            if hash.is_empty() || hash.starts_with("#/") {
+                set.set(parse(&hash));
+            }
+        });
+        move || drop(listener)
+    });
+    (*route).clone()
+}
+
+/// Goes to a page in place of this one, so that "back" does not lead here again.
+pub fn replace(route: &Route) {
+    let _ = window().location().replace(&link(route));
+}
+
+/// The whole address of a page, to be copied.
+pub fn link(route: &Route) -> String {
+    let here = window().location().href().unwrap_or_default();
+    let page = here.split('#').next().unwrap_or_default();
+    [page, &print(route)].concat()
+}
+
+fn hash() -> String {
+    window().location().hash().unwrap_or_default()
+}

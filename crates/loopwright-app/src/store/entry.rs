@@ -1,0 +1,250 @@
+//! What is written down, and what it adds up to: one [`Entry`] for each keystroke or tap, and the [`Sheets`] they
+//! make when read in order. Pure: nothing here knows where the log lives.
+
+use litemap::LiteMap;
+
+/// The shape of an entry as this version writes it. A changed meaning needs a new number; old numbers stay readable.
+pub const VERSION: u8 = 1;
+
+/// Text as it was typed, with the unit that stood beside it. Never a result, never rewritten.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Typed {
+    /// The very characters.
+    pub text: String,
+    /// The unit chosen beside the field, where it has one: `cm`, `in`.
+    pub unit: Option<String>,
+}
+
+impl Typed {
+    /// Text without a unit of its own.
+    pub fn plain(text: impl Into<String>) -> Self {
+        Self {
+            text: text.into(),
+            unit: None,
+        }
+    }
+
+    /// Text with the unit that stood beside it.
+    pub fn with_unit(text: impl Into<String>, unit: impl Into<String>) -> Self {
+        Self {
+            text: text.into(),
+            unit: Some(unit.into()),
+        }
+    }
+}
+
+/// One change of one field. `typed: None` takes the field away.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Entry {
+    /// The version that wrote it.
+    pub v: u8,
+    /// A tool's id, or `settings`, `known`, or a tool's `.before` and `.link` (see `desk::undo`).
+    pub sheet: String,
+    /// The field on that sheet.
+    pub field: String,
+    /// What stands there from now on.
+    pub typed: Option<Typed>,
+}
+
+impl Entry {
+    /// An entry of this version.
+    pub fn new(sheet: impl Into<String>, field: impl Into<String>, typed: Option<Typed>) -> Self {
+        Self {
+            v: VERSION,
+            sheet: sheet.into(),
+            field: field.into(),
+            typed,
+        }
+    }
+}
+
+/// One record of the log as it was found.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Line {
+    /// An entry this version can read.
+    Known(Entry),
+    /// The text of a record from another version, or a damaged one. It is not read, and never thrown away.
+    Foreign(String),
+}
+
+/// The fields of one sheet, by name. A sorted list: a map's tree would be many bytes for a few fields.
+pub type Fields = LiteMap<String, Typed>;
+
+/// Everything that stands on the desk: sheet, then field, then what was typed.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Sheets(LiteMap<String, Fields>);
+
+impl Sheets {
+    /// What stands in a field.
+    pub fn text(&self, sheet: &str, field: &str) -> Option<&Typed> {
+        self.0.get(sheet)?.get(field)
+    }
+
+    /// All fields of a sheet; empty where nothing was typed.
+    pub fn fields(&self, sheet: &str) -> Fields {
+        self.0.get(sheet).cloned().unwrap_or_default()
+    }
+
+    /// Every sheet that has a field, by name.
+    pub fn iter(&self) -> impl Iterator<Item = (&String, &Fields)> {
+        self.0.iter()
+    }
+
+    /// Takes one change in. A sheet without fields is no sheet, so that equal desks compare equal.
+    pub fn apply(&mut self, entry: &Entry) {
+        let mut fields = self.0.remove(&entry.sheet).unwrap_or_default();
+        match &entry.typed {
+            Some(typed) => fields.insert(entry.field.clone(), typed.clone()),
+            None => fields.remove(&entry.field),
+        };
+        if !fields.is_empty() {
+            self.0.insert(entry.sheet.clone(), fields);
+        }
+    }
+
+    /// Takes many changes in, in order.
+    pub fn apply_all<'a>(&mut self, entries: impl IntoIterator<Item = &'a Entry>) {
+        entries.into_iter().for_each(|entry| self.apply(entry));
+    }
+}
+
+/// What a log adds up to. Lines of other versions are passed over.
+pub fn fold(log: &[Line]) -> Sheets {
+    let mut sheets = Sheets::default();
+    sheets.apply_all(log.iter().filter_map(|line| match line {
+        Line::Known(entry) => Some(entry),
+        Line::Foreign(_) => None,
+    }));
+    sheets
+}
+
+/// The shortest log that folds to the same sheets: the last line of each field, in its old place.
+///
+/// Foreign lines stay where they are, because the version that reads them needs their order among ours. For the same
+/// reason a removal is dropped only if no foreign line stands before it that might have set the field.
+pub fn compact(log: Vec<Line>) -> Vec<Line> {
+    let first_foreign = log.iter().position(|line| matches!(line, Line::Foreign(_)));
+    let mut seen = Sheets::default();
+    let mut kept: Vec<Line> = log
+        .into_iter()
+        .enumerate()
+        .rev()
+        .filter(|(place, line)| match line {
+            Line::Foreign(_) => true,
+            Line::Known(entry) => {
+                let last = seen.text(&entry.sheet, &entry.field).is_none();
+                seen.apply(&Entry::new(&entry.sheet, &entry.field, Some(Typed::plain(""))));
+                let may_drop = first_foreign.is_none_or(|foreign| *place < foreign);
+                last && (entry.typed.is_some() || !may_drop)
+            }
+        })
+        .map(|(_, line)| line)
+        .collect();
+    kept.reverse();
+    kept
+}
+
+/// Of entries that could not be kept yet, those that still matter: an old one that was too much for the storage must
+/// not stand in the way of the shorter one that followed it.
+pub fn last_words(mut entries: Vec<Entry>) -> Vec<Entry> {
+    let mut seen = Sheets::default();
+    entries.reverse();
+    entries.retain(|entry| is_first_sight(&mut seen, entry));
+    entries.reverse();
+    entries
+}
+
+fn is_first_sight(seen: &mut Sheets, entry: &Entry) -> bool {
+    let first = seen.text(&entry.sheet, &entry.field).is_none();
+    if first {
+        let mark = Some(Typed::plain(""));
+        seen.apply(&Entry::new(&entry.sheet, &entry.field, mark));
+    }
+    first
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn set(sheet: &str, field: &str, text: &str) -> Line {
+        Line::Known(Entry::new(sheet, field, Some(Typed::plain(text))))
+    }
+
+    fn gone(sheet: &str, field: &str) -> Line {
+        Line::Known(Entry::new(sheet, field, None))
+    }
+
+    #[test]
+    fn the_last_word_stands() {
+        let log = [
+            set("spacing", "stitches", "1"),
+            set("spacing", "stitches", "13"),
+            set("spacing", "change", "k2tog"),
+            gone("spacing", "change"),
+        ];
+        let sheets = fold(&log);
+        assert_eq!(sheets.text("spacing", "stitches"), Some(&Typed::plain("13")));
+        assert_eq!(sheets.text("spacing", "change"), None);
+        assert_eq!(compact(log.to_vec()), vec![log[1].clone()]);
+    }
+
+    #[test]
+    fn an_emptied_desk_is_a_new_desk() {
+        assert_eq!(
+            fold(&[set("spacing", "a", "1"), gone("spacing", "a")]),
+            Sheets::default()
+        );
+    }
+
+    #[test]
+    fn another_version_is_passed_over_and_kept_in_its_place() {
+        let foreign = Line::Foreign(r#"{"v":2,"sheet":"spacing"}"#.into());
+        let log = vec![
+            set("spacing", "a", "1"),
+            foreign.clone(),
+            gone("spacing", "a"),
+            set("spacing", "b", "2"),
+        ];
+        let short = compact(log.clone());
+        assert_eq!(short, vec![foreign, gone("spacing", "a"), set("spacing", "b", "2")]);
+        assert_eq!(fold(&short), fold(&log));
+    }
+
+    fn any_line() -> impl Strategy<Value = Line> {
+        let typed = proptest::option::of((".{0,4}", proptest::option::of("(cm|in)")))
+            .prop_map(|typed| typed.map(|(text, unit)| Typed { text, unit }));
+        prop_oneof![
+            6 => ("[ab]", "[xyz]", typed).prop_map(|(s, f, t)| Line::Known(Entry::new(s, f, t))),
+            1 => ".{0,6}".prop_map(Line::Foreign),
+        ]
+    }
+
+    fn foreign(log: &[Line]) -> Vec<&Line> {
+        log.iter().filter(|line| matches!(line, Line::Foreign(_))).collect()
+    }
+
+    proptest! {
+        #[test]
+        fn compacting_changes_nothing_that_can_be_read(log in proptest::collection::vec(any_line(), 0..40)) {
+            let short = compact(log.clone());
+            prop_assert!(short.len() <= log.len());
+            prop_assert_eq!(fold(&short), fold(&log));
+            prop_assert_eq!(foreign(&short), foreign(&log));
+            prop_assert_eq!(compact(short.clone()), short);
+        }
+
+        #[test]
+        fn the_last_words_say_all(log in proptest::collection::vec(any_line(), 0..40)) {
+            let entries: Vec<Entry> = log.iter().filter_map(|line| match line {
+                Line::Known(entry) => Some(entry.clone()),
+                Line::Foreign(_) => None,
+            }).collect();
+            let (mut all, mut last) = (fold(&[set("a", "x", "0")]), fold(&[set("a", "x", "0")]));
+            all.apply_all(&entries);
+            last.apply_all(&last_words(entries));
+            prop_assert_eq!(all, last);
+        }
+    }
+}

@@ -1,0 +1,134 @@
+//! Entries and sheets as text and back, by the browser's own JSON: readable by eye, by the recover screen, and by any
+//! later version. Reading never fails: what is not ours is `None`, or a line that stays what it was.
+//!
+//! By hand, field for field, because a general serialiser with its messages weighs more than all of the desk.
+
+use super::entry::VERSION;
+use super::{Entry, Fields, Line, Sheets, Typed};
+use js_sys::{Array, JSON, Object, Reflect};
+use wasm_bindgen::{JsCast, JsValue};
+
+/// One record of the log.
+pub fn line(record: &JsValue) -> Line {
+    let text = record
+        .as_string()
+        .unwrap_or_else(|| JSON::stringify(record).map_or_else(|_| String::new(), String::from));
+    match JSON::parse(&text).ok().as_ref().and_then(entry) {
+        Some(entry) => Line::Known(entry),
+        None => Line::Foreign(text),
+    }
+}
+
+/// The text of a line, ready to be stored.
+pub fn record(line: &Line) -> Option<String> {
+    match line {
+        Line::Known(entry) => text(&entry_object(entry)?, 0),
+        Line::Foreign(text) => Some(text.clone()),
+    }
+}
+
+/// A value as text, indented by some spaces or on one line.
+pub fn text(value: &JsValue, indent: u32) -> Option<String> {
+    JSON::stringify_with_replacer_and_space(value, &JsValue::NULL, &indent.into())
+        .ok()
+        .map(String::from)
+}
+
+/// A property of an object; `None` where there is no such thing.
+pub fn get(object: &JsValue, name: &str) -> Option<JsValue> {
+    Reflect::get(object, &name.into())
+        .ok()
+        .filter(|value| !value.is_undefined() && !value.is_null())
+}
+
+/// An object with these properties.
+pub fn object<'a>(pairs: impl IntoIterator<Item = (&'a str, JsValue)>) -> Option<JsValue> {
+    let entries: Array = pairs
+        .into_iter()
+        .map(|(name, value)| Array::of2(&name.into(), &value))
+        .collect();
+    Object::from_entries(&entries).ok().map(JsValue::from)
+}
+
+/// All sheets as one object of objects.
+pub fn sheets_object(sheets: &Sheets) -> Option<JsValue> {
+    let sheets: Option<Vec<_>> = sheets
+        .iter()
+        .map(|(name, fields)| Some((name.as_str(), fields_object(fields)?)))
+        .collect();
+    object(sheets?)
+}
+
+/// The entries that make all sheets of such an object, or `None` if anything in it is not as we write it.
+pub fn sheets_entries(object: &JsValue) -> Option<Vec<Entry>> {
+    let mut entries = Vec::new();
+    for (sheet, fields) in properties(object)? {
+        for (field, value) in properties(&fields)? {
+            entries.push(Entry::new(&sheet, field, Some(typed(&value)?)));
+        }
+    }
+    Some(entries)
+}
+
+fn entry(object: &JsValue) -> Option<Entry> {
+    let version = get(object, "v")?.as_f64()?;
+    if version != f64::from(VERSION) {
+        return None;
+    }
+    let change = match get(object, "typed") {
+        Some(value) => Some(typed(&value)?),
+        None => None,
+    };
+    let name = |name| get(object, name)?.as_string();
+    Some(Entry::new(name("sheet")?, name("field")?, change))
+}
+
+fn typed(object: &JsValue) -> Option<Typed> {
+    let text = get(object, "text")?.as_string()?;
+    let unit = match get(object, "unit") {
+        Some(unit) => Some(unit.as_string()?),
+        None => None,
+    };
+    Some(Typed { text, unit })
+}
+
+fn entry_object(entry: &Entry) -> Option<JsValue> {
+    let mut pairs = vec![
+        ("v", entry.v.into()),
+        ("sheet", (&entry.sheet).into()),
+        ("field", (&entry.field).into()),
+    ];
+    if let Some(typed) = &entry.typed {
+        pairs.push(("typed", typed_object(typed)?));
+    }
+    object(pairs)
+}
+
+fn fields_object(fields: &Fields) -> Option<JsValue> {
+    let fields: Option<Vec<_>> = fields
+        .iter()
+        .map(|(name, typed)| Some((name.as_str(), typed_object(typed)?)))
+        .collect();
+    object(fields?)
+}
+
+fn typed_object(typed: &Typed) -> Option<JsValue> {
+    let mut pairs = vec![("text", (&typed.text).into())];
+    if let Some(unit) = &typed.unit {
+        pairs.push(("unit", unit.into()));
+    }
+    object(pairs)
+}
+
+fn properties(object: &JsValue) -> Option<Vec<(String, JsValue)>> {
+    if !object.is_object() || Array::is_array(object) {
+        return None;
+    }
+    Object::entries(object.unchecked_ref())
+        .iter()
+        .map(|pair| {
+            let pair: Array = pair.unchecked_into();
+            Some((pair.get(0).as_string()?, pair.get(1)))
+        })
+        .collect()
+}

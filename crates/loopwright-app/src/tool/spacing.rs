@@ -1,0 +1,367 @@
+//! The view of even spacing: a sentence with fields in it, the row, the ring or comb of the needle, the sum.
+
+use super::State;
+use crate::desk::Desk;
+use crate::drawing::needle::{self, Needle};
+use crate::part::plain::{button, el, list, says, tells};
+use crate::part::{
+    Advice, Choice, Label, Sheet, advice, answered, field, more, notes, row, select, tool_page, working,
+};
+use crate::words::spacing as words;
+use loopwright::bounds::Bounds;
+use loopwright::problem::Problem;
+use loopwright::spacing::{
+    Answer, Ask, Decrease, Edge, Fabric, Face, Increase, Knitting, MULTIPLE, Order, Question, STITCHES, Way, answer,
+};
+use yew::prelude::*;
+
+const SHEET: &str = "spacing";
+
+/// A page draws at most this many changes as marks.
+const MOST_DRAWN: usize = 2_000;
+
+/// Places listed where the text is too long to knit from.
+const MOST_LISTED: usize = 600;
+
+/// Places shown before the page says that there are more.
+const FIRST_LISTED: usize = 120;
+
+/// Numbers in the second field; what is too many there is for the maths to say.
+const AMOUNTS: Bounds<u32> = Bounds::new(0, STITCHES.most * 2);
+
+/// The named states.
+pub const STATES: &[State] = &[
+    State {
+        name: "empty",
+        fields: &[],
+    },
+    State {
+        name: "filled",
+        fields: &[("stitches", "132"), ("amount", "16")],
+    },
+    State {
+        name: "increases",
+        fields: &[("stitches", "96"), ("ask", "gain"), ("amount", "20")],
+    },
+    State {
+        name: "flat-mirrored",
+        fields: &[
+            ("stitches", "61"),
+            ("amount", "7"),
+            ("knitting", "flat"),
+            ("edge", "mirrored"),
+        ],
+    },
+    State {
+        name: "purl-rib",
+        fields: &[
+            ("stitches", "120"),
+            ("amount", "12"),
+            ("face", "purl"),
+            ("fabric", "rib"),
+        ],
+    },
+    State {
+        name: "multiple",
+        fields: &[("stitches", "131"), ("ask", "multiple"), ("amount", "8"), ("plus", "3")],
+    },
+    State {
+        name: "impossible",
+        fields: &[("stitches", "132"), ("amount", "70")],
+    },
+    State {
+        name: "odd-double",
+        fields: &[
+            ("stitches", "132"),
+            ("ask", "reach"),
+            ("amount", "117"),
+            ("decrease", "sk2p"),
+        ],
+    },
+    State {
+        name: "unreadable",
+        fields: &[("stitches", "13z"), ("amount", "7 1/2")],
+    },
+    State {
+        name: "one-change",
+        fields: &[("stitches", "24"), ("amount", "1")],
+    },
+    State {
+        name: "sixty-changes",
+        fields: &[("stitches", "510"), ("amount", "60")],
+    },
+    State {
+        name: "extreme",
+        fields: &[("stitches", "100000"), ("amount", "31416"), ("order", "even")],
+    },
+];
+
+const DECREASES: [(&str, Decrease); 5] = [
+    ("k2tog", Decrease::K2tog),
+    ("ssk", Decrease::Ssk),
+    ("p2tog", Decrease::P2tog),
+    ("sk2p", Decrease::Sk2p),
+    ("cdd", Decrease::Cdd),
+];
+const INCREASES: [(&str, Increase); 3] = [("m1", Increase::M1), ("yo", Increase::Yo), ("kfb", Increase::Kfb)];
+const FACES: [(&str, Face); 2] = [("knit", Face::Knit), ("purl", Face::Purl)];
+const FABRICS: [(&str, Fabric); 3] = [
+    ("stockinette", Fabric::Stockinette),
+    ("garter", Fabric::Garter),
+    ("rib", Fabric::Rib),
+];
+
+/// Draws the tool.
+pub fn view(desk: &Desk) -> Html {
+    let sheet = Sheet::new(desk, SHEET);
+    let asked = question(&sheet);
+    let result = asked
+        .clone()
+        .and_then(|question| answer(&question).map(|answer| (question, answer)));
+    let problems = result.as_ref().err().cloned().unwrap_or_default();
+    let say = |field: &str| {
+        advice(&problems, field, &|problem| {
+            words::problem(asked.as_ref().ok(), problem)
+        })
+    };
+    let answers = match &result {
+        Ok((question, answer)) => shown(&sheet, question, answer),
+        Err(_) => says("p", "quiet", words::WAITING),
+    };
+    tool_page(&sheet, ask_for(&sheet, &say), answers)
+}
+
+/// Its small picture: a ring of twenty stitches with five decreases.
+pub fn sign() -> Html {
+    needle::ring(&Needle {
+        stitches: 20,
+        places: vec![2, 6, 10, 14, 18],
+        uses: 2,
+        gives: 1,
+        caption: None,
+    })
+}
+
+/// What to type instead in a field, if anything.
+type Say<'a> = &'a dyn Fn(&str) -> Option<Advice>;
+
+/// From the fields as typed to the question.
+fn question(sheet: &Sheet) -> Result<Question, Vec<Problem>> {
+    let key = |field: &str| sheet.text(field, "");
+    let mut problems = Vec::new();
+    let mut count = |field: &'static str, bounds: Bounds<u32>, start: &str| {
+        sheet.count(field, bounds, start).unwrap_or_else(|kind| {
+            problems.push(Problem { field, kind });
+            0
+        })
+    };
+    let stitches = count("stitches", STITCHES, "");
+    let ask = match key("ask").as_str() {
+        "gain" => Ask::Gain(count("amount", AMOUNTS, "")),
+        "reach" => Ask::Reach(count("amount", AMOUNTS, "")),
+        "decreases" => Ask::Decreases(count("amount", AMOUNTS, "")),
+        "increases" => Ask::Increases(count("amount", AMOUNTS, "")),
+        "multiple" => Ask::Multiple {
+            of: count("amount", MULTIPLE, ""),
+            plus: count("plus", Bounds::new(0, MULTIPLE.most), "0"),
+        },
+        _ => Ask::Lose(count("amount", AMOUNTS, "")),
+    };
+    let knitting = match (key("knitting").as_str(), key("edge").as_str()) {
+        ("flat", "mirrored") => Knitting::Flat { edge: Edge::Mirrored },
+        ("flat", "least") => Knitting::Flat {
+            edge: Edge::AtLeast(count("edge_plain", Bounds::new(0, STITCHES.most), "2")),
+        },
+        ("flat", _) => Knitting::Flat { edge: Edge::Half },
+        _ => Knitting::Round {
+            end_on_change: key("marker") == "end",
+        },
+    };
+    let question = Question {
+        stitches,
+        ask,
+        knitting,
+        decrease: sheet.one_of("decrease", &DECREASES),
+        increase: sheet.one_of("increase", &INCREASES),
+        face: sheet.one_of("face", &FACES),
+        fabric: sheet.one_of("fabric", &FABRICS),
+    };
+    if problems.is_empty() {
+        Ok(question)
+    } else {
+        Err(problems)
+    }
+}
+
+/// The sentence with its fields, and the rest under "more".
+fn ask_for(sheet: &Sheet, say: Say) -> Html {
+    let multiple = sheet.text("ask", "") == "multiple";
+    let number = |name: &'static str, label, start| field(sheet, name, Label::Unseen(label), start, say(name));
+    let choice = |name, label, choices| select(sheet, name, Label::Unseen(label), Choice::keyed(choices), "");
+    let word = |words| says("span", "", words);
+    let have = vec![
+        word(words::I_HAVE),
+        number("stitches", words::LABEL_STITCHES, ""),
+        word(words::STITCHES),
+    ];
+    let mut want = vec![
+        word(words::AND_WANT),
+        choice("ask", words::LABEL_ASK, &words::ASKS),
+        number("amount", words::LABEL_AMOUNT, ""),
+    ];
+    if multiple {
+        want.extend([word(words::PLUS), number("plus", words::LABEL_PLUS, "0")]);
+    }
+    let how = vec![
+        word(words::WORKING),
+        choice("knitting", words::LABEL_KNITTING, &words::KNITTINGS),
+    ];
+    list(vec![
+        el("div", "line", have),
+        el("div", "line", want),
+        el("div", "line", how),
+        more(the_rest(sheet, say)),
+    ])
+}
+
+/// Fields that have a sensible start; only those that matter to what is asked.
+fn the_rest(sheet: &Sheet, say: Say) -> Vec<Html> {
+    let ask = sheet.text("ask", "lose");
+    let gains = matches!(ask.as_str(), "gain" | "increases");
+    let loses = matches!(ask.as_str(), "lose" | "decreases");
+    let flat = sheet.text("knitting", "") == "flat";
+    let least = flat && sheet.text("edge", "") == "least";
+    let choice = |name, label: &'static str, choices| select(sheet, name, Label::Shown(label), choices, "");
+    let edge_plain = Label::Shown(words::LABEL_EDGE_PLAIN);
+    let fields = [
+        (!gains).then(|| {
+            choice(
+                "decrease",
+                words::LABEL_DECREASE,
+                Choice::each(&DECREASES, words::decrease),
+            )
+        }),
+        (!loses).then(|| {
+            choice(
+                "increase",
+                words::LABEL_INCREASE,
+                Choice::each(&INCREASES, words::increase),
+            )
+        }),
+        flat.then(|| choice("edge", words::LABEL_EDGE, Choice::keyed(&words::EDGES))),
+        least.then(|| field(sheet, "edge_plain", edge_plain, "2", say("edge_plain"))),
+        (!flat).then(|| choice("marker", words::LABEL_MARKER, Choice::keyed(&words::MARKERS))),
+        Some(choice("face", words::LABEL_FACE, Choice::each(&FACES, words::face))),
+        Some(choice(
+            "fabric",
+            words::LABEL_FABRIC,
+            Choice::each(&FABRICS, words::fabric),
+        )),
+    ];
+    fields.into_iter().flatten().collect()
+}
+
+/// The answer in the order it is chosen, with its drawing and its sum.
+fn shown(sheet: &Sheet, question: &Question, answer: &Answer) -> Html {
+    let way = chosen(sheet, answer);
+    let round = matches!(question.knitting, Knitting::Round { .. });
+    let line = if way.readable {
+        row(&way.row)
+    } else {
+        tells("p", "", words::too_long(way.row.terms()))
+    };
+    list(vec![
+        answered(words::once(round), line, words::outcome(answer)),
+        neighbours(sheet, answer),
+        orders(sheet, answer),
+        el("figure", "needle", vec![drawn(answer, way, round)]),
+        places(way),
+        notes(answer.notes.iter().map(words::note).collect(), &way.row),
+        working(answer.steps.iter().map(words::step).collect(), words::SOURCE),
+    ])
+}
+
+fn order_key(way: &Way) -> &'static str {
+    match way.order {
+        Order::TwoBlocks => "two",
+        Order::BlocksInTurn => "turn",
+        Order::MostEven => "even",
+    }
+}
+
+/// The order the knitter chose, or the suggested one.
+fn chosen<'a>(sheet: &Sheet, answer: &'a Answer) -> &'a Way {
+    let key = sheet.text("order", "");
+    let suggested = &answer.ways[answer.suggested];
+    answer
+        .ways
+        .iter()
+        .find(|way| order_key(way) == key)
+        .unwrap_or(suggested)
+}
+
+fn orders(sheet: &Sheet, answer: &Answer) -> Html {
+    if answer.ways.len() < 2 {
+        return Html::default();
+    }
+    let choice = |way: &Way| Choice {
+        key: order_key(way),
+        label: words::order(way.order, way.drift).into(),
+    };
+    let choices = answer.ways.iter().map(choice).collect();
+    let start = order_key(&answer.ways[answer.suggested]);
+    let label = Label::Shown(words::LABEL_ORDER);
+    el("div", "line", vec![select(sheet, "order", label, choices, start)])
+}
+
+/// The counts either side, when a multiple was asked for: a tap goes there.
+fn neighbours(sheet: &Sheet, answer: &Answer) -> Html {
+    let Some(multiples) = answer.multiples else {
+        return Html::default();
+    };
+    let mut line = vec![says("span", "", words::MULTIPLES)];
+    for reached in [multiples.below, multiples.above].into_iter().flatten() {
+        let go = sheet.sets(vec![("ask", "reach".into()), ("amount", reached.stitches.to_string())]);
+        line.push(button(words::reached(answer.before, &reached), go));
+    }
+    el("p", "line", line)
+}
+
+fn drawn(answer: &Answer, way: &Way, round: bool) -> Html {
+    let picture = Needle {
+        stitches: answer.before,
+        places: way
+            .row
+            .changes()
+            .take(MOST_DRAWN + 1)
+            .map(|change| change.after as u32)
+            .collect(),
+        uses: answer.change.uses(),
+        gives: answer.change.gives(),
+        caption: Some(needle::Caption {
+            text: words::drawing(answer, way, round),
+            count: words::counts(answer),
+            changes: words::changes(answer),
+        }),
+    };
+    if round {
+        needle::ring(&picture)
+    } else {
+        needle::comb(&picture)
+    }
+}
+
+fn places(way: &Way) -> Html {
+    let all = way.row.changes().count();
+    let most = if way.readable { FIRST_LISTED } else { MOST_LISTED };
+    let places = way
+        .row
+        .changes()
+        .take(most)
+        .map(|change| tells("li", "", change.after.to_string()));
+    let places: Vec<Html> = places.collect();
+    let said = tells("p", "", words::places(places.len() as u32, all as u32));
+    let content = list(vec![said, el("ol", "numbers", places)]);
+    let open = !way.readable;
+    html! { <details class="places" {open}><summary>{ words::PLACES }</summary>{ content }</details> }
+}

@@ -1,0 +1,35 @@
+//! The words of the first page.
+
+use crate::tool::Group;
+
+/// The first line.
+pub const WELCOME: &str = "Sums for the knitting on your needles";
+/// What this is.
+pub const INTRO: &str =
+    "Type two numbers and read a row you can knit, on the tablet beside your knitting, with or without a network.";
+/// What to expect, each a word or two and a sentence.
+pub const FACTS: [(&str, &str); 3] = [
+    (
+        "The sum is shown",
+        "Under each answer stands its working, with your numbers in it, and where the rule comes from.",
+    ),
+    (
+        "Nothing is lost",
+        "What you type stays as you typed it, through a closed tab, a reload and an update.",
+    ),
+    (
+        "The swatch decides",
+        "A number is not a garment. The yarn's label and your own knitting come first.",
+    ),
+];
+/// Where she left off.
+pub const GO_ON: &str = "Go on";
+/// What the drawing on the first page shows.
+pub const STRIP: &str = "A drawn strip of knitting in which five pairs of stitches become one.";
+
+/// When the question comes up.
+pub fn group(group: Group) -> &'static str {
+    match group {
+        Group::Needles => "On the needles",
+    }
+}

@@ -1,0 +1,104 @@
+//! Numbers and plurals, by the browser's own tables.
+//!
+//! Native tests have no browser; there a plain number and the English rule stand in.
+
+/// The language of these words.
+#[cfg(target_arch = "wasm32")]
+const LANGUAGE: &str = "en";
+
+/// A whole number as it is written here.
+pub fn number(value: u32) -> String {
+    written(f64::from(value))
+}
+
+/// A number with at most one decimal.
+pub fn tenths(value: f64) -> String {
+    written((value * 10.0).round() / 10.0)
+}
+
+#[cfg(target_arch = "wasm32")]
+fn written(value: f64) -> String {
+    js_sys::Number::from(value).to_locale_string(LANGUAGE).into()
+}
+
+#[cfg(not(target_arch = "wasm32"))]
+fn written(value: f64) -> String {
+    value.to_string()
+}
+
+/// A sentence with these numbers in it: each `#` of the pattern is the next one, and of `{stitch|stitches}` the word
+/// that goes with the number before it.
+#[inline(never)]
+pub fn say(pattern: &str, numbers: &[u32]) -> String {
+    say_with(pattern, numbers, &[])
+}
+
+/// A sentence with these numbers and words in it; each `@` is the next word.
+#[inline(never)]
+pub fn say_with(pattern: &str, numbers: &[u32], words: &[&str]) -> String {
+    let (mut numbers, mut words) = (numbers.iter(), words.iter());
+    let (mut said, mut last, mut silent) = (String::new(), 0, false);
+    for mark in pattern.chars() {
+        match mark {
+            '#' => {
+                last = numbers.next().copied().unwrap_or(last);
+                said.push_str(&number(last));
+            }
+            '@' => said.push_str(words.next().unwrap_or(&"")),
+            '{' => silent = !is_one(last),
+            '|' => silent = !silent,
+            '}' => silent = false,
+            _ if silent => {}
+            _ => said.push(mark),
+        }
+    }
+    said
+}
+
+#[cfg(target_arch = "wasm32")]
+fn languages() -> js_sys::Array {
+    js_sys::Array::of1(&LANGUAGE.into())
+}
+
+#[cfg(target_arch = "wasm32")]
+fn is_one(count: u32) -> bool {
+    let rules = js_sys::Intl::PluralRules::new(&languages(), &js_sys::Object::new());
+    rules.select(f64::from(count)) == "one"
+}
+
+#[cfg(not(target_arch = "wasm32"))]
+fn is_one(count: u32) -> bool {
+    count == 1
+}
+
+/// `132 stitches`.
+pub fn stitches(count: u32) -> String {
+    say("# {stitch|stitches}", &[count])
+}
+
+/// `8 times`, `twice`, `once`.
+pub fn times(count: u32) -> String {
+    match count {
+        1 => "once".into(),
+        2 => "twice".into(),
+        _ => say("# times", &[count]),
+    }
+}
+
+/// `7 or 8`; `7`.
+pub fn either(numbers: &[u32]) -> String {
+    say(if numbers.len() == 1 { "#" } else { "# or #" }, numbers)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_pattern_takes_numbers_words_and_plurals() {
+        assert_eq!(stitches(1), "1 stitch");
+        assert_eq!(stitches(0), "0 stitches");
+        let pattern = "# {run|runs} of #, # {is|are} @.";
+        assert_eq!(say_with(pattern, &[1, 5, 2], &["k2tog#"]), "1 run of 5, 2 are k2tog#.");
+    }
+}

@@ -1,0 +1,76 @@
+//! The words around every tool: headings, buttons, and what may be said about the storage.
+
+use super::intl::say_with;
+use crate::desk::{Keeping, Persistence};
+use crate::store::StoreError;
+
+/// The name of the whole.
+pub const NAME: &str = "Loopwright";
+/// The link to the list of tools.
+pub const HOME: &str = "All tools";
+/// The link to the page about storage and care.
+pub const ABOUT: &str = "About";
+/// For those who go by keyboard.
+pub const SKIP: &str = "Skip to the page";
+/// Where the less usual fields are.
+pub const MORE: &str = "More about this";
+/// Above the sum.
+pub const WORKING: &str = "The working";
+/// Above the notes.
+pub const NOTES: &str = "Good to know";
+/// Above the abbreviations.
+pub const MEANINGS: &str = "What the abbreviations mean";
+/// Empties a tool's fields.
+pub const CLEAR: &str = "Start afresh";
+/// Copies the address with the fields in it.
+pub const COPY_LINK: &str = "Copy link";
+/// After it was copied.
+pub const COPIED: &str = "Link copied";
+/// Where the browser does not let a page copy.
+pub const COPY_THIS: &str = "Copy this link";
+/// Prints the answer.
+pub const PRINT: &str = "Print";
+/// Beside the numbers that would be right.
+pub const USE: &str = "Use";
+/// Brings them back.
+pub const PUT_BACK: &str = "Put mine back";
+/// A new version waits.
+pub const UPDATE: &str = "A new version is ready. Your figures stay as they are.";
+/// Takes it.
+pub const UPDATE_NOW: &str = "Use it now";
+/// An address without a page.
+pub const LOST: &str = "There is no page at this address.";
+
+/// What may be said about the storage, in few words.
+pub fn keeping(keeping: &Keeping) -> String {
+    match keeping {
+        Keeping::Kept => "Kept on this device".into(),
+        Keeping::Writing => "Keeping…".into(),
+        Keeping::Failed(why) => say_with("Not kept: @ The next change tries again.", &[], &[&refusal(why)]),
+        Keeping::MemoryOnly(StoreError::Guest) => "Nothing is kept inside another page".into(),
+        Keeping::MemoryOnly(why) => say_with("Not kept: @ All works until you close the page.", &[], &[&refusal(why)]),
+    }
+}
+
+fn refusal(why: &StoreError) -> String {
+    match why {
+        StoreError::Denied => "this browser does not let pages store anything.".into(),
+        StoreError::Full => "the storage of this browser is full.".into(),
+        StoreError::Slow => "the storage of this browser does not answer.".into(),
+        StoreError::Guest => "this page is shown inside another.".into(),
+        StoreError::Broken(what) => say_with("the storage of this browser failed (@).", &[], &[what]),
+    }
+}
+
+/// Whether the browser will forget.
+pub fn persistence(persistence: Persistence) -> &'static str {
+    match persistence {
+        Persistence::Granted => "This browser has promised not to clear it on its own.",
+        Persistence::Refused => {
+            "This browser may clear it when room is short or after some days without a visit. Put the page on your home screen, or save a copy now and then."
+        }
+        Persistence::Unknown => {
+            "Some browsers clear what pages store after seven days without a visit, unless the page is on the home screen. Save a copy now and then."
+        }
+    }
+}

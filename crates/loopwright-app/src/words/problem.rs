@@ -1,0 +1,70 @@
+//! What to type, for every problem that any tool can have. A tool says it better where it knows more.
+
+use super::intl::{either, number, say, say_with};
+use loopwright::problem::Kind;
+use loopwright::units::parse::Unreadable;
+use loopwright::units::{Amount, Dimension, LengthUnit, MassUnit, print};
+
+/// One sentence that says what to type.
+pub fn sentence(kind: &Kind) -> String {
+    match kind {
+        Kind::Unreadable(why) => unreadable(why),
+        Kind::TooFew { least } => say("Type # or more.", &[*least]),
+        Kind::TooMany { most } => say("Type # or fewer.", &[*most]),
+        Kind::NoExact { .. } if kind.nearest().is_empty() => say("There is no number near this that works.", &[]),
+        Kind::NoExact { .. } => say_with("Type @.", &[], &[&either(&kind.nearest())]),
+        Kind::TooSmall { least } => say_with("Type @ or more.", &[], &[&amount(least)]),
+        Kind::TooLarge { most } => say_with("Type @ or less.", &[], &[&amount(most)]),
+        Kind::Missing => say("Answer this first.", &[]),
+        Kind::NeedsSwatch => say("Take a stockinette gauge, or weigh a swatch.", &[]),
+        Kind::Already => say("That is what you have. Type another number.", &[]),
+        Kind::AlreadyMultiple { .. } => match kind.nearest().as_slice() {
+            [] => say("That is what you have.", &[]),
+            next => say_with("That is what you have. The next ones are @.", &[], &[&either(next)]),
+        },
+    }
+}
+
+fn unreadable(why: &Unreadable) -> String {
+    match why {
+        Unreadable::Empty => say("Type a number here.", &[]),
+        Unreadable::Unfinished => say("Finish the number, as in 7 1/2.", &[]),
+        Unreadable::NotANumber => say("Type a number, as in 132 or 7 1/2.", &[]),
+        Unreadable::TwoNumbers => say("Type one number only.", &[]),
+        Unreadable::UnknownUnit => say("Type the number alone, or with a unit such as cm or in.", &[]),
+        Unreadable::WrongKind { wanted, .. } => match wanted {
+            Dimension::Length => say("Type a length, as in 10 cm or 4 in.", &[]),
+            Dimension::Mass => say("Type a weight, as in 50 g or 1.75 oz.", &[]),
+            Dimension::Count => say("Type a count, without a unit of length or weight.", &[]),
+        },
+        Unreadable::Ambiguous {
+            as_decimal,
+            as_thousands,
+        } => say_with(
+            "That could be @ or @. Type it without the comma.",
+            &[],
+            &[&amount(as_decimal), &amount(as_thousands)],
+        ),
+        Unreadable::NotWhole { below, above } if below == above => say("Type a whole number, as in #.", &[*below]),
+        Unreadable::NotWhole { below, above } => say("Type a whole number: # or #.", &[*below, *above]),
+        Unreadable::TooSmall { least } => say_with("Type @ or more.", &[], &[&amount(least)]),
+        Unreadable::TooLarge { most } => say_with("Type @ or less.", &[], &[&amount(most)]),
+        Unreadable::ZeroDenominator => say("Type a fraction with a number below the line, as in 1/2.", &[]),
+    }
+}
+
+/// A quantity as it stands in a sentence.
+pub fn amount(amount: &Amount) -> String {
+    match *amount {
+        Amount::Length(length) => {
+            let unit = if length.in_unit(LengthUnit::M).abs() < 1.0 {
+                LengthUnit::Cm
+            } else {
+                LengthUnit::M
+            };
+            print::with_unit(length, unit, print::Step::Thousandth)
+        }
+        Amount::Mass(mass) => print::with_unit(mass, MassUnit::Gram, print::Step::Tenth),
+        Amount::Count(count) => number(count),
+    }
+}

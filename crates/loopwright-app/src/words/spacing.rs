@@ -1,0 +1,379 @@
+//! The words of even spacing.
+
+use super::Title;
+use super::intl::{either, number, say, say_with, stitches, tenths, times};
+use loopwright::problem::{Kind, Problem};
+use loopwright::row::{Lean, Stitch};
+use loopwright::spacing::{
+    Answer, Ask, Decrease, Fabric, Face, Fraction, Increase, Note, Order, Question, Reached, Step, Way,
+};
+
+/// What it is called.
+pub const TITLE: Title = Title {
+    name: "Even spacing",
+    asks: "Lose or gain stitches evenly across a round or a row.",
+};
+/// Before the first field.
+pub const I_HAVE: &str = "I have";
+/// After it.
+pub const STITCHES: &str = "stitches";
+/// Before the choice of what to do.
+pub const AND_WANT: &str = "and want to";
+/// Before the second number of a multiple.
+pub const PLUS: &str = "plus";
+/// Before the choice of round or flat.
+pub const WORKING: &str = "working";
+/// The label of the first field.
+pub const LABEL_STITCHES: &str = "Stitches on the needle";
+/// The label of the choice of what to do.
+pub const LABEL_ASK: &str = "What to do";
+/// The label of the number.
+pub const LABEL_AMOUNT: &str = "How many";
+/// The label of the stitches beside a multiple.
+pub const LABEL_PLUS: &str = "Edge stitches beside the repeats";
+/// The label of the choice of round or flat.
+pub const LABEL_KNITTING: &str = "In the round or flat";
+/// The label of the choice of decrease.
+pub const LABEL_DECREASE: &str = "Decrease with";
+/// The label of the choice of increase.
+pub const LABEL_INCREASE: &str = "Increase with";
+/// The label of the choice at the marker.
+pub const LABEL_MARKER: &str = "At the marker";
+/// The label of the choice at the edges.
+pub const LABEL_EDGE: &str = "At the edges";
+/// The label of the plain stitches at the edges.
+pub const LABEL_EDGE_PLAIN: &str = "Plain stitches at each edge";
+/// The label of the choice of side.
+pub const LABEL_FACE: &str = "This row or round is";
+/// The label of the choice of fabric.
+pub const LABEL_FABRIC: &str = "The fabric is";
+/// The label of the choice of order.
+pub const LABEL_ORDER: &str = "Write it as";
+/// Where the answer will be.
+pub const WAITING: &str = "The row you knit appears here.";
+/// Above the places of the changes.
+pub const PLACES: &str = "Where to hang markers";
+/// Beside the two multiples.
+pub const MULTIPLES: &str = "The nearest such counts";
+
+/// What to do, by the key it is stored under.
+pub const ASKS: [(&str, &str); 6] = [
+    ("lose", "lose"),
+    ("gain", "gain"),
+    ("reach", "end with"),
+    ("multiple", "end on a multiple of"),
+    ("decreases", "make decreases:"),
+    ("increases", "make increases:"),
+];
+/// In the round or flat.
+pub const KNITTINGS: [(&str, &str); 2] = [("round", "in the round"), ("flat", "flat, back and forth")];
+/// At the marker.
+pub const MARKERS: [(&str, &str); 2] = [
+    ("split", "keep changes off the marker"),
+    ("end", "end on the change: the shortest text"),
+];
+/// At the edges.
+pub const EDGES: [(&str, &str); 3] = [
+    ("half", "half a run at each edge"),
+    ("least", "at least so many plain stitches"),
+    ("mirrored", "mirrored, with leaning pairs"),
+];
+
+/// A way to decrease.
+pub fn decrease(decrease: Decrease) -> &'static str {
+    match decrease {
+        Decrease::K2tog => "k2tog (leans right)",
+        Decrease::Ssk => "ssk (leans left)",
+        Decrease::P2tog => "p2tog",
+        Decrease::Sk2p => "sk2p (takes away two)",
+        Decrease::Cdd => "cdd, centred (takes away two)",
+    }
+}
+
+/// A way to increase.
+pub fn increase(increase: Increase) -> &'static str {
+    match increase {
+        Increase::M1 => "M1, from the bar",
+        Increase::Yo => "yo, a yarn over",
+        Increase::Kfb => "kfb, front and back",
+    }
+}
+
+/// A side.
+pub fn face(face: Face) -> &'static str {
+    match face {
+        Face::Knit => "a knit one",
+        Face::Purl => "a purl one",
+    }
+}
+
+/// A fabric.
+pub fn fabric(fabric: Fabric) -> &'static str {
+    match fabric {
+        Fabric::Stockinette => "stockinette",
+        Fabric::Garter => "garter",
+        Fabric::Rib => "rib",
+    }
+}
+
+/// An order, with what it costs.
+pub fn order(order: Order, drift: Fraction) -> String {
+    let name = match order {
+        Order::TwoBlocks => "easiest",
+        Order::BlocksInTurn => "blocks in turn",
+        Order::MostEven => "most even",
+    };
+    if drift < Fraction::new(1, 1) {
+        return say_with("@ (within one stitch)", &[], &[name]);
+    }
+    say_with("@ (strays @ sts)", &[], &[name, &tenths(drift.to_f64())])
+}
+
+/// Above the row: how often it is worked.
+pub fn once(round: bool) -> &'static str {
+    if round {
+        "Work this round once"
+    } else {
+        "Work this row once"
+    }
+}
+
+/// Below the row: the count.
+pub fn outcome(answer: &Answer) -> (String, String) {
+    (
+        say("# {stitch|stitches} become", &[answer.before]),
+        number(answer.after),
+    )
+}
+
+/// How many changes, of which kind.
+pub fn changes(answer: &Answer) -> String {
+    say_with("# × @", &[answer.changes], &[answer.change.abbreviation()])
+}
+
+/// The count before and after.
+pub fn counts(answer: &Answer) -> String {
+    say("# → #", &[answer.before, answer.after])
+}
+
+/// What the drawing shows.
+pub fn drawing(answer: &Answer, way: &Way, round: bool) -> String {
+    let shape = if round { "A round" } else { "A row" };
+    let kind = if answer.after < answer.before {
+        "{decrease|decreases}"
+    } else {
+        "{increase|increases}"
+    };
+    let mut pattern = ["@ of # {stitch|stitches} with # ", kind, ", after stitch "].concat();
+    let mut numbers = vec![answer.before, answer.changes];
+    for change in way.row.changes().take(8) {
+        pattern.push_str(if numbers.len() > 2 { ", #" } else { "#" });
+        numbers.push(u32::try_from(change.after).unwrap_or(u32::MAX));
+    }
+    pattern.push_str(if answer.changes > 8 { ", and so on." } else { "." });
+    say_with(&pattern, &numbers, &[shape])
+}
+
+/// Below the places.
+pub fn places(shown: u32, changes: u32) -> String {
+    if shown < changes {
+        return say(
+            "Hang a marker after each of these stitches: the first # of #.",
+            &[shown, changes],
+        );
+    }
+    "Hang a marker after each of these stitches, counted on the needle before you begin.".into()
+}
+
+/// A row too long to write.
+pub fn too_long(terms: usize) -> String {
+    let terms = u32::try_from(terms).unwrap_or(u32::MAX);
+    say(
+        "Written out, this order takes # terms: too long to knit from. Hang markers from the table below, or take another order.",
+        &[terms],
+    )
+}
+
+/// A count that could be had, and what it takes.
+pub fn reached(from: u32, reached: &Reached) -> String {
+    let by = reached.stitches.abs_diff(from);
+    let verb = if reached.stitches < from { "lose" } else { "gain" };
+    say_with("# (@ #)", &[reached.stitches, by], &[verb])
+}
+
+/// One note.
+pub fn note(note: &Note) -> String {
+    let (pattern, number) = match *note {
+        Note::SplitAtMarker { run } => (
+            "The plain stitches either side of the marker are one run of #, in two pieces, so that no change stands at the marker.",
+            run,
+        ),
+        Note::ChangeAtMarker => (
+            "There are too few plain stitches to keep a change off the marker. Move the marker past it as you come to it.",
+            0,
+        ),
+        Note::KeptOffMarker => (
+            "An increase between two stitches is easily lost at the marker, so it is kept away from there all the same.",
+            0,
+        ),
+        Note::KnitRoundIsBetter => (
+            "In garter, work the changes on the knit round: they are easier to see.",
+            0,
+        ),
+        Note::RightSideIsBetter => (
+            "Work the changes on a right-side row if you can: they are easier to see and to count.",
+            0,
+        ),
+        Note::KeepToPurlRibs => (
+            "In rib, move each change to the nearest purl rib, or take away whole repeats, so that the knit ribs run on.",
+            0,
+        ),
+        Note::PlusDropped { plus } => (
+            "A round has no edges, so the # {stitch|stitches} beside the repeats {is|are} dropped.",
+            plus,
+        ),
+        Note::MirroredButForOne => (
+            "It cannot be mirrored exactly: with a change in the middle and an odd number of plain stitches, one end has a stitch more.",
+            0,
+        ),
+        Note::MiddleLeans { change } => {
+            let words = [change.abbreviation(), lean(change)];
+            return say_with("The @ in the middle leans @; its partner would be itself.", &[], &words);
+        }
+        Note::KfbBar => (
+            "The bar of a kfb sits to the left of its stitch, so the last plain stitches are one more than the first: to the eye it is even.",
+            0,
+        ),
+        Note::YarnOverHole => ("A yarn over leaves a hole. Where you want none, choose M1.", 0),
+    };
+    say(pattern, &[number])
+}
+
+fn lean(stitch: Stitch) -> &'static str {
+    match stitch.lean() {
+        Lean::Left => "left",
+        Lean::Right => "right",
+        Lean::Upright => "neither way",
+    }
+}
+
+/// One line of the sum.
+pub fn step(step: &Step) -> String {
+    match *step {
+        Step::Plain {
+            stitches: all,
+            changes,
+            uses: 0,
+            plain,
+        } => say(
+            "# {increase|increases} are made between stitches and use none: all # of # stay plain.",
+            &[changes, plain, all],
+        ),
+        Step::Plain {
+            stitches: all,
+            changes,
+            uses,
+            plain,
+        } => say(
+            "Stitches less those the changes use: # − # × # = # plain.",
+            &[all, changes, uses, plain],
+        ),
+        Step::Edges { first, last } => say("Kept plain at the edges: # at the start, # at the end.", &[first, last]),
+        Step::Shared {
+            plain,
+            runs,
+            short,
+            short_times,
+            long_times: 0,
+        } => say(
+            "Shared out: # ÷ # = #, so # {run|runs} of #.",
+            &[plain, runs, short, short_times, short],
+        ),
+        Step::Shared {
+            plain,
+            runs,
+            short,
+            short_times,
+            long_times,
+        } => say(
+            "Shared out: # ÷ # = #, and # over: # {run|runs} of # and # {run|runs} of #.",
+            &[
+                plain,
+                runs,
+                short,
+                long_times,
+                long_times,
+                short + 1,
+                short_times,
+                short,
+            ],
+        ),
+        Step::After {
+            plain,
+            changes,
+            gives,
+            after,
+        } => say("Count after: # + # × # = #.", &[plain, changes, gives, after]),
+    }
+}
+
+/// Where the rule comes from.
+pub const SOURCE: &str = "Runs within one stitch of each other are arithmetic; the most even order follows Bresenham, IBM Systems Journal 4(1), 1965. Keeping changes off the marker, and which way pairs lean: common practice, no source.";
+
+/// What to type instead.
+pub fn problem(question: Option<&Question>, problem: &Problem) -> String {
+    match (question, problem.field) {
+        (Some(question), "amount") => amount_problem(question, &problem.kind),
+        (Some(_), "stitches") => match problem.kind {
+            Kind::TooFew { least } => say("There is no room for a change on so few. Type # or more.", &[least]),
+            ref other => super::problem::sentence(other),
+        },
+        _ => super::problem::sentence(&problem.kind),
+    }
+}
+
+fn amount_problem(question: &Question, kind: &Kind) -> String {
+    let all = stitches(question.stitches);
+    let (down, up) = (
+        question.decrease.stitch().abbreviation(),
+        question.increase.stitch().abbreviation(),
+    );
+    match (*kind, question.ask) {
+        (Kind::TooMany { most }, Ask::Lose(_)) => say_with(
+            "# is the most that @ can lose with @. Type # or fewer.",
+            &[most, most],
+            &[&all, down],
+        ),
+        (Kind::TooMany { most }, Ask::Gain(_)) => say_with(
+            "# is the most that @ can gain with @. Type # or fewer.",
+            &[most, most],
+            &[&all, up],
+        ),
+        (Kind::TooMany { most }, Ask::Decreases(_) | Ask::Increases(_)) => {
+            let stitch = if matches!(question.ask, Ask::Decreases(_)) {
+                down
+            } else {
+                up
+            };
+            say_with(
+                "There is room for @ @ on @. Type # or fewer.",
+                &[most],
+                &[stitch, &times(most), &all],
+            )
+        }
+        (Kind::NoExact { .. }, Ask::Lose(_)) => say_with(
+            "@ takes away two stitches at a time. Type @.",
+            &[],
+            &[down, &either(&kind.nearest())],
+        ),
+        (Kind::NoExact { .. }, Ask::Reach(target)) if !kind.nearest().is_empty() => {
+            let stitch = if target < question.stitches { down } else { up };
+            let words = [stitch, &all, &either(&kind.nearest())];
+            say_with("In one row with @, @ cannot become #. Type @.", &[target], &words)
+        }
+        (Kind::NoExact { .. }, Ask::Reach(_)) => {
+            say_with("@ cannot be changed that way. Type more stitches above.", &[], &[&all])
+        }
+        _ => super::problem::sentence(kind),
+    }
+}

@@ -1,0 +1,37 @@
+//! What each abbreviation means.
+
+use loopwright::row::Stitch;
+
+/// How the stitch is worked.
+pub fn meaning(stitch: Stitch) -> &'static str {
+    match stitch {
+        Stitch::Knit => "knit",
+        Stitch::Purl => "purl",
+        Stitch::Rib => "work in the rib as it is set",
+        Stitch::K2tog => "knit two together; leans right",
+        Stitch::Ssk => "slip two, one at a time as if to knit, then knit the two together; leans left",
+        Stitch::P2tog => "purl two together; leans right on the knit side",
+        Stitch::Ssp => {
+            "slip two, one at a time as if to knit, then purl the two together through the back; leans left on the knit side"
+        }
+        Stitch::Sk2p => "slip one as if to knit, knit two together, pass the slipped stitch over; leans left",
+        Stitch::K3tog => "knit three together; leans right",
+        Stitch::P3tog => "purl three together; leans right on the knit side",
+        Stitch::P3togTbl => "purl three together through the back; leans left on the knit side",
+        Stitch::Cdd => {
+            "centred double decrease: slip two together as if to knit, knit one, pass the two slipped stitches over"
+        }
+        Stitch::Cddp => {
+            "centred double decrease from the purl side: slip two one at a time as if to knit, slip them back together as if to purl through the back, then purl the three together through the back"
+        }
+        Stitch::M1 => "make one: lift the bar between two stitches and knit it through the back",
+        Stitch::M1L => "make one: lift the bar from the front and knit it through the back; leans left",
+        Stitch::M1R => "make one: lift the bar from the back and knit it through the front; leans right",
+        Stitch::M1p => "make one purlwise: lift the bar between two stitches and purl it through the back",
+        Stitch::M1Lp => "make one purlwise: lift the bar from the front and purl it through the back",
+        Stitch::M1Rp => "make one purlwise: lift the bar from the back and purl it through the front",
+        Stitch::Yo => "yarn over: bring the yarn over the needle; leaves a hole",
+        Stitch::Kfb => "knit into the front and the back of one stitch",
+        Stitch::Pfb => "purl into the front and the back of one stitch",
+    }
+}
