@@ -14,27 +14,23 @@ const NASTY: &str = include_str!("nasty.txt");
 
 /// Pieces that good texts are made of, to be put together badly.
 const PIECES: [&str; 36] = [
-    "7", "0", "00", "132", "000", "1/2", "½", "⅞", "⅟", "/", "⁄", "¹", "²", "₂", ".", ",", "'",
-    "’", "-", "–", "+", " ", "\u{a0}", "\u{202f}", "\u{200b}", "in", "\"", "”", "''", "cm", "yd",
-    "g", "oz", "sts", "x", "to",
+    "7", "0", "00", "132", "000", "1/2", "½", "⅞", "⅟", "/", "⁄", "¹", "²", "₂", ".", ",", "'", "’", "-", "–", "+",
+    " ", "\u{a0}", "\u{202f}", "\u{200b}", "in", "\"", "”", "''", "cm", "yd", "g", "oz", "sts", "x", "to",
 ];
 
 /// The lines of the list, with `\u{..}` turned into the character.
 fn nasty() -> impl Iterator<Item = String> {
-    NASTY
-        .lines()
-        .filter(|line| !line.starts_with("# "))
-        .map(|line| {
-            let mut parts = line.split("\\u{");
-            let mut text = parts.next().unwrap_or_default().to_owned();
-            for part in parts {
-                let (code, rest) = part.split_once('}').expect("a closing brace");
-                let code = u32::from_str_radix(code, 16).expect("a hexadecimal code");
-                text.push(char::from_u32(code).expect("a character"));
-                text.push_str(rest);
-            }
-            text
-        })
+    NASTY.lines().filter(|line| !line.starts_with("# ")).map(|line| {
+        let mut parts = line.split("\\u{");
+        let mut text = parts.next().unwrap_or_default().to_owned();
+        for part in parts {
+            let (code, rest) = part.split_once('}').expect("a closing brace");
+            let code = u32::from_str_radix(code, 16).expect("a hexadecimal code");
+            text.push(char::from_u32(code).expect("a character"));
+            text.push_str(rest);
+        }
+        text
+    })
 }
 
 /// Reads the text as every quantity in every unit within these limits, and shows it in every unit.
@@ -60,13 +56,7 @@ fn torture(text: &str, least: i64, most: i64) {
 }
 
 /// Reads the text as one quantity, prints what was read, and switches the units of what was typed.
-fn measure<T: Measure + PartialEq>(
-    text: &str,
-    unit: T::Unit,
-    least: i64,
-    most: i64,
-    all: &[T::Unit],
-) {
+fn measure<T: Measure + PartialEq>(text: &str, unit: T::Unit, least: i64, most: i64, all: &[T::Unit]) {
     let bounds = Bounds::new(T::from_base(least), T::from_base(most));
     if let Ok(read) = read(text, &Wanted { bounds, unit }) {
         assert!(bounds.allow(read.value), "{text:?} gave {:?}", read.value);
@@ -125,10 +115,7 @@ fn every_character() {
             format!("{mark}7"),
             format!("7{mark}5"),
         ] {
-            let _ = (
-                read(&text, &wanted),
-                count::read(&text, Bounds::new(0, u32::MAX)),
-            );
+            let _ = (read(&text, &wanted), count::read(&text, Bounds::new(0, u32::MAX)));
         }
     }
 }
@@ -137,8 +124,8 @@ fn every_character() {
 #[test]
 fn a_megabyte_is_answered_in_a_moment() {
     let pieces = [
-        "9", "0", " ", "1 000 ", "1,000,", " 000", ",000", "'000", "1/", "½", "-", ".", "in ",
-        "\u{200b}", "¹", "🧶", "x 1",
+        "9", "0", " ", "1 000 ", "1,000,", " 000", ",000", "'000", "1/", "½", "-", ".", "in ", "\u{200b}", "¹", "🧶",
+        "x 1",
     ];
     for piece in pieces {
         let text = format!("1{}", piece.repeat(1_000_000 / piece.len()));

@@ -23,10 +23,7 @@ fn women_from_small_to_2x() {
         ("1X", 44, 46),
         ("2X", 48, 50),
     ];
-    let rows: Vec<_> = WOMEN
-        .iter()
-        .filter(|row| row.certainty == Certainty::Seen)
-        .collect();
+    let rows: Vec<_> = WOMEN.iter().filter(|row| row.certainty == Certainty::Seen).collect();
     assert_eq!(rows.len(), seen.len());
     for (row, (label, from, to)) in rows.iter().zip(seen) {
         assert_eq!((row.label, row.inches), (label, (inches(from), inches(to))));
@@ -47,9 +44,7 @@ fn what_is_from_memory_is_marked_so() {
         assert_eq!(row.certainty, Certainty::FromMemory, "{}", row.label);
     }
     for table in [&WOMEN[..], &MEN, &CHILDREN, &BABIES] {
-        assert!(
-            table.is_sorted_by_key(|row| row.inches.0) && table.is_sorted_by_key(|row| row.cm.0)
-        );
+        assert!(table.is_sorted_by_key(|row| row.inches.0) && table.is_sorted_by_key(|row| row.cm.0));
     }
 }
 
@@ -57,10 +52,7 @@ fn what_is_from_memory_is_marked_so() {
 #[test]
 fn the_gaps_between_the_sizes_are_answered() {
     for gap in [31, 35, 39, 43, 47, 51, 55, 59] {
-        let sizes = WOMEN
-            .iter()
-            .map(|row| Size::from_row(row, LengthUnit::Inch))
-            .collect();
+        let sizes = WOMEN.iter().map(|row| Size::from_row(row, LengthUnit::Inch)).collect();
         let found = answer(&Question {
             listed: Some(Listed::Body),
             ..Question::about(inches(gap), sizes)
@@ -98,13 +90,7 @@ fn the_five_fits_by_sign() {
     let signs = BANDS.map(|band| band.sign);
     assert_eq!(
         signs,
-        [
-            Sign::Negative,
-            Sign::Zero,
-            Sign::Some,
-            Sign::More,
-            Sign::Generous
-        ]
+        [Sign::Negative, Sign::Zero, Sign::Some, Sign::More, Sign::Generous]
     );
     assert_eq!(Fit::of(Length::from_nm(-1)), Fit::VeryClose);
     assert_eq!(Fit::of(Length::ZERO), Fit::Close);
@@ -127,8 +113,5 @@ fn where_the_print_has_one_word_ours_is_it() {
     let gap = (1..8).map(|eighths| (eighths, 0));
     // The edges at 2, 4 and 6 in.
     let edges = [(16, 2), (32, 2), (48, 2)];
-    assert_eq!(
-        differ,
-        zero.into_iter().chain(gap).chain(edges).collect::<Vec<_>>()
-    );
+    assert_eq!(differ, zero.into_iter().chain(gap).chain(edges).collect::<Vec<_>>());
 }

@@ -24,24 +24,15 @@ fn where_the_tape_goes() {
         Tape::Moderate,
         Tape::OverBra,
     ];
-    assert_eq!(
-        TAPE[..7].iter().map(|(tape, _)| *tape).collect::<Vec<_>>(),
-        order
-    );
-    assert!(
-        TAPE.iter()
-            .all(|(_, certainty)| *certainty == Certainty::Seen)
-    );
+    assert_eq!(TAPE[..7].iter().map(|(tape, _)| *tape).collect::<Vec<_>>(), order);
+    assert!(TAPE.iter().all(|(_, certainty)| *certainty == Certainty::Seen));
 }
 
 /// Seen, in the manual of the R package Anthropometry (`bustSizesStandard`), which cites part 3 (2005): twelve bust
 /// sizes, the numbers from 74 to 102 in fours and from 107 to 131 in sixes.
 #[test]
 fn twelve_bust_sizes() {
-    let seen: Vec<i64> = (74..=102)
-        .step_by(4)
-        .chain((107..=131).step_by(6))
-        .collect();
+    let seen: Vec<i64> = (74..=102).step_by(4).chain((107..=131).step_by(6)).collect();
     assert_eq!(BUST_EDGES_CM.to_vec(), seen);
     assert_eq!(BUST_EDGES_CM.len() - 1, 12);
 }
@@ -53,10 +44,7 @@ fn the_names_are_the_middles_of_the_edges() {
     let names = [76, 80, 84, 88, 92, 96, 100, 104, 110, 116, 122, 128];
     for (pair, name) in BUST_EDGES_CM.windows(2).zip(names) {
         let twice = pair[0] + pair[1];
-        assert!(
-            twice == 2 * name || (name, twice) == (104, 209),
-            "{name}: {pair:?}"
-        );
+        assert!(twice == 2 * name || (name, twice) == (104, 209), "{name}: {pair:?}");
     }
 }
 
@@ -64,11 +52,7 @@ fn the_names_are_the_middles_of_the_edges() {
 /// sizes to a letter.
 #[test]
 fn the_letters_of_women_take_two_bust_sizes_each() {
-    let edges: Vec<Length> = BUST_EDGES_CM
-        .iter()
-        .step_by(2)
-        .map(|edge| cm(*edge))
-        .collect();
+    let edges: Vec<Length> = BUST_EDGES_CM.iter().step_by(2).map(|edge| cm(*edge)).collect();
     let letters = &EN_WOMEN[1..7];
     assert_eq!((letters[0].label, letters[5].label), ("XS", "XXL"));
     let begin: Vec<Length> = letters.iter().map(|code| code.from).collect();
@@ -81,12 +65,7 @@ fn the_letters_of_women_take_two_bust_sizes_each() {
 fn the_letters_of_men() {
     let edges = [70, 78, 86, 94, 102, 110, 118, 129, 141].map(cm);
     for (code, pair) in EN_MEN.iter().zip(edges.windows(2)) {
-        assert_eq!(
-            (code.from, code.below),
-            (pair[0], pair[1]),
-            "{}",
-            code.label
-        );
+        assert_eq!((code.from, code.below), (pair[0], pair[1]), "{}", code.label);
         assert_eq!(code.certainty, Certainty::FromMemory);
     }
 }

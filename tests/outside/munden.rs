@@ -19,10 +19,7 @@ fn close(value: f64, to: f64, within: f64) {
 }
 
 fn density(stitches: u32, rows: u32) -> Density {
-    Density::of(
-        Gauge::of(stitches, Gauge::TEN_CM),
-        Gauge::of(rows, Gauge::TEN_CM),
-    )
+    Density::of(Gauge::of(stitches, Gauge::TEN_CM), Gauge::of(rows, Gauge::TEN_CM))
 }
 
 #[test]
@@ -30,10 +27,7 @@ fn table() {
     assert_eq!(TABLE.len(), MUNDEN.len());
     for (state, courses, wales, product) in TABLE {
         let ours = state.constants();
-        assert_eq!(
-            (ours.courses, ours.wales, ours.product),
-            (courses, wales, product)
-        );
+        assert_eq!((ours.courses, ours.wales, ours.product), (courses, wales, product));
     }
 }
 
@@ -54,10 +48,7 @@ fn published_worked_example() {
     let loops = Density::from_loop(half_a_centimetre, constants.courses * constants.wales);
     close(loops.0, 92.4, 1e-9);
     assert_eq!(loops.0.round(), 92.0);
-    assert_eq!(
-        loops.loop_length(constants.product),
-        Some(half_a_centimetre)
-    );
+    assert_eq!(loops.loop_length(constants.product), Some(half_a_centimetre));
 }
 
 /// Computed: 22 stitches and 30 rows in 10 cm have loops of 1.697 cm dry, 1.809 cm washed, 1.871 cm tumbled.
@@ -69,11 +60,7 @@ fn a_hand_knitters_gauge() {
         (State::FullyRelaxed, 1.871),
     ] {
         let loop_length = density(22, 30).loop_length(state.constants().product);
-        close(
-            loop_length.expect("a length").in_unit(LengthUnit::Cm),
-            cm,
-            5e-4,
-        );
+        close(loop_length.expect("a length").in_unit(LengthUnit::Cm), cm, 5e-4);
     }
 }
 
@@ -81,13 +68,8 @@ fn a_hand_knitters_gauge() {
 #[test]
 fn areal_mass() {
     let loop_length = density(22, 30).loop_length(21.6).expect("a length");
-    let tex =
-        tex(Mass::from_grams(50), Length::of(125, LengthUnit::M)).expect("a length above zero");
-    close(
-        density(22, 30).grams_per_square_metre(loop_length, tex),
-        478.0,
-        0.5,
-    );
+    let tex = tex(Mass::from_grams(50), Length::of(125, LengthUnit::M)).expect("a length above zero");
+    close(density(22, 30).grams_per_square_metre(loop_length, tex), 478.0, 0.5);
 }
 
 /// Seen: 50 g / 125 m follows the definition, grams in 1000 m. Computed: 400, 500 and 238.1.

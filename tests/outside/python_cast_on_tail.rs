@@ -205,10 +205,7 @@ fn tails_by_a_measured_piece() {
     for (stitches, piece, used, bare, tail) in PIECES {
         let used = Length::from_mm(used);
         let question = tail::Question {
-            measured: Some(Measured {
-                stitches: piece,
-                used,
-            }),
+            measured: Some(Measured { stitches: piece, used }),
             ..tail::Question::about(stitches)
         };
         let answer = tail::answer(&question).expect("within bounds");

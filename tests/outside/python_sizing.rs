@@ -31,10 +31,7 @@ const GIRTHS: [(u32, &str, &str, i64); 6] = [
 #[test]
 fn girths_from_stitches() {
     for (stitches, count, span, nm) in GIRTHS {
-        let sizes = with_stitches(
-            read_sizes("98", LengthUnit::Cm).unwrap(),
-            &stitches.to_string(),
-        );
+        let sizes = with_stitches(read_sizes("98", LengthUnit::Cm).unwrap(), &stitches.to_string());
         let found = answer(&Question {
             listed: Some(Listed::Garment),
             own: Some(Gauges {
@@ -44,11 +41,7 @@ fn girths_from_stitches() {
             ..Question::about(length("91"), sizes.unwrap())
         })
         .unwrap();
-        assert_eq!(
-            found.ranked[0].garment(),
-            Some(Length::from_nm(nm)),
-            "{stitches}"
-        );
+        assert_eq!(found.ranked[0].garment(), Some(Length::from_nm(nm)), "{stitches}");
     }
 }
 
@@ -116,17 +109,9 @@ fn what_a_gauge_moves() {
         .unwrap();
         let moves = found.moves.unwrap();
         let [stitches, rows, same_measure, same_size] = thousandths.map(PerMille);
-        assert_eq!(
-            (moves.stitches, moves.rows),
-            (stitches, Some(rows)),
-            "{counts:?}"
-        );
+        assert_eq!((moves.stitches, moves.rows), (stitches, Some(rows)), "{counts:?}");
         assert_eq!(moves.yarn_same_measure, same_measure, "{counts:?}");
         assert_eq!(moves.yarn_same_size, same_size, "{counts:?}");
-        assert_eq!(
-            moves.armhole_by_rows,
-            Some(Length::from_nm(armhole)),
-            "{counts:?}"
-        );
+        assert_eq!(moves.armhole_by_rows, Some(Length::from_nm(armhole)), "{counts:?}");
     }
 }

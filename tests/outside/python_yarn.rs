@@ -39,11 +39,7 @@ fn loop_lengths_in_nanometres() {
     for (stitches, rows, product, nm) in LOOPS {
         let gauge = |count| Gauge::of(count, Gauge::TEN_CM);
         let ours = Density::of(gauge(stitches), gauge(rows)).loop_length(product);
-        assert_eq!(
-            ours,
-            Some(Length::from_nm(nm)),
-            "{stitches} {rows} {product}"
-        );
+        assert_eq!(ours, Some(Length::from_nm(nm)), "{stitches} {rows} {product}");
     }
 }
 
@@ -67,11 +63,7 @@ fn trapezoids_in_half_stitches() {
             times,
             ..Section::stockinette(Shape::Trapezoid { from, to, rows })
         };
-        assert_eq!(
-            section.sum(),
-            StitchSum { halves },
-            "{from} {to} {rows} {times}"
-        );
+        assert_eq!(section.sum(), StitchSum { halves }, "{from} {to} {rows} {times}");
     }
 }
 
@@ -104,10 +96,6 @@ fn balls() {
             },
             ..Question::from_pattern(Ask::Length(Length::from_nm(need)))
         };
-        assert_eq!(
-            answer(&question).map(|told| told.balls),
-            Ok(balls),
-            "{need} {ball}"
-        );
+        assert_eq!(answer(&question).map(|told| told.balls), Ok(balls), "{need} {ball}");
     }
 }

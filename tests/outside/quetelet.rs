@@ -29,9 +29,7 @@ const CHESTS: [(i64, u32); 16] = [
 ];
 
 fn trade() -> Vec<Size> {
-    MEN.iter()
-        .map(|row| Size::from_row(row, LengthUnit::Inch))
-        .collect()
+    MEN.iter().map(|row| Size::from_row(row, LengthUnit::Inch)).collect()
 }
 
 fn standard() -> Vec<Size> {
@@ -66,10 +64,7 @@ fn dressed(chest: i64, sizes: Vec<Size>) -> Answer {
 #[test]
 fn the_counts_are_those_that_were_seen() {
     let men: u32 = CHESTS.iter().map(|(_, men)| men).sum();
-    let inches: i64 = CHESTS
-        .iter()
-        .map(|(chest, men)| chest * i64::from(*men))
-        .sum();
+    let inches: i64 = CHESTS.iter().map(|(chest, men)| chest * i64::from(*men)).sum();
     assert_eq!(men, 5_738);
     assert!((inches as f64 / f64::from(men) - 39.832).abs() < 5e-4);
 }

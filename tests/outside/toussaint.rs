@@ -37,9 +37,7 @@ fn ours(strokes: u32, beats: u32) -> String {
     let question = Question {
         ask: Ask::Increases(strokes),
         increase: Increase::Kfb,
-        knitting: Knitting::Round {
-            end_on_change: true,
-        },
+        knitting: Knitting::Round { end_on_change: true },
         ..Question::about(beats)
     };
     let answer = answer(&question).expect("as many changes as there are stitches fit");

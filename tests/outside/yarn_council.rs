@@ -26,13 +26,7 @@ const TABLE: [Row; 8] = {
         (Medium, to(16, 20), to(450, 550), to(9, 12), Seen),
         (Bulky, to(12, 15), to(550, 800), to(6, 9), Seen),
         (SuperBulky, to(7, 11), to(800, 1275), to(5, 6), FromMemory),
-        (
-            Jumbo,
-            (None, Some(6)),
-            (Some(1275), None),
-            to(1, 4),
-            FromMemory,
-        ),
+        (Jumbo, (None, Some(6)), (Some(1275), None), to(1, 4), FromMemory),
     ]
 };
 
@@ -42,17 +36,11 @@ fn four_inches(thousandths: u32) -> Place {
 
 #[test]
 fn table() {
-    let mm = |hundredths: Option<u32>| {
-        hundredths.map(|count| Length::from_nm(i64::from(count) * 10_000))
-    };
+    let mm = |hundredths: Option<u32>| hundredths.map(|count| Length::from_nm(i64::from(count) * 10_000));
     for (number, (weight, stitches, needle, wraps, certainty)) in TABLE.into_iter().enumerate() {
         let ours = CLASSES[number];
         assert_eq!((usize::from(ours.number), ours.weight), (number, weight));
-        assert_eq!(
-            (ours.stitches.least, ours.stitches.most),
-            stitches,
-            "{weight:?}"
-        );
+        assert_eq!((ours.stitches.least, ours.stitches.most), stitches, "{weight:?}");
         assert_eq!(
             (ours.needle.least, ours.needle.most),
             (mm(needle.0), mm(needle.1)),

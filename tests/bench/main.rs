@@ -1,0 +1,127 @@
+//! How long the sums take, and what makes them longer.
+//!
+//! `cargo bench -p loopwright-tests --bench sums` (a word behind it picks the benches whose name holds it). The page
+//! works out its answer at every keystroke, and WebAssembly on a tablet is perhaps five to ten times slower than this
+//! machine: one answer over 5 ms here is felt there.
+//!
+//! - `stitches/16 of ..` has always 16 changes on a longer and a longer needle: the four numbers should be alike, or
+//!   time grows with the stitches and not with the answer.
+//! - `changes/.. of 100000` has more and more changes on the longest needle: time may grow in step with the changes.
+//!   The number behind a short text shows the switch from the exact search to folding (`row::LONGEST_EXACT` runs).
+//! - `edge/..` is one needle with each kind of edge.
+//! - `read/..` and `work/..` are the reader and the simulated needle, on which every text is tried in the tests;
+//!   `work` grows with the stitches, since it works them one by one.
+//! - `typed/..` is what one keystroke costs before any arithmetic.
+
+use criterion::Criterion;
+use loopwright::row::{read, work};
+use loopwright::spacing::{Ask, Edge, Knitting, Question, answer};
+use loopwright::units::parse::{Wanted, read as read_quantity};
+use loopwright::units::{Length, LengthUnit};
+use std::hint::black_box;
+use std::time::Duration;
+
+fn main() {
+    let mut criterion = Criterion::default()
+        .warm_up_time(Duration::from_millis(300))
+        .measurement_time(Duration::from_millis(900))
+        .sample_size(10)
+        .configure_from_args();
+    stitches(&mut criterion);
+    changes(&mut criterion);
+    edges(&mut criterion);
+    rows(&mut criterion);
+    typed(&mut criterion);
+    criterion.final_summary();
+}
+
+/// The same 16 changes on a longer and a longer needle.
+fn stitches(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("stitches");
+    for stitches in [100, 1_000, 10_000, 100_000] {
+        let question = lose(stitches, 16);
+        group.bench_function(format!("16 of {stitches}"), |bencher| {
+            bencher.iter(|| answer(black_box(&question)));
+        });
+    }
+    // A multiple is looked for on either side, so its own size might count.
+    let multiple = Question {
+        ask: Ask::Multiple { of: 997, plus: 0 },
+        ..Question::about(100_000)
+    };
+    group.bench_function("a multiple of 997 near 100000", |bencher| {
+        bencher.iter(|| answer(black_box(&multiple)));
+    });
+    group.finish();
+}
+
+/// More and more changes on the longest needle; none divides it, so that there are long runs and short ones.
+fn changes(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("changes");
+    for changes in [7, 17, 37, 40, 41, 61, 79, 83, 307, 1_009, 10_007, 33_331] {
+        let question = lose(100_000, changes);
+        group.bench_function(format!("{changes} of 100000"), |bencher| {
+            bencher.iter(|| answer(black_box(&question)));
+        });
+    }
+    group.finish();
+}
+
+/// One needle, each kind of edge.
+fn edges(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("edge");
+    let kinds = [
+        ("in the round", Knitting::Round { end_on_change: false }),
+        ("ends on the change", Knitting::Round { end_on_change: true }),
+        ("half a run", Knitting::Flat { edge: Edge::Half }),
+        ("at least 9", Knitting::Flat { edge: Edge::AtLeast(9) }),
+        ("mirrored", Knitting::Flat { edge: Edge::Mirrored }),
+    ];
+    for (name, knitting) in kinds {
+        let question = Question {
+            knitting,
+            ..lose(500, 37)
+        };
+        group.bench_function(name, |bencher| bencher.iter(|| answer(black_box(&question))));
+    }
+    group.finish();
+}
+
+/// Texts read and worked, the first as short as most are, the last of a thousand terms.
+fn rows(criterion: &mut Criterion) {
+    let long = vec!["K98, k2tog"; 500].join(", ");
+    let texts = [
+        ("132", "K3, k2tog, (K7, k2tog) 3 times, (K6, k2tog) 12 times, K4"),
+        ("100000", "(K98, k2tog) 1000 times"),
+        ("50000 in 1000 terms", long.as_str()),
+    ];
+    for (name, text) in texts {
+        criterion.bench_function(&format!("read/{name}"), |bencher| {
+            bencher.iter(|| read(black_box(text)));
+        });
+        let Ok(row) = read(text) else {
+            unreachable!("{text} is a row");
+        };
+        let stitches = u32::try_from(row.uses()).unwrap_or(u32::MAX);
+        criterion.bench_function(&format!("work/{name}"), |bencher| {
+            bencher.iter(|| work(black_box(&row), stitches));
+        });
+    }
+}
+
+/// What she types, as a length.
+fn typed(criterion: &mut Criterion) {
+    let wanted = Wanted::<Length>::any(LengthUnit::Cm);
+    for text in ["91", "7 1/2 in", "7½\u{201d}", "1,000 m", "nothing that is a length"] {
+        criterion.bench_function(&format!("typed/{text}"), |bencher| {
+            bencher.iter(|| read_quantity(black_box(text), black_box(&wanted)));
+        });
+    }
+}
+
+fn lose(stitches: u32, changes: u32) -> Question {
+    Question {
+        ask: Ask::Decreases(changes),
+        ..Question::about(stitches)
+    }
+}

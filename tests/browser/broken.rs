@@ -1,0 +1,75 @@
+//! A page that cannot start, or stops: it says so, shows what is stored, and opens again.
+
+use crate::{
+    job::{fill, works_out},
+    keep::stands,
+    server::WAYS,
+    stage::Stage,
+};
+use anyhow::{Result, ensure};
+
+const SHOWN: &str = "!document.getElementById('recover').hidden";
+
+/// The smallest program that traps, as a panic in the app does.
+const TRAP: &str = "
+    const bytes = [0, 97, 115, 109, 1, 0, 0, 0, 1, 4, 1, 96, 0, 0, 3, 2, 1, 0, 7, 5, 1, 1, 102, 0, 0, 10, 5, 1, 3, 0, 0, 11];
+    const { exports } = new WebAssembly.Instance(new WebAssembly.Module(new Uint8Array(bytes)));
+    setTimeout(() => exports.f(), 0);";
+
+/// The first visit goes wrong on the network: she is told, and once the network is well a tap is enough.
+pub async fn a_first_visit_that_breaks_says_so(stage: &mut Stage) -> Result<()> {
+    stage.expect_faults();
+    for file in ["loopwright-app_bg.wasm", "loopwright-app.js"] {
+        for how in WAYS {
+            stage.server.mend();
+            stage.server.spoil(file, how);
+            stage.browser.leave().await?;
+            stage.browser.driver.goto(stage.at("#/spacing")).await?;
+            stage.browser.until(SHOWN).await?;
+            says_what_happened(stage).await?;
+        }
+    }
+    stage.server.mend();
+    stage.browser.press("#recover-reload").await?;
+    stage
+        .browser
+        .until("document.querySelector('#spacing-stitches')")
+        .await?;
+    fill(&stage.browser, "132", "16").await?;
+    works_out(&stage.browser, 132, 116).await
+}
+
+/// The app stops in the middle: what she typed is shown to be copied, and is there when the page opens again.
+pub async fn an_app_that_stops_shows_what_she_typed(stage: &mut Stage) -> Result<()> {
+    stage.expect_faults();
+    stage.open("#/spacing").await?;
+    fill(&stage.browser, "132", "16").await?;
+    stage.until_kept().await?;
+    stage.browser.run(TRAP).await?;
+    stage.browser.until(SHOWN).await?;
+    says_what_happened(stage).await?;
+    stage
+        .browser
+        .until("document.getElementById('recover-text').value.includes('132')")
+        .await?;
+    stage.browser.press("#recover-copy").await?;
+    let chosen = "getSelection().toString().includes('132') || document.activeElement.selectionEnd > 0";
+    stage.browser.until(chosen).await?;
+    stage.browser.press("#recover-reload").await?;
+    stage
+        .browser
+        .until("document.querySelector('#spacing-stitches')")
+        .await?;
+    stands(&stage.browser, "132", "16").await
+}
+
+async fn says_what_happened(stage: &Stage) -> Result<()> {
+    let browser = &stage.browser;
+    ensure!(!browser.shows("#app").await?, "a dead app is still shown");
+    for part in ["#recover h1", "#recover p", "#recover-reload", "#recover-copy"] {
+        ensure!(!browser.text(part).await?.is_empty(), "{part} says nothing");
+    }
+    browser
+        .until("document.getElementById('recover-text').value.length > 0")
+        .await
+}

@@ -1,0 +1,255 @@
+//! One browser, whichever it is, with what a knitter does in it: opens, types, chooses, presses, reads.
+
+use crate::folder::Folder;
+use anyhow::{Context, Result, bail, ensure};
+use loopwright_tests::{
+    chromium::{Chromium, View},
+    drive::{self, STARTED},
+    webkit::WebKit,
+};
+use serde_json::{Value, json};
+use std::{fs, path::Path, process::Command, time::Duration};
+use thirtyfour::{By, Key, TypingData, WebDriver, WebElement};
+
+/// Notes what goes wrong in the page from here on.
+const LISTEN: &str = "
+    window.faults = [];
+    addEventListener('securitypolicyviolation', (event) => faults.push(`forbidden: ${event.violatedDirective} ${event.blockedURI}`));
+    addEventListener('error', (event) => faults.push(String(event.message)));
+    addEventListener('unhandledrejection', (event) => faults.push(String(event.reason)));
+";
+
+/// Which browser.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Engine {
+    /// Chromium.
+    Chromium,
+    /// WebKitGTK.
+    WebKit,
+}
+
+/// A running browser; it ends when this is dropped.
+pub struct Browser {
+    /// The session.
+    pub driver: WebDriver,
+    inner: Inner,
+}
+
+/// What keeps the processes.
+enum Inner {
+    Chromium(Box<Chromium>),
+    WebKit(#[expect(dead_code, reason = "held for its processes")] Box<WebKit>),
+}
+
+impl Browser {
+    /// Starts one on a profile. Only Chromium takes preferences, and keeps a profile.
+    pub async fn start(engine: Engine, profile: &Folder, preferences: Value) -> Result<Self> {
+        Ok(match engine {
+            Engine::Chromium => {
+                let inner = Chromium::start_with(Some(profile.path()), preferences).await?;
+                let driver = inner.driver.clone();
+                let inner = Inner::Chromium(Box::new(inner));
+                Self { driver, inner }
+            }
+            Engine::WebKit => {
+                let inner = WebKit::start(profile.path()).await?;
+                let driver = inner.driver.clone();
+                let inner = Inner::WebKit(Box::new(inner));
+                Self { driver, inner }
+            }
+        })
+    }
+
+    /// Ends the session. The processes end with the value, also if this fails.
+    pub async fn quit(self) {
+        let quitting = self.driver.clone().quit();
+        let _ = tokio::time::timeout(Duration::from_secs(10), quitting).await;
+    }
+
+    /// Ends the browser as a machine that loses its power does: no process of it gets to write anything any more.
+    pub fn kill(&self, profile: &Folder) -> Result<()> {
+        let id = process_on(profile.path())?;
+        let status = Command::new("kill").args(["-KILL", &id.to_string()]).status()?;
+        ensure!(status.success(), "the browser {id} could not be ended");
+        // There is no session left to take leave of.
+        let _ = self.driver.clone().leak();
+        Ok(())
+    }
+
+    /// Gives the page this size and light where the browser can, a window of about that size where it cannot.
+    pub async fn look(&self, view: View) -> Result<()> {
+        match &self.inner {
+            Inner::Chromium(chromium) => chromium.look(view).await,
+            Inner::WebKit(_) => {
+                let driver = &self.driver;
+                driver.set_window_rect(0, 0, view.width, view.height).await?;
+                Ok(())
+            }
+        }
+    }
+
+    /// Opens an address afresh and waits until the app runs there.
+    pub async fn open(&self, address: &str) -> Result<()> {
+        self.leave().await?;
+        self.driver.goto(address).await?;
+        self.until(STARTED).await?;
+        self.run(LISTEN).await?;
+        Ok(())
+    }
+
+    /// Leaves the page.
+    pub async fn leave(&self) -> Result<()> {
+        Ok(self.driver.goto("about:blank").await?)
+    }
+
+    /// Reloads as a page does, not as a driver does (that would go past the offline copy in some browsers).
+    pub async fn reload(&self) -> Result<()> {
+        self.run("window.leaving = true; setTimeout(() => location.reload(), 0)")
+            .await?;
+        self.until("!window.leaving").await?;
+        self.until(STARTED).await
+    }
+
+    /// Goes to another page of the app by its address.
+    pub async fn go(&self, hash: &str) -> Result<()> {
+        self.ask("location.hash = arguments[0]", [json!(hash)]).await?;
+        self.settle().await
+    }
+
+    /// Waits until the page has drawn what it knows.
+    pub async fn settle(&self) -> Result<()> {
+        const FRAMES: &str = "const done = arguments[arguments.length - 1];
+            requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done(true), 0)));";
+        self.driver.execute_async(FRAMES, []).await?;
+        Ok(())
+    }
+
+    /// Waits until an expression is true in the page.
+    pub async fn until(&self, expression: &str) -> Result<()> {
+        drive::until(&self.driver, expression).await
+    }
+
+    /// Runs a script.
+    pub async fn run(&self, script: &str) -> Result<Value> {
+        self.ask(script, []).await
+    }
+
+    /// The value of an expression.
+    pub async fn look_up(&self, expression: &str) -> Result<Value> {
+        self.run(&format!("return ({expression})")).await
+    }
+
+    /// Runs a script with arguments.
+    pub async fn ask<const N: usize>(&self, script: &str, arguments: [Value; N]) -> Result<Value> {
+        let value = self.driver.execute(script, arguments.to_vec()).await?;
+        Ok(value.json().clone())
+    }
+
+    /// The one element there.
+    pub async fn find(&self, css: &str) -> Result<WebElement> {
+        let found = self.driver.find(By::Css(css)).await;
+        found.with_context(|| format!("there is no {css}"))
+    }
+
+    /// Whether there is such an element, shown.
+    pub async fn shows(&self, css: &str) -> Result<bool> {
+        for element in self.driver.find_all(By::Css(css)).await? {
+            if element.is_displayed().await? {
+                return Ok(true);
+            }
+        }
+        Ok(false)
+    }
+
+    /// What can be read there, on one line.
+    pub async fn text(&self, css: &str) -> Result<String> {
+        Ok(one_line(&self.find(css).await?.text().await?))
+    }
+
+    /// What stands in a field.
+    pub async fn value(&self, css: &str) -> Result<String> {
+        Ok(self.find(css).await?.prop("value").await?.unwrap_or_default())
+    }
+
+    /// Types into a field, over what stands there.
+    pub async fn type_into(&self, css: &str, text: &str) -> Result<()> {
+        let field = self.find(css).await?;
+        if !self.value(css).await?.is_empty() {
+            field.send_keys(Key::Control + "a").await?;
+            field.send_keys(Key::Backspace).await?;
+        }
+        field.send_keys(text).await?;
+        Ok(())
+    }
+
+    /// Puts any text into a field at once, over what stands there, and answers what the field made of it. For texts
+    /// that a driver's keyboard cannot type.
+    pub async fn paste(&self, css: &str, text: &str) -> Result<String> {
+        const PASTE: &str = "const field = document.querySelector(arguments[0]);
+            field.focus();
+            field.value = arguments[1];
+            const made = field.value;
+            field.dispatchEvent(new InputEvent('input', { bubbles: true, inputType: 'insertFromPaste' }));
+            return made;";
+        let value = self.ask(PASTE, [json!(css), json!(text)]).await?;
+        Ok(value.as_str().unwrap_or_default().to_owned())
+    }
+
+    /// Chooses by the stored key.
+    pub async fn choose(&self, css: &str, key: &str) -> Result<()> {
+        let option = self.find(&format!("{css} option[value='{key}']")).await?;
+        option.click().await?;
+        self.until(&format!("document.querySelector({css:?}).value === {key:?}"))
+            .await
+    }
+
+    /// Presses what can be pressed there.
+    pub async fn press(&self, css: &str) -> Result<()> {
+        let element = self.find(css).await?;
+        self.tap(&element).await
+    }
+
+    /// Presses the button with these words on it, inside an element.
+    pub async fn press_button(&self, within: &str, words: &str) -> Result<()> {
+        let buttons = format!("{within} button");
+        for button in self.driver.find_all(By::Css(buttons)).await? {
+            if one_line(&button.text().await?) == words {
+                return self.tap(&button).await;
+            }
+        }
+        bail!("there is no button \"{words}\" in {within}")
+    }
+
+    /// Taps; once more where the page was still moving when the tap came. Something that stays in the way is a fault.
+    async fn tap(&self, element: &WebElement) -> Result<()> {
+        if element.click().await.is_ok() {
+            return Ok(());
+        }
+        self.settle().await?;
+        Ok(element.click().await?)
+    }
+
+    /// Keys to whatever has the focus.
+    pub async fn keys(&self, keys: impl Into<TypingData>) -> Result<()> {
+        self.driver.action_chain().send_keys(keys).perform().await?;
+        Ok(())
+    }
+}
+
+/// Text as it is read: whatever the spaces and breaks, one line.
+pub fn one_line(text: &str) -> String {
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// The id of the browser that runs on this profile: not of its helpers, which have a type.
+fn process_on(profile: &Path) -> Result<u32> {
+    let wanted = format!("--user-data-dir={}", profile.display());
+    let found = fs::read_dir("/proc")?.flatten().find_map(|entry| {
+        let id = entry.file_name().to_str()?.parse().ok()?;
+        let line = fs::read(entry.path().join("cmdline")).ok()?;
+        let words: Vec<_> = line.split(|byte| *byte == 0).map(String::from_utf8_lossy).collect();
+        let is_helper = words.iter().any(|word| word.starts_with("--type="));
+        (words.iter().any(|word| *word == wanted) && !is_helper).then_some(id)
+    });
+    found.context("no browser runs on this profile")
+}

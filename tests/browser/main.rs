@@ -1,0 +1,80 @@
+//! What a knitter meets, in real browsers, on the page as it is shipped.
+//!
+//! Each scenario is written once, as an async function over a [`stage::Stage`], and played on Chromium and on
+//! WebKitGTK where both can. A test stands on a port, a profile, a driver and a display of its own and ends them by
+//! their ids. The environment names the page: `LOOPWRIGHT_DIST` (a folder), `LOOPWRIGHT_FILE` (the single file),
+//! `LOOPWRIGHT_AXE` (axe-core's script; without it that part is left out and said so).
+
+mod broken;
+mod browser;
+mod edition;
+mod fields;
+mod folder;
+mod gallery;
+mod guest;
+mod job;
+mod keep;
+mod keyboard;
+mod link;
+mod server;
+mod stage;
+mod units;
+mod update;
+
+/// Each scenario as a test in the module of its browser.
+macro_rules! played {
+    ($engine:ident: $($scenes:ident :: $scenario:ident,)*) => {
+        $(#[test]
+        fn $scenario() {
+            crate::stage::play(crate::browser::Engine::$engine, stringify!($scenario), crate::$scenes::$scenario);
+        })*
+    };
+}
+
+/// Scenarios for both browsers, and those that only Chromium can show.
+macro_rules! scenarios {
+    (both: { $($both:tt)* } chromium: { $($only:tt)* }) => {
+        mod chromium { played!(Chromium: $($both)* $($only)*); }
+        mod webkit { played!(WebKit: $($both)*); }
+    };
+}
+
+scenarios! {
+    both: {
+        job::she_types_two_numbers_and_knits_the_row_she_reads,
+        job::a_flat_row_leans_both_ways,
+        job::she_gains_stitches,
+        job::she_ends_on_a_multiple,
+        job::a_hundred_thousand_stitches_are_no_trouble,
+        keep::a_reload_keeps_what_she_typed,
+        keep::a_killed_browser_keeps_what_it_said_it_keeps,
+        keep::without_a_network_the_page_opens_and_computes,
+        keep::a_folder_of_a_host_will_do,
+        keep::nothing_leaves_the_page_while_she_works,
+        update::a_new_version_asks_and_loses_nothing,
+        update::an_untouched_page_renews_itself_once,
+        update::another_window_is_not_pulled_along,
+        update::a_broken_update_changes_nothing,
+        broken::a_first_visit_that_breaks_says_so,
+        broken::an_app_that_stops_shows_what_she_typed,
+        fields::nothing_she_types_is_changed_or_answered_wrongly,
+        fields::the_nearest_numbers_are_a_tap_away,
+        keyboard::the_job_is_done_by_keys_alone,
+        keyboard::every_control_is_reached_and_seen,
+        keyboard::the_menu_can_be_skipped,
+        link::a_link_brings_its_fields_and_takes_nothing_away,
+        link::a_copied_link_opens_to_the_same,
+        link::an_address_without_a_page_says_so,
+        guest::the_single_file_computes,
+        guest::inside_another_page_it_is_a_guest,
+        guest::without_storage_it_computes_and_says_so,
+        units::switching_the_unit_back_brings_her_text_back,
+        gallery::every_state_fits_a_tablet_by_day,
+    }
+    chromium: {
+        gallery::every_state_fits_a_tablet_at_dusk,
+        gallery::every_state_fits_a_phone_by_day,
+        gallery::every_state_fits_a_phone_at_dusk,
+        gallery::every_state_fits_a_phone_on_its_side,
+    }
+}

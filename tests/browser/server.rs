@@ -1,0 +1,214 @@
+//! A server for the built page that can misbehave, path by path, and stop.
+
+use anyhow::{Context, Result};
+use std::{
+    collections::BTreeMap,
+    net::{Shutdown, SocketAddr, TcpListener, TcpStream},
+    path::{Path, PathBuf},
+    sync::{
+        Arc, Mutex, MutexGuard, PoisonError,
+        atomic::{AtomicBool, Ordering},
+    },
+    thread::{self, JoinHandle},
+};
+use xtask::{
+    http,
+    site::{self, Response},
+};
+
+/// What becomes of one file on its way.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Spoil {
+    /// The connection is closed without an answer.
+    NoAnswer,
+    /// It is not there.
+    Missing,
+    /// A page comes in its place, as from the sign-in of a hotel's network.
+    Page,
+    /// Half of it comes.
+    Half,
+}
+
+/// All the ways.
+pub const WAYS: [Spoil; 4] = [Spoil::NoAnswer, Spoil::Missing, Spoil::Page, Spoil::Half];
+
+/// Serves until it is stopped or dropped.
+pub struct Server {
+    address: SocketAddr,
+    shared: Arc<Shared>,
+    thread: Option<JoinHandle<()>>,
+}
+
+struct Shared {
+    stopped: AtomicBool,
+    state: Mutex<State>,
+}
+
+struct State {
+    root: PathBuf,
+    mount: String,
+    spoiled: BTreeMap<String, Spoil>,
+    pages: BTreeMap<String, String>,
+    asked: Vec<String>,
+}
+
+impl Server {
+    /// Serves a folder.
+    pub fn start(root: &Path) -> Result<Self> {
+        let listener = TcpListener::bind("127.0.0.1:0")?;
+        let address = listener.local_addr()?;
+        let shared = Arc::new(Shared {
+            stopped: AtomicBool::new(false),
+            state: Mutex::new(State {
+                root: root.to_path_buf(),
+                mount: "/".to_owned(),
+                spoiled: BTreeMap::new(),
+                pages: BTreeMap::new(),
+                asked: Vec::new(),
+            }),
+        });
+        let inner = Arc::clone(&shared);
+        let thread = thread::spawn(move || accept(&listener, &inner));
+        Ok(Self {
+            address,
+            shared,
+            thread: Some(thread),
+        })
+    }
+
+    /// The address of the page.
+    pub fn url(&self) -> String {
+        format!("http://{}{}", self.address, self.state().mount)
+    }
+
+    /// The same, as another site.
+    pub fn other_site(&self) -> String {
+        format!("http://localhost:{}{}", self.address.port(), self.state().mount)
+    }
+
+    /// From now on the folder stands at this path, `/` at both ends.
+    pub fn mount(&self, path: &str) {
+        path.clone_into(&mut self.state().mount);
+    }
+
+    /// From now on this folder is served.
+    pub fn serve(&self, root: &Path) {
+        self.state().root = root.to_path_buf();
+    }
+
+    /// From now on this file (a path inside the folder) is spoiled.
+    pub fn spoil(&self, path: &str, how: Spoil) {
+        self.state().spoiled.insert(path.to_owned(), how);
+    }
+
+    /// From now on nothing is spoiled.
+    pub fn mend(&self) {
+        self.state().spoiled.clear();
+    }
+
+    /// Serves a page of someone else's, at a path from the root.
+    pub fn page(&self, path: &str, html: &str) {
+        self.state().pages.insert(path.to_owned(), html.to_owned());
+    }
+
+    /// Every path that was asked for.
+    pub fn asked(&self) -> Vec<String> {
+        self.state().asked.clone()
+    }
+
+    /// Stops, and makes sure of it.
+    pub fn stop(&mut self) -> Result<()> {
+        self.end();
+        anyhow::ensure!(TcpStream::connect(self.address).is_err(), "the server still answers");
+        Ok(())
+    }
+
+    fn end(&mut self) {
+        self.shared.stopped.store(true, Ordering::SeqCst);
+        // Wakes the one that waits for a connection.
+        let _ = TcpStream::connect(self.address);
+        if let Some(thread) = self.thread.take() {
+            let _ = thread.join();
+        }
+    }
+
+    fn state(&self) -> MutexGuard<'_, State> {
+        self.shared.state()
+    }
+}
+
+impl Drop for Server {
+    fn drop(&mut self) {
+        self.end();
+    }
+}
+
+impl Shared {
+    fn state(&self) -> MutexGuard<'_, State> {
+        self.state.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+}
+
+fn accept(listener: &TcpListener, shared: &Arc<Shared>) {
+    for stream in listener.incoming() {
+        if shared.stopped.load(Ordering::SeqCst) {
+            return;
+        }
+        let Ok(stream) = stream else { continue };
+        let shared = Arc::clone(shared);
+        thread::spawn(move || {
+            // A browser that goes away in the middle is no error of ours.
+            let _ = http::converse(&stream, &|path| {
+                answer(&shared, path).unwrap_or_else(|| {
+                    let _ = stream.shutdown(Shutdown::Both);
+                    missing()
+                })
+            });
+        });
+    }
+}
+
+/// The answer for a path as asked; `None` where none is given.
+fn answer(shared: &Shared, asked: &str) -> Option<Response> {
+    let mut state = shared.state();
+    state.asked.push(asked.to_owned());
+    let path = asked.split(['?', '#']).next().unwrap_or_default();
+    if let Some(html) = state.pages.get(path) {
+        return Some(page(html));
+    }
+    let Some(inside) = path.strip_prefix(&state.mount) else {
+        return Some(missing());
+    };
+    let spoiled = state.spoiled.get(inside).copied();
+    let mut response = site::respond(&state.root, &format!("/{inside}"));
+    match spoiled {
+        Some(Spoil::NoAnswer) => return None,
+        Some(Spoil::Missing) => return Some(missing()),
+        Some(Spoil::Page) => {
+            return Some(page("<!doctype html><title>Sign in</title><p>Room number?"));
+        }
+        Some(Spoil::Half) => response.body.truncate(response.body.len() / 2),
+        None => {}
+    }
+    Some(response)
+}
+
+fn page(html: &str) -> Response {
+    let kind = "text/html; charset=utf-8";
+    site::answer(200, kind, &[], html.as_bytes().to_vec())
+}
+
+fn missing() -> Response {
+    site::answer(404, "text/plain", &[], b"Not here.\n".to_vec())
+}
+
+/// A folder or file that the environment names, with what to do where it does not.
+pub fn named(variable: &str, fallback: &str) -> Result<PathBuf> {
+    let place = std::env::var_os(variable).map_or_else(|| xtask::house::root().join(fallback), PathBuf::from);
+    place.canonicalize().with_context(|| {
+        format!(
+            "{} is missing: run `cargo xtask build`, or set {variable}",
+            place.display()
+        )
+    })
+}

@@ -1,0 +1,185 @@
+//! What every scenario stands on: a browser, a server, and an end that is reached whatever happens.
+//!
+//! When a scenario fails, a picture and the words on the screen are in `target/browser-failures/`, and the words are
+//! in the message.
+
+use crate::{
+    browser::{Browser, Engine, one_line},
+    folder::Folder,
+    server::{Server, named},
+};
+use anyhow::{Context, Result, bail, ensure};
+use serde_json::{Value, json};
+use std::{
+    fs,
+    path::{Path, PathBuf},
+    time::Duration,
+};
+
+/// What the page says in its footer when everything typed is stored.
+pub const KEPT: &str = "Kept on this device";
+
+/// The longest that one scenario may take.
+const LONGEST: Duration = Duration::from_secs(150);
+
+/// A browser and a server for one scenario.
+pub struct Stage {
+    /// Which browser.
+    pub engine: Engine,
+    /// The browser.
+    pub browser: Browser,
+    /// The server.
+    pub server: Server,
+    /// A folder for what the scenario makes.
+    pub folder: Folder,
+    /// The folder of the built page.
+    pub dist: PathBuf,
+    profile: Folder,
+    faults_expected: bool,
+}
+
+/// Plays a scenario in a browser.
+pub fn play(engine: Engine, name: &str, scenario: impl AsyncFnOnce(&mut Stage) -> Result<()>) {
+    let runtime = tokio::runtime::Builder::new_multi_thread()
+        .worker_threads(1)
+        .enable_all()
+        .build()
+        .expect("a runtime");
+    let outcome = runtime.block_on(async {
+        let mut stage = Stage::set(engine, json!({})).await?;
+        let outcome = tokio::time::timeout(LONGEST, scenario(&mut stage)).await;
+        let outcome = outcome.unwrap_or_else(|_| bail!("not over after {LONGEST:?}"));
+        let outcome = match outcome {
+            Ok(()) => stage.without_faults().await,
+            failed => failed,
+        };
+        let outcome = match outcome {
+            Ok(()) => Ok(()),
+            Err(why) => Err(why.context(stage.seen(name).await)),
+        };
+        stage.browser.quit().await;
+        outcome
+    });
+    if let Err(why) = outcome {
+        let reasons: Vec<String> = why.chain().map(ToString::to_string).collect();
+        panic!("{}", reasons.join("\nbecause: "));
+    }
+}
+
+impl Stage {
+    async fn set(engine: Engine, preferences: Value) -> Result<Self> {
+        let dist = named("LOOPWRIGHT_DIST", "dist")?;
+        let server = Server::start(&dist)?;
+        let profile = Folder::new()?;
+        let browser = Browser::start(engine, &profile, preferences).await?;
+        Ok(Self {
+            engine,
+            browser,
+            server,
+            folder: Folder::new()?,
+            dist,
+            profile,
+            faults_expected: false,
+        })
+    }
+
+    /// The address of a page of the app.
+    pub fn at(&self, hash: &str) -> String {
+        self.server.url() + hash
+    }
+
+    /// Opens a page of the app afresh.
+    pub async fn open(&self, hash: &str) -> Result<()> {
+        self.browser.open(&self.at(hash)).await
+    }
+
+    /// Opens a page of the app and waits until all files are on the machine.
+    pub async fn open_and_keep(&self, hash: &str) -> Result<()> {
+        self.open(hash).await?;
+        self.until_offline().await
+    }
+
+    /// Waits until all files are on the machine and a page that is loaded is answered from there.
+    pub async fn until_offline(&self) -> Result<()> {
+        let ready = "document.documentElement.dataset.offline === 'ready' && navigator.serviceWorker.controller";
+        self.browser.until(ready).await
+    }
+
+    /// Waits until the page says that everything typed is stored.
+    pub async fn until_kept(&self) -> Result<()> {
+        let footer = "document.querySelector('footer.keeping')?.innerText";
+        self.browser.until(&format!("{footer}.trim() === {KEPT:?}")).await
+    }
+
+    /// Ends the browser without a word of warning and starts it again on the same profile.
+    pub async fn lose_power(&mut self) -> Result<()> {
+        self.browser.kill(&self.profile)?;
+        self.browser = Browser::start(self.engine, &self.profile, json!({})).await?;
+        Ok(())
+    }
+
+    /// Starts the browser again with these preferences, on a profile of its own.
+    pub async fn prefer(&mut self, preferences: Value) -> Result<()> {
+        let profile = Folder::new()?;
+        let browser = Browser::start(self.engine, &profile, preferences).await?;
+        std::mem::replace(&mut self.browser, browser).quit().await;
+        self.profile = profile;
+        Ok(())
+    }
+
+    /// From here on the browser may complain: the scenario spoils something on purpose.
+    pub fn expect_faults(&mut self) {
+        self.faults_expected = true;
+    }
+
+    /// No error in the console and no breach of the page's policy, as far as the browser tells.
+    pub async fn without_faults(&self) -> Result<()> {
+        if self.faults_expected {
+            return Ok(());
+        }
+        let faults = self.browser.run("return window.faults ?? []").await?;
+        ensure!(faults == json!([]), "the page complains: {faults}");
+        if self.engine != Engine::Chromium {
+            return Ok(());
+        }
+        let log = self.browser.driver.browser_log().await?;
+        let bad = log
+            .iter()
+            .filter(|entry| matches!(entry.level.as_str(), "SEVERE" | "WARNING"));
+        let bad: Vec<&str> = bad.map(|entry| entry.message.as_str()).collect();
+        ensure!(bad.is_empty(), "the browser complains:\n{}", bad.join("\n"));
+        Ok(())
+    }
+
+    /// What is on the screen, for the message of a failure; with a picture.
+    async fn seen(&self, name: &str) -> String {
+        let look = async {
+            let folder = failures()?;
+            let picture = folder.join(format!("{:?}-{name}.png", self.engine));
+            let words = self.browser.run("return document.body.innerText").await?;
+            let source = self.browser.driver.source().await?;
+            fs::write(picture.with_extension("html"), source)?;
+            self.browser.driver.screenshot(&picture).await?;
+            let address = self.browser.driver.current_url().await?;
+            let words = one_line(words.as_str().unwrap_or_default());
+            anyhow::Ok(format!(
+                "{:?} at {address}\non the screen: {words}\npicture: {}",
+                self.engine,
+                picture.display()
+            ))
+        };
+        let look = tokio::time::timeout(Duration::from_secs(10), look).await;
+        match look {
+            Ok(Ok(seen)) => seen,
+            Ok(Err(why)) => format!("{:?}, the screen could not be seen: {why}", self.engine),
+            Err(_) => format!("{:?} does not answer", self.engine),
+        }
+    }
+}
+
+fn failures() -> Result<PathBuf> {
+    let target = Path::new(env!("CARGO_TARGET_TMPDIR")).parent();
+    let folder = target.context("no target folder")?.join("browser-failures");
+    fs::create_dir_all(&folder)?;
+    Ok(folder)
+}

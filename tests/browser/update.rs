@@ -1,0 +1,185 @@
+//! A new version: it waits and asks where she has begun, comes in silently where she has not, and a broken one never
+//! takes the place of one that works.
+
+use crate::{
+    edition::{self, OPENED, RUNNING},
+    job::{AMOUNT, fill, works_out},
+    keep::stands,
+    server::{Spoil, WAYS},
+    stage::Stage,
+};
+use anyhow::{Result, ensure};
+use serde_json::json;
+use std::{path::PathBuf, time::Duration};
+
+/// The banner that asks.
+const BANNER: &str = "aside.update";
+
+/// What browsers do by themselves when a page is opened or a day has passed. Answers what became of the new version.
+const LOOK_FOR_ONE: &str = "
+    const done = arguments[arguments.length - 1];
+    navigator.serviceWorker.getRegistration().then((registration) => {
+        registration.addEventListener('updatefound', () => {
+            const worker = registration.installing;
+            worker.addEventListener('statechange', () => done(worker.state));
+        });
+        registration.update().catch((why) => done('refused'));
+        setTimeout(() => done('nothing new'), 12_000);
+    });";
+
+/// Whether a new version waits to be let in.
+const WAITS: &str = "const done = arguments[arguments.length - 1];
+    navigator.serviceWorker.getRegistration().then((registration) => done(Boolean(registration.waiting)));";
+
+/// She has typed: the new version asks, what she typed is there afterwards, and the page opens again once.
+pub async fn a_new_version_asks_and_loses_nothing(stage: &mut Stage) -> Result<()> {
+    let [first, second] = editions(stage)?;
+    stage.server.serve(&first);
+    stage.open_and_keep("#/spacing").await?;
+    fill(&stage.browser, "132", "16").await?;
+    stage.server.serve(&second);
+    expect(&look_for_one(stage).await?, &["installed"])?;
+    stage
+        .browser
+        .until("document.documentElement.dataset.update === 'waiting'")
+        .await?;
+    ensure!(stage.browser.shows(BANNER).await?, "nobody asked her");
+    let waits = stage.browser.driver.execute_async(WAITS, []).await?;
+    ensure!(waits.json() == &json!(true), "the new version did not wait");
+    runs(stage, "first").await?;
+    // She goes on as long as she likes, and takes it with her last keystroke still on its way to the storage.
+    stage.browser.type_into(AMOUNT, "12").await?;
+    works_out(&stage.browser, 132, 120).await?;
+    stage.browser.press("aside.update button").await?;
+    until_runs(stage, "second").await?;
+    stands(&stage.browser, "132", "12").await?;
+    works_out(&stage.browser, 132, 120).await?;
+    ensure!(!stage.browser.shows(BANNER).await?, "asked again");
+    opened(stage, 2).await
+}
+
+/// She has typed nothing in this visit: the new version is simply there, after one reload of its own.
+pub async fn an_untouched_page_renews_itself_once(stage: &mut Stage) -> Result<()> {
+    let [first, second] = editions(stage)?;
+    stage.server.serve(&first);
+    stage.open_and_keep("#/spacing").await?;
+    fill(&stage.browser, "132", "16").await?;
+    stage.until_kept().await?;
+    stage.server.serve(&second);
+    // The next visit. It ends by itself when the new version has come, so nothing can be asked of it.
+    stage.browser.run("setTimeout(() => location.reload(), 0)").await?;
+    until_runs(stage, "second").await?;
+    stands(&stage.browser, "132", "16").await?;
+    opened(stage, 3).await
+}
+
+/// Two windows, both worked in: the one that takes the new version reloads; the other keeps its words, asks as well,
+/// and comes along when she says so.
+pub async fn another_window_is_not_pulled_along(stage: &mut Stage) -> Result<()> {
+    let [first, second] = editions(stage)?;
+    stage.server.serve(&first);
+    stage.open_and_keep("#/spacing").await?;
+    fill(&stage.browser, "132", "16").await?;
+    stage.until_kept().await?;
+    let driver = stage.browser.driver.clone();
+    let window = driver.window().await?;
+    let other = driver.new_tab().await?;
+    driver.switch_to_window(other).await?;
+    stage.open_and_keep("#/spacing").await?;
+    stage.browser.type_into(AMOUNT, "12").await?;
+    stage.until_kept().await?;
+    stage.server.serve(&second);
+    expect(&look_for_one(stage).await?, &["installed"])?;
+    stage
+        .browser
+        .until("document.querySelector('aside.update button')")
+        .await?;
+    stage.browser.press("aside.update button").await?;
+    until_runs(stage, "second").await?;
+    driver.switch_to_window(window).await?;
+    runs(stage, "first").await?;
+    stage
+        .browser
+        .until("document.querySelector('aside.update button')")
+        .await?;
+    opened(stage, 1).await?;
+    stage.browser.press("aside.update button").await?;
+    until_runs(stage, "second").await?;
+    stands(&stage.browser, "132", "12").await?;
+    opened(stage, 2).await
+}
+
+/// However a new version breaks on its way, the old one goes on, also without a network, until a whole one comes.
+pub async fn a_broken_update_changes_nothing(stage: &mut Stage) -> Result<()> {
+    stage.expect_faults();
+    let [first, second] = editions(stage)?;
+    stage.server.serve(&first);
+    stage.open_and_keep("#/spacing").await?;
+    fill(&stage.browser, "132", "16").await?;
+    stage.server.serve(&second);
+    let app = WAYS.map(|how| ("loopwright-app_bg.wasm", how));
+    for (file, how) in app.into_iter().chain([
+        ("styles.css", Spoil::Half),
+        ("sw.js", Spoil::Missing),
+        ("sw.js", Spoil::Page),
+    ]) {
+        stage.server.spoil(file, how);
+        let became = look_for_one(stage).await?;
+        ensure!(
+            ["redundant", "refused"].contains(&became.as_str()),
+            "{file} {how:?}: the worker is {became}"
+        );
+        stage.browser.reload().await?;
+        runs(stage, "first").await?;
+        works_out(&stage.browser, 132, 116).await?;
+        ensure!(
+            !stage.browser.shows(BANNER).await?,
+            "{file} {how:?}: a broken version is offered"
+        );
+        stage.server.mend();
+        stage.server.spoil(file, how);
+    }
+    stage.server.mend();
+    stage.browser.run("setTimeout(() => location.reload(), 0)").await?;
+    until_runs(stage, "second").await?;
+    stage.server.stop()?;
+    stage.browser.reload().await?;
+    runs(stage, "second").await?;
+    works_out(&stage.browser, 132, 116).await
+}
+
+fn editions(stage: &Stage) -> Result<[PathBuf; 2]> {
+    let make = |name| edition::make(&stage.dist, stage.folder.path(), name);
+    Ok([make("first")?, make("second")?])
+}
+
+async fn look_for_one(stage: &Stage) -> Result<String> {
+    let became = stage.browser.driver.execute_async(LOOK_FOR_ONE, []).await?;
+    Ok(became.json().as_str().unwrap_or_default().to_owned())
+}
+
+fn expect(found: &str, wanted: &[&str]) -> Result<()> {
+    ensure!(wanted.contains(&found), "the new version is {found}, not {wanted:?}");
+    Ok(())
+}
+
+async fn runs(stage: &Stage, edition: &str) -> Result<()> {
+    let running = stage.browser.look_up(RUNNING).await?;
+    ensure!(running == json!(edition), "{running} runs, not {edition}");
+    Ok(())
+}
+
+async fn until_runs(stage: &Stage, edition: &str) -> Result<()> {
+    stage.browser.until(&format!("{RUNNING} === {edition:?}")).await?;
+    stage.browser.until(loopwright_tests::drive::STARTED).await?;
+    stage.until_offline().await
+}
+
+/// The page was opened so many times in all, and stays.
+async fn opened(stage: &Stage, times: u32) -> Result<()> {
+    // Long enough for a page that would go on reloading.
+    tokio::time::sleep(Duration::from_millis(800)).await;
+    let opened = stage.browser.look_up(OPENED).await?;
+    ensure!(opened == json!(times), "opened {opened} times, not {times}");
+    Ok(())
+}
