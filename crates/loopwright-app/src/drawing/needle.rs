@@ -7,6 +7,8 @@ use crate::part::plain::{self, el, element, text};
 use std::f64::consts::TAU;
 use yew::prelude::*;
 
+/// Bytes of a count that is set large.
+const LONGEST_COUNT: usize = 14;
 /// More stitches than this are drawn as a line instead of ticks.
 const MOST_TICKS: u32 = 200;
 /// More changes than this are drawn as strokes instead of wedges.
@@ -172,7 +174,13 @@ fn caption(needle: &Needle, x: &'static str, [above, below]: [&'static str; 2]) 
     let Some(Caption { count, changes, .. }) = &needle.caption else {
         return Html::default();
     };
-    let large = [("class", "count"), ("x", x), ("y", above)];
+    // Counts of six figures would run over the ring.
+    let class = if count.len() > LONGEST_COUNT {
+        "count long"
+    } else {
+        "count"
+    };
+    let large = [("class", class), ("x", x), ("y", above)];
     let small = [("x", x), ("y", below)];
     let lines = vec![
         element("text", &large, vec![text(count.clone().into())]),

@@ -268,7 +268,8 @@ fn shown(sheet: &Sheet, question: &Question, answer: &Answer) -> Html {
     let line = if way.readable {
         row(&way.row)
     } else {
-        tells("p", "", words::too_long(way.row.terms()))
+        let blocks = row(&answer.ways[answer.suggested].row);
+        list(vec![tells("p", "", words::too_long(way.row.terms())), blocks])
     };
     list(vec![
         answered(words::once(round), line, words::outcome(answer)),

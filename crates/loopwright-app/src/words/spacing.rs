@@ -7,6 +7,7 @@ use loopwright::row::{Lean, Stitch};
 use loopwright::spacing::{
     Answer, Ask, Decrease, Fabric, Face, Fraction, Increase, Note, Order, Question, Reached, Step, Way,
 };
+use loopwright::units::parse::Unreadable;
 
 /// What it is called.
 pub const TITLE: Title = Title {
@@ -189,7 +190,7 @@ pub fn places(shown: u32, changes: u32) -> String {
 pub fn too_long(terms: usize) -> String {
     let terms = u32::try_from(terms).unwrap_or(u32::MAX);
     say(
-        "Written out, this order takes # terms: too long to knit from. Hang markers from the table below, or take another order.",
+        "Written out, this order takes # terms: too long to knit from. Hang markers from the table below for it, or knit these blocks:",
         &[terms],
     )
 }
@@ -322,6 +323,10 @@ pub const SOURCE: &str = "Runs within one stitch of each other are arithmetic; t
 
 /// What to type instead.
 pub fn problem(question: Option<&Question>, problem: &Problem) -> String {
+    // Every field here is a count.
+    if problem.kind == Kind::Unreadable(Unreadable::UnknownUnit) {
+        return "Type the number alone, as in 132.".into();
+    }
     match (question, problem.field) {
         (Some(question), "amount") => amount_problem(question, &problem.kind),
         (Some(_), "stitches") => match problem.kind {
