@@ -3,8 +3,9 @@
 //! A [`Problem`] names the field and says what would be right: a limit, the nearest counts that can be had. It
 //! holds no sentence, so that every language can make its own.
 
-use crate::units::Amount;
+use crate::bounds::Bounds;
 use crate::units::parse::Unreadable;
+use crate::units::{Amount, Length};
 
 /// One thing that has to change before there is an answer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -62,6 +63,30 @@ pub enum Kind {
         /// The next above that can be had.
         above: Option<u32>,
     },
+}
+
+impl Problem {
+    /// What is wrong with a count that must lie within bounds; nothing if it does.
+    pub fn of_count(field: &'static str, value: u32, bounds: Bounds<u32>) -> Option<Self> {
+        let Bounds { least, most } = bounds;
+        let kind = match value {
+            _ if value < least => Kind::TooFew { least },
+            _ if value > most => Kind::TooMany { most },
+            _ => return None,
+        };
+        Some(Self { field, kind })
+    }
+
+    /// What is wrong with a length that must lie within bounds; nothing if it does.
+    pub fn of_length(field: &'static str, value: Length, bounds: Bounds<Length>) -> Option<Self> {
+        let (least, most) = (Amount::Length(bounds.least), Amount::Length(bounds.most));
+        let kind = match value {
+            _ if value < bounds.least => Kind::TooSmall { least },
+            _ if value > bounds.most => Kind::TooLarge { most },
+            _ => return None,
+        };
+        Some(Self { field, kind })
+    }
 }
 
 impl Kind {

@@ -205,41 +205,21 @@ fn check(question: &Question) -> Result<(), Vec<Problem>> {
     let mut problems = Vec::new();
     let lengths = [("width", question.width, WIDTH), ("gauge", question.gauge.span(), SPAN)];
     for (field, length, bounds) in lengths {
-        problems.extend(outside_length(field, length, bounds));
+        problems.extend(Problem::of_length(field, length, bounds));
     }
     let gauge = question.gauge.count();
     if gauge < f64::from(Gauge::COUNTS.least) {
-        problems.extend(outside("gauge", 0, Gauge::COUNTS));
+        problems.extend(Problem::of_count("gauge", 0, Gauge::COUNTS));
     } else if gauge > f64::from(Gauge::COUNTS.most) {
-        problems.extend(outside("gauge", u32::MAX, Gauge::COUNTS));
+        problems.extend(Problem::of_count("gauge", u32::MAX, Gauge::COUNTS));
     }
-    problems.extend(outside("multiple", question.multiple.of, MULTIPLE));
-    problems.extend(outside("plus", question.multiple.plus, PLUS));
+    problems.extend(Problem::of_count("multiple", question.multiple.of, MULTIPLE));
+    problems.extend(Problem::of_count("plus", question.multiple.plus, PLUS));
     if let Knitting::Flat { edge, seam } = question.knitting {
-        problems.extend(outside("edge", edge, EDGE));
-        problems.extend(outside("seam", seam, EDGE));
+        problems.extend(Problem::of_count("edge", edge, EDGE));
+        problems.extend(Problem::of_count("seam", seam, EDGE));
     }
     if problems.is_empty() { Ok(()) } else { Err(problems) }
-}
-
-fn outside(field: &'static str, value: u32, bounds: Bounds<u32>) -> Option<Problem> {
-    let Bounds { least, most } = bounds;
-    let kind = match value {
-        _ if value < least => Kind::TooFew { least },
-        _ if value > most => Kind::TooMany { most },
-        _ => return None,
-    };
-    Some(Problem { field, kind })
-}
-
-fn outside_length(field: &'static str, value: Length, bounds: Bounds<Length>) -> Option<Problem> {
-    let (least, most) = (Amount::Length(bounds.least), Amount::Length(bounds.most));
-    let kind = match value {
-        _ if value < bounds.least => Kind::TooSmall { least },
-        _ if value > bounds.most => Kind::TooLarge { most },
-        _ => return None,
-    };
-    Some(Problem { field, kind })
 }
 
 #[cfg(test)]

@@ -3,13 +3,13 @@
 use super::{Ask, BUST, EASE, GIRTH, Garment, Listed, NECK, Question, SIZES, STITCHES, UPPER_ARM, rank};
 use crate::bounds::Bounds;
 use crate::problem::{Kind, Problem};
-use crate::units::{Amount, Length};
+use crate::units::Length;
 
 /// What the list measures, or everything that is wrong.
 pub(super) fn check(question: &Question) -> Result<Listed, Vec<Problem>> {
     let mut problems = Vec::new();
     let mut length = |field, value: Option<Length>, bounds: Bounds<Length>| {
-        problems.extend(value.and_then(|value| outside(field, value, bounds)));
+        problems.extend(value.and_then(|value| Problem::of_length(field, value, bounds)));
     };
     length("bust", Some(question.bust), BUST);
     length("high_bust", question.high_bust, BUST);
@@ -69,19 +69,4 @@ fn counts(question: &Question) -> Option<Problem> {
         field: "stitches",
         kind,
     })
-}
-
-fn outside(field: &'static str, value: Length, bounds: Bounds<Length>) -> Option<Problem> {
-    let kind = if value < bounds.least {
-        Kind::TooSmall {
-            least: Amount::Length(bounds.least),
-        }
-    } else if value > bounds.most {
-        Kind::TooLarge {
-            most: Amount::Length(bounds.most),
-        }
-    } else {
-        return None;
-    };
-    Some(Problem { field, kind })
 }

@@ -24,7 +24,7 @@ pub use note::{Note, Step};
 pub use order::{Fraction, Order};
 
 use crate::bounds::Bounds;
-use crate::problem::{Kind, Problem};
+use crate::problem::Problem;
 use crate::row::{Row, Stitch};
 
 /// How many stitches may be on the needle.
@@ -289,29 +289,13 @@ impl Spread {
 
 fn check(question: &Question) -> Result<(), Vec<Problem>> {
     let mut problems = Vec::new();
-    if !STITCHES.allow(question.stitches) {
-        problems.push(outside("stitches", question.stitches, STITCHES));
-    }
+    problems.extend(Problem::of_count("stitches", question.stitches, STITCHES));
     if let Ask::Multiple { of, plus } = question.ask {
-        if !MULTIPLE.allow(of) {
-            problems.push(outside("amount", of, MULTIPLE));
-        } else if plus >= of {
-            problems.push(Problem {
-                field: "plus",
-                kind: Kind::TooMany { most: of - 1 },
-            });
-        }
+        let wrong = Problem::of_count("amount", of, MULTIPLE);
+        let wrong = wrong.or_else(|| Problem::of_count("plus", plus, Bounds::new(0, of - 1)));
+        problems.extend(wrong);
     }
     if problems.is_empty() { Ok(()) } else { Err(problems) }
-}
-
-fn outside(field: &'static str, value: u32, bounds: Bounds<u32>) -> Problem {
-    let kind = if value < bounds.least {
-        Kind::TooFew { least: bounds.least }
-    } else {
-        Kind::TooMany { most: bounds.most }
-    };
-    Problem { field, kind }
 }
 
 /// The easiest way that strays at most half a run from even, or the most even one.

@@ -1,6 +1,7 @@
 //! Every answer is written, the text is read back, and what was read is worked on a simulated needle.
 
 use super::*;
+use crate::problem::Kind;
 use crate::row::shorten::tests::fewest_terms;
 use crate::row::{self, Run, Worked};
 use proptest::prelude::*;

@@ -3,16 +3,16 @@
 use super::{EDGE, END, LEFT, NEEDLE, Needle, Question, RESERVE, SPAN, STITCHES, Strand, THICKNESS, Thickness, USED};
 use crate::bounds::Bounds;
 use crate::problem::{Kind, Problem};
-use crate::units::{Amount, Gauge, Length};
+use crate::units::Gauge;
 
 pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
     let mut problems = Vec::new();
-    problems.extend(count("stitches", question.stitches, STITCHES));
-    problems.extend(length("end", question.end, END));
+    problems.extend(Problem::of_count("stitches", question.stitches, STITCHES));
+    problems.extend(Problem::of_length("end", question.end, END));
     if let Some(left) = question.left {
-        problems.extend(length("left_tail", left.tail, LEFT));
+        problems.extend(Problem::of_length("left_tail", left.tail, LEFT));
         let all = Bounds::new(0, question.stitches);
-        problems.extend(count("left_to_go", left.to_go, all));
+        problems.extend(Problem::of_count("left_to_go", left.to_go, all));
     }
     if matches!(question.method.row().strand, Strand::Thumb { .. }) {
         check_known(question, &mut problems);
@@ -33,26 +33,26 @@ fn check_known(question: &Question, problems: &mut Vec<Problem>) {
         problems.extend(check_wraps(wraps));
     }
     match question.needle {
-        Some(Needle::One(needle)) => problems.extend(length("needle", needle, NEEDLE)),
+        Some(Needle::One(needle)) => problems.extend(Problem::of_length("needle", needle, NEEDLE)),
         Some(Needle::Two(first, second)) => {
-            let wrong = [first, second].map(|needle| length("needle", needle, NEEDLE));
+            let wrong = [first, second].map(|needle| Problem::of_length("needle", needle, NEEDLE));
             problems.extend(wrong.into_iter().flatten().next());
         }
         None => {}
     }
     let width = question.width;
-    problems.extend(width.and_then(|width| length("width", width, EDGE)));
+    problems.extend(width.and_then(|width| Problem::of_length("width", width, EDGE)));
     if let Some(measured) = question.measured {
-        problems.extend(count("measured_stitches", measured.stitches, STITCHES));
-        problems.extend(length("measured_used", measured.used, USED));
+        problems.extend(Problem::of_count("measured_stitches", measured.stitches, STITCHES));
+        problems.extend(Problem::of_length("measured_used", measured.used, USED));
     }
     let reserve = question.reserve;
-    problems.extend(reserve.and_then(|reserve| count("reserve", reserve, RESERVE)));
+    problems.extend(reserve.and_then(|reserve| Problem::of_count("reserve", reserve, RESERVE)));
 }
 
 /// Wraps so many that the yarn is too thin, or so few that it is too thick: how many there may be in their span.
 fn check_wraps(wraps: Gauge) -> Option<Problem> {
-    let problem = length("yarn", wraps.span(), SPAN);
+    let problem = Problem::of_length("yarn", wraps.span(), SPAN);
     if problem.is_some() {
         return problem;
     }
@@ -66,24 +66,4 @@ fn check_wraps(wraps: Gauge) -> Option<Problem> {
         _ => return None,
     };
     Some(Problem { field: "yarn", kind })
-}
-
-fn count(field: &'static str, value: u32, bounds: Bounds<u32>) -> Option<Problem> {
-    let Bounds { least, most } = bounds;
-    let kind = match value {
-        _ if value < least => Kind::TooFew { least },
-        _ if value > most => Kind::TooMany { most },
-        _ => return None,
-    };
-    Some(Problem { field, kind })
-}
-
-fn length(field: &'static str, value: Length, bounds: Bounds<Length>) -> Option<Problem> {
-    let (least, most) = (Amount::Length(bounds.least), Amount::Length(bounds.most));
-    let kind = match value {
-        _ if value < bounds.least => Kind::TooSmall { least },
-        _ if value > bounds.most => Kind::TooLarge { most },
-        _ => return None,
-    };
-    Some(Problem { field, kind })
 }

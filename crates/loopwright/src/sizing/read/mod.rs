@@ -81,6 +81,9 @@ impl Unread {
 /// # Errors
 /// Every piece that could not be read, in the order of the text.
 pub fn read_sizes(text: &str, unit: LengthUnit) -> Result<Vec<Size>, Vec<Unread>> {
+    if let Some(sizes) = called_by_numbers(text, unit) {
+        return Ok(sizes);
+    }
     let items = item::items(text, unit, GIRTH);
     let (sizes, mut unread) = pair::pair(text, items);
     let all = 0..text.len();
@@ -91,6 +94,24 @@ pub fn read_sizes(text: &str, unit: LengthUnit) -> Result<Vec<Size>, Vec<Unread>
     }
     unread.sort_by_key(|piece| piece.start);
     if unread.is_empty() { Ok(sizes) } else { Err(unread) }
+}
+
+/// Sizes that are called by numbers which could be girths themselves, `8 (10, 12): 32 (34, 36)`: as many numbers before
+/// the colon as there are nameless girths behind it.
+fn called_by_numbers(text: &str, unit: LengthUnit) -> Option<Vec<Size>> {
+    let (names, girths) = text.split_once(':')?;
+    let names: Vec<&str> = pieces(names).into_iter().map(|at| &names[at]).collect();
+    let numbers = names.iter().all(|name| name.chars().all(|mark| mark.is_ascii_digit()));
+    let (mut sizes, unread) = pair::pair(girths, item::items(girths, unit, GIRTH));
+    let nameless = unread.is_empty() && sizes.iter().all(|size| size.label.is_empty());
+    let few = sizes.len() <= SIZES.most as usize;
+    if names.is_empty() || names.len() != sizes.len() || !(numbers && nameless && few) {
+        return None;
+    }
+    for (size, name) in sizes.iter_mut().zip(names) {
+        size.label = name.to_owned();
+    }
+    Some(sizes)
 }
 
 /// Gives every size its stitches from a list in the same order: `204 (216, 234)`. An empty list takes them away.

@@ -126,6 +126,28 @@ fn labels_of_every_kind() {
     same("S 86, 91, L 97", &[("S", 860, 860), ("", 910, 910), ("L", 970, 970)]);
 }
 
+// Read as girths, the names would make a list of twice as many sizes, none of them with a name.
+#[test]
+fn names_that_could_be_girths_are_names_before_a_colon() {
+    let inches = read("8 (10, 12): 32 (34, 36) in", LengthUnit::Cm);
+    let names: Vec<_> = inches.iter().map(|(name, ..)| name.as_str()).collect();
+    assert_eq!(names, ["8", "10", "12"]);
+    same(
+        "10 (12, 14, 16): 81 (86, 91, 97)",
+        &[("10", 810, 810), ("12", 860, 860), ("14", 910, 910), ("16", 970, 970)],
+    );
+    same(
+        "Sizes 34 (36, 38): 86-91 (91-97, 97-102) cm",
+        &[("34", 860, 910), ("36", 910, 970), ("38", 970, 1020)],
+    );
+    same(
+        "8 (10, 12): 81 (86, 91)",
+        &[("8", 810, 810), ("10", 860, 860), ("12", 910, 910)],
+    );
+    // Without as many on either side of it a colon says nothing of the kind.
+    same("92 (97): 102", &[("", 920, 920), ("", 970, 970), ("", 1020, 1020)]);
+}
+
 #[test]
 fn a_comma_parts_sizes_or_decimals_as_it_makes_sense() {
     let girths = |text| {
