@@ -88,6 +88,16 @@ impl Browser {
         }
     }
 
+    /// Shows the page as a printer would see it on a dark device. Only Chromium can.
+    pub async fn put_on_paper(&self) -> Result<()> {
+        let Inner::Chromium(chromium) = &self.inner else {
+            bail!("only Chromium shows the page on paper");
+        };
+        let dark = json!([{ "name": "prefers-color-scheme", "value": "dark" }]);
+        let paper = json!({ "media": "print", "features": dark });
+        chromium.tell("Emulation.setEmulatedMedia", paper).await.map(drop)
+    }
+
     /// Opens an address afresh and waits until the app runs there.
     pub async fn open(&self, address: &str) -> Result<()> {
         self.leave().await?;

@@ -16,6 +16,7 @@ mod job;
 mod keep;
 mod keyboard;
 mod link;
+mod paper;
 mod server;
 mod stage;
 mod units;
@@ -72,6 +73,7 @@ scenarios! {
         gallery::every_state_fits_a_tablet_by_day,
     }
     chromium: {
+        paper::a_page_printed_at_dusk_is_dark_on_white,
         gallery::every_state_fits_a_tablet_at_dusk,
         gallery::every_state_fits_a_phone_by_day,
         gallery::every_state_fits_a_phone_at_dusk,

@@ -239,7 +239,11 @@ pub fn note(note: &Note) -> String {
         ),
         Note::MiddleLeans { change } => {
             let words = [change.abbreviation(), lean(change)];
-            return say_with("The @ in the middle leans @; its partner would be itself.", &[], &words);
+            return say_with(
+                "The @ in the middle leans @; it has no partner on the other half.",
+                &[],
+                &words,
+            );
         }
         Note::KfbBar => (
             "The bar of a kfb sits to the left of its stitch, so the last plain stitches are one more than the first: to the eye it is even.",
