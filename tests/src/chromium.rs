@@ -41,6 +41,10 @@ impl Chromium {
 
     /// Starts a browser without a window on the profile in this folder, with these preferences.
     pub async fn start_with(profile: Option<&Path>, preferences: Value) -> Result<Self> {
+        drive::start_again(async || Self::start_once(profile, &preferences).await).await
+    }
+
+    async fn start_once(profile: Option<&Path>, preferences: &Value) -> Result<Self> {
         let port = free_port()?;
         let process = Command::new("chromedriver")
             .arg(format!("--port={port}"))
@@ -66,7 +70,7 @@ impl Chromium {
         if let Some(profile) = profile {
             capabilities.add_arg(&format!("--user-data-dir={}", profile.display()))?;
         }
-        capabilities.set_browser_option("prefs", preferences)?;
+        capabilities.set_browser_option("prefs", preferences.clone())?;
         capabilities.set("goog:loggingPrefs", json!({ "browser": "ALL" }))?;
         let driver = WebDriver::builder(format!("http://127.0.0.1:{port}"), capabilities)
             .request_timeout(COMMAND)

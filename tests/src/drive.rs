@@ -25,6 +25,21 @@ pub fn free_port() -> Result<u16> {
     Ok(TcpListener::bind("127.0.0.1:0")?.local_addr()?.port())
 }
 
+/// How often a browser is started before it is given up.
+const TRIES: u32 = 3;
+
+/// Starts something that needs a port. Between choosing a free port and listening on it another test may take it, so a
+/// start that fails is tried again with another; each failure is said.
+pub async fn start_again<T>(mut start: impl AsyncFnMut() -> Result<T>) -> Result<T> {
+    for _ in 1..TRIES {
+        match start().await {
+            Ok(started) => return Ok(started),
+            Err(why) => println!("not started, trying again: {why:#}"),
+        }
+    }
+    start().await
+}
+
 /// Waits until something listens there.
 pub async fn wait_for_port(port: u16, patience: Duration) -> Result<()> {
     let start = Instant::now();

@@ -1,6 +1,6 @@
 //! WebKit under its driver, on a display of its own that nobody sees. Its sessions keep nothing when they end.
 
-use crate::drive::{COMMAND, free_port, wait_for_port};
+use crate::drive::{self, COMMAND, free_port, wait_for_port};
 use anyhow::{Context, Result};
 use std::{
     io::{BufRead, BufReader},
@@ -22,6 +22,10 @@ pub struct WebKit {
 impl WebKit {
     /// Starts a browser that writes into `home` only.
     pub async fn start(home: &Path) -> Result<Self> {
+        drive::start_again(async || Self::start_once(home).await).await
+    }
+
+    async fn start_once(home: &Path) -> Result<Self> {
         let (display, number) = display()?;
         let port = free_port()?;
         let process = Command::new("WebKitWebDriver")
