@@ -3,7 +3,7 @@
 use crate::{
     compile,
     files::{self, Files},
-    finish, house, page,
+    finish, house, minify, page,
     run::say,
     single, sizes, squeeze,
 };
@@ -46,6 +46,7 @@ fn assemble() -> Result<Files> {
 }
 
 fn write_folder(mut files: Files) -> Result<Files> {
+    minify::minify(&mut files)?;
     say("Writing dist/ with its policy and its list for offline use");
     finish::finish(&mut files)?;
     files::replace(&house::root().join("dist"), &files)?;

@@ -15,6 +15,8 @@ pub const TYPESCRIPT: &str = "5.9.3";
 
 /// The version of npm's `binaryen`, whose `wasm-opt` makes the WebAssembly smaller.
 pub const BINARYEN: &str = "132.0.0";
+/// The version of npm's `esbuild`, which makes scripts and styles smaller.
+pub const ESBUILD: &str = "0.28.2";
 /// The version of npm's `axe-core`, which looks for barriers in the finished pages.
 pub const AXE: &str = "4.14.1";
 /// The version of trunk with which live reload is proven.
