@@ -6,7 +6,7 @@
 //! 10 %, 20 cm) are our own and are not checked by this.
 
 use loopwright::cast_on::{self, Knitting, Multiple};
-use loopwright::tail::{self, Measured, Needle, Thickness};
+use loopwright::tail::{self, Piece, Thickness};
 use loopwright::units::{Gauge, Length};
 
 /// Width in nanometres, gauge in thousandths, its span in nanometres.
@@ -124,44 +124,44 @@ fn counts_and_their_neighbours() {
 // up = lambda d: int(d.to_integral_value(rounding='ROUND_CEILING'))
 // for n in (20, 120, 333):
 //     for needle in ('2.25', '5', '12.75'):
-//         for wraps in ('9', '14.5', '30'):
+//         for wraps in ('9', '14', '30'):
 //             each = PI * (D(needle)*10**6 + D(25400000)/D(wraps))
-//             print(f"    ({n}, {int(D(needle)*10**6)}, {int(D(wraps)*1000)}, {up(n*each)}, {up(n*each*D('1.1'))}),")
+//             print(f"    ({n}, {int(D(needle)*10**6)}, {wraps}, {up(n*each)}, {up(n*each*D('1.1'))}),")
 // print()
 // for n in (20, 121, 333):
 //     for sts, used in ((20, 340), (25, 467), (37, 613)):
 //         each = F(used*10**6, sts)
 //         print(f'    ({n}, {sts}, {used}, {ceil(n*each)}, {ceil(n*each*105/100) + 200*10**6}),')
-/// Stitches; needle in nanometres; thousandths of wraps an inch; what the stitches need, and that with 10 %.
+/// Stitches; needle in nanometres; wraps an inch; what the stitches need, and that with 10 %.
 #[rustfmt::skip]
 const WRAPS: [(u32, i64, u32, i64, i64); 27] = [
-    (20, 2250000, 9000, 318697122, 350566834),
-    (20, 2250000, 14500, 251435744, 276579318),
-    (20, 2250000, 30000, 194569306, 214026236),
-    (20, 5000000, 9000, 491484718, 540633190),
-    (20, 5000000, 14500, 424223340, 466645673),
-    (20, 5000000, 30000, 367356901, 404092592),
-    (20, 12750000, 9000, 978431579, 1076274737),
-    (20, 12750000, 14500, 911170201, 1002287221),
-    (20, 12750000, 30000, 854303763, 939734139),
-    (120, 2250000, 9000, 1912182729, 2103401002),
-    (120, 2250000, 14500, 1508614459, 1659475905),
-    (120, 2250000, 30000, 1167415831, 1284157414),
-    (120, 5000000, 9000, 2948908305, 3243799135),
-    (120, 5000000, 14500, 2545340035, 2799874038),
-    (120, 5000000, 30000, 2204141406, 2424555547),
-    (120, 12750000, 9000, 5870589473, 6457648420),
-    (120, 12750000, 14500, 5467021202, 6013723323),
-    (120, 12750000, 30000, 5125822574, 5638404831),
-    (333, 2250000, 9000, 5306307072, 5836937779),
-    (333, 2250000, 14500, 4186405123, 4605045635),
-    (333, 2250000, 30000, 3239578929, 3563536822),
-    (333, 5000000, 9000, 8183220545, 9001542599),
-    (333, 5000000, 14500, 7063318595, 7769650455),
-    (333, 5000000, 30000, 6116492401, 6728141642),
-    (333, 12750000, 9000, 16290885785, 17919974364),
-    (333, 12750000, 14500, 15170983836, 16688082219),
-    (333, 12750000, 30000, 14224157642, 15646573406),
+    (20, 2250000, 9, 318697122, 350566834),
+    (20, 2250000, 14, 255366603, 280903264),
+    (20, 2250000, 30, 194569306, 214026236),
+    (20, 5000000, 9, 491484718, 540633190),
+    (20, 5000000, 14, 428154199, 470969619),
+    (20, 5000000, 30, 367356901, 404092592),
+    (20, 12750000, 9, 978431579, 1076274737),
+    (20, 12750000, 14, 915101061, 1006611167),
+    (20, 12750000, 30, 854303763, 939734139),
+    (120, 2250000, 9, 1912182729, 2103401002),
+    (120, 2250000, 14, 1532199618, 1685419579),
+    (120, 2250000, 30, 1167415831, 1284157414),
+    (120, 5000000, 9, 2948908305, 3243799135),
+    (120, 5000000, 14, 2568925193, 2825817713),
+    (120, 5000000, 30, 2204141406, 2424555547),
+    (120, 12750000, 9, 5870589473, 6457648420),
+    (120, 12750000, 14, 5490606361, 6039666997),
+    (120, 12750000, 30, 5125822574, 5638404831),
+    (333, 2250000, 9, 5306307072, 5836937779),
+    (333, 2250000, 14, 4251853938, 4677039332),
+    (333, 2250000, 30, 3239578929, 3563536822),
+    (333, 5000000, 9, 8183220545, 9001542599),
+    (333, 5000000, 14, 7128767410, 7841644151),
+    (333, 5000000, 30, 6116492401, 6728141642),
+    (333, 12750000, 9, 16290885785, 17919974364),
+    (333, 12750000, 14, 15236432651, 16760075916),
+    (333, 12750000, 30, 14224157642, 15646573406),
 ];
 
 /// Stitches; stitches of the piece, and what it used in mm; what the stitches need; the tail with 5 % and 20 cm.
@@ -182,19 +182,24 @@ const PIECES: [(u32, u32, i64, i64, i64); 9] = [
 fn tails_by_wraps() {
     for (stitches, needle, wraps, bare, with) in WRAPS {
         let question = tail::Question {
-            yarn: Gauge::new(wraps, Length::INCH).map(Thickness::Wraps),
-            needle: Some(Needle::One(Length::from_nm(needle))),
+            yarn: Some(Thickness::Wraps(wraps)),
+            needle: Some(Length::from_nm(needle)),
             ..tail::Question::about(stitches)
         };
         let answer = tail::answer(&question).expect("within bounds");
-        assert_eq!(answer.estimates[0].way, tail::Way::Wraps);
+        assert!(matches!(answer.estimates[0].way, tail::Way::Wraps { .. }));
         let needs = answer.estimates[0].needs.most.to_nm();
-        assert!(needs.abs_diff(bare) <= 1, "{question:?}: {needs} {bare}");
+        // How thick the yarn is was rounded up to a nanometre: pi of them a stitch at the most, with 10 % on top.
+        let off = 4 * u64::from(stitches);
+        assert!(
+            needs >= bare && needs.abs_diff(bare) <= off,
+            "{question:?}: {needs} {bare}"
+        );
         // The largest estimate of all makes the top of the range, the end of 20 cm with it.
         if answer.wins == Some(0) {
             let end = tail::USUAL_END.to_nm();
             let top = answer.range.most.to_nm() - end;
-            assert!(top.abs_diff(with) <= 1, "{question:?}: {top} {with}");
+            assert!(top.abs_diff(with) <= off, "{question:?}: {top} {with}");
             assert_eq!(answer.tail, answer.range.most);
         }
     }
@@ -205,7 +210,7 @@ fn tails_by_a_measured_piece() {
     for (stitches, piece, used, bare, tail) in PIECES {
         let used = Length::from_mm(used);
         let question = tail::Question {
-            measured: Some(Measured { stitches: piece, used }),
+            measured: Some(Piece { stitches: piece, used }),
             ..tail::Question::about(stitches)
         };
         let answer = tail::answer(&question).expect("within bounds");

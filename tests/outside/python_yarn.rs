@@ -58,12 +58,12 @@ const TRAPEZOIDS: [(u32, u32, u32, u32, u64); 6] = [
 
 #[test]
 fn trapezoids_in_half_stitches() {
-    for (from, to, rows, times, halves) in TRAPEZOIDS {
+    for (stitches, to, rows, times, halves) in TRAPEZOIDS {
         let section = Section {
             times,
-            ..Section::stockinette(Shape::Trapezoid { from, to, rows })
+            ..Section::stockinette(Shape::Trapezoid { stitches, to, rows })
         };
-        assert_eq!(section.sum(), StitchSum { halves }, "{from} {to} {rows} {times}");
+        assert_eq!(section.sum(), StitchSum { halves }, "{stitches} {to} {rows} {times}");
     }
 }
 

@@ -4,7 +4,7 @@
 //! Journal* (1817), as the data set `HistData/ChestSizes` gives them: inches, and how many men. Seen there on 2026-11-25.
 //! Men only, long ago: it shows what lists do with a real spread of bodies, not what bodies are today.
 
-use loopwright::sizing::{Answer, Listed, Note, Place, Question, Size, Span, answer, place};
+use loopwright::sizing::{Answer, Listed, Question, Size, Told, answer};
 use loopwright::tables::body::{EN_MEN, MEN};
 use loopwright::units::{Length, LengthUnit};
 
@@ -38,14 +38,16 @@ fn standard() -> Vec<Size> {
 
 /// How many men are in a size, between two, below and above all.
 fn cover(sizes: &[Size]) -> [u32; 4] {
-    let spans: Vec<Span> = sizes.iter().map(|size| size.girth).collect();
     let mut men = [0; 4];
     for (chest, count) in CHESTS {
-        let at = match place(spans.iter().copied(), Length::from_inches(chest)) {
-            Place::In { .. } => 0,
-            Place::Between { .. } => 1,
-            Place::Below { .. } => 2,
-            Place::Above { .. } | Place::Nowhere => 3,
+        let off = |size: &Size| size.girth.off(Length::from_inches(chest));
+        let any = |holds: fn(&Length) -> bool| sizes.iter().map(off).any(|off| holds(&off));
+        let (smaller, larger) = (any(|off| *off < Length::ZERO), any(|off| *off > Length::ZERO));
+        let at = match (smaller, larger) {
+            _ if any(|off| *off == Length::ZERO) => 0,
+            (true, true) => 1,
+            (false, _) => 2,
+            (true, false) => 3,
         };
         men[at] += count;
     }
@@ -89,11 +91,9 @@ fn every_man_is_given_a_size_and_told_when_it_is_not_his() {
         for sizes in [trade(), standard()] {
             let found = dressed(chest, sizes);
             let best = found.ranked[0];
-            assert!(best.away <= Length::INCH, "{chest}");
-            let told = found
-                .notes
-                .iter()
-                .any(|note| matches!(note, Note::BetweenSizes { .. } | Note::BeyondTheList { .. }));
+            assert!(best.away() <= Length::INCH, "{chest}");
+            let told = [Told::BetweenSizes, Told::NoneLargeEnough, Told::NoneSmallEnough];
+            let told = told.into_iter().any(|told| found.note(told).is_some());
             assert_eq!(told, !best.suits, "{chest}");
         }
     }

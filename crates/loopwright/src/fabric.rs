@@ -4,7 +4,7 @@
 //! a square centimetre of stockinette, and the fabric at rest, `l = sqrt(k / S)`, where `k` is a pure number that
 //! depends on how the fabric came to rest ([`MUNDEN`]). Loop length belongs to the yarn and the needle, not to the
 //! fabric: garter or rib of the same yarn on the same needle has nearly the same loop in a quite different gauge, so
-//! `S` must be counted in *stockinette*, and other fabrics get a factor ([`Fabric::factor`]) that is common practice,
+//! `S` must be counted in *stockinette*, and other fabrics get a factor ([`FACTORS`]) that is common practice,
 //! no source.
 //!
 //! Source of the sum and of `k`: Munden, *The geometry and dimensional properties of plain-knit fabrics*, J. Text. Inst.
@@ -152,67 +152,67 @@ pub enum Fabric {
     Cable,
     /// Lace.
     Lace,
-    /// Two colours in a row. The sum is for *one* of the two yarns: knitted in some stitches, and floating behind the
-    /// others.
-    Stranded {
-        /// In how many of a hundred stitches this yarn is the one that is knitted, 0 to 100.
-        percent: u32,
-    },
+    /// Two colours in a row: a loop of one and a float of the other in every stitch, both together.
+    Stranded,
 }
 
-/// How much yarn a stitch takes against one of stockinette from the same yarn and needle, in thousandths.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+/// How much yarn something takes, in times of what it is measured by, such as a stitch against one of stockinette from
+/// the same yarn and needle.
+#[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Factor {
     /// The least that is usual.
-    pub least: u32,
+    pub least: f64,
     /// What is reckoned with.
-    pub usual: u32,
+    pub usual: f64,
     /// The most that is usual.
-    pub most: u32,
+    pub most: f64,
     /// Where it comes from.
     pub certainty: Certainty,
 }
 
-impl Fabric {
-    /// The fabric's factor on loop length. Common practice, no source, but for stockinette, which is what the others
-    /// are measured by, and the float, which is as long as the stitch it passes: `1 / k_w` of a loop.
-    pub fn factor(self) -> Factor {
-        let practice = |least, usual, most| Factor {
+impl Factor {
+    /// Neither more nor less.
+    pub const ONE: Self = Self {
+        certainty: Certainty::Computed,
+        ..Self::practice(1.0, 1.0, 1.0)
+    };
+
+    /// Common practice, no source.
+    pub const fn practice(least: f64, usual: f64, most: f64) -> Self {
+        Self {
             least,
             usual,
             most,
             certainty: Certainty::Practice,
-        };
-        match self {
-            Self::Stockinette => Factor {
-                certainty: Certainty::Computed,
-                ..practice(1_000, 1_000, 1_000)
-            },
-            Self::Garter | Self::Lace => practice(1_000, 1_000, 1_000),
-            Self::Rib => practice(1_020, 1_050, 1_080),
-            Self::Cable => practice(1_030, 1_045, 1_060),
-            Self::Stranded { percent } => {
-                let knitted = percent.min(100);
-                let usual = knitted * 10 + (100 - knitted) * FLOAT / 100;
-                practice(usual, usual, usual)
-            }
         }
     }
 }
 
-impl Fabric {
-    /// Both yarns of colour work together: a loop of one and a float of the other in every stitch.
-    pub(crate) const BOTH_STRANDS: Factor = Factor {
-        least: 1_000 + FLOAT,
-        usual: 1_000 + FLOAT,
-        most: 1_000 + FLOAT,
-        certainty: Certainty::Practice,
-    };
-}
+/// A float is as long as the stitch it passes is wide, `1 / 4.1` of a loop.
+const WITH_FLOAT: f64 = 1.0 + 1.0 / MUNDEN[State::WetRelaxed as usize].wales;
 
-/// A float's length in thousandths of a loop: `1 / 4.1`, since a stitch is `l / k_w` wide.
-const FLOAT: u32 = 244;
+/// The factors on loop length, in the order of [`Fabric`]. Common practice, no source, but for stockinette, which is what
+/// the others are measured by.
+pub const FACTORS: [Factor; 6] = [
+    Factor::ONE,
+    Factor::practice(1.0, 1.0, 1.0),
+    Factor::practice(1.02, 1.05, 1.08),
+    Factor::practice(1.03, 1.045, 1.06),
+    Factor::practice(1.0, 1.0, 1.0),
+    Factor::practice(WITH_FLOAT, WITH_FLOAT, WITH_FLOAT),
+];
+
+impl Fabric {
+    /// How much yarn a stitch takes against one of another fabric.
+    pub fn against(self, other: Self) -> Factor {
+        if self == other {
+            return Factor::ONE;
+        }
+        let (own, other) = (FACTORS[self as usize], FACTORS[other as usize]);
+        Factor::practice(own.least / other.most, own.usual / other.usual, own.most / other.least)
+    }
+}
 
 #[cfg(test)]
 mod tests {
@@ -227,7 +227,7 @@ mod tests {
         length.unwrap().in_unit(LengthUnit::Cm)
     }
 
-    /// Trap 1: garter of the same yarn on the same needle, put into the stockinette sum, comes out 18 % short; relaxed
+    /// Garter of the same yarn on the same needle, put into the stockinette sum, comes out 18 % short; relaxed
     /// rib counted at 34 stitches 21 % short.
     #[test]
     fn a_fabrics_own_gauge_gives_too_short_a_loop() {
@@ -269,11 +269,12 @@ mod tests {
 
     #[test]
     fn two_strands_together_take_a_loop_and_a_float() {
-        for percent in 0..=100 {
-            let one = Fabric::Stranded { percent }.factor().usual;
-            let other = Fabric::Stranded { percent: 100 - percent }.factor().usual;
-            assert!((1_243..=1_244).contains(&(one + other)), "{percent}");
-        }
+        let both = Fabric::Stranded.against(Fabric::Stockinette);
+        assert!((both.usual - 1.244).abs() < 5e-4);
+        // On the scale, both yarns were weighed.
+        assert_eq!(Fabric::Stranded.against(Fabric::Stranded), Factor::ONE);
+        let rib = Fabric::Rib.against(Fabric::Cable);
+        assert!(rib.least < rib.usual && rib.usual < rib.most);
     }
 
     proptest! {

@@ -22,6 +22,7 @@ mod tools;
 
 pub mod bounds;
 pub mod cast_on;
+mod check;
 pub mod fabric;
 pub mod problem;
 pub mod row;

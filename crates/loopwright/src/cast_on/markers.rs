@@ -7,18 +7,14 @@
 //! use loopwright::cast_on::MarkerPlan;
 //!
 //! let plan = MarkerPlan::of(132, 20);
-//! assert_eq!((plan.groups, plan.rest, plan.markers), (6, 12, 6));
-//! assert_eq!(plan.marks().collect::<Vec<_>>(), [20, 40, 60, 80, 100, 120]);
+//! assert_eq!((plan.groups, plan.rest), (6, 12));
+//! assert_eq!(plan.marks(), [20, 40, 60, 80, 100, 120]);
 //! // With nothing left over the last group needs no marker behind it.
-//! assert_eq!(MarkerPlan::of(120, 20).markers, 5);
+//! assert_eq!(MarkerPlan::of(120, 20).marks().len(), 5);
 //! ```
 
 /// How far apart markers are set, in stitches. Common practice, no source.
 pub const EVERY: [u32; 3] = [20, 25, 50];
-
-/// More groups than this are themselves miscounted, and the next wider plan is offered first. Common practice, no
-/// source.
-pub const MOST_GROUPS: u32 = 12;
 
 /// Markers at one distance, and what is left behind the last.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -32,38 +28,34 @@ pub struct MarkerPlan {
     pub groups: u32,
     /// Stitches of the last group where it is not full.
     pub rest: u32,
-    /// Markers: one between two groups.
-    pub markers: u32,
 }
 
 impl MarkerPlan {
     /// The plan for so many stitches; a distance of none is taken as one.
     pub const fn of(stitches: u32, every: u32) -> Self {
         let every = if every == 0 { 1 } else { every };
-        let (groups, rest) = (stitches / every, stitches % every);
         Self {
             stitches,
             every,
-            groups,
-            rest,
-            markers: if rest > 0 { groups } else { groups.saturating_sub(1) },
+            groups: stitches / every,
+            rest: stitches % every,
         }
     }
 
     /// After which stitches a marker stands, from the slip knot on.
-    pub fn marks(self) -> impl Iterator<Item = u32> {
-        (1..=self.markers).map(move |group| group * self.every)
+    pub fn marks(self) -> Vec<u32> {
+        (self.every..self.stitches).step_by(self.every as usize).collect()
     }
 
-    /// How many stitches each group has, to be ticked off one by one.
-    pub fn tally(self) -> impl Iterator<Item = u32> {
-        let full = (0..self.groups).map(move |_| self.every);
-        full.chain((self.rest > 0).then_some(self.rest))
+    /// How many are on the needle at the next marker, or at the end; none when all are.
+    pub fn next(self, on: u32) -> Option<u32> {
+        let marker = on.saturating_add(self.every - on % self.every);
+        (on < self.stitches).then_some(marker.min(self.stitches))
     }
-}
 
-/// The closest markers that do not make too many groups, or the widest.
-pub(super) fn suggest(plans: &[MarkerPlan; 3]) -> usize {
-    let few = |plan: &MarkerPlan| plan.groups <= MOST_GROUPS;
-    plans.iter().position(few).unwrap_or(plans.len() - 1)
+    /// How many were on the needle at the marker before; none at the first.
+    pub fn before(self, on: u32) -> Option<u32> {
+        let on = on.saturating_sub(1);
+        (on >= self.every).then_some(on - on % self.every)
+    }
 }

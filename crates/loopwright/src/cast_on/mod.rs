@@ -26,11 +26,13 @@ mod fit;
 mod markers;
 mod note;
 
-pub use markers::{EVERY, MOST_GROUPS, MarkerPlan};
-pub use note::{Note, Step};
+pub use markers::{EVERY, MarkerPlan};
+pub use note::Note;
 
 use crate::bounds::Bounds;
+use crate::check::Check;
 use crate::problem::{Kind, Problem};
+use crate::spacing::Fraction;
 use crate::units::{Amount, Gauge, Length, LengthUnit};
 use fit::Fit;
 
@@ -129,16 +131,18 @@ pub struct Answer {
     pub below: Option<Count>,
     /// One repeat more, unless that is more than [`STITCHES`].
     pub above: Option<Count>,
+    /// Whether `above` is exactly as near as the pick.
+    pub as_near: bool,
     /// How wide the pick is if the swatch was read half a stitch wrong, either way.
     pub range: Range,
+    /// The count that would fit exactly: width times gauge, seldom whole.
+    pub ideal: Fraction,
+    /// Stitches beside the repeats that are counted: none in the round.
+    pub plus: u32,
     /// Where to set markers while casting on, for each of [`EVERY`].
     pub markers: [MarkerPlan; 3],
-    /// Which of `markers` to offer first: the closest set that needs no more than [`MOST_GROUPS`] to be counted.
-    pub suggested: usize,
     /// What else she should know.
     pub notes: Vec<Note>,
-    /// The sum.
-    pub steps: Vec<Step>,
 }
 
 /// A count that the pattern can be worked on.
@@ -155,8 +159,6 @@ pub struct Count {
     pub repeats: u32,
     /// How wide those are, or how far round, after washing.
     pub width: Length,
-    /// How wide it is with the edge stitches that stay to be seen.
-    pub with_edges: Length,
     /// By how much `width` is over what was wanted; negative when it is under.
     pub off: Length,
 }
@@ -177,49 +179,48 @@ pub struct Range {
 /// Every [`Problem`] has the field `width`, `gauge`, `multiple`, `plus`, `edge` or `seam`, and the nearest value that
 /// can be had.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
-    check(question)?;
+    let problems = check(question);
+    if !problems.is_empty() {
+        return Err(problems);
+    }
     let fit = Fit::of(question);
-    let (repeats, other) = fit.nearest();
-    if repeats > fit.most_repeats() {
-        let most = Amount::Length(fit.count(fit.most_repeats()).width);
+    let (repeats, most) = (fit.nearest(), fit.most_repeats());
+    if repeats > most {
+        let most = Amount::Length(fit.count(most).width);
         return Err(vec![Problem {
             field: "width",
             kind: Kind::TooLarge { most },
         }]);
     }
     let pick = fit.count(repeats);
-    let markers = EVERY.map(|every| MarkerPlan::of(pick.cast_on, every));
     Ok(Answer {
-        below: (repeats > 1).then(|| fit.count(repeats - 1)),
-        above: (repeats < fit.most_repeats()).then(|| fit.count(repeats + 1)),
-        range: fit.range(pick.inside),
-        suggested: markers::suggest(&markers),
-        notes: note::notes(question, &pick, other.map(|other| fit.count(other))),
-        steps: note::steps(question, &fit, &pick),
-        markers,
         pick,
+        below: (repeats > 1).then(|| fit.count(repeats - 1)),
+        above: (repeats < most).then(|| fit.count(repeats + 1)),
+        as_near: repeats < most && fit.is_midway(repeats),
+        range: fit.range(pick.inside),
+        ideal: fit.ideal(),
+        plus: fit.plus,
+        markers: EVERY.map(|every| MarkerPlan::of(pick.cast_on, every)),
+        notes: note::notes(question, &pick),
     })
 }
 
-fn check(question: &Question) -> Result<(), Vec<Problem>> {
-    let mut problems = Vec::new();
-    let lengths = [("width", question.width, WIDTH), ("gauge", question.gauge.span(), SPAN)];
-    for (field, length, bounds) in lengths {
-        problems.extend(Problem::of_length(field, length, bounds));
-    }
+fn check(question: &Question) -> Vec<Problem> {
+    let mut check = Check::default();
+    check.length("width", question.width, WIDTH);
+    check.length("gauge", question.gauge.span(), SPAN);
+    // A part of a stitch is none, and a part above the most is too many.
     let gauge = question.gauge.count();
-    if gauge < f64::from(Gauge::COUNTS.least) {
-        problems.extend(Problem::of_count("gauge", 0, Gauge::COUNTS));
-    } else if gauge > f64::from(Gauge::COUNTS.most) {
-        problems.extend(Problem::of_count("gauge", u32::MAX, Gauge::COUNTS));
-    }
-    problems.extend(Problem::of_count("multiple", question.multiple.of, MULTIPLE));
-    problems.extend(Problem::of_count("plus", question.multiple.plus, PLUS));
+    let gauge = if gauge < 1.0 { 0 } else { gauge.ceil() as u32 };
+    check.count("gauge", gauge, Gauge::COUNTS);
+    check.count("multiple", question.multiple.of, MULTIPLE);
+    check.count("plus", question.multiple.plus, PLUS);
     if let Knitting::Flat { edge, seam } = question.knitting {
-        problems.extend(Problem::of_count("edge", edge, EDGE));
-        problems.extend(Problem::of_count("seam", seam, EDGE));
+        check.count("edge", edge, EDGE);
+        check.count("seam", seam, EDGE);
     }
-    if problems.is_empty() { Ok(()) } else { Err(problems) }
+    check.problems
 }
 
 #[cfg(test)]

@@ -38,12 +38,7 @@ fn multiple_of_m_plus_c_has_its_c_back_when_flat() {
     assert_eq!((answer.pick.cast_on, answer.pick.cast_on % 8), (211, 3));
     let dropped = |note: &Note| matches!(note, Note::PlusDropped { .. });
     assert!(!answer.notes.iter().any(dropped));
-    assert!(answer.steps.contains(&Step::Multiple {
-        of: 8,
-        repeats: 26,
-        plus: 3,
-        inside: 211
-    }));
+    assert_eq!((answer.pick.repeats, answer.plus), (26, 3));
 }
 
 #[test]
@@ -70,8 +65,8 @@ fn edge_stitches_are_outside_the_multiple_and_seen() {
     let answer = eight_plus_three(Knitting::Flat { edge: 2, seam: 1 });
     let pick = answer.pick;
     assert_eq!((pick.inside, pick.worked, pick.cast_on), (211, 211 + 6, 211 + 6));
-    let edges = pick.with_edges.saturating_sub(pick.width);
-    assert_eq!(edges, Length::from_nm(19_047_619));
+    // The width is that of the 211, seen and sewn edges apart.
+    assert_eq!(pick.width, metre().gauge.width_of(211.0).unwrap());
     assert!(answer.notes.contains(&Note::EdgesWiden { stitches: 4 }));
     assert!(answer.notes.contains(&Note::SeamsTakeIn { stitches: 2 }));
 }
@@ -90,9 +85,9 @@ fn joining_in_the_round_with_one_extra_stitch() {
     assert!(answer.notes.contains(&Note::JoinTogether { after: 120 }));
     // Markers are for what is cast on; the obvious plan for 120 leaves the extra stitch uncounted.
     let twenty = answer.markers[0];
-    assert_eq!((twenty.groups, twenty.rest, twenty.markers), (6, 1, 6));
+    assert_eq!((twenty.groups, twenty.rest, twenty.marks().len()), (6, 1, 6));
     assert_ne!(twenty, MarkerPlan::of(answer.pick.worked, 20));
-    assert_eq!(twenty.tally().sum::<u32>(), 121);
+    assert_eq!(twenty.next(120), Some(121));
 }
 
 #[test]
@@ -106,12 +101,8 @@ fn ten_centimetres_are_not_four_inches_when_casting_on() {
     assert_eq!((ten.pick.cast_on, four.pick.cast_on), (210, 207));
     let wrong = metre().gauge.width_of(207.0).unwrap();
     assert_eq!(METRE.saturating_sub(wrong), Length::from_nm(14_285_714));
-    let ideal = |answer: &Answer| match answer.steps[0] {
-        Step::Ideal { stitches, .. } => stitches.to_f64(),
-        _ => 0.0,
-    };
-    assert_eq!(ideal(&ten), 210.0);
-    assert!((ideal(&four) - 206.69).abs() < 0.01);
+    assert_eq!(ten.ideal.to_f64(), 210.0);
+    assert!((four.ideal.to_f64() - 206.69).abs() < 0.01);
 }
 
 #[test]
@@ -124,13 +115,30 @@ fn neighbours_are_a_repeat_away_with_their_own_widths() {
 }
 
 #[test]
-fn two_equally_near_are_both_shown() {
+fn of_two_equally_near_the_fewer_are_picked_beside_the_other() {
     let multiple = Multiple { of: 4, plus: 0 };
     let question = Question { multiple, ..metre() };
     let answer = answer(&question).unwrap();
     assert_eq!(answer.pick.cast_on, 208);
-    assert!(answer.notes.contains(&Note::Tie { cast_on: 212 }));
-    assert_eq!(answer.above.unwrap().cast_on, 212);
+    let above = answer.above.unwrap();
+    assert_eq!((above.cast_on, above.off), (212, Length::from_nm(9_523_810)));
+    assert_eq!(answer.pick.off, Length::from_nm(-9_523_810));
+    assert!(answer.as_near);
+    // 22 in 10 cm: 220 lies midway between 27 and 28 repeats of 8.
+    let multiple = Multiple { of: 8, plus: 0 };
+    let question = Question::about(METRE, Gauge::of(22, Gauge::TEN_CM));
+    let answer = super::answer(&Question { multiple, ..question }).unwrap();
+    let above = answer.above.map(|count| count.cast_on);
+    assert_eq!((answer.pick.cast_on, above, answer.as_near), (216, Some(224), true));
+    // A nanometre more, and there is one that is nearer.
+    let width = METRE.saturating_add(Length::from_nm(1));
+    let answer = super::answer(&Question {
+        multiple,
+        width,
+        ..question
+    })
+    .unwrap();
+    assert_eq!((answer.pick.cast_on, answer.as_near), (224, false));
 }
 
 #[test]
@@ -142,7 +150,7 @@ fn at_least_one_repeat() {
     };
     let round = answer(&question).unwrap();
     assert_eq!((round.pick.cast_on, round.below), (24, None));
-    assert!(round.notes.contains(&Note::OneRepeatIsWider));
+    assert!(round.pick.off > Length::ZERO);
     let flat = Question {
         knitting: Knitting::SEWN,
         ..question
@@ -172,6 +180,17 @@ fn too_many_to_cast_on_names_the_widest_that_can_be() {
     let widest = answer(&Question::about(most, gauge)).unwrap();
     assert_eq!(widest.pick.cast_on, STITCHES.most);
     assert_eq!(widest.above, None);
+    // The stitch of the join is one of them: the obvious sum casts on 100,001.
+    let knitting = Knitting::Round { extra: true };
+    let joined = |width| {
+        answer(&Question {
+            knitting,
+            ..Question::about(width, gauge)
+        })
+    };
+    assert!(joined(most).is_err());
+    let one_less = most.saturating_sub(gauge.width_of(1.0).unwrap());
+    assert_eq!(joined(one_less).unwrap().pick.cast_on, STITCHES.most);
 }
 
 #[test]
@@ -234,6 +253,15 @@ proptest! {
     }
 
     #[test]
+    fn as_near_is_as_far_off_on_the_other_side(question in any_question()) {
+        let answer = answer(&question).unwrap();
+        let ideal = question.gauge.count_over(question.width);
+        let miss = |count: Count| (f64::from(count.inside) - ideal).abs();
+        let above = answer.above.map_or(f64::INFINITY, miss);
+        prop_assert_eq!(answer.as_near, (above - miss(answer.pick)).abs() < 1e-9);
+    }
+
+    #[test]
     fn the_parts_add_up(question in any_question()) {
         let answer = answer(&question).unwrap();
         for count in [Some(answer.pick), answer.below, answer.above].into_iter().flatten() {
@@ -246,7 +274,6 @@ proptest! {
             prop_assert_eq!(count.off, count.width.saturating_sub(question.width));
             let width = question.gauge.width_of(f64::from(count.inside)).unwrap();
             prop_assert!(width.saturating_sub(count.width).to_nm().abs() <= 1);
-            prop_assert!(count.with_edges >= count.width);
         }
         prop_assert!(answer.range.least < answer.pick.width && answer.pick.width < answer.range.most);
         prop_assert!(answer.below.is_none_or(|below| below.width < answer.pick.width));
@@ -255,10 +282,17 @@ proptest! {
     #[test]
     fn markers_count_every_stitch_once(stitches in 0_u32..100_000, every in 0_u32..200) {
         let plan = MarkerPlan::of(stitches, every);
-        prop_assert_eq!(plan.tally().sum::<u32>(), stitches);
-        prop_assert!(plan.marks().all(|mark| mark < stitches));
-        prop_assert_eq!(plan.marks().count() as u32, plan.markers);
-        prop_assert_eq!(plan.tally().count().saturating_sub(1) as u32, plan.markers);
+        prop_assert_eq!(plan.groups * plan.every + plan.rest, stitches);
+        // From tap to tap: every marker, then the end, and back again.
+        let marks = plan.marks();
+        prop_assert!(marks.iter().all(|mark| *mark < stitches));
+        let mut on = 0;
+        for end in marks.iter().copied().chain((stitches > 0).then_some(stitches)) {
+            prop_assert_eq!(plan.before(end), Some(on).filter(|on| *on > 0));
+            prop_assert_eq!(plan.next(on), Some(end));
+            on = end;
+        }
+        prop_assert_eq!(plan.next(on), None);
     }
 
     #[test]
@@ -281,4 +315,12 @@ proptest! {
             let _ = answer(&Question { gauge: Gauge::of(400, SPAN.least), ..allowed });
         }
     }
+}
+
+#[test]
+fn a_tap_goes_on_from_where_the_count_is() {
+    let plan = MarkerPlan::of(47, 20);
+    // Begun with other markers.
+    assert_eq!((plan.next(25), plan.before(25)), (Some(40), Some(20)));
+    assert_eq!((plan.next(u32::MAX), plan.before(20)), (None, None));
 }

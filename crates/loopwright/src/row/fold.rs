@@ -67,23 +67,18 @@ fn shortest_period(runs: &[Run]) -> usize {
 fn by_pairs(runs: &[Run]) -> Option<Vec<Item>> {
     let (pairs, odd) = runs.as_chunks::<2>();
     let counted = count_equal(pairs);
-    [0, 1]
-        .into_iter()
-        .map(|offset| {
-            let offset = offset.min(counted.len());
-            let (before, rest) = counted.split_at(offset);
-            let (twos, last) = rest.as_chunks::<2>();
-            let mut items: Vec<Item> = before.iter().flat_map(bracket_pair).collect();
-            items.extend(
-                count_equal(twos)
-                    .iter()
-                    .flat_map(|(two, times)| bracket(two.iter().flat_map(bracket_pair).collect(), *times)),
-            );
-            items.extend(last.iter().flat_map(bracket_pair));
-            items.extend(bare(odd));
-            items
-        })
-        .min_by_key(|items| terms(items))
+    let folded = |offset: usize| {
+        let (before, rest) = counted.split_at(offset.min(counted.len()));
+        let (twos, last) = rest.as_chunks::<2>();
+        let mut items = brackets(before);
+        for (two, times) in count_equal(twos) {
+            items.append(&mut bracket(brackets(&two), times));
+        }
+        items.append(&mut brackets(last));
+        items.append(&mut bare(odd));
+        items
+    };
+    [folded(0), folded(1)].into_iter().min_by_key(|items| terms(items))
 }
 
 /// Neighbours that are equal, with how many there are.
@@ -98,8 +93,12 @@ fn count_equal<T: PartialEq + Copy>(parts: &[T]) -> Vec<(T, u32)> {
     counted
 }
 
-fn bracket_pair((pair, times): &([Run; 2], u32)) -> Vec<Item> {
-    bracket(bare(pair), *times)
+fn brackets(pairs: &[([Run; 2], u32)]) -> Vec<Item> {
+    let mut items = Vec::new();
+    for (pair, times) in pairs {
+        items.append(&mut bracket(bare(pair), *times));
+    }
+    items
 }
 
 /// A bracket, or its bare contents when it is worked once.

@@ -33,16 +33,16 @@ fn exact(runs: Vec<Run>) -> Vec<Item> {
     let search = Search::new(runs);
     // What a bracket may hold: for each place, the best text of brackets without brackets from there on.
     let inner: Vec<Vec<Step>> = (0..search.runs.len())
-        .map(|start| search.paths(start, search.longest_body(start), |_, period| Cost::runs(period)))
+        .map(|start| search.paths(start, search.longest_body(start), &|_, period| Cost::runs(period)))
         .collect();
-    let outer = search.paths(0, search.runs.len(), |start, period| inner[start][period].cost);
+    let outer = search.paths(0, search.runs.len(), &|start, period| inner[start][period].cost);
     search.unfold(0, search.runs.len(), &outer, Some(&inner))
 }
 
 /// The shortest text with brackets but none within brackets: what may stand inside a bracket.
 pub(super) fn exact_without_nesting(runs: &[Run]) -> Vec<Item> {
     let search = Search::new(runs.to_vec());
-    let paths = search.paths(0, search.runs.len(), |_, period| Cost::runs(period));
+    let paths = search.paths(0, search.runs.len(), &|_, period| Cost::runs(period));
     search.unfold(0, search.runs.len(), &paths, None)
 }
 
@@ -121,7 +121,7 @@ impl Search {
 
     /// The best texts of every stretch of up to `longest` runs that starts at `start`, where a bracket's body of `period`
     /// runs costs `body`.
-    fn paths(&self, start: usize, longest: usize, body: impl Fn(usize, usize) -> Cost) -> Vec<Step> {
+    fn paths(&self, start: usize, longest: usize, body: &dyn Fn(usize, usize) -> Cost) -> Vec<Step> {
         let nothing = Step {
             cost: Cost::NONE,
             length: 0,

@@ -8,56 +8,66 @@ use std::fmt::{Display, Formatter, Result};
 
 impl Display for Row {
     fn fmt(&self, f: &mut Formatter<'_>) -> Result {
-        write_items(&self.items, f)
+        let mut text = String::new();
+        write_items(&self.items, &mut text);
+        f.write_str(&text)
     }
-}
-
-fn write_items(items: &[Item], f: &mut Formatter<'_>) -> Result {
-    for (place, item) in items.iter().enumerate() {
-        if place > 0 {
-            f.write_str(", ")?;
-        }
-        item.fmt(f)?;
-    }
-    Ok(())
 }
 
 impl Display for Item {
     fn fmt(&self, f: &mut Formatter<'_>) -> Result {
-        match self {
-            Self::Run(run) => write_run(*run, f),
-            Self::Repeat { body, times } => {
-                f.write_str("(")?;
-                write_items(body, f)?;
-                f.write_str(") ")?;
-                write_times(*times, f)
-            }
-        }
+        f.write_str(&self.text())
     }
 }
 
 impl Display for Run {
     fn fmt(&self, f: &mut Formatter<'_>) -> Result {
-        write_run(*self, f)
+        Item::Run(*self).fmt(f)
     }
 }
 
-fn write_run(run: Run, f: &mut Formatter<'_>) -> Result {
-    f.write_str(run.stitch.abbreviation())?;
-    if run.stitch.is_plain() {
-        return write!(f, "{}", run.count);
+impl Item {
+    /// The term as it is written. A page that never calls on [`std::fmt`] need not carry it.
+    pub fn text(&self) -> String {
+        let mut text = String::new();
+        write_item(self, &mut text);
+        text
     }
-    if run.count != 1 {
-        f.write_str(" ")?;
-        write_times(run.count, f)?;
-    }
-    Ok(())
 }
 
-fn write_times(times: u32, f: &mut Formatter<'_>) -> Result {
+fn write_items(items: &[Item], text: &mut String) {
+    for (place, item) in items.iter().enumerate() {
+        if place > 0 {
+            text.push_str(", ");
+        }
+        write_item(item, text);
+    }
+}
+
+fn write_item(item: &Item, text: &mut String) {
+    match item {
+        Item::Run(run) => {
+            text.push_str(run.stitch.abbreviation());
+            if run.stitch.is_plain() {
+                text.push_str(&run.count.to_string());
+            } else if run.count != 1 {
+                text.push(' ');
+                write_times(run.count, text);
+            }
+        }
+        Item::Repeat { body, times } => {
+            text.push('(');
+            write_items(body, text);
+            text.push_str(") ");
+            write_times(*times, text);
+        }
+    }
+}
+
+fn write_times(times: u32, text: &mut String) {
     match times {
-        1 => f.write_str("once"),
-        2 => f.write_str("twice"),
-        _ => write!(f, "{times} times"),
+        1 => text.push_str("once"),
+        2 => text.push_str("twice"),
+        _ => text.push_str(&[&times.to_string(), " times"].concat()),
     }
 }

@@ -1,72 +1,46 @@
 //! What has to be there, and within its bounds, before sizes can be held against a body.
 
-use super::{Ask, BUST, EASE, GIRTH, Garment, Listed, NECK, Question, SIZES, STITCHES, UPPER_ARM, rank};
-use crate::bounds::Bounds;
+use super::{Ask, EASE, GIRTH, Garment, Listed, Question, SIZES, STITCHES, Span, Wrap};
 use crate::problem::{Kind, Problem};
-use crate::units::Length;
 
-/// What the list measures, or everything that is wrong.
-pub(super) fn check(question: &Question) -> Result<Listed, Vec<Problem>> {
+/// Everything that is wrong.
+pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
     let mut problems = Vec::new();
-    let mut length = |field, value: Option<Length>, bounds: Bounds<Length>| {
-        problems.extend(value.and_then(|value| Problem::of_length(field, value, bounds)));
+    let wrap = match question.garment {
+        Garment::Wrap(wrap) => wrap,
+        Garment::Sweater => Wrap::default(),
     };
-    length("bust", Some(question.bust), BUST);
-    length("high_bust", question.high_bust, BUST);
-    if let Garment::Wrap(wrap) = question.garment {
-        length("round", wrap.round, GIRTH);
-        length("upper_arm", wrap.upper_arm, UPPER_ARM);
-        length("neck", wrap.neck, NECK);
-        length("head", wrap.head, NECK);
+    for (field, girth) in [
+        ("bust", Some(question.bust)),
+        ("high_bust", question.high_bust),
+        ("round", wrap.round),
+        ("upper_arm", wrap.upper_arm),
+        ("neck", wrap.neck),
+        ("head", wrap.head),
+    ] {
+        problems.extend(girth.and_then(|girth| Problem::of_length(field, girth, GIRTH)));
     }
-    if question.listed == Some(Listed::Garment) {
-        let ease = match question.ask {
-            Ask::Fit(_) => None,
-            Ask::Ease(ease) => Some(ease),
-            Ask::Percent(share) => Some(rank::share_of(question.bust, share)),
-        };
-        length("ease", ease, EASE);
+    if let (Some(Listed::Garment), Ask::Ease(ease)) = (question.listed, question.ask) {
+        problems.extend(Problem::of_length("ease", ease, EASE));
     }
     for size in &question.sizes {
-        length("sizes", Some(size.girth.from), GIRTH);
-        length("sizes", Some(size.girth.to), GIRTH);
+        let (Span { from, to }, stitches) = (size.girth, size.stitches.unwrap_or(STITCHES.least));
+        let girth = Problem::of_length("sizes", from, GIRTH).or(Problem::of_length("sizes", to, GIRTH));
+        let wrong = girth.or(Problem::of_count("stitches", stitches, STITCHES));
+        if wrong.is_some() {
+            problems.extend(wrong);
+            break;
+        }
     }
-    problems.dedup();
-    problems.extend(counts(question));
-    let Some(listed) = question.listed else {
-        problems.push(Problem {
-            field: "listed",
-            kind: Kind::Missing,
-        });
-        return Err(problems);
-    };
-    if problems.is_empty() { Ok(listed) } else { Err(problems) }
-}
-
-/// What is wrong with how many sizes there are, and with their stitches.
-fn counts(question: &Question) -> Option<Problem> {
     let sizes = u32::try_from(question.sizes.len()).unwrap_or(u32::MAX);
-    if sizes == 0 {
-        return Some(Problem {
-            field: "sizes",
-            kind: Kind::Missing,
-        });
-    }
     if sizes > SIZES.most {
-        return Some(Problem {
-            field: "sizes",
-            kind: Kind::TooMany { most: SIZES.most },
-        });
+        problems.extend(Problem::of_count("sizes", sizes, SIZES));
     }
-    let mut stitches = question.sizes.iter().filter_map(|size| size.stitches);
-    let wrong = stitches.find(|stitches| !STITCHES.allow(*stitches))?;
-    let kind = if wrong < STITCHES.least {
-        Kind::TooFew { least: STITCHES.least }
-    } else {
-        Kind::TooMany { most: STITCHES.most }
-    };
-    Some(Problem {
-        field: "stitches",
-        kind,
-    })
+    for (field, missing) in [("sizes", sizes == 0), ("listed", question.listed.is_none())] {
+        if missing {
+            let kind = Kind::Missing;
+            problems.push(Problem { field, kind });
+        }
+    }
+    if problems.is_empty() { Ok(()) } else { Err(problems) }
 }

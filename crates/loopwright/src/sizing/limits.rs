@@ -4,20 +4,14 @@ use super::{PerMille, Span};
 use crate::bounds::Bounds;
 use crate::units::Length;
 
-/// How large a bust may be: from a doll to past every table.
-pub const BUST: Bounds<Length> = Bounds::new(Length::from_mm(100), Length::from_mm(3_000));
+/// How large a girth may be, of a body or a garment: from a doll's arm to past every table and wrap.
+pub const GIRTH: Bounds<Length> = Bounds::new(Length::from_mm(50), Length::from_mm(5_000));
 
-/// How large a listed girth may be; wraps are wide.
-pub const GIRTH: Bounds<Length> = Bounds::new(Length::from_mm(100), Length::from_mm(5_000));
+/// Outside this a bust is mostly typed in another unit than it was measured in. Common practice, no source.
+pub const LIKELY: Bounds<Length> = Bounds::new(Length::from_mm(400), Length::from_mm(2_000));
 
-/// How much ease may be wanted.
+/// How much ease may be wanted as a length.
 pub const EASE: Bounds<Length> = Bounds::new(Length::from_mm(-1_000), Length::from_mm(2_000));
-
-/// How large one upper arm may be.
-pub const UPPER_ARM: Bounds<Length> = Bounds::new(Length::from_mm(30), Length::from_mm(1_000));
-
-/// How large a head or a neck opening may be.
-pub const NECK: Bounds<Length> = Bounds::new(Length::from_mm(100), Length::from_mm(1_500));
 
 /// Stitches of one size.
 pub const STITCHES: Bounds<u32> = Bounds::new(1, 10_000);

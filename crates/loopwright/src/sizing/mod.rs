@@ -21,7 +21,7 @@
 //! let finished = read_sizes("97 (103, 111)", LengthUnit::Cm).unwrap();
 //! let question = Question { listed: Some(Listed::Garment), ask: Ask::Fit(Fit::Standard), ..Question::about(bust, finished) };
 //! let found = answer(&question).unwrap();
-//! assert_eq!((found.pick, found.ranked[0].ease()), (0, Some(Length::from_mm(60))));
+//! assert_eq!((found.pick, found.ranked[0].ease), (0, Some(Length::from_mm(60))));
 //!
 //! let to_fit = read_sizes("S 86-91, M 91-97, L 97-102", LengthUnit::Cm).unwrap();
 //! let question = Question { listed: Some(Listed::Body), ..Question::about(Length::from_mm(940), to_fit) };
@@ -30,21 +30,17 @@
 
 mod check;
 mod limits;
-mod note;
 mod own;
 mod rank;
 mod read;
 mod size;
-mod step;
+mod told;
 
-pub use limits::{
-    ARM_OF_BUST, BUST, CLOSE_CALL, EASE, FULL_OVER_HIGH, GIRTH, HEAD, NECK, SIZES, STITCHES, TOO_TIGHT, UPPER_ARM,
-};
-pub use note::Note;
-pub use own::Moves;
-pub use read::{Unread, Why as WhyUnread, read_sizes, with_depths, with_stitches};
-pub use size::{Place, Size, Span, place};
-pub use step::Step;
+pub use limits::{ARM_OF_BUST, CLOSE_CALL, EASE, FULL_OVER_HIGH, GIRTH, HEAD, LIKELY, SIZES, STITCHES, TOO_TIGHT};
+pub use own::{ARMHOLE, Moves};
+pub use read::{FAR_APART, Unread, WhyUnread, read_listed, read_sizes, with_stitches};
+pub use size::{Size, Span};
+pub use told::{Line, Told, Value};
 
 use crate::problem::Problem;
 use crate::tables::fit::Fit;
@@ -59,9 +55,9 @@ pub struct PerMille(pub i32);
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Question {
-    /// The body round the fullest part of the bust, within [`BUST`].
+    /// The body round the fullest part of the bust, within [`GIRTH`].
     pub bust: Length,
-    /// The body round the chest above the bust, under the arms, where measured; within [`BUST`].
+    /// The body round the chest above the bust, under the arms, where measured; within [`GIRTH`].
     pub high_bust: Option<Length>,
     /// What is knitted.
     pub garment: Garment,
@@ -113,11 +109,11 @@ pub enum Garment {
 pub struct Wrap {
     /// The girth round bust and both upper arms, arms hanging; within [`GIRTH`].
     pub round: Option<Length>,
-    /// Round one upper arm, within [`UPPER_ARM`]; used where `round` is not measured.
+    /// Round one upper arm, within [`GIRTH`]; used where `round` is not measured.
     pub upper_arm: Option<Length>,
-    /// The neck opening, stretched, where it goes over the head; within [`NECK`].
+    /// The neck opening, stretched, where it goes over the head; within [`GIRTH`].
     pub neck: Option<Length>,
-    /// Round the head, within [`NECK`].
+    /// Round the head, within [`GIRTH`].
     pub head: Option<Length>,
 }
 
@@ -169,24 +165,34 @@ pub struct Gauges {
 pub struct Answer {
     /// The size to knit, as its place in the list of the question.
     pub pick: usize,
-    /// The next best, where there is one.
-    pub runner_up: Option<usize>,
     /// Why this one.
     pub why: Why,
-    /// Every other size that is exactly as good, were it not for the cloth.
-    pub tied: Vec<usize>,
-    /// Every size, the pick first, then the runner-up, then from better to worse.
+    /// Every size: the pick, then the runner-up, then from better to worse.
     pub ranked: Vec<Ranked>,
-    /// The girth of the body that the sizes were held against: the bust, or for a wrap round bust and arms.
+    /// The girth of the body that the sizes were held against: the bust, or for a wrap round bust and arms. A list of
+    /// bodies is of busts, whatever is knitted.
     pub body: Length,
     /// The garment girth that was looked for; none where bodies are listed.
     pub target: Option<Length>,
     /// What the knitter's own gauge moves, where both gauges are known.
     pub moves: Option<Moves>,
     /// What else she should know.
-    pub notes: Vec<Note>,
+    pub notes: Vec<Line>,
     /// The sum.
-    pub steps: Vec<Step>,
+    pub steps: Vec<Line>,
+}
+
+impl Answer {
+    /// The next best size, where there is one.
+    pub fn runner_up(&self) -> Option<usize> {
+        self.ranked.get(1).map(|second| second.size)
+    }
+
+    /// The values of a note, if it is among the notes.
+    pub fn note(&self, told: Told) -> Option<&[Value]> {
+        let line = self.notes.iter().find(|line| line.told == told)?;
+        Some(&line.values)
+    }
 }
 
 /// Why a size was picked.
@@ -211,73 +217,32 @@ pub enum Why {
 pub struct Ranked {
     /// Its place in the list of the question.
     pub size: usize,
-    /// The bodies it fits, where bodies are listed; moved to where they are at the knitter's own gauge.
-    pub fits: Option<Span>,
+    /// The bodies it fits, or what the garment measures; at the knitter's own gauge where that is known.
+    pub girth: Span,
     /// What the garment measures round the bust, where known; at the knitter's own gauge where that is known.
-    pub measures: Option<Measures>,
-    /// How it feels.
-    pub feel: Feel,
+    pub garment: Option<Length>,
+    /// Whether `garment` comes from the size's stitches at her own gauge. From the listed girth by the two gauges it may
+    /// be off by what the pattern rounded to whole repeats.
+    pub from_stitches: bool,
+    /// The garment less the body, where known: the ease of a sweater, the room in a wrap.
+    pub ease: Option<Length>,
+    /// The same in thousandths of the body.
+    pub share: PerMille,
+    /// The word for the ease of a sweater.
+    pub fit: Option<Fit>,
     /// Whether it is as wanted: the body in its range, the ease in the band, nothing binding.
     pub suits: bool,
-    /// How far it is from what was looked for, never below nothing.
-    pub away: Length,
+    /// How much larger it is than what was looked for, or smaller; nothing for a range with the body in it.
+    pub off: Length,
+    /// Whether it is exactly as good as the pick, were it not for the cloth.
+    pub tied: bool,
 }
 
 impl Ranked {
-    /// The ease, where it is known and the garment is a sweater.
-    pub const fn ease(&self) -> Option<Length> {
-        match self.feel {
-            Feel::Ease { ease, .. } => Some(ease),
-            Feel::Room { .. } | Feel::Unknown => None,
-        }
+    /// How far it is from what was looked for, whichever way.
+    pub fn away(&self) -> Length {
+        self.off.max(Length::ZERO.saturating_sub(self.off))
     }
-}
-
-/// What a size of garment measures.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Measures {
-    /// As the pattern has it: listed, or its stitches at the pattern's gauge.
-    pub pattern: Option<Length>,
-    /// At the knitter's own gauge.
-    pub own: Option<Length>,
-    /// Whether `own` comes from the size's stitches, or only from the listed girth by the two gauges, which may be off
-    /// by what the pattern rounded to whole repeats.
-    pub from_stitches: bool,
-}
-
-impl Measures {
-    /// What it will be: at her own gauge where that is known.
-    pub const fn girth(&self) -> Option<Length> {
-        match self.own {
-            Some(own) => Some(own),
-            None => self.pattern,
-        }
-    }
-}
-
-/// How a size feels.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub enum Feel {
-    /// Nobody knows: bodies are listed, and the garment's measure is not known.
-    Unknown,
-    /// A sweater.
-    Ease {
-        /// Garment less bust.
-        ease: Length,
-        /// The same in thousandths of the bust.
-        share: PerMille,
-        /// The word for it.
-        fit: Fit,
-        /// Whether it is tighter than [`TOO_TIGHT`].
-        too_tight: bool,
-    },
-    /// A wrap: garment less the girth round bust and both upper arms.
-    Room {
-        /// Less than nothing: it binds.
-        room: Length,
-    },
 }
 
 /// Picks the size.
@@ -286,21 +251,18 @@ pub enum Feel {
 /// A [`Problem`] for every field that is missing or outside its bounds: `bust`, `high_bust`, `sizes`, `listed`, `ease`,
 /// `round`, `upper_arm`, `neck`, `head`, `stitches`.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
-    let listed = check::check(question)?;
-    let body = rank::Body::of(question);
-    let goal = rank::Goal::of(question, listed, &body);
-    let found = rank::find(question, &goal, &body, own::Gauged::Own);
-    let moves = own::moves(question, &found);
+    check::check(question)?;
+    let sought = rank::Sought::of(question, question.bust);
+    let (ranked, why) = sought.rank(own::gauge(question.own));
+    let moves = own::moves(question);
     Ok(Answer {
-        notes: note::notes(question, listed, &goal, &body, &found),
-        steps: step::steps(question, &goal, &body, &found),
-        pick: found.pick,
-        runner_up: found.runner_up,
-        why: found.why,
-        tied: found.tied,
-        ranked: found.ranked,
-        body: body.girth,
-        target: goal.target(),
+        notes: told::notes(&sought, &ranked),
+        steps: told::steps(&sought, &ranked),
+        pick: ranked.first().map_or(0, |best| best.size),
+        why,
+        ranked,
+        body: sought.body,
+        target: sought.target,
         moves,
     })
 }

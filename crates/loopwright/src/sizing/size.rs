@@ -5,7 +5,7 @@
 //! use loopwright::units::Length;
 //! let medium = Span::new(Length::from_inches(38), Length::from_inches(36));
 //! assert_eq!(medium.from, Length::from_inches(36));
-//! assert_eq!(medium.away(Length::from_inches(39)), Length::from_inches(1));
+//! assert_eq!(medium.off(Length::from_inches(39)), Length::from_inches(-1));
 //! ```
 
 use crate::tables::body::{Code, Row};
@@ -41,16 +41,11 @@ impl Span {
         Length::from_nm(i64::try_from(sum.div_euclid(2)).unwrap_or(i64::MAX))
     }
 
-    /// Whether a girth lies within, the ends included.
-    pub fn has(self, girth: Length) -> bool {
-        self.from <= girth && girth <= self.to
-    }
-
-    /// How far a girth lies from the nearer end; nothing when it lies within.
-    pub fn away(self, girth: Length) -> Length {
-        let under = self.from.saturating_sub(girth);
-        let over = girth.saturating_sub(self.to);
-        under.max(over).max(Length::ZERO)
+    /// How much the range is too large for a girth, or too small; nothing when it lies within.
+    pub fn off(self, girth: Length) -> Length {
+        let over = self.from.saturating_sub(girth).max(Length::ZERO);
+        let under = self.to.saturating_sub(girth).min(Length::ZERO);
+        over.saturating_add(under)
     }
 
     /// The same moved up, or down, by a length.
@@ -66,14 +61,12 @@ impl Span {
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Size {
-    /// What it is called, as typed; empty where the list has numbers only.
+    /// What it is called; where the list has numbers only, its number as typed.
     pub label: String,
     /// The number or range that is listed, of the body or of the garment.
     pub girth: Span,
     /// Stitches round the bust in this size, without those a seam takes, where known.
     pub stitches: Option<u32>,
-    /// From the neck to the lower edge, where known: of a wrap it is shown beside the girth.
-    pub depth: Option<Length>,
 }
 
 impl Size {
@@ -83,7 +76,6 @@ impl Size {
             label: label.into(),
             girth,
             stitches: None,
-            depth: None,
         }
     }
 
@@ -100,62 +92,5 @@ impl Size {
     /// and the answer says that it is a tie.
     pub fn from_code(code: &Code) -> Self {
         Self::new(code.label, Span::new(code.from, code.below))
-    }
-}
-
-/// Where a girth falls in a list of sizes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub enum Place {
-    /// In a size: the first in the list that has it, and how many have it.
-    In {
-        /// Which size of the list.
-        size: usize,
-        /// How many sizes have it.
-        of: usize,
-    },
-    /// Between two sizes, in neither.
-    Between {
-        /// The size that ends below it.
-        smaller: usize,
-        /// The size that begins above it.
-        larger: usize,
-    },
-    /// Smaller than every size.
-    Below {
-        /// The nearest size.
-        size: usize,
-    },
-    /// Larger than every size.
-    Above {
-        /// The nearest size.
-        size: usize,
-    },
-    /// There are no sizes.
-    Nowhere,
-}
-
-/// Where a girth falls among ranges, in whatever order they stand.
-pub fn place(spans: impl Iterator<Item = Span> + Clone, girth: Length) -> Place {
-    let mut having = spans.clone().enumerate().filter(|(_, span)| span.has(girth));
-    if let Some((size, _)) = having.next() {
-        return Place::In {
-            size,
-            of: 1 + having.count(),
-        };
-    }
-    let all = spans.enumerate();
-    let smaller = all
-        .clone()
-        .filter(|(_, span)| span.to < girth)
-        .max_by_key(|(_, span)| span.to);
-    let larger = all
-        .filter(|(_, span)| span.from > girth)
-        .min_by_key(|(_, span)| span.from);
-    match (smaller, larger) {
-        (Some((smaller, _)), Some((larger, _))) => Place::Between { smaller, larger },
-        (Some((size, _)), None) => Place::Above { size },
-        (None, Some((size, _))) => Place::Below { size },
-        (None, None) => Place::Nowhere,
     }
 }

@@ -53,7 +53,7 @@ fn shortest_ring(spread: &Spread, ring: &[Batch], end_on_change: bool) -> Row {
             } else {
                 halves(runs.first)
             };
-            shortest(&laid(spread, first, &runs.rest, last, |_| spread.change))
+            shortest(&laid(spread, first, &runs.rest, last, &|_| spread.change))
         })
         .min_by_key(Row::terms)
         .unwrap_or_default()
@@ -74,10 +74,7 @@ struct Cut {
 fn beginnings(ring: &[Batch], changes: u32, end_on_change: bool) -> Vec<Cut> {
     let longest = ring.iter().map(|batch| batch.run).max().unwrap_or(0);
     let may_split = |run: u32| end_on_change || run >= 2 || longest < 2 && run == longest;
-    let ring: Vec<u32> = ring
-        .iter()
-        .flat_map(|b| std::iter::repeat_n(b.run, b.times as usize))
-        .collect();
+    let ring = unrolled(ring);
     let ends_batch = |at: &usize| {
         let after = ring[(at + 1) % ring.len()];
         let before = ring[(at + ring.len() - 1) % ring.len()];
@@ -106,7 +103,7 @@ fn laid(
     first: u32,
     between: &[u32],
     last: u32,
-    change: impl Fn(usize) -> crate::row::Stitch,
+    change: &dyn Fn(usize) -> crate::row::Stitch,
 ) -> Vec<Run> {
     let plain = spread.plain_stitch();
     let mut runs = Vec::with_capacity(2 * between.len() + 3);
@@ -132,17 +129,18 @@ fn edged_ways(spread: &Spread, least: u32) -> Vec<Way> {
         .map(|(order, line)| {
             let drift = order::drift(&line);
             let between = unrolled(&line);
-            let row = shortest(&laid(spread, least, &between, least, |_| spread.change));
+            let row = shortest(&laid(spread, least, &between, least, &|_| spread.change));
             way(order, row, drift)
         })
         .collect()
 }
 
 fn unrolled(batches: &[Batch]) -> Vec<u32> {
-    batches
-        .iter()
-        .flat_map(|b| std::iter::repeat_n(b.run, b.times as usize))
-        .collect()
+    let mut runs = Vec::new();
+    for batch in batches {
+        runs.resize(runs.len() + batch.times as usize, batch.run);
+    }
+    runs
 }
 
 /// Flat, the second half the mirror of the first.
@@ -234,7 +232,7 @@ impl Mirror {
         let taken = u32::from(self.by_bar);
         let between: Vec<u32> = between.iter().map(|run| run - taken).collect();
         let changes = spread.changes as usize;
-        laid(spread, self.first - taken, &between, self.last, |place| {
+        laid(spread, self.first - taken, &between, self.last, &|place| {
             let second_half = 2 * place + 1 > changes;
             let middle = 2 * place + 1 == changes;
             leaning(spread, second_half, middle)

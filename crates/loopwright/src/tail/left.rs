@@ -1,9 +1,8 @@
 //! In the middle of casting on: "So much tail is left and 40 stitches are still to go. Will it do?"
 //!
 //! It will when it covers the stitches with the reserve, and the end to weave in. It is tight when it covers them
-//! without the reserve only. By how much is said either way, and how many stitches it would do.
+//! without the reserve only. By how much is said either way.
 
-use super::rate::Rate;
 use crate::units::Length;
 
 /// What is left.
@@ -26,16 +25,10 @@ pub struct Remaining {
     pub to_go: u32,
     /// Enough, tight or short.
     pub verdict: Verdict,
-    /// What they need with the reserve and the end.
-    pub needs: Length,
-    /// How much is over; negative is how much is lacking.
+    /// What is over when they have their reserve and the end; negative is how much is lacking.
     pub over: Length,
-    /// What they need with the end and no reserve.
-    pub needs_bare: Length,
-    /// How much is over that; negative is how much is lacking.
+    /// What is over without the reserve; negative is how much is lacking.
     pub over_bare: Length,
-    /// For how many stitches it will do, reserve and end kept. None where the stitches are not drawn from the tail.
-    pub reaches: Option<u32>,
 }
 
 /// Whether what is left will do.
@@ -51,29 +44,19 @@ pub enum Verdict {
 }
 
 impl Remaining {
-    /// At a rate, with a reserve in percent and an end; no rate where the stitches are not drawn from the tail.
-    pub(super) fn of(left: Left, rate: Option<Rate>, reserve: u32, end: Length) -> Self {
+    /// From what the stitches need with the reserve and the end, and with the end alone.
+    pub(super) fn of(left: Left, needs: Length, bare: Length) -> Self {
         let Left { tail, to_go } = left;
-        let needs = |reserve: u32| {
-            let stitches = rate.map(|rate| rate.over(to_go, reserve));
-            stitches.unwrap_or_default().saturating_add(end)
-        };
-        let (with, bare) = (needs(reserve), needs(0));
         Self {
             tail,
             to_go,
-            verdict: if tail >= with {
-                Verdict::Enough
-            } else if tail >= bare {
-                Verdict::Tight
-            } else {
-                Verdict::Short
+            verdict: match tail {
+                _ if tail >= needs => Verdict::Enough,
+                _ if tail >= bare => Verdict::Tight,
+                _ => Verdict::Short,
             },
-            needs: with,
-            over: tail.saturating_sub(with),
-            needs_bare: bare,
+            over: tail.saturating_sub(needs),
             over_bare: tail.saturating_sub(bare),
-            reaches: rate.map(|rate| rate.reach(tail.saturating_sub(end), reserve)),
         }
     }
 }

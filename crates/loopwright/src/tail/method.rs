@@ -7,13 +7,12 @@
 //! ```
 //! use loopwright::tail::{Method, Strand};
 //!
-//! let twisted = Method::TwistedGerman.row();
-//! assert_eq!(twisted.strand, Strand::Thumb { least_percent: 125, most_percent: 130 });
-//! assert_eq!(Method::Cable.row().strand, Strand::EndOnly);
+//! let twisted = Method::TwistedGerman.strand();
+//! assert_eq!(twisted, Strand::Thumb { least_percent: 125, most_percent: 130 });
+//! assert_eq!(Method::Cable.strand(), Strand::EndOnly);
 //! ```
 
 use crate::bounds::Bounds;
-use crate::tables::Certainty;
 use crate::units::{Length, LengthUnit};
 
 /// What is left where the tail is not knitted from: 15 to 20 cm. Common practice, no source.
@@ -60,35 +59,23 @@ pub enum Strand {
     Second,
 }
 
-/// One row of the table of methods.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Row {
-    /// The method.
-    pub method: Method,
-    /// What the tail has to do.
-    pub strand: Strand,
-    /// How sure that is.
-    pub certainty: Certainty,
-}
-
-/// Every method, the usual one first.
-pub const METHODS: [Row; 8] = [
-    row(Method::LongTail, thumb(100, 100)),
-    row(Method::TwistedGerman, thumb(125, 130)),
-    row(Method::Cable, Strand::EndOnly),
-    row(Method::Knitted, Strand::EndOnly),
-    row(Method::BackwardLoop, Strand::EndOnly),
-    row(Method::CrochetChain, Strand::EndOnly),
-    row(Method::Tubular, Strand::HalfInWaste),
-    row(Method::TwoStrand, Strand::Second),
+/// Every method, the usual one first, and what its tail has to do. Common practice, no source.
+pub const METHODS: [(Method, Strand); 8] = [
+    (Method::LongTail, thumb(100, 100)),
+    (Method::TwistedGerman, thumb(125, 130)),
+    (Method::Cable, Strand::EndOnly),
+    (Method::Knitted, Strand::EndOnly),
+    (Method::BackwardLoop, Strand::EndOnly),
+    (Method::CrochetChain, Strand::EndOnly),
+    (Method::Tubular, Strand::HalfInWaste),
+    (Method::TwoStrand, Strand::Second),
 ];
 
 impl Method {
-    /// What is known of it.
-    pub const fn row(self) -> &'static Row {
+    /// What its tail has to do.
+    pub const fn strand(self) -> Strand {
         // One row for each name, in the same order: a test holds them together.
-        &METHODS[self as usize]
+        METHODS[self as usize].1
     }
 }
 
@@ -96,13 +83,5 @@ const fn thumb(least_percent: u32, most_percent: u32) -> Strand {
     Strand::Thumb {
         least_percent,
         most_percent,
-    }
-}
-
-const fn row(method: Method, strand: Strand) -> Row {
-    Row {
-        method,
-        strand,
-        certainty: Certainty::Practice,
     }
 }

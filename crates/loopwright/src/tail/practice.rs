@@ -2,11 +2,9 @@
 //!
 //! Each is data. They err on the long side: a tail too long is cut off, and one too short is begun again.
 
-use super::Thickness;
 use crate::bounds::Bounds;
-use crate::spacing::Fraction;
-use crate::tables::yarn_weight::{CLASSES, Weight, class};
-use crate::units::{Gauge, Length, LengthUnit};
+use crate::tables::yarn_weight::Weight;
+use crate::units::{Length, LengthUnit};
 
 /// From the nose to the fingertips of an outstretched arm: what yarn is measured against without a tape. About 90 cm.
 /// Common practice, no source.
@@ -40,25 +38,4 @@ pub const fn per_stitch(weight: Weight) -> Length {
         Weight::Jumbo => 21,
     };
     Length::from_sixty_fourths(8 * eighths)
-}
-
-/// How thick yarn is by its wraps, in nanometres, exact: the span over the wraps.
-pub(super) fn across_nm(wraps: Gauge) -> Fraction {
-    // A gauge is held in thousandths; rounding undoes the division that made a number of it, exactly.
-    let thousandths = (wraps.count() * 1_000.0).round() as u64;
-    let span = u64::try_from(wraps.span().to_nm()).unwrap_or(0);
-    Fraction::new(span.saturating_mul(1_000), thousandths)
-}
-
-/// The class of the yarn; from wraps, the thinnest whose thick end is no thinner than the yarn.
-pub(super) fn weight(yarn: Thickness) -> Weight {
-    match yarn {
-        Thickness::Class(weight) => weight,
-        Thickness::Wraps(wraps) => {
-            let across = Length::from_nm(across_nm(wraps).to_f64().round() as i64);
-            let holds = |weight: &Weight| class(*weight).default_diameter() >= across;
-            let mut weights = CLASSES.iter().map(|class| class.weight);
-            weights.find(holds).unwrap_or(Weight::Jumbo)
-        }
-    }
 }

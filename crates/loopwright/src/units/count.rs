@@ -79,6 +79,30 @@ pub fn read(text: &str, bounds: Bounds<u32>) -> Result<Read<u32>, Unreadable> {
     })
 }
 
+/// Reads a count, and another behind a plus if there is one, as a pattern writes its multiple: `8 + 3`. No text
+/// makes it panic.
+///
+/// ```
+/// use loopwright::bounds::Bounds;
+/// use loopwright::units::count::read_plus;
+///
+/// let any = Bounds::new(0, 1_000);
+/// assert_eq!(read_plus("8+3", any, any), Ok((8, Some(3))));
+/// assert_eq!(read_plus("8", any, any), Ok((8, None)));
+/// ```
+pub fn read_plus(text: &str, first: Bounds<u32>, other: Bounds<u32>) -> Result<(u32, Option<u32>), Unreadable> {
+    // A plus in front is the sign of the one number.
+    let parts = text.split_once('+').filter(|parts| !parts.0.trim().is_empty());
+    let Some((before, behind)) = parts else {
+        return read(text, first).map(|read| (read.value, None));
+    };
+    let first = read(before, first)?.value;
+    if behind.trim().is_empty() {
+        return Err(Unreadable::Unfinished);
+    }
+    Ok((first, Some(read(behind, other)?.value)))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -171,6 +195,22 @@ mod tests {
     }
 
     #[test]
+    fn a_multiple_is_read_with_its_plus() {
+        let plus = |text| read_plus(text, STITCHES, Bounds::new(0, 1_000));
+        for text in ["8+3", " 8 + 3 ", "8 sts + 3 sts", "8 +3"] {
+            assert_eq!(plus(text), Ok((8, Some(3))), "{text}");
+        }
+        assert_eq!((plus("8"), plus("+8")), (Ok((8, None)), Ok((8, None))));
+        assert_eq!(plus("8 + 0"), Ok((8, Some(0))));
+        assert_eq!(plus("8 + "), Err(Unreadable::Unfinished));
+        assert_eq!(
+            (plus(""), plus("8 3")),
+            (Err(Unreadable::Empty), Err(Unreadable::TwoNumbers))
+        );
+        assert!(plus("8+3+1").is_err() && plus("0+3").is_err() && plus("8+1001").is_err() && plus("8 + x").is_err());
+    }
+
+    #[test]
     fn bounds_the_wrong_way_round_do_no_harm() {
         for text in ["1", "5", "9", "5.5"] {
             assert!(read(text, Bounds::new(9, 1)).is_err(), "{text}");
@@ -178,6 +218,13 @@ mod tests {
     }
 
     proptest! {
+        #[test]
+        fn no_multiple_makes_it_panic(text in "[-0-9+st ./½]{0,12}", any: String) {
+            for text in [text, any] {
+                let _ = read_plus(&text, STITCHES, STITCHES);
+            }
+        }
+
         #[test]
         fn every_count_reads_as_itself(count: u32) {
             prop_assert_eq!(read(&count.to_string(), Bounds::new(0, u32::MAX)).map(|read| read.value), Ok(count));

@@ -117,26 +117,33 @@ pub fn read<T: Measure>(text: &str, wanted: &Wanted<T>) -> Result<Read<T>, Unrea
             wanted: T::DIMENSION,
         })?,
     };
-    let per_unit = T::per_unit(measured_in);
+    let bounds = Bounds::new(wanted.bounds.least.base(), wanted.bounds.most.base());
+    let amount = |base| T::from_base(base).amount();
+    let base = within(&number, T::per_unit(measured_in), bounds, amount)?;
+    Ok(Read {
+        value: T::from_base(base),
+        unit,
+    })
+}
+
+/// The number in base units, if it can be meant in one way only and is accepted.
+fn within(number: &Number, per_unit: i64, bounds: Bounds<i64>, amount: fn(i64) -> Amount) -> Result<i64, Unreadable> {
     if let (true, Some(thousands)) = (number.doubtful, number.thousands) {
-        let held = |ratio: Ratio| T::from_base(saturated(ratio.times(per_unit))).amount();
+        let held = |ratio: Ratio| amount(saturated(ratio.times(per_unit)));
         return Err(Unreadable::Ambiguous {
             as_decimal: held(number.value),
             as_thousands: held(thousands),
         });
     }
     let base = number.value.times(per_unit);
-    let Bounds { least, most } = wanted.bounds;
-    if base < i128::from(least.base()) {
-        return Err(Unreadable::TooSmall { least: least.amount() });
+    let Bounds { least, most } = bounds;
+    if base < i128::from(least) {
+        return Err(Unreadable::TooSmall { least: amount(least) });
     }
-    if base > i128::from(most.base()) {
-        return Err(Unreadable::TooLarge { most: most.amount() });
+    if base > i128::from(most) {
+        return Err(Unreadable::TooLarge { most: amount(most) });
     }
-    Ok(Read {
-        value: T::from_base(saturated(base)),
-        unit,
-    })
+    Ok(saturated(base))
 }
 
 /// The number in the text and the unit behind it.

@@ -77,32 +77,61 @@ impl Step {
 
 /// The number alone, rounded once to the nearest step, halves away from zero. Noughts at the end are not written.
 pub fn print<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
-    let parts = u64::from(step.parts());
-    let steps = nearest(
-        i128::from(value.base()) * i128::from(parts),
-        i128::from(T::per_unit(unit)),
-    );
-    let sign = if steps < 0 { "-" } else { "" };
-    // A step is never smaller than what is counted, so that this fits.
-    let steps = u64::try_from(steps.unsigned_abs()).unwrap_or(u64::MAX);
-    let (whole, part) = (steps / parts, steps % parts);
-    match (part, step.decimals()) {
-        (0, _) => format!("{sign}{whole}"),
-        (part, Some(decimals)) => {
-            let text = format!("{:0decimals$}", part * 10_u64.pow(decimals as u32) / parts);
-            format!("{sign}{whole}.{}", text.trim_end_matches('0'))
-        }
-        (part, None) => {
-            let shared = common(part, parts);
-            let lead = if whole == 0 { String::new() } else { format!("{whole} ") };
-            format!("{sign}{lead}{}/{}", part / shared, parts / shared)
-        }
-    }
+    written(value.base(), T::per_unit(unit), step, false)
 }
 
 /// The number with its unit behind it, such as `7 1/2 in`.
 pub fn with_unit<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
-    format!("{} {}", print(value, unit, step), T::symbol(unit))
+    [&print(value, unit, step), " ", T::symbol(unit)].concat()
+}
+
+/// The number with its unit behind it, rounded up to the step: for what must not fall short, such as a tail. What is a
+/// whole number of steps stays as it is.
+///
+/// ```
+/// use loopwright::units::print::{Step, up};
+/// use loopwright::units::{Length, LengthUnit};
+///
+/// assert_eq!(up(Length::from_mm(3_130), LengthUnit::M, Step::Tenth), "3.2 m");
+/// assert_eq!(up(Length::from_mm(3_200), LengthUnit::M, Step::Tenth), "3.2 m");
+/// ```
+pub fn up<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
+    let number = written(value.base(), T::per_unit(unit), step, true);
+    [&number, " ", T::symbol(unit)].concat()
+}
+
+fn written(value: i64, per_unit: i64, step: Step, up: bool) -> String {
+    let parts = u64::from(step.parts());
+    let (mut top, mut bottom) = (i128::from(value) * i128::from(parts), i128::from(per_unit));
+    if up {
+        // Half a step further, less the least there is: the nearest step is now the next one up.
+        (top, bottom) = (2 * top + bottom - 1, 2 * bottom);
+    }
+    let steps = nearest(top, bottom);
+    let sign = if steps < 0 { "-" } else { "" };
+    // A step is never smaller than what is counted, so that this fits.
+    let steps = u64::try_from(steps.unsigned_abs()).unwrap_or(u64::MAX);
+    let (whole, part) = (steps / parts, steps % parts);
+    let mut text = [sign, &whole.to_string()].concat();
+    match (part, step.decimals()) {
+        (0, _) => {}
+        (part, Some(decimals)) => {
+            // The one in front keeps the noughts behind it in their places; a point is written for it.
+            let ten = 10_u64.pow(decimals as u32);
+            let digits = (ten + part * ten / parts).to_string();
+            text += ".";
+            text += digits.get(1..).unwrap_or_default().trim_end_matches('0');
+        }
+        (part, None) => {
+            let shared = common(part, parts);
+            text = match whole {
+                0 => sign.into(),
+                _ => text + " ",
+            };
+            text += &[&(part / shared).to_string(), "/", &(parts / shared).to_string()].concat();
+        }
+    }
+    text
 }
 
 /// The whole number nearest to a fraction, halves away from zero. The bottom is above zero.
@@ -149,10 +178,24 @@ mod tests {
     }
 
     #[test]
+    fn rounding_up_leaves_whole_steps_and_never_falls_short() {
+        let up = |mm, unit, step| up(Length::from_mm(mm), unit, step);
+        let (m, tenth) = (LengthUnit::M, Step::Tenth);
+        assert_eq!(up(4_000, m, tenth), "4 m");
+        assert_eq!(up(4_001, m, tenth), "4.1 m");
+        assert_eq!(up(0, m, tenth), "0 m");
+        assert_eq!(up(-4_199, m, tenth), "-4.1 m");
+        assert_eq!(up(-99, m, tenth), "0 m");
+        assert_eq!(up(200, LengthUnit::Inch, Step::Quarters), "8 in");
+        assert_eq!(up(3_134, LengthUnit::Yard, tenth), "3.5 yd");
+    }
+
+    #[test]
     fn the_ends_of_what_can_be_held_print() {
         for step in Step::ALL {
             for unit in LengthUnit::ALL {
                 assert!(!print(Length::MAX, unit, step).is_empty());
+                assert!(up(Length::MIN, unit, step).starts_with('-') && !up(Length::MAX, unit, step).is_empty());
                 assert!(print(Length::MIN, unit, step).starts_with('-'));
             }
         }
@@ -181,6 +224,23 @@ mod tests {
     }
 
     proptest! {
+        /// By whole steps, without the sum that is tested: the step below falls short, and this one does not.
+        #[test]
+        fn up_is_the_least_step_that_does_not_fall_short(
+            steps in -2_000_000_i64..2_000_000,
+            share in 0.0..1.0_f64,
+            unit in prop::sample::select(&LengthUnit::ALL[..]),
+            step in prop::sample::select(&Step::ALL[..]),
+        ) {
+            // Every step of a unit is a whole number of nanometres.
+            let one = unit.base() / i64::from(step.parts());
+            prop_assert_eq!(one * i64::from(step.parts()), unit.base());
+            let whole = Length::from_nm(steps * one);
+            prop_assert_eq!(up(whole, unit, step), with_unit(whole, unit, step));
+            let within = Length::from_nm(steps * one - (share * one as f64) as i64);
+            prop_assert_eq!(up(within, unit, step), with_unit(whole, unit, step));
+        }
+
         #[test]
         fn lengths_print_and_read_back(nm in held(), unit in prop::sample::select(&LengthUnit::ALL[..]), step in prop::sample::select(&Step::ALL[..])) {
             round_trips(Length::from_nm(nm), unit, step)?;

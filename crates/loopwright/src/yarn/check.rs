@@ -2,81 +2,58 @@
 //! fabric that is knitted.
 
 use super::{
-    Ask, BALL_LENGTH, BALL_MASS, BALLS, Ball, EXTRA, GAUGE, PINNED, Piece, Question, RESERVE, ROWS, Rest, SCALE,
-    SECTIONS, STATED, STITCHES, STRAND, STRANDS, SWATCH_MASS, Section, Swatch, TOTAL,
+    Ask, BALL_LENGTH, BALL_MASS, BALLS, Ball, EXTRA, GAUGE, PINNED, Piece, Question, RESERVE, ROWS, Rest, SECTIONS,
+    STATED, STITCHES, SWATCH_MASS, Section, Swatch, TOTAL,
 };
 use crate::bounds::Bounds;
 use crate::fabric::Fabric;
 use crate::problem::{Kind, Problem};
-use crate::units::parse::Unreadable;
-use crate::units::{Gauge, Length, Mass, Measure};
-
-/// A share of a hundred.
-pub(super) const PERCENT: Bounds<u32> = Bounds::new(0, 100);
+use crate::units::{Amount, Gauge, Length, Mass};
 
 /// The problems found so far.
 #[derive(Debug, Default)]
-pub(super) struct Found(Vec<Problem>);
+pub(super) struct Found(pub(super) Vec<Problem>);
 
 impl Found {
-    pub(super) fn is_empty(&self) -> bool {
-        self.0.is_empty()
-    }
-
-    fn add(&mut self, field: &'static str, kind: Kind) {
-        self.0.push(Problem { field, kind });
-    }
-
+    #[inline(never)]
     pub(super) fn count(&mut self, field: &'static str, value: u32, bounds: Bounds<u32>) {
-        if value < bounds.least {
-            self.add(field, Kind::TooFew { least: bounds.least });
-        } else if value > bounds.most {
-            self.add(field, Kind::TooMany { most: bounds.most });
-        }
+        self.0.extend(Problem::of_count(field, value, bounds));
     }
 
-    fn measure<T: Measure>(&mut self, field: &'static str, value: T, bounds: Bounds<T>) {
-        let (least, most) = (bounds.least.amount(), bounds.most.amount());
-        if value < bounds.least {
-            self.add(field, Kind::Unreadable(Unreadable::TooSmall { least }));
-        } else if value > bounds.most {
-            self.add(field, Kind::Unreadable(Unreadable::TooLarge { most }));
-        }
-    }
-
+    #[inline(never)]
     pub(super) fn length(&mut self, field: &'static str, value: Length, bounds: Bounds<Length>) {
-        self.measure(field, value, bounds);
+        self.0.extend(Problem::of_length(field, value, bounds));
     }
 
     fn mass(&mut self, field: &'static str, value: Mass, bounds: Bounds<Mass>) {
-        self.measure(field, value, bounds);
+        let (least, most) = (Amount::Mass(bounds.least), Amount::Mass(bounds.most));
+        if value < bounds.least {
+            self.0.push(Problem {
+                field,
+                kind: Kind::TooSmall { least },
+            });
+        } else if value > bounds.most {
+            self.0.push(Problem {
+                field,
+                kind: Kind::TooLarge { most },
+            });
+        }
+    }
+
+    fn ball(&mut self, ball: Ball) {
+        self.length("ball_length", ball.length, BALL_LENGTH);
+        self.mass("ball_mass", ball.mass, BALL_MASS);
     }
 
     /// A gauge against [`GAUGE`], in counts over its own span.
     pub(super) fn gauge(&mut self, field: &'static str, gauge: Gauge) {
         let over_span = |count: u32| Gauge::of(count, Gauge::TEN_CM).count_over(gauge.span());
         let (least, most) = (over_span(GAUGE.least), over_span(GAUGE.most));
-        if gauge.count() < least {
-            self.add(
-                field,
-                Kind::TooFew {
-                    least: least.ceil() as u32,
-                },
-            );
-        } else if gauge.count() > most {
-            self.add(
-                field,
-                Kind::TooMany {
-                    most: most.floor() as u32,
-                },
-            );
+        if gauge.count() < least || gauge.count() > most {
+            // Outside them by a part of one, a whole number is too.
+            let value = if gauge.count() < least { 0 } else { u32::MAX };
+            self.count(field, value, Bounds::new(least.ceil() as u32, most.floor() as u32));
         }
-    }
-}
-
-impl From<Found> for Vec<Problem> {
-    fn from(found: Found) -> Self {
-        found.0
     }
 }
 
@@ -85,51 +62,29 @@ pub(super) fn counted(length: usize) -> u32 {
     u32::try_from(length).unwrap_or(u32::MAX)
 }
 
-pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
+pub(super) fn check(question: &Question) -> Vec<Problem> {
     let mut found = Found::default();
-    check_ball(&mut found, question.ball);
+    found.ball(question.ball);
     found.count("reserve", question.reserve, RESERVE);
     match &question.ask {
         Ask::Piece(piece) => check_piece(&mut found, piece),
         Ask::Balls { balls, ball } => {
             found.count("balls", *balls, BALLS);
-            check_ball(&mut found, *ball);
+            found.ball(*ball);
         }
         Ask::Length(length) => found.length("length", *length, STATED),
     }
-    if found.is_empty() { Ok(()) } else { Err(found.into()) }
-}
-
-fn check_ball(found: &mut Found, ball: Ball) {
-    found.length("ball_length", ball.length, BALL_LENGTH);
-    found.mass("ball_mass", ball.mass, BALL_MASS);
+    found.0
 }
 
 fn check_piece(found: &mut Found, piece: &Piece) {
     found.count("sections", counted(piece.sections.len()), SECTIONS);
+    let mut halves = 0_u64;
     for section in &piece.sections {
-        found.0.extend(section.problems());
+        found.0.append(&mut section.problems());
+        halves = halves.saturating_add(section.sum().halves);
     }
-    check_swatch(found, &piece.swatch);
-    if !speaks_for(&piece.swatch, &piece.sections) {
-        found.add("swatch", Kind::NeedsSwatch);
-    }
-    let extras = &piece.extras;
-    found.length("seams", extras.seams, EXTRA);
-    found.count("strands", extras.strands, STRANDS);
-    found.length("strand", extras.strand, STRAND);
-    found.length("other", extras.other, EXTRA);
-    let total = piece
-        .sections
-        .iter()
-        .fold(0, |sum: u64, section| sum.saturating_add(section.sum().halves));
-    if found.is_empty() && total > 2 * u64::from(TOTAL.most) {
-        found.add("sections", Kind::TooMany { most: TOTAL.most });
-    }
-}
-
-fn check_swatch(found: &mut Found, swatch: &Swatch) {
-    match *swatch {
+    match piece.swatch {
         Swatch::Gauge {
             stitches, rows, rest, ..
         } => {
@@ -140,17 +95,23 @@ fn check_swatch(found: &mut Found, swatch: &Swatch) {
             }
         }
         Swatch::Weighed {
-            stitches,
-            rows,
-            mass,
-            scale,
-            ..
+            stitches, rows, mass, ..
         } => {
             found.count("swatch_stitches", stitches, STITCHES);
             found.count("swatch_rows", rows, ROWS);
             found.mass("swatch_mass", mass, SWATCH_MASS);
-            found.mass("scale", scale, SCALE);
         }
+    }
+    if !speaks_for(&piece.swatch, &piece.sections) {
+        found.0.push(Problem {
+            field: "swatch",
+            kind: Kind::NeedsSwatch,
+        });
+    }
+    found.length("seams", piece.extras.seams, EXTRA);
+    found.length("other", piece.extras.other, EXTRA);
+    if found.0.is_empty() && halves > 2 * u64::from(TOTAL.most) {
+        found.count("sections", u32::MAX, TOTAL);
     }
 }
 
@@ -165,6 +126,6 @@ fn speaks_for(swatch: &Swatch, sections: &[Section]) -> bool {
     match fabric {
         Fabric::Stockinette => true,
         Fabric::Garter | Fabric::Lace => sections.iter().all(plain),
-        Fabric::Rib | Fabric::Cable | Fabric::Stranded { .. } => false,
+        Fabric::Rib | Fabric::Cable | Fabric::Stranded => false,
     }
 }

@@ -1,41 +1,33 @@
-//! Where the yarn goes, line by line.
+//! Where the yarn goes, line by line, and from there to whole balls.
 //!
-//! All of it in whole nanometres: the bottom of a range is rounded down, the top up, what is expected to the nearest.
+//! Loops are geometry, in `f64`: whole nanometres are exact there far beyond what may be asked for. The bottom of a
+//! range is rounded down, the top up, what is expected to the nearest. From then on all is whole nanometres, so that
+//! 6 x 125 m exactly is 6 balls.
 
-use super::swatch::{nearest, relative};
-use super::{BindOff, PerStitch, Piece, Route, practice};
+use super::{Answer, Ask, Close, PerStitch, Piece, Question, StitchSum, Swatch, note, practice};
+use crate::fabric::Factor;
 use crate::tables::Certainty;
-use crate::units::Length;
+use crate::units::{Length, Mass};
 
-/// A quantity that is not known exactly.
+/// A length that is not known exactly.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Estimate<T> {
+pub struct Estimate {
     /// The bottom of the range.
-    pub least: T,
+    pub least: Length,
     /// As likely as not.
-    pub expected: T,
+    pub expected: Length,
     /// The top of the range.
-    pub most: T,
+    pub most: Length,
 }
 
-impl<T> Estimate<T> {
-    pub(super) fn each<U>(self, change: impl Fn(T) -> U) -> Estimate<U> {
-        Estimate {
-            least: change(self.least),
-            expected: change(self.expected),
-            most: change(self.most),
-        }
-    }
-}
-
-impl<T: Copy> Estimate<T> {
+impl Estimate {
     /// Known exactly.
-    pub(super) const fn exactly(value: T) -> Self {
+    pub(super) const fn exactly(length: Length) -> Self {
         Self {
-            least: value,
-            expected: value,
-            most: value,
+            least: length,
+            expected: length,
+            most: length,
         }
     }
 }
@@ -54,8 +46,6 @@ pub enum Part {
     Seams,
     /// The swatch.
     Swatch,
-    /// The fringe.
-    Fringe,
     /// Anything else that was asked for.
     Other,
     /// What the pattern asks for.
@@ -73,123 +63,173 @@ pub struct Line {
     /// What for.
     pub part: Part,
     /// How much.
-    pub length: Estimate<Length>,
+    pub length: Estimate,
     /// Where the figure comes from.
     pub certainty: Certainty,
 }
 
-/// A sum in nanometres, before it is known to fit.
-pub(super) type Wide = Estimate<i128>;
+/// A sum of nanometres in the making: the least, the usual and the most.
+#[derive(Default)]
+struct Sum([f64; 3]);
 
-/// Every line but the joins and the reserve; those of nothing are left out.
-pub(super) fn lines(piece: &Piece, per_stitch: PerStitch, swatch: Length) -> Vec<(Part, Wide, Certainty)> {
-    let spread = |wide: Wide| spread(wide, per_stitch.spread);
-    let loops = |wide: Wide| spread(wide.each(|thousandths| thousandths * i128::from(per_stitch.length.to_nm())));
-    let (knitting, certainty) = knitting(piece, per_stitch);
-    let (mut cast_on, mut bind_off) = (Wide::exactly(0), Wide::exactly(0));
-    let mut ends = (0, 0);
-    for section in &piece.sections {
-        let (on, off) = section.edges();
-        let times = |stitches: Option<u64>| {
-            if stitches > Some(0) {
-                i128::from(section.times)
-            } else {
-                0
-            }
-        };
-        ends = (ends.0 + times(on), ends.1 + times(off));
-        cast_on = add(cast_on, edge(on, practice::CAST_ON));
-        bind_off = add(
-            bind_off,
-            edge(off, practice::bind_off(section.bind_off.unwrap_or(BindOff::Plain))),
-        );
+impl Sum {
+    fn of(length: Length, factor: Factor) -> Self {
+        let mut sum = Self::default();
+        sum.add(nm(length), factor, 0.0);
+        sum
     }
-    let with_ends = |wide: Wide, ends: i128| loops(wide).each(|nm| nm + ends * i128::from(practice::END.to_nm()));
-    let typed = |length: Length| Wide::exactly(i128::from(length.to_nm()));
-    let extras = &piece.extras;
-    let seams = spread_of(practice::SEAM).each(|part| i128::from(extras.seams.to_nm()) * part / 1_000);
-    let strand = extras.strand.saturating_mul(i64::from(extras.strands));
-    let swatch = match (extras.swatch, per_stitch.route) {
-        (false, _) => Wide::exactly(0),
-        // It was weighed; there is nothing to estimate.
-        (true, Route::Weighed) => typed(swatch),
-        (true, _) => spread(typed(swatch).each(|nm| nm * 1_000)),
-    };
-    let practice = Certainty::Practice;
-    let swatch_certainty = match per_stitch.route {
-        Route::Weighed => Certainty::Computed,
-        _ => practice,
-    };
-    let mut lines = vec![
-        (Part::Knitting, knitting, certainty),
-        (Part::CastOn, with_ends(cast_on, ends.0), practice),
-        (Part::BindOff, with_ends(bind_off, ends.1), practice),
-        (Part::Seams, seams, practice),
-        (Part::Swatch, swatch, swatch_certainty),
-        (Part::Fringe, typed(strand), Certainty::Computed),
-        (Part::Other, typed(extras.other), Certainty::Computed),
-    ];
-    lines.retain(|(_, length, _)| length.most > 0);
-    lines
+
+    /// So much more, times a factor, and an end that has none.
+    #[inline(never)]
+    fn add(&mut self, amount: f64, factor: Factor, end: f64) {
+        let factors = [factor.least, factor.usual, factor.most];
+        for (sum, factor) in self.0.iter_mut().zip(factors) {
+            *sum += amount * factor + end;
+        }
+    }
+
+    /// The length, so many percent wider either way.
+    #[inline(never)]
+    fn length(&self, spread: f64) -> Estimate {
+        let [least, expected, most] = self.0;
+        let nm = |nm: f64| Length::from_nm(nm as i64);
+        Estimate {
+            least: nm((least * (1.0 - spread / 100.0)).floor()),
+            expected: nm(expected.round()),
+            most: nm((most * (1.0 + spread / 100.0)).ceil()),
+        }
+    }
 }
 
-/// The stitches of all sections, each with its fabric's factor.
-fn knitting(piece: &Piece, per_stitch: PerStitch) -> (Wide, Certainty) {
+fn nm(length: Length) -> f64 {
+    length.to_nm() as f64
+}
+
+/// One more line, unless it is of nothing.
+#[inline(never)]
+pub(super) fn push(lines: &mut Vec<Line>, part: Part, length: Estimate, certainty: Certainty) {
+    if length.most > Length::ZERO {
+        lines.push(Line {
+            part,
+            length,
+            certainty,
+        });
+    }
+}
+
+/// Every line of a piece but the joins and the reserve.
+pub(super) fn lines(piece: &Piece, per_stitch: &PerStitch) -> Vec<Line> {
+    let (each, end) = (nm(per_stitch.length), nm(practice::END));
+    let (mut knitting, mut cast_on, mut bind_off) = (Sum::default(), Sum::default(), Sum::default());
     let mut certainty = per_stitch.certainty;
-    // Thousandths of half loops.
-    let mut sum = Wide::exactly(0);
     for section in &piece.sections {
-        let factor = relative(section.fabric, &piece.swatch);
+        let factor = section.fabric.against(piece.swatch.fabric());
         if factor.certainty == Certainty::Practice {
             certainty = Certainty::Practice;
         }
-        let halves = i128::from(section.sum().halves);
-        sum = Wide {
-            least: sum.least + halves * i128::from(factor.least),
-            expected: sum.expected + halves * i128::from(factor.usual),
-            most: sum.most + halves * i128::from(factor.most),
+        knitting.add(section.sum().to_f64() * each, factor, 0.0);
+        let times = f64::from(section.times);
+        let (first, last) = section.shape.edges();
+        if section.cast_on && first > 0 {
+            cast_on.add(f64::from(first) * times * each, practice::CAST_ON, end * times);
+        }
+        if let (Some(kind), 1..) = (section.bind_off, last) {
+            bind_off.add(
+                f64::from(last) * times * each,
+                practice::BIND_OFF[kind as usize],
+                end * times,
+            );
+        }
+    }
+    let (spread, practice, extras) = (per_stitch.spread, Certainty::Practice, &piece.extras);
+    let mut lines = Vec::new();
+    push(&mut lines, Part::Knitting, knitting.length(spread), certainty);
+    push(&mut lines, Part::CastOn, cast_on.length(spread), practice);
+    push(&mut lines, Part::BindOff, bind_off.length(spread), practice);
+    let seams = Sum::of(extras.seams, practice::SEAM);
+    push(&mut lines, Part::Seams, seams.length(0.0), practice);
+    if extras.swatch {
+        let swatch = Sum::of(per_stitch.swatch, Factor::ONE);
+        // In one that was weighed there is nothing to estimate.
+        let (spread, certainty) = match piece.swatch {
+            Swatch::Gauge { .. } => (spread, practice),
+            Swatch::Weighed { .. } => (0.0, Certainty::Computed),
         };
+        push(&mut lines, Part::Swatch, swatch.length(spread), certainty);
     }
-    let length = i128::from(per_stitch.length.to_nm());
-    (
-        spread_over(sum.each(|part| part * length), per_stitch.spread, 2),
-        certainty,
-    )
+    let other = Estimate::exactly(extras.other);
+    push(&mut lines, Part::Other, other, Certainty::Computed);
+    lines
 }
 
-/// An edge of so many stitches, in thousandths of a loop.
-fn edge(stitches: Option<u64>, rule: practice::Rule) -> Wide {
-    spread_of(rule).each(|part| i128::from(stitches.unwrap_or(0)) * part)
-}
-
-fn spread_of(rule: practice::Rule) -> Wide {
-    Wide {
-        least: i128::from(rule.least),
-        expected: i128::from(rule.usual),
-        most: i128::from(rule.most),
+/// All lines together.
+pub(super) fn total(lines: &[Line]) -> Estimate {
+    let mut sum = Estimate::exactly(Length::ZERO);
+    for Line { length, .. } in lines {
+        sum.least = sum.least.saturating_add(length.least);
+        sum.expected = sum.expected.saturating_add(length.expected);
+        sum.most = sum.most.saturating_add(length.most);
     }
+    sum
 }
 
-/// From thousandths of a nanometre to nanometres, with so many ten-thousandths either way.
-fn spread(wide: Wide, spread: u32) -> Wide {
-    spread_over(wide, spread, 1)
-}
-
-/// The same from thousandths of a `parts`th of a nanometre.
-fn spread_over(wide: Wide, spread: u32, parts: i128) -> Wide {
-    let (spread, whole) = (i128::from(spread), 10_000);
-    let bottom = 1_000 * parts;
-    Wide {
-        least: wide.least * (whole - spread) / (bottom * whole),
-        expected: nearest(wide.expected, bottom),
-        most: (wide.most * (whole + spread) + bottom * whole - 1) / (bottom * whole),
-    }
-}
-
-fn add(a: Wide, b: Wide) -> Wide {
-    Wide {
-        least: a.least + b.least,
-        expected: a.expected + b.expected,
-        most: a.most + b.most,
+/// From the lines to the balls: top of the range, reserve, joins, and then the ceiling.
+pub(super) fn finish(
+    question: &Question,
+    mut lines: Vec<Line>,
+    join: Length,
+    counted: Option<(StitchSum, PerStitch)>,
+) -> Answer {
+    // In nanometres; within their bounds every product fits.
+    let (ball, join) = (question.ball.length.to_nm(), join.to_nm());
+    let range = total(&lines);
+    let top = range.most.to_nm();
+    let reserve = (top * i64::from(question.reserve) + 99) / 100;
+    // The ends at every change of ball are shorter than any ball.
+    let one = Length::from_nm(ball - join);
+    let balls_for = |nm: i64| Length::from_nm(nm - join).div_ceil(one).unwrap_or(1).max(1);
+    let balls = balls_for(top + reserve);
+    let [likely, used] = [range.expected.to_nm(), top].map(balls_for);
+    let joins = Estimate::exactly(Length::from_nm(join * (balls - 1)));
+    push(&mut lines, Part::Joins, joins, Certainty::Practice);
+    let length = total(&lines);
+    let mut unused = Estimate::exactly(Length::ZERO);
+    unused.most = Length::from_nm(reserve);
+    push(&mut lines, Part::Reserve, unused, Certainty::Practice);
+    let (need, bought) = (length.most.to_nm() + reserve, ball * balls);
+    let spare = bought - need;
+    let over = ball - spare;
+    let count = |balls: i64| u32::try_from(balls).unwrap_or(u32::MAX);
+    // Where the same ball goes in and comes out there is no sum to be close.
+    let is_same = matches!(&question.ask, Ask::Balls { ball, .. } if ball.length == question.ball.length);
+    let close = if used < balls {
+        let balls = count(balls - used);
+        Some(Close::ReserveOnly { balls })
+    } else if is_same {
+        None
+    } else if likely == balls && spare * practice::CLOSE <= ball {
+        let spare = Length::from_nm(spare);
+        Some(Close::JustUnder { spare })
+    } else if balls > 1 && over * practice::CLOSE <= ball {
+        let over = Length::from_nm(over);
+        Some(Close::JustOver { over })
+    } else {
+        None
+    };
+    let mass = nm(length.expected) / ball as f64 * question.ball.mass.to_ng() as f64;
+    let (stitches, per_stitch) = counted.unzip();
+    Answer {
+        balls: count(balls),
+        likely: count(likely),
+        length,
+        mass: Mass::from_ng(mass.round() as i64),
+        need: Length::from_nm(need),
+        bought: Length::from_nm(bought),
+        leftover: Length::from_nm(bought - length.expected.to_nm()),
+        close,
+        stitches,
+        per_stitch,
+        lines,
+        notes: note::notes(question, balls > 1),
     }
 }

@@ -16,12 +16,12 @@
 //! use loopwright::yarn::{Ask, Ball, Question, Section, Shape, Swatch, answer};
 //!
 //! // A scarf of 40 stitches, 400 rows of garter; the stockinette swatch has 21 stitches and 28 rows in 10 cm.
-//! let scarf = Section::garter(Shape::Rectangle { stitches: 40, rows: 400 });
+//! let scarf = Section::garter(Shape::rectangle(40, 400));
 //! let swatch = Swatch::stockinette(Gauge::of(21, Gauge::TEN_CM), Gauge::of(28, Gauge::TEN_CM));
 //! let scarf = answer(&Question::about(vec![scarf], swatch)).unwrap();
 //! // 16,000 loops of 1.917 cm are 307 m; with a tenth more, the edges, the swatch and the reserve it takes 4 balls.
 //! assert_eq!(scarf.stitches.unwrap().whole(), 16_000);
-//! assert_eq!((scarf.fewest, scarf.balls), (3, 4));
+//! assert_eq!(scarf.balls, 4);
 //!
 //! let seven = Ball { length: Length::of(125, LengthUnit::M), ..Ball::USUAL };
 //! let theirs = answer(&Question::from_pattern(Ask::Balls { balls: 7, ball: seven })).unwrap();
@@ -29,25 +29,22 @@
 //! assert_eq!(theirs.length.most, Length::of(875, LengthUnit::M));
 //! ```
 
-mod balls;
 mod check;
 mod line;
 mod note;
 pub mod practice;
 mod section;
 mod swatch;
-mod tally;
 
-pub use balls::Close;
 pub use line::{Estimate, Line, Part};
-pub use note::{Note, Step};
+pub use note::{Close, Note};
 pub use section::{BindOff, Level, Section, Shape, StitchSum};
-pub use swatch::{Rest, Route, Swatch};
+pub use swatch::{Found, PerStitch, Rest, Swatch};
 
 use crate::bounds::Bounds;
-use crate::problem::Problem;
+use crate::problem::{Kind, Problem};
 use crate::tables::Certainty;
-use crate::units::{Length, LengthUnit, Mass};
+use crate::units::{Amount, Length, LengthUnit, Mass};
 
 /// Stitches across a section.
 pub const STITCHES: Bounds<u32> = Bounds::new(1, 100_000);
@@ -55,22 +52,20 @@ pub const STITCHES: Bounds<u32> = Bounds::new(1, 100_000);
 pub const TAPERED: Bounds<u32> = Bounds::new(0, 100_000);
 /// Rows of a section.
 pub const ROWS: Bounds<u32> = Bounds::new(1, 100_000);
+/// Width or length of a section that is measured.
+pub const MEASURED: Bounds<Length> = Bounds::new(Length::of(1, LengthUnit::Cm), Length::of(100, LengthUnit::M));
 /// Stitches in all, over every section and every time it is worked.
 pub const TOTAL: Bounds<u32> = Bounds::new(1, 50_000_000);
 /// How many sections there may be.
 pub const SECTIONS: Bounds<u32> = Bounds::new(1, 200);
 /// How often a section is worked, such as two sleeves.
 pub const TIMES: Bounds<u32> = Bounds::new(1, 100);
-/// Width and length of a section that is measured.
-pub const SIDE: Bounds<Length> = Bounds::new(Length::from_mm(1), Length::of(100, LengthUnit::M));
 /// Stitches or rows of a gauge, over 10 cm.
 pub const GAUGE: Bounds<u32> = Bounds::new(1, 400);
 /// How far a swatch is pinned out each way, in percent.
 pub const PINNED: Bounds<u32> = Bounds::new(1, 100);
 /// What a swatch on the scale may weigh.
 pub const SWATCH_MASS: Bounds<Mass> = Bounds::new(Mass::from_grams(1), Mass::from_grams(1_000));
-/// The smallest step of the scale.
-pub const SCALE: Bounds<Mass> = Bounds::new(Mass::ZERO, Mass::from_grams(10));
 /// Yarn on one ball.
 pub const BALL_LENGTH: Bounds<Length> = Bounds::new(Length::of(1, LengthUnit::M), Length::of(20_000, LengthUnit::M));
 /// Weight of one ball.
@@ -83,11 +78,6 @@ pub const STATED: Bounds<Length> = Bounds::new(Length::of(1, LengthUnit::M), Len
 pub const RESERVE: Bounds<u32> = Bounds::new(0, 100);
 /// All the seams together, and any other yarn that is typed as a length.
 pub const EXTRA: Bounds<Length> = Bounds::new(Length::ZERO, Length::of(100_000, LengthUnit::M));
-/// Strands of a fringe.
-pub const STRANDS: Bounds<u32> = Bounds::new(0, 100_000);
-/// One strand of a fringe, as cut.
-pub const STRAND: Bounds<Length> = Bounds::new(Length::ZERO, Length::of(10, LengthUnit::M));
-
 /// What is to be knitted, and from which ball.
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -111,7 +101,7 @@ impl Question {
                 extras: Extras::USUAL,
             }),
             ball: Ball::USUAL,
-            reserve: practice::RESERVE.usual,
+            reserve: practice::RESERVE,
         }
     }
 
@@ -164,16 +154,12 @@ pub struct Extras {
     pub joins: bool,
     /// Length of all seams together, within [`EXTRA`].
     pub seams: Length,
-    /// Strands of a fringe, within [`STRANDS`].
-    pub strands: u32,
-    /// One such strand as it is cut, within [`STRAND`].
-    pub strand: Length,
-    /// Anything else, such as pompoms, within [`EXTRA`].
+    /// Anything else, such as fringe and pompoms, within [`EXTRA`].
     pub other: Length,
 }
 
 impl Extras {
-    /// A swatch and the joins, no seams and no fringe.
+    /// A swatch and the joins, and no seams.
     pub const USUAL: Self = Self {
         swatch: true,
         joins: true,
@@ -184,8 +170,6 @@ impl Extras {
         swatch: false,
         joins: false,
         seams: Length::ZERO,
-        strands: 0,
-        strand: Length::ZERO,
         other: Length::ZERO,
     };
 }
@@ -209,19 +193,17 @@ impl Ball {
 }
 
 /// How much yarn, and how many balls.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Answer {
     /// Balls to buy: for the top of the range and the reserve.
     pub balls: u32,
-    /// Balls that do if everything comes out at the bottom of the range, with no reserve.
-    pub fewest: u32,
-    /// The ball they are counted in.
-    pub ball: Ball,
+    /// Balls that hold what is expected, with the ends of their changes; never more than `balls`.
+    pub likely: u32,
     /// Yarn that is used, with every line but the reserve.
-    pub length: Estimate<Length>,
-    /// The same, as weight.
-    pub mass: Estimate<Mass>,
+    pub length: Estimate,
+    /// What is expected of it, as weight.
+    pub mass: Mass,
     /// What the balls have to hold: the top of the range, the reserve, and the ends of every change of ball.
     pub need: Length,
     /// Yarn on the balls bought.
@@ -229,32 +211,16 @@ pub struct Answer {
     /// What is left as likely as not: bought less expected, the reserve counted as left. From a pattern's balls, what is
     /// left at the least.
     pub leftover: Length,
-    /// Whether the need lies close to a whole number of balls.
+    /// What there is to say of the last ball.
     pub close: Option<Close>,
     /// Stitches in all, when they were counted.
     pub stitches: Option<StitchSum>,
     /// Yarn in one stitch of the swatch's fabric, when it was reckoned with.
     pub per_stitch: Option<PerStitch>,
-    /// Where the yarn goes. The expected lengths add up to `length.expected`, the greatest ones to `need`.
+    /// Where the yarn goes. The expected lengths add up to `length.expected`, the greatest ones to `need`: the sum.
     pub lines: Vec<Line>,
     /// What else she should know.
     pub notes: Vec<Note>,
-    /// The sum.
-    pub steps: Vec<Step>,
-}
-
-/// Yarn in one stitch, and how it was found.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct PerStitch {
-    /// The loop.
-    pub length: Length,
-    /// How it was found.
-    pub route: Route,
-    /// How sure the number is that the route rests on.
-    pub certainty: Certainty,
-    /// How far it may be off either way, in ten-thousandths; a tenth at the least.
-    pub spread: u32,
 }
 
 /// Works out the yarn.
@@ -263,12 +229,42 @@ pub struct PerStitch {
 /// A [`Problem`] with the field that is wrong; [`Section::problems`] tells which section it is. A rib or cable gauge, or
 /// rib, cable or colour work with no stockinette gauge, is [`crate::problem::Kind::NeedsSwatch`] on `swatch`.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
-    check::check(question)?;
-    match &question.ask {
-        Ask::Piece(piece) => tally::piece(question, piece),
-        Ask::Balls { balls, ball } => Ok(tally::from_balls(question, *balls, *ball)),
-        Ask::Length(length) => Ok(tally::from_length(question, *length)),
+    let problems = check::check(question);
+    if !problems.is_empty() {
+        return Err(problems);
     }
+    let (mut lines, mut join, mut counted) = (Vec::new(), Length::ZERO, None);
+    let mut stated = |length| line::push(&mut lines, Part::Pattern, length, Certainty::Computed);
+    match &question.ask {
+        Ask::Piece(piece) => {
+            let per_stitch = swatch::measure(&piece.swatch, question.ball);
+            lines = line::lines(piece, &per_stitch);
+            if per_stitch.length == Length::ZERO || line::total(&lines).most > STATED.most {
+                let most = Amount::Length(STATED.most);
+                return Err(vec![Problem {
+                    field: "sections",
+                    kind: Kind::TooLarge { most },
+                }]);
+            }
+            if piece.extras.joins {
+                join = practice::JOIN;
+            }
+            let mut halves = 0;
+            for section in &piece.sections {
+                halves += section.sum().halves;
+            }
+            counted = Some((StitchSum { halves }, per_stitch));
+        }
+        Ask::Balls { balls, ball } => {
+            // They may be anything above one ball fewer, and are bought from the top.
+            let mut range = Estimate::exactly(ball.length.saturating_mul(i64::from(*balls)));
+            let metre = Length::of(1, LengthUnit::M);
+            range.least = range.most.saturating_sub(ball.length).saturating_add(metre);
+            stated(range);
+        }
+        Ask::Length(length) => stated(Estimate::exactly(*length)),
+    }
+    Ok(line::finish(question, lines, join, counted))
 }
 
 #[cfg(test)]

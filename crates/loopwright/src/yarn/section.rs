@@ -3,7 +3,7 @@
 //! Sums are exact and in halves: 31 to 46 stitches over 25 rows is 962 1/2, and is kept so. Where the rows are known one
 //! by one ([`Shape::Rows`]) they are summed one by one; a trapezoid is only the middle of what a schedule may come to.
 
-use super::{ROWS, SIDE, STITCHES, TAPERED, TIMES, check};
+use super::{MEASURED, ROWS, STITCHES, TAPERED, TIMES, check};
 use crate::fabric::Fabric;
 use crate::problem::Problem;
 use crate::units::{Gauge, Length};
@@ -50,16 +50,9 @@ impl Section {
     pub fn problems(&self) -> Vec<Problem> {
         let mut found = check::Found::default();
         found.count("times", self.times, TIMES);
-        if let Fabric::Stranded { percent } = self.fabric {
-            found.count("percent", percent, check::PERCENT);
-        }
         match &self.shape {
-            Shape::Rectangle { stitches, rows } => {
-                found.count("stitches", *stitches, STITCHES);
-                found.count("rows", *rows, ROWS);
-            }
-            Shape::Trapezoid { from, to, rows } => {
-                found.count("from", *from, TAPERED);
+            Shape::Trapezoid { stitches, to, rows } => {
+                found.count("stitches", *stitches, TAPERED);
                 found.count("to", *to, TAPERED);
                 found.count("rows", *rows, ROWS);
             }
@@ -70,43 +63,55 @@ impl Section {
                     found.count("rows", level.rows, ROWS);
                 }
             }
-            Shape::Stitches(_) => {}
-            Shape::Area {
+            Shape::Measured {
                 width,
                 length,
                 stitches,
                 rows,
             } => {
-                found.length("width", *width, SIDE);
-                found.length("length", *length, SIDE);
-                found.gauge("stitches", *stitches);
-                found.gauge("rows", *rows);
+                found.length("width", *width, MEASURED);
+                found.length("length", *length, MEASURED);
+                found.gauge("swatch_stitches", *stitches);
+                found.gauge("swatch_rows", *rows);
             }
+            Shape::Stitches(_) => {}
         }
-        if found.is_empty() && self.once().halves == 0 {
-            found.count("stitches", 0, STITCHES);
+        if found.0.is_empty() && self.once().halves == 0 {
+            let is_measured = matches!(self.shape, Shape::Measured { .. });
+            found.count(if is_measured { "width" } else { "stitches" }, 0, STITCHES);
         }
-        found.into()
+        found.0
     }
 
     /// Stitches of the section worked once.
     pub fn once(&self) -> StitchSum {
-        self.shape.sum()
+        let halves = match &self.shape {
+            Shape::Trapezoid { stitches, to, rows } => {
+                (u64::from(*stitches) + u64::from(*to)).saturating_mul(u64::from(*rows))
+            }
+            Shape::Rows(levels) => {
+                let mut sum = 0_u64;
+                for level in levels {
+                    let halves = (2 * u64::from(level.stitches)).saturating_mul(u64::from(level.rows));
+                    sum = sum.saturating_add(halves);
+                }
+                sum
+            }
+            // Rounded once, to the half.
+            Shape::Measured { .. } => {
+                let (across, rows) = self.shape.across_and_rows();
+                (2.0 * across * rows).round() as u64
+            }
+            Shape::Stitches(sum) => sum.halves,
+        };
+        StitchSum { halves }
     }
 
     /// Stitches of the section every time it is worked.
     pub fn sum(&self) -> StitchSum {
-        self.once().times(self.times)
-    }
-
-    /// Stitches cast on, and bound off, all times together; nothing where the shape does not tell.
-    pub(super) fn edges(&self) -> (Option<u64>, Option<u64>) {
-        let (first, last) = self.shape.edges();
-        let all = |edge: Option<u32>| edge.map(|stitches| u64::from(stitches) * u64::from(self.times));
-        (
-            all(first).filter(|_| self.cast_on),
-            all(last).filter(|_| self.bind_off.is_some()),
-        )
+        StitchSum {
+            halves: self.once().halves.saturating_mul(u64::from(self.times)),
+        }
     }
 }
 
@@ -114,17 +119,10 @@ impl Section {
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Shape {
-    /// As wide everywhere.
-    Rectangle {
-        /// Stitches across, within [`STITCHES`].
-        stitches: u32,
-        /// Rows, within [`ROWS`].
-        rows: u32,
-    },
-    /// Evenly wider or narrower from one end to the other.
+    /// As wide everywhere, or evenly wider or narrower from one end to the other.
     Trapezoid {
         /// Stitches at the beginning, within [`TAPERED`].
-        from: u32,
+        stitches: u32,
         /// Stitches at the end, within [`TAPERED`].
         to: u32,
         /// Rows, within [`ROWS`].
@@ -132,55 +130,57 @@ pub enum Shape {
     },
     /// Row by row, as a shaping schedule has them.
     Rows(Vec<Level>),
-    /// So many stitches.
-    Stitches(StitchSum),
-    /// Measured with a tape, for a quick estimate. The gauge is that of *this section's* fabric.
-    Area {
-        /// How wide, within [`SIDE`].
+    /// As wide everywhere, and measured instead of counted.
+    Measured {
+        /// Its width, within [`MEASURED`].
         width: Length,
-        /// How long, within [`SIDE`].
+        /// Its length, within [`MEASURED`].
         length: Length,
-        /// Its stitches.
+        /// The stitch gauge of its own fabric: garter has other rows than stockinette.
         stitches: Gauge,
-        /// Its rows.
+        /// The row gauge of its own fabric.
         rows: Gauge,
     },
+    /// So many stitches.
+    Stitches(StitchSum),
 }
 
 impl Shape {
-    fn sum(&self) -> StitchSum {
-        let rectangle = |stitches: u32, rows: u32| (2 * u64::from(stitches)).saturating_mul(u64::from(rows));
-        let halves = match self {
-            Self::Rectangle { stitches, rows } => rectangle(*stitches, *rows),
-            Self::Trapezoid { from, to, rows } => (u64::from(*from) + u64::from(*to)).saturating_mul(u64::from(*rows)),
-            Self::Rows(levels) => levels.iter().fold(0, |sum: u64, level| {
-                sum.saturating_add(rectangle(level.stitches, level.rows))
-            }),
-            Self::Stitches(sum) => sum.halves,
-            Self::Area {
+    /// As wide everywhere.
+    pub const fn rectangle(stitches: u32, rows: u32) -> Self {
+        Self::Trapezoid {
+            stitches,
+            to: stitches,
+            rows,
+        }
+    }
+
+    /// Of a measured piece its stitches across and its rows, parts and all; nothing of the others.
+    pub fn across_and_rows(&self) -> (f64, f64) {
+        match self {
+            Self::Measured {
                 width,
                 length,
                 stitches,
                 rows,
-            } => (2.0 * stitches.count_over(*width) * rows.count_over(*length)).round() as u64,
-        };
-        StitchSum { halves }
+            } => (stitches.count_over(*width), rows.count_over(*length)),
+            _ => (0.0, 0.0),
+        }
     }
 
-    /// Stitches of the first and of the last row.
-    fn edges(&self) -> (Option<u32>, Option<u32>) {
+    /// Stitches of the first and of the last row; none where the shape does not tell.
+    pub(super) fn edges(&self) -> (u32, u32) {
         match self {
-            Self::Rectangle { stitches, .. } => (Some(*stitches), Some(*stitches)),
-            Self::Trapezoid { from, to, .. } => (Some(*from), Some(*to)),
+            Self::Trapezoid { stitches, to, .. } => (*stitches, *to),
             Self::Rows(levels) => {
-                let stitches = |level: &Level| level.stitches;
-                (levels.first().map(stitches), levels.last().map(stitches))
+                let stitches = |level: Option<&Level>| level.map_or(0, |level| level.stitches);
+                (stitches(levels.first()), stitches(levels.last()))
             }
-            Self::Stitches(_) => (None, None),
-            Self::Area { width, stitches, .. } => {
-                let across = Some(stitches.count_over(*width).ceil() as u32);
+            Self::Measured { .. } => {
+                let across = self.across_and_rows().0.round() as u32;
                 (across, across)
             }
+            Self::Stitches(_) => (0, 0),
         }
     }
 }
@@ -228,14 +228,13 @@ impl StitchSum {
         self.halves / 2
     }
 
+    /// In stitches, halves and all.
+    pub fn to_f64(self) -> f64 {
+        self.halves as f64 / 2.0
+    }
+
     /// Whether there is half a stitch beside them.
     pub const fn has_half(self) -> bool {
         self.halves % 2 == 1
-    }
-
-    const fn times(self, times: u32) -> Self {
-        Self {
-            halves: self.halves.saturating_mul(times as u64),
-        }
     }
 }

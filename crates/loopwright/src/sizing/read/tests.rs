@@ -37,11 +37,16 @@ fn a_to_fit_list_in_every_way_of_writing() {
         "• S = 86—91 • M = 91—97 • L = 97—102",
         "S (M, L): 86-91 (91-97, 97-102) cm",
         "S (86-91) M (91-97) L (97-102)",
-        "86-91 S, 91-97 M, 97-102 L",
-        "S/M/L 86-91/91-97/97-102",
         "S - 86-91, M - 91-97, L - 97-102",
         "Sizes: S, M, L\nTo fit chest 86-91, 91-97, 97-102",
         "Sweater: S 91-86, M 91-97, L 97-102",
+        "86-91 S, 91-97 M, 97-102 L",
+        "S–86–91, M–91–97, L–97–102",
+        "S/M/L 86-91/91-97/97-102",
+        "S M L\n86-91 91-97 97-102",
+        "S 86-91 M 91-97 L 97-102",
+        "S 86-91, M 91-97 and L 97-102",
+        "S 86-91 cm / 34-36 in, M 91-97 cm / 36-38 in, L 97-102 cm / 38-40 in",
     ] {
         let found = read(text, LengthUnit::Cm);
         let girths: Vec<_> = found.iter().map(|(_, a, b)| (*a, *b)).collect();
@@ -59,15 +64,19 @@ fn a_finished_list_in_every_way_of_writing() {
         "97cm (103cm, 111cm)",
         "97, 103, 111",
         "97,103,111",
-        "97/103/111",
-        "97-103-111",
         "97 (103) (111)",
         "97 [103, 111]",
+        "97 {103, 111}",
+        "97/103/111",
+        "97 / 103 / 111 cm",
+        "97 103 111",
+        "97, 103 and 111",
+        "97,\n103,\n111",
+        "97 (103, 111) cm / 38¼ (40½, 43¾) in",
+        "38¼ (40½, 43¾) in / 97 (103, 111) cm",
         "Finished bust: 97 (103, 111) cm",
         "Pullover: 97 (103, 111)",
         "970 (1030, 1110) mm",
-        "97 (103, 111) cm / 38 (40½, 43¾) in",
-        "97 cm (38 in), 103 cm (40 1/2 in), 111 cm (43 3/4 in)",
         "1 (2, 3): 97 (103, 111)",
     ] {
         let girths: Vec<_> = read(text, LengthUnit::Cm).iter().map(|(_, a, b)| (*a, *b)).collect();
@@ -89,6 +98,10 @@ fn inches_with_fractions_and_quotes() {
         "34 (36.5, 38,75; 40.5) in",
         "34 in (36 1⁄2 in, 38¾ in, 40½ in)",
         "34 (36½, 38¾, 40½)''",
+        "34 36 1/2 38 3/4 40 1/2",
+        "34/36½/38¾/40½",
+        "S 34\" M 36½\" L 38¾\" XL 40½\"",
+        "86.4 (92.7, 98.4, 102.9) cm / 34 (36½, 38¾, 40½) in",
     ] {
         let unit = LengthUnit::Inch;
         let girths: Vec<_> = read_sizes(text, unit).unwrap().into_iter().map(|s| s.girth).collect();
@@ -107,23 +120,22 @@ fn labels_of_every_kind() {
         "1X 112-117, 2X 122-127, 3XL 132",
         &[("1X", 1120, 1170), ("2X", 1220, 1270), ("3XL", 1320, 1320)],
     );
-    same("1 X 112-117", &[("1 X", 1120, 1170)]);
     same(
         "X-Small 71, Extra Large 110",
         &[("X-Small", 710, 710), ("Extra Large", 1100, 1100)],
     );
     same(
-        "2 years 53, 4 yrs 58,5; 6-8 years: 64-67",
+        "2 years: 53, 4 yrs: 58,5; 6-8 years: 64-67",
         &[("2 years", 530, 530), ("4 yrs", 585, 585), ("6-8 years", 640, 670)],
     );
     same("2T 53 (4T 58)", &[("2T", 530, 530), ("4T", 580, 580)]);
     same("size 10: 92, size 12: 97", &[("10", 920, 920), ("12", 970, 970)]);
     same("10: 92, 12: 97", &[("10", 920, 920), ("12", 970, 970)]);
     same("M 97", &[("M", 970, 970)]);
-    same("91-97 M", &[("M", 910, 970)]);
-    same("One size fits 86-112", &[("One size", 860, 1120)]);
+    same("One size fits 86-112", &[("86-112", 860, 1120)]);
+    same("S/ 86", &[("S", 860, 860)]);
     same("1X/2X 112-122", &[("1X/2X", 1120, 1220)]);
-    same("S 86, 91, L 97", &[("S", 860, 860), ("", 910, 910), ("L", 970, 970)]);
+    same("97 (103½) cm", &[("97", 970, 970), ("103½", 1035, 1035)]);
 }
 
 // Read as girths, the names would make a list of twice as many sizes, none of them with a name.
@@ -144,8 +156,79 @@ fn names_that_could_be_girths_are_names_before_a_colon() {
         "8 (10, 12): 81 (86, 91)",
         &[("8", 810, 810), ("10", 860, 860), ("12", 910, 910)],
     );
-    // Without as many on either side of it a colon says nothing of the kind.
-    same("92 (97): 102", &[("", 920, 920), ("", 970, 970), ("", 1020, 1020)]);
+}
+
+#[test]
+fn of_two_rows_the_first_are_names() {
+    let wanted = [("6", 800, 800), ("8", 840, 840), ("10", 880, 880), ("12", 920, 920)];
+    for text in [
+        "6 (8, 10, 12)\n80 (84, 88, 92)",
+        "Size 6 8 10 12\nBust 80 84 88 92",
+        "Bust 80 84 88 92\nSize 6 8 10 12",
+        "6/8/10/12\n80/84/88/92 cm",
+        "Pattern size: 6 (8, 10, 12)\nFinished bust: 80 (84, 88, 92) cm / 31½ (33, 34¾, 36¼) in",
+    ] {
+        same(text, &wanted);
+    }
+    for text in [
+        "XS/S/M/L 82/90/98/106",
+        "XS/S/M/L\n82/90/98/106",
+        "XS S M L\n82 90 98 106",
+    ] {
+        same(
+            text,
+            &[("XS", 820, 820), ("S", 900, 900), ("M", 980, 980), ("L", 1060, 1060)],
+        );
+    }
+    // A row that ends with a comma goes on, and rows of a size each are no lists.
+    assert_eq!(read("86, 91, 97,\n102, 107, 112", LengthUnit::Cm).len(), 6);
+    assert_eq!(read("S 86, M 91\nL 97, XL 102", LengthUnit::Cm).len(), 4);
+    assert_eq!(read("86\n91", LengthUnit::Cm).len(), 2);
+}
+
+#[test]
+fn bodies_and_garments_in_one_text_are_never_pooled() {
+    for text in [
+        "To fit bust: 86 (91, 97)\nFinished bust: 97 (103, 111)",
+        "Finished: 97 (103, 111)\nTo fit: 86 (91, 97)",
+        "Bust 86 91 97\nActual 97 103 111",
+        "To fit 86 (91, 97); finished 97 (103, 111)",
+        "S: to fit 86, finished 97; M: to fit 91, finished 103; L: to fit 97, finished 111",
+        "Sizes 8 10 12\nTo fit bust 86 91 97\nFinished bust 97 103 111",
+    ] {
+        let girths = |listed| {
+            let sizes = read_listed(text, LengthUnit::Cm, Some(listed));
+            let sizes = sizes.unwrap_or_else(|unread| panic!("{text}: {unread:?}"));
+            sizes.into_iter().map(|size| size.girth.from).collect::<Vec<_>>()
+        };
+        assert_eq!(girths(Listed::Body), [cm(860), cm(910), cm(970)], "{text}");
+        assert_eq!(girths(Listed::Garment), [cm(970), cm(1030), cm(1110)], "{text}");
+        assert_eq!(
+            read_sizes(text, LengthUnit::Cm).unwrap_err().why,
+            WhyUnread::TwoLists,
+            "{text}"
+        );
+    }
+    for text in ["Bust 86 91 97\nHip 90 95 101", "8 10 12\n86 91 97\n97 103 111"] {
+        assert_eq!(
+            read_sizes(text, LengthUnit::Cm).unwrap_err().why,
+            WhyUnread::TwoLists,
+            "{text}"
+        );
+    }
+}
+
+#[test]
+fn names_are_not_taken_for_girths() {
+    for text in ["8, 81, 10, 86", "6 8 10 80 84 88"] {
+        assert_eq!(
+            read_sizes(text, LengthUnit::Cm).unwrap_err().why,
+            WhyUnread::FarApart,
+            "{text}"
+        );
+    }
+    // With names it may be a pattern for the whole family.
+    assert_eq!(read("0-6 mo: 43, 4XL: 157", LengthUnit::Cm).len(), 2);
 }
 
 #[test]
@@ -166,82 +249,65 @@ fn a_comma_parts_sizes_or_decimals_as_it_makes_sense() {
 #[test]
 fn what_cannot_be_read_is_pointed_at() {
     let unread = |text: &str| {
-        let unread = read_sizes(text, LengthUnit::Cm).unwrap_err();
-        unread
-            .iter()
-            .map(|u| (text[u.start..u.end].to_owned(), u.why))
-            .collect::<Vec<_>>()
+        let Unread { piece, why } = read_sizes(text, LengthUnit::Cm).unwrap_err();
+        (piece, why)
     };
-    let whys = |text: &str| unread(text).into_iter().map(|(piece, _)| piece).collect::<Vec<_>>();
-    assert_eq!(unread(""), [(String::new(), Why::Nothing)]);
-    assert_eq!(unread("to fit bust"), [("to fit bust".to_owned(), Why::Nothing)]);
-    assert_eq!(unread("S 86-91, M ?"), [("?".to_owned(), Why::Stray)]);
-    assert_eq!(unread("S 86-, M 91"), [("-".to_owned(), Why::HalfARange)]);
-    assert_eq!(unread("S 86, M, L 97"), [("M".to_owned(), Why::NoNumber)]);
-    assert_eq!(
-        unread("S, M, L"),
-        ["S", "M", "L"].map(|label| (label.to_owned(), Why::NoNumber))
-    );
-    assert_eq!(whys("S 3, M 86, L 9000"), ["3", "9000"]);
-    assert!(matches!(
-        unread("S 86, M 97 g")[0],
-        (_, Why::Number(Unreadable::WrongKind { .. }))
-    ));
-    assert!(matches!(
-        unread("97 sts, 103")[0],
-        (_, Why::Number(Unreadable::WrongKind { .. }))
-    ));
-    assert_eq!(unread("86 cm (91 cm), 40 in (44 in)")[0].1, Why::TwoLists);
-    let many = "97 ".repeat(101);
-    assert_eq!(unread(&many)[0].1, Why::TooMany { most: 100 });
+    let number = |text: &str| match unread(text) {
+        (piece, WhyUnread::Number(why)) => (piece, why),
+        other => panic!("{other:?}"),
+    };
+    let not_as_many = |numbers, sizes| WhyUnread::NotAsMany { numbers, sizes };
+    assert_eq!(number("").1, Unreadable::Empty);
+    assert_eq!(number("to fit bust").1, Unreadable::Empty);
+    assert_eq!(number("S 86-, M 91"), ("86-".to_owned(), Unreadable::Empty));
+    assert_eq!(number("86-91-97"), ("86-91-97".to_owned(), Unreadable::TwoNumbers));
+    assert_eq!(number("S 86-91 or so").1, Unreadable::UnknownUnit);
+    assert_eq!(number("82-90-98-106").1, Unreadable::TwoNumbers);
+    assert_eq!(number("S 3, M 86, L 9000").0, "3");
+    assert!(matches!(number("S 86, M 97 g").1, Unreadable::WrongKind { .. }));
+    assert_eq!(unread("S 86-91, M ?").1, not_as_many(1, 2));
+    assert_eq!(unread("S 86, M, L 97").1, not_as_many(2, 3));
+    assert_eq!(unread("S, M, L").1, not_as_many(0, 3));
+    assert_eq!(unread("S 86, 91, L 97").1, not_as_many(3, 2));
+    for two in ["86 cm (91 cm), 40 in (44 in)", "97 (103) cm / 38 in", "97 cm (103 in)"] {
+        assert_eq!(unread(two).1, WhyUnread::TwoUnits, "{two}");
+    }
 }
 
 #[test]
-fn stitches_and_depths_are_given_in_order() {
+fn stitches_are_given_in_order() {
     let sizes = read_sizes("97 (103, 111)", LengthUnit::Cm).unwrap();
     for text in [
         "204 (216, 234)",
         "204, 216, 234",
         "Cast on 204 (216, 234) sts",
-        "S 204/M 216/L 234",
+        "S 204; M 216; L 234",
     ] {
         let with = with_stitches(sizes.clone(), text).unwrap();
         let stitches: Vec<_> = with.iter().map(|size| size.stitches).collect();
         assert_eq!(stitches, [Some(204), Some(216), Some(234)], "{text}");
     }
     let unread = with_stitches(sizes.clone(), "204 (216)").unwrap_err();
-    assert_eq!(unread[0].why, Why::NotAsMany { numbers: 2, sizes: 3 });
-    let unread = with_stitches(sizes.clone(), "204 (21½, x3)").unwrap_err();
-    assert_eq!((unread[0].start, unread[0].end), (5, 9));
+    assert_eq!(unread.why, WhyUnread::NotAsMany { numbers: 2, sizes: 3 });
+    let unread = with_stitches(sizes.clone(), "204 (21½, 234)").unwrap_err();
+    assert_eq!(unread.piece, "21½");
     assert_eq!(with_stitches(sizes.clone(), " ").unwrap(), sizes);
-    let deep = with_depths(sizes.clone(), "60 (62½, 65)", LengthUnit::Cm).unwrap();
-    assert_eq!(deep[1].depth, Some(cm(625)));
-    assert!(with_depths(sizes.clone(), "60", LengthUnit::Cm).is_err());
-    assert_eq!(with_depths(sizes.clone(), "", LengthUnit::Cm).unwrap(), sizes);
 }
 
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(2000))]
     #[test]
-    fn no_text_panics_and_every_place_is_in_it(text in "\\PC{0,40}|[SMLX0-9/,.()½\"' :-]{0,40}|([SML0-9]{1,3}|cm|in|to|[ ,(\\-\u{2013}]){0,20}") {
+    fn no_text_panics_and_every_girth_is_in_its_bounds(text in "\\PC{0,40}|[SMLX0-9/,.()½\"' :-]{0,40}|([SML0-9]{1,3}|cm|in|to|fit|finished|size|and|½|/|:|\n|[ ,(\\-\u{2013}]){0,20}") {
         for unit in [LengthUnit::Cm, LengthUnit::Inch] {
-            let check = |unread: Vec<Unread>| {
-                assert!(!unread.is_empty());
-                for piece in unread {
-                    assert!(text.get(piece.start..piece.end).is_some(), "{piece:?} of {text:?}");
+            if let Ok(sizes) = read_sizes(&text, unit) {
+                assert!(!sizes.is_empty());
+                for size in sizes {
+                    assert!(!size.label.is_empty() && size.girth.from <= size.girth.to);
+                    assert!(GIRTH.allow(size.girth.from) && GIRTH.allow(size.girth.to));
                 }
-            };
-            match read_sizes(&text, unit) {
-                Ok(sizes) => {
-                    assert!(!sizes.is_empty());
-                    assert!(sizes.iter().all(|s| GIRTH.allow(s.girth.from) && s.girth.from <= s.girth.to && GIRTH.allow(s.girth.to)));
-                }
-                Err(unread) => check(unread),
             }
-            for sizes in [Vec::new(), vec![Size::new("", Span::one(cm(900)))]] {
-                if let Err(unread) = with_stitches(sizes.clone(), &text) { check(unread); }
-                if let Err(unread) = with_depths(sizes, &text, unit) { check(unread); }
-            }
+            let sizes = vec![Size::new("", Span::one(cm(900)))];
+            let _ = with_stitches(sizes, &text);
         }
     }
 
@@ -261,11 +327,16 @@ proptest! {
         let text = format!("{}{}", text.join("; "), if tail { format!(" {}", unit.symbol()) } else { String::new() });
         let sizes = read_sizes(&text, unit);
         prop_assume!(spans.iter().all(|(from, _)| GIRTH.allow(length(*from))));
+        if sizes.as_ref().is_err_and(|unread| unread.why == WhyUnread::FarApart) {
+            let (least, most) = (spans.iter().map(|(from, _)| *from).min(), spans.iter().map(|(from, more)| from + more).max());
+            prop_assert!(!labelled && length(most.unwrap_or(0)) > length(least.unwrap_or(0)).saturating_mul(FAR_APART));
+            return Ok(());
+        }
         let sizes = sizes.unwrap_or_else(|unread| panic!("{text}: {unread:?}"));
         prop_assert_eq!(sizes.len(), spans.len(), "{}", text);
         for (at, (size, (from, more))) in sizes.iter().zip(&spans).enumerate() {
             prop_assert_eq!(size.girth, Span::new(length(*from), length(from + more)), "{}", text);
-            prop_assert_eq!(&size.label, if labelled { labels[at] } else { "" });
+            prop_assert!(!labelled || size.label == labels[at], "{}", text);
         }
     }
 }

@@ -1,0 +1,301 @@
+//! A size list as it is typed or copied from a pattern: `S 86-91, M 91-97`, `S (M, L): 34 (36½, 38)"`, `97 (103, 111) cm`.
+//!
+//! Brackets, lines, semicolons, commas, slashes and `and` part the sizes, and spaces where each number is plain. What
+//! stands before the number of a size, or before its colon, is its name; names may also stand by themselves, as many as
+//! there are numbers. Of two rows of as many numbers the first are names (`8 10 12` above `81 86 91`). A list without
+//! names goes by its numbers. Words that only say what the list is (`to fit bust`) are passed over, but for telling the
+//! bodies from the garments where both are listed. A unit counts for the whole list; of the same girths in two units
+//! those in the wanted one are taken. What cannot be read comes back; nothing is guessed silently.
+//!
+//! ```
+//! use loopwright::sizing::{Span, read_sizes};
+//! use loopwright::units::{Length, LengthUnit};
+//!
+//! let sizes = read_sizes("To fit bust: S 32-34, M 36-38, 1X 44-46 in", LengthUnit::Cm).unwrap();
+//! assert_eq!(sizes[2].label, "1X");
+//! assert_eq!(sizes[2].girth, Span::new(Length::from_inches(44), Length::from_inches(46)));
+//! assert_eq!(read_sizes("S 86-", LengthUnit::Cm).unwrap_err().piece, "86-");
+//! ```
+
+use super::{GIRTH, Listed, STITCHES, Size, Span};
+use crate::units::parse::{Unreadable, Wanted, read};
+use crate::units::{Length, LengthUnit, count};
+use pieces::{Piece, Pieces, Role, is_dash};
+
+mod pieces;
+
+/// A piece of a list that could not be read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Unread {
+    /// The piece as it stands in the text.
+    pub piece: String,
+    /// What is wrong with it.
+    pub why: WhyUnread,
+}
+
+/// What is wrong with a piece of a list.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub enum WhyUnread {
+    /// A number that cannot be one of these.
+    Number(Unreadable),
+    /// Centimetres and inches that are not the same girths.
+    TwoUnits,
+    /// More than one list.
+    TwoLists,
+    /// No names, and the largest number is more than [`FAR_APART`] times the smallest: some of them are no girths.
+    FarApart,
+    /// Not as many numbers as there are sizes.
+    NotAsMany {
+        /// How many there are.
+        numbers: usize,
+        /// How many sizes there are.
+        sizes: usize,
+    },
+}
+
+/// Numbers without names that are further apart than so many times are not all girths. Common practice, no source.
+pub const FAR_APART: i64 = 3;
+
+/// Reads a list of sizes; `unit` is meant where the text names none. No text makes it panic.
+///
+/// # Errors
+/// The first piece that could not be read, or what is wrong with the whole.
+pub fn read_sizes(text: &str, unit: LengthUnit) -> Result<Vec<Size>, Unread> {
+    read_listed(text, unit, None)
+}
+
+/// The same; of a text that lists both bodies and garments those are read that are meant.
+///
+/// # Errors
+/// The first piece that could not be read, or what is wrong with the whole.
+pub fn read_listed(text: &str, unit: LengthUnit, listed: Option<Listed>) -> Result<Vec<Size>, Unread> {
+    let mut pieces = Pieces::of(text);
+    let written = pieces.unit.unwrap_or(unit);
+    if let Some(why) = pieces.settle(unit, listed) {
+        return Err(unread(text, why));
+    }
+    let Pieces { names, numbers, .. } = &pieces;
+    let mut called: Vec<&str> = Vec::new();
+    let headed = numbers.iter().filter(|number| number.role == Role::Name);
+    for piece in headed.chain(names.iter().filter(|name| name.role == Role::Name)) {
+        called.push(&piece.text);
+    }
+    let (mut sizes, mut least, mut most) = (Vec::new(), Length::MAX, Length::ZERO);
+    let girths = numbers.iter().filter(|number| number.role == Role::Girth);
+    let count = girths.clone().count();
+    // `XS/S/M 82/90/98`: one word for all names.
+    if let &[name] = called.as_slice() {
+        let mut words = Vec::new();
+        for word in name.split(if name.contains('/') { '/' } else { ' ' }) {
+            words.extend(Some(word).filter(|word| !word.is_empty()));
+        }
+        if words.len() == count && !name.chars().any(char::is_lowercase) {
+            called = words;
+        }
+    }
+    // A single name before several numbers is a heading.
+    if called.len() != count && (count == 0 || called.len() > 1) {
+        return Err(not_as_many(text, count, called.len()));
+    }
+    for (place, number) in girths.enumerate() {
+        let girth = match span(number, written) {
+            Ok(girth) => girth,
+            Err(why) => return Err(unread(&number.text, WhyUnread::Number(why))),
+        };
+        (least, most) = (least.min(girth.from), most.max(girth.to));
+        let label = if called.len() == count { called.get(place) } else { None };
+        sizes.push(Size::new(*label.unwrap_or(&number.text.as_str()), girth));
+    }
+    if sizes.is_empty() {
+        return Err(unread(text, WhyUnread::Number(Unreadable::Empty)));
+    }
+    if called.len() != count && most > least.saturating_mul(FAR_APART) {
+        return Err(unread(text, WhyUnread::FarApart));
+    }
+    Ok(sizes)
+}
+
+/// Gives every size its stitches from a list in the same order: `204 (216, 234)`. An empty list takes them away.
+///
+/// # Errors
+/// The first piece that is no count, or that there are not as many as sizes.
+pub fn with_stitches(mut sizes: Vec<Size>, text: &str) -> Result<Vec<Size>, Unread> {
+    let numbers = Pieces::of(text).numbers;
+    if !numbers.is_empty() && numbers.len() != sizes.len() || numbers.is_empty() && !text.trim().is_empty() {
+        return Err(not_as_many(text, numbers.len(), sizes.len()));
+    }
+    for (place, size) in sizes.iter_mut().enumerate() {
+        size.stitches = None;
+        if let Some(Piece { text, .. }) = numbers.get(place) {
+            match count::read(text, STITCHES) {
+                Ok(read) => size.stitches = Some(read.value),
+                Err(why) => return Err(unread(text, WhyUnread::Number(why))),
+            }
+        }
+    }
+    Ok(sizes)
+}
+
+fn unread(piece: &str, why: WhyUnread) -> Unread {
+    let piece = piece.to_owned();
+    Unread { piece, why }
+}
+
+fn not_as_many(text: &str, numbers: usize, sizes: usize) -> Unread {
+    unread(text, WhyUnread::NotAsMany { numbers, sizes })
+}
+
+impl Pieces {
+    /// Gives each piece its part in the one list that is meant, or says why there is none.
+    fn settle(&mut self, unit: LengthUnit, listed: Option<Listed>) -> Option<WhyUnread> {
+        self.of_kind(listed)
+            .or_else(|| self.in_unit(unit))
+            .or_else(|| self.in_rows())
+    }
+
+    /// Leaves out bodies, or garments, where both are listed.
+    fn of_kind(&mut self, listed: Option<Listed>) -> Option<WhyUnread> {
+        let has = |kind| self.numbers.iter().any(|number| number.kind == Some(kind));
+        if !(has(Listed::Body) && has(Listed::Garment)) {
+            return None;
+        }
+        if listed.is_none() {
+            return Some(WhyUnread::TwoLists);
+        }
+        let other = |piece: &Piece| piece.kind.is_some() && piece.kind != listed;
+        let mut left = self.names.len();
+        for number in &mut self.numbers {
+            if other(number) {
+                number.role = Role::None;
+            } else {
+                left = left.saturating_sub(1);
+            }
+        }
+        // The names stand either before both or in each.
+        for name in &mut self.names {
+            if left > 0 && other(name) {
+                name.role = Role::None;
+            }
+        }
+        None
+    }
+
+    /// Leaves out those in another unit than is wanted, or else than the first, where the same girths are in two.
+    fn in_unit(&mut self, unit: LengthUnit) -> Option<WhyUnread> {
+        let (mut wanted, mut two) = (self.unit?, false);
+        for number in self.measured() {
+            two |= number.unit != self.unit;
+            if number.unit == Some(unit) {
+                wanted = unit;
+            }
+        }
+        if !two {
+            return None;
+        }
+        if !self.has_twins(wanted) {
+            return Some(WhyUnread::TwoUnits);
+        }
+        for number in &mut self.numbers {
+            if number.unit.is_some_and(|unit| unit != wanted) {
+                number.role = Role::None;
+            }
+        }
+        None
+    }
+
+    /// Whether every number in this unit has one in another that is the same girth.
+    fn has_twins(&self, wanted: LengthUnit) -> bool {
+        let mut twins = self.measured().filter(|number| number.unit != Some(wanted));
+        for number in self.measured() {
+            if number.unit == Some(wanted) && !twins.next().is_some_and(|twin| is_same(number, twin)) {
+                return false;
+            }
+        }
+        twins.next().is_none()
+    }
+
+    /// The numbers that are not left out and have a unit.
+    fn measured(&self) -> impl Iterator<Item = &Piece> {
+        let is_measured = |number: &&Piece| number.unit.is_some() && number.role == Role::Girth;
+        self.numbers.iter().filter(is_measured)
+    }
+
+    /// Finds numbers that are names: the first of two rows of as many, or what stands before a colon.
+    fn in_rows(&mut self) -> Option<WhyUnread> {
+        // Rows of numbers without names of their own, how many numbers each has, and which of them can be names.
+        let (mut lists, mut many, mut alike, mut headed) = (0, 0, true, None);
+        let (mut girths, mut before, mut named) = (0, 0, 0);
+        let mut names = self.names.iter().filter(|name| name.role == Role::Name).peekable();
+        let mut numbers = self
+            .numbers
+            .iter()
+            .filter(|number| number.role == Role::Girth)
+            .peekable();
+        while let Some(&&Piece { row, kind, .. }) = numbers.peek() {
+            let (mut count, mut own) = (0, 0);
+            while let Some(number) = numbers.next_if(|number| number.row == row) {
+                count += 1;
+                before += usize::from(number.before_colon);
+            }
+            while let Some(name) = names.next_if(|name| name.row <= row) {
+                own += usize::from(name.row == row);
+                named += 1;
+            }
+            girths += count;
+            if count < 2 || own >= count {
+                continue;
+            }
+            if self.sizes == Some(row) || lists == 0 && own == 0 && kind.is_none() {
+                headed = Some(row);
+            }
+            alike &= lists == 0 || count == many;
+            (lists, many) = (lists + 1, count);
+        }
+        named += names.count();
+        let colon = before > 0 && named + before == girths - before;
+        let rows = lists > 1 && alike;
+        if rows && (lists > 2 || headed.is_none()) {
+            return Some(WhyUnread::TwoLists);
+        }
+        for number in &mut self.numbers {
+            let name = if rows {
+                headed == Some(number.row)
+            } else {
+                colon && number.before_colon
+            };
+            if name && number.role == Role::Girth {
+                number.role = Role::Name;
+            }
+        }
+        for name in &mut self.names {
+            if rows {
+                name.role = Role::None;
+            }
+        }
+        None
+    }
+}
+
+/// Whether two numbers are the same girth, each rounded in its unit.
+fn is_same(one: &Piece, other: &Piece) -> bool {
+    let middle = |piece| span(piece, LengthUnit::Cm).map_or(0, |span| span.middle().to_nm());
+    let (one, other) = (middle(one), middle(other));
+    one > 0 && (one - other).abs() <= one / 20
+}
+
+/// A girth or a range of girths.
+fn span(Piece { text, unit, .. }: &Piece, written: LengthUnit) -> Result<Span, Unreadable> {
+    let unit = unit.unwrap_or(written);
+    let wanted = Wanted { bounds: GIRTH, unit };
+    let one = |text: &str| read(text, &wanted).map(|read| read.value);
+    match (one(text), text.split_once(is_dash)) {
+        (Ok(girth), _) => Ok(Span::one(girth)),
+        (Err(_), Some((from, to))) => Ok(Span::new(one(from)?, one(to)?)),
+        (Err(why), None) => Err(why),
+    }
+}
+
+#[cfg(test)]
+mod tests;

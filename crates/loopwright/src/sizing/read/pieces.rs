@@ -1,0 +1,297 @@
+//! A list taken apart into names and numbers, each as typed, with what the words about it say.
+
+use crate::sizing::Listed;
+use crate::units::parse::{Unreadable, Wanted, read};
+use crate::units::{Length, LengthUnit, Unit};
+
+/// Words that say what the list is, and name no size.
+const PASSED_OVER: [&str; 13] = [
+    "to", "fit", "fits", "bust", "chest", "finished", "actual", "size", "sizes", "one", "-", "–", "—",
+];
+
+/// Numbers on both sides of a slash that are as large as this are two sizes and no fraction.
+const NO_FRACTION: u32 = 17;
+
+/// What a piece is for.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub enum Role {
+    /// It is what a size is called.
+    Name,
+    /// It is the number of a size.
+    Girth,
+    /// It is left out.
+    None,
+}
+
+/// A name or a number.
+pub struct Piece {
+    /// As typed.
+    pub text: String,
+    /// What it is for.
+    pub role: Role,
+    /// Its unit, where that is written behind it or behind its list.
+    pub unit: Option<LengthUnit>,
+    /// What the words before it say that it measures.
+    pub kind: Option<Listed>,
+    /// Its row.
+    pub row: usize,
+    /// Whether it is a number before the first colon.
+    pub before_colon: bool,
+}
+
+/// The names and the numbers of a list.
+#[derive(Default)]
+pub struct Pieces {
+    /// What stands before the numbers, or by itself.
+    pub names: Vec<Piece>,
+    /// The numbers.
+    pub numbers: Vec<Piece>,
+    /// The first unit that is written.
+    pub unit: Option<LengthUnit>,
+    /// The row that is said to be sizes.
+    pub sizes: Option<usize>,
+    row: usize,
+    kind: Option<Listed>,
+    /// Whether a word for the kind came after the last number.
+    said: bool,
+    colon: bool,
+    /// From where on numbers wait for their unit.
+    unmeasured: usize,
+    /// Of the size that is being read what stands before its colon, its name, its number with its unit, and the words
+    /// behind that.
+    head: String,
+    name: String,
+    number: String,
+    own: Option<LengthUnit>,
+    tail: String,
+}
+
+impl Pieces {
+    /// Takes a text apart.
+    pub fn of(text: &str) -> Self {
+        let mut pieces = Self::default();
+        let (mut word, mut last) = (String::new(), ' ');
+        for (at, mark) in text.char_indices() {
+            let parts = match mark {
+                '(' | ')' | '[' | ']' | '{' | '}' | ';' | '\n' | '|' | '•' => true,
+                ',' => !decimal(&word, &text[at + 1..]),
+                _ => false,
+            };
+            let colon = matches!(mark, ':' | '=');
+            if !(parts || colon || mark.is_whitespace()) {
+                word.push(mark);
+                last = mark;
+                continue;
+            }
+            pieces.word(&word);
+            word.clear();
+            if parts {
+                pieces.part();
+            } else if colon {
+                pieces.colon();
+            }
+            // A row that ends with a comma goes on.
+            if mark == '\n' && last != ',' {
+                pieces.row += 1;
+                pieces.unmeasured = pieces.numbers.len();
+            }
+            if !mark.is_whitespace() {
+                last = mark;
+            }
+        }
+        pieces.word(&word);
+        pieces.part();
+        pieces
+    }
+
+    /// What looked like a number is a name: `10: 92`.
+    fn colon(&mut self) {
+        self.head = std::mem::take(&mut self.name);
+        for part in [&mut self.number, &mut self.tail] {
+            join(&mut self.head, part);
+            part.clear();
+        }
+        self.own = None;
+        self.unmeasured = self.numbers.len();
+        if !self.colon {
+            for number in &mut self.numbers {
+                number.before_colon = true;
+            }
+        }
+        self.colon = true;
+    }
+
+    fn word(&mut self, word: &str) {
+        let is = |other: &str| other.eq_ignore_ascii_case(word);
+        if is("/") || is("and") {
+            return self.part();
+        }
+        if is_slashed(word) {
+            for (place, piece) in word.split('/').enumerate() {
+                if place > 0 {
+                    self.part();
+                }
+                self.word(piece);
+            }
+            return;
+        }
+        let number = is_number(word);
+        let parted = word.split_once(is_dash).filter(|_| !number && self.number.is_empty());
+        if let Some((name, behind)) = parted.filter(|(name, behind)| !name.is_empty() && is_number(behind)) {
+            self.word(name);
+            return self.word(behind);
+        }
+        let unit = unit_of(unit_name(word));
+        if number {
+            let goes_on = self.number.is_empty()
+                || self.number.chars().next_back().is_some_and(is_dash)
+                || word.chars().any(|mark| matches!(mark, '/' | '\u{2044}' | '\u{2215}'))
+                || !word.as_bytes().first().is_some_and(u8::is_ascii_digit)
+                // Thousands.
+                || self.number.len() == 1 && word.len() == 3;
+            if !(goes_on && self.tail.is_empty()) {
+                let name = std::mem::take(&mut self.tail);
+                self.part();
+                self.name = name;
+            }
+            join(&mut self.number, word);
+            self.measure(unit);
+        } else if !self.number.is_empty()
+            && self.tail.is_empty()
+            && (unit.is_some() || is("to") || word.chars().next().is_some_and(is_dash))
+        {
+            join(&mut self.number, if is("to") { "-" } else { word });
+            self.measure(unit);
+        } else if let Some(Unit::Length(_)) = unit {
+            self.measure(unit);
+        } else if PASSED_OVER.iter().any(|passed| is(passed)) {
+            self.says(&is);
+        } else if self.number.is_empty() {
+            join(&mut self.name, word);
+        } else {
+            join(&mut self.tail, word);
+        }
+    }
+
+    /// What a word says about the numbers behind it.
+    fn says(&mut self, is: &dyn Fn(&str) -> bool) {
+        let said = if is("finished") || is("actual") {
+            Some(Listed::Garment)
+        } else if is("fit") || is("fits") || (is("bust") || is("chest")) && !self.said {
+            Some(Listed::Body)
+        } else if (is("size") || is("sizes")) && !self.said {
+            self.sizes = Some(self.row);
+            None
+        } else {
+            return;
+        };
+        if !self.number.is_empty() {
+            self.part();
+        }
+        self.said = said.is_some();
+        self.kind = said;
+    }
+
+    /// A unit stands behind the number that is being read, and behind those before it that have none.
+    fn measure(&mut self, unit: Option<Unit>) {
+        let Some(Unit::Length(unit @ (LengthUnit::Mm | LengthUnit::Cm | LengthUnit::Inch))) = unit else {
+            return;
+        };
+        self.unit = self.unit.or(Some(unit));
+        self.own = Some(unit).filter(|_| !self.number.is_empty());
+        for number in self.numbers.iter_mut().skip(self.unmeasured) {
+            number.unit = number.unit.or(Some(unit));
+        }
+        self.unmeasured = self.numbers.len();
+    }
+
+    /// The end of a size.
+    fn part(&mut self) {
+        let head = std::mem::take(&mut self.head);
+        if self.name.is_empty() {
+            self.name = head;
+        }
+        let behind = if self.name.is_empty() {
+            &mut self.name
+        } else {
+            &mut self.number
+        };
+        join(behind, &std::mem::take(&mut self.tail));
+        self.said &= self.number.is_empty();
+        let own = self.own.take();
+        for (text, list, role, unit) in [
+            (&mut self.name, &mut self.names, Role::Name, None),
+            (&mut self.number, &mut self.numbers, Role::Girth, own),
+        ] {
+            if !text.is_empty() {
+                list.push(Piece {
+                    text: std::mem::take(text),
+                    role,
+                    unit,
+                    kind: self.kind,
+                    row: self.row,
+                    before_colon: false,
+                });
+            }
+        }
+    }
+}
+
+fn join(words: &mut String, word: &str) {
+    let space = !words.is_empty() && !word.is_empty();
+    words.push_str(if space { " " } else { "" });
+    words.push_str(word);
+}
+
+/// Whether a comma between these has decimals behind it: `96,5` has; `97,103` and `86,91` are two sizes, the second a
+/// little larger.
+fn decimal(before: &str, behind: &str) -> bool {
+    let digits = behind.bytes().take_while(u8::is_ascii_digit).count();
+    let worth = |digits: &str| digits.parse().unwrap_or(0_u32);
+    let (whole, part) = (worth(before), worth(&behind[..digits]));
+    matches!(digits, 1 | 2) && (part <= whole || part * 3 > whole.saturating_mul(4))
+}
+
+/// Whether a word is several numbers with slashes between them, and no fraction.
+fn is_slashed(word: &str) -> bool {
+    let (mut count, mut large) = (0, true);
+    for piece in word.split('/') {
+        if !is_number(piece) {
+            return false;
+        }
+        let mut worth = 0_u32;
+        for digit in piece.chars().map_while(|mark| mark.to_digit(10)) {
+            worth = worth.saturating_mul(10).saturating_add(digit);
+        }
+        large &= worth >= NO_FRACTION;
+        count += 1;
+    }
+    count > 2 || count == 2 && large
+}
+
+/// Whether a word is a number, perhaps with its unit.
+fn is_number(word: &str) -> bool {
+    let digit = |mark: char| mark.is_ascii_digit() || matches!(mark, '¼'..='¾' | '⅛'..='⅞');
+    let behind = unit_name(word);
+    word.starts_with(digit) && (behind.is_empty() || matches!(unit_of(behind), Some(Unit::Length(_))))
+}
+
+/// What of a word may be the name of a unit.
+fn unit_name(word: &str) -> &str {
+    word.trim_start_matches(|mark: char| !(mark.is_alphabetic() || matches!(mark, '"' | '”' | '″' | '\'')))
+}
+
+/// The unit of this name. A lone `m` is a size.
+fn unit_of(name: &str) -> Option<Unit> {
+    let unit = match read(&["1 ", name].concat(), &Wanted::<Length>::any(LengthUnit::Cm)) {
+        Ok(read) => read.unit?,
+        Err(Unreadable::WrongKind { written, .. }) => written,
+        Err(_) => return None,
+    };
+    Some(unit).filter(|unit| *unit != Unit::Length(LengthUnit::M))
+}
+
+/// Whether a mark stands between the ends of a range.
+pub fn is_dash(mark: char) -> bool {
+    matches!(mark, '-' | '\u{2010}'..='\u{2015}' | '\u{2212}')
+}
