@@ -39,7 +39,7 @@ pub enum BackupError {
 /// Hands the knitter a file with everything on the desk.
 pub fn save_copy(desk: &Desk) -> Result<(), BackupError> {
     let text = json::sheets_object(&desk.newest())
-        .and_then(|sheets| json::object([("loopwright", VERSION.into()), ("sheets", sheets)]))
+        .and_then(|sheets| json::object(&[("loopwright", VERSION.into()), ("sheets", sheets)]))
         .and_then(|copy| json::text(&copy, 2))
         .ok_or(BackupError::NotMade)?;
     download(&text).map_err(|_| BackupError::NotMade)

@@ -1,7 +1,7 @@
 //! What to type instead, beside the field: a sentence, and the nearest numbers that would be right as buttons.
 
 use super::Sheet;
-use super::plain::{button, el, element, text};
+use super::plain::{button, el, element, says, text};
 use crate::words::{intl, page};
 use loopwright::problem::{Kind, Problem};
 use loopwright::units::parse::Unreadable;
@@ -26,6 +26,20 @@ pub fn advice(problems: &[Problem], field: &str, sentence: &dyn Fn(&Problem) -> 
         sentence: sentence(problem).into(),
         nearest: problem.kind.nearest(),
     })
+}
+
+/// Where the answer will be; or, when something that was typed is wrong, where to look.
+pub fn waiting(problems: &[Problem], folded: &[&str], words: &'static str) -> Html {
+    let mut said = words;
+    for problem in problems {
+        match problem.kind {
+            Kind::Unreadable(Unreadable::Empty) => {}
+            _ if folded.contains(&problem.field) => return says("p", "quiet", page::UNDER_MORE),
+            Kind::Missing => {}
+            _ => said = page::MEND,
+        }
+    }
+    says("p", "quiet", said)
 }
 
 /// The id of the advice below a field.

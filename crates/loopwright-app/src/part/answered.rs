@@ -19,10 +19,11 @@ pub fn tool_page(sheet: &Sheet, question: Html, answers: Html) -> Html {
     };
     let header = vec![says("h1", "", tool.title.name), says("p", "", tool.title.asks)];
     let stay = |event: SubmitEvent| event.prevent_default();
+    let form = html! { <form class="question" onsubmit={stay}>{ question }</form> };
+    // A question that stays in sight stays within this, and never lies over what comes below.
     let page = vec![
         el("header", "", header),
-        html! { <form class="question" onsubmit={stay}>{ question }</form> },
-        el("div", "answers", vec![answers]),
+        el("div", "sides", vec![form, el("div", "answers", vec![answers])]),
         doings(sheet),
     ];
     el("article", "tool", page)
@@ -54,22 +55,23 @@ pub fn row(row: &Row) -> Html {
     let mut terms = Vec::new();
     for (place, item) in row.items.iter().enumerate() {
         let comma = if place + 1 < row.items.len() { "," } else { "" };
-        terms.push(tells("span", "", [&item.to_string(), comma].concat()));
+        terms.push(tells("span", "", item.text() + comma));
         terms.push(text(" ".into()));
     }
     el("p", "row", terms)
 }
 
+/// What is good to know.
+pub fn good_to_know(notes: Vec<String>) -> Html {
+    if notes.is_empty() {
+        return Html::default();
+    }
+    let said = vec![says("h3", "", page::NOTES), items("ul", notes)];
+    el("section", "notes", said)
+}
+
 /// What is good to know, and what the abbreviations of a row mean.
 pub fn notes(notes: Vec<String>, row: &Row) -> Html {
-    let good_to_know = match notes.is_empty() {
-        true => Html::default(),
-        false => el(
-            "section",
-            "notes",
-            vec![says("h3", "", page::NOTES), items("ul", notes)],
-        ),
-    };
     let mut seen: Vec<Stitch> = Vec::new();
     let mut meanings = Vec::new();
     for run in row.runs().take(LOOKED_AT) {
@@ -80,7 +82,7 @@ pub fn notes(notes: Vec<String>, row: &Row) -> Html {
         }
     }
     list(vec![
-        good_to_know,
+        good_to_know(notes),
         folded("meanings", page::MEANINGS, vec![el("dl", "", meanings)]),
     ])
 }

@@ -59,3 +59,13 @@ pub(super) fn input(
             aria-invalid={wrong.then_some("true")} aria-describedby={described} />
     }
 }
+
+/// A field for a number that may be less than nothing: a numeric keypad has no sign.
+pub fn signed(sheet: &Sheet, field: &'static str, label: &str, advice: Option<Advice>) -> Html {
+    let (value, wrong) = (sheet.text(field, ""), advice.is_some());
+    list(vec![
+        Label::Shown(label).draw(&sheet.element(field)),
+        input(sheet, field, value, "text", sheet.typing(field, None), wrong),
+        advised(sheet, field, advice),
+    ])
+}

@@ -4,17 +4,26 @@
 
 mod advice;
 mod answered;
+mod belonging;
 mod doings;
 mod field;
+mod gauge;
+mod known;
+mod listed;
 mod measure;
 pub mod plain;
+mod reading;
 mod select;
 mod sheet;
 
-pub use advice::{Advice, advice};
-pub use answered::{answered, more, notes, row, tool_page, working};
+pub use advice::{Advice, advice, waiting};
+pub use answered::{answered, good_to_know, more, notes, row, tool_page, working};
 pub use doings::said;
-pub use field::{Label, field};
-pub use measure::TAPE;
+pub use field::{Label, field, signed};
+pub use gauge::{gauge, read_gauge, read_gauge_if_any};
+pub use known::{keep, known};
+pub use listed::{counts_field, lengths_field, list_unit};
+pub use measure::{NEEDLE, Scale, TAPE, WEIGHT, YARN};
+pub use reading::{Reading, Row, Say, rows};
 pub use select::{Choice, select};
 pub use sheet::Sheet;

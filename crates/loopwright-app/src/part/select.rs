@@ -37,13 +37,24 @@ impl Choice {
 
 /// A choice of one among few. It stands on `start` before anything is chosen, or on the first.
 pub fn select(sheet: &Sheet, field: &'static str, label: Label, choices: Vec<Choice>, start: &str) -> Html {
+    chooser(sheet, field, sheet.element(field), label, choices, start)
+}
+
+/// The same, for a field that can be chosen at several places of a page, each with an id of its own.
+pub(super) fn chooser(
+    sheet: &Sheet,
+    field: &'static str,
+    id: String,
+    label: Label,
+    choices: Vec<Choice>,
+    start: &str,
+) -> Html {
     let chosen = sheet.text(field, start);
     let place = |key: &str| choices.iter().position(|choice| choice.key == key);
     let chosen = place(&chosen).or_else(|| place(start)).unwrap_or(0);
     let option = |(place, Choice { key, label }): (usize, Choice)| {
         html! { <option key={key} value={key} selected={place == chosen}>{ label }</option> }
     };
-    let id = sheet.element(field);
     let label = label.draw(&id);
     let options: Vec<Html> = choices.into_iter().enumerate().map(option).collect();
     list(vec![

@@ -132,8 +132,7 @@ pub fn compact(log: Vec<Line>) -> Vec<Line> {
         .filter(|(place, line)| match line {
             Line::Foreign(_) => true,
             Line::Known(entry) => {
-                let last = seen.text(&entry.sheet, &entry.field).is_none();
-                seen.apply(&Entry::new(&entry.sheet, &entry.field, Some(Typed::plain(""))));
+                let last = is_first_sight(&mut seen, entry);
                 let may_drop = first_foreign.is_none_or(|foreign| *place < foreign);
                 last && (entry.typed.is_some() || !may_drop)
             }

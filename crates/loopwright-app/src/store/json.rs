@@ -42,21 +42,21 @@ pub fn get(object: &JsValue, name: &str) -> Option<JsValue> {
 }
 
 /// An object with these properties.
-pub fn object<'a>(pairs: impl IntoIterator<Item = (&'a str, JsValue)>) -> Option<JsValue> {
-    let entries: Array = pairs
-        .into_iter()
-        .map(|(name, value)| Array::of2(&name.into(), &value))
-        .collect();
+pub fn object(pairs: &[(&str, JsValue)]) -> Option<JsValue> {
+    let entries = Array::new();
+    for (name, value) in pairs {
+        entries.push(&Array::of2(&(*name).into(), value));
+    }
     Object::from_entries(&entries).ok().map(JsValue::from)
 }
 
 /// All sheets as one object of objects.
 pub fn sheets_object(sheets: &Sheets) -> Option<JsValue> {
-    let sheets: Option<Vec<_>> = sheets
-        .iter()
-        .map(|(name, fields)| Some((name.as_str(), fields_object(fields)?)))
-        .collect();
-    object(sheets?)
+    let mut pairs = Vec::new();
+    for (name, fields) in sheets.iter() {
+        pairs.push((name.as_str(), fields_object(fields)?));
+    }
+    object(&pairs)
 }
 
 /// The entries that make all sheets of such an object, or `None` if anything in it is not as we write it.
@@ -101,15 +101,15 @@ fn entry_object(entry: &Entry) -> Option<JsValue> {
     if let Some(typed) = &entry.typed {
         pairs.push(("typed", typed_object(typed)?));
     }
-    object(pairs)
+    object(&pairs)
 }
 
 fn fields_object(fields: &Fields) -> Option<JsValue> {
-    let fields: Option<Vec<_>> = fields
-        .iter()
-        .map(|(name, typed)| Some((name.as_str(), typed_object(typed)?)))
-        .collect();
-    object(fields?)
+    let mut pairs = Vec::new();
+    for (name, typed) in fields.iter() {
+        pairs.push((name.as_str(), typed_object(typed)?));
+    }
+    object(&pairs)
 }
 
 fn typed_object(typed: &Typed) -> Option<JsValue> {
@@ -117,18 +117,17 @@ fn typed_object(typed: &Typed) -> Option<JsValue> {
     if let Some(unit) = &typed.unit {
         pairs.push(("unit", unit.into()));
     }
-    object(pairs)
+    object(&pairs)
 }
 
 fn properties(object: &JsValue) -> Option<Vec<(String, JsValue)>> {
     if !object.is_object() || Array::is_array(object) {
         return None;
     }
-    Object::entries(object.unchecked_ref())
-        .iter()
-        .map(|pair| {
-            let pair: Array = pair.unchecked_into();
-            Some((pair.get(0).as_string()?, pair.get(1)))
-        })
-        .collect()
+    let mut pairs = Vec::new();
+    for pair in Object::entries(object.unchecked_ref()).iter() {
+        let pair: Array = pair.unchecked_into();
+        pairs.push((pair.get(0).as_string()?, pair.get(1)));
+    }
+    Some(pairs)
 }

@@ -7,13 +7,17 @@ use yew::Html;
 /// When a question comes up: the parts of the menu.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Group {
+    /// Before casting on.
+    Before,
+    /// While it is begun.
+    Starting,
     /// While the knitting is on the needles.
     Needles,
 }
 
 impl Group {
     /// The parts of the menu, in order.
-    pub const ALL: [Self; 1] = [Self::Needles];
+    pub const ALL: [Self; 3] = [Self::Before, Self::Starting, Self::Needles];
 }
 
 /// One named state of a tool, for the gallery and the browser tests.

@@ -3,7 +3,7 @@
 use super::State;
 use crate::desk::Desk;
 use crate::drawing::needle::{self, Needle};
-use crate::part::plain::{button, el, list, says, tells};
+use crate::part::plain::{button, el, element, list, says, tells};
 use crate::part::{
     Advice, Choice, Label, Sheet, advice, answered, field, more, notes, row, select, tool_page, working,
 };
@@ -232,39 +232,39 @@ fn the_rest(sheet: &Sheet, say: Say) -> Vec<Html> {
     let flat = sheet.text("knitting", "") == "flat";
     let least = flat && sheet.text("edge", "") == "least";
     let choice = |name, label: &'static str, choices| select(sheet, name, Label::Shown(label), choices, "");
-    let edge_plain = Label::Shown(words::LABEL_EDGE_PLAIN);
-    let fields = [
-        (!gains).then(|| {
-            choice(
-                "decrease",
-                words::LABEL_DECREASE,
-                Choice::each(&DECREASES, words::decrease),
-            )
-        }),
-        (!loses).then(|| {
-            choice(
-                "increase",
-                words::LABEL_INCREASE,
-                Choice::each(&INCREASES, words::increase),
-            )
-        }),
-        flat.then(|| choice("edge", words::LABEL_EDGE, Choice::keyed(&words::EDGES))),
-        least.then(|| field(sheet, "edge_plain", edge_plain, "2", say("edge_plain"))),
-        (!flat).then(|| choice("marker", words::LABEL_MARKER, Choice::keyed(&words::MARKERS))),
-        Some(choice("face", words::LABEL_FACE, Choice::each(&FACES, words::face))),
-        Some(choice(
-            "fabric",
-            words::LABEL_FABRIC,
-            Choice::each(&FABRICS, words::fabric),
-        )),
-    ];
-    fields.into_iter().flatten().collect()
+    let mut fields = Vec::new();
+    if !gains {
+        let decreases = Choice::each(&DECREASES, words::decrease);
+        fields.push(choice("decrease", words::LABEL_DECREASE, decreases));
+    }
+    if !loses {
+        let increases = Choice::each(&INCREASES, words::increase);
+        fields.push(choice("increase", words::LABEL_INCREASE, increases));
+    }
+    if flat {
+        fields.push(choice("edge", words::LABEL_EDGE, Choice::keyed(&words::EDGES)));
+    } else {
+        fields.push(choice("marker", words::LABEL_MARKER, Choice::keyed(&words::MARKERS)));
+    }
+    if least {
+        let label = Label::Shown(words::LABEL_EDGE_PLAIN);
+        fields.push(field(sheet, "edge_plain", label, "2", say("edge_plain")));
+    }
+    fields.push(choice("face", words::LABEL_FACE, Choice::each(&FACES, words::face)));
+    let fabrics = Choice::each(&FABRICS, words::fabric);
+    fields.push(choice("fabric", words::LABEL_FABRIC, fabrics));
+    fields
 }
 
 /// The answer in the order it is chosen, with its drawing and its sum.
 fn shown(sheet: &Sheet, question: &Question, answer: &Answer) -> Html {
     let way = chosen(sheet, answer);
     let round = matches!(question.knitting, Knitting::Round { .. });
+    let mut marks = Vec::new();
+    for change in way.row.changes().take(MOST_DRAWN + 1) {
+        marks.push(change.after as u32);
+    }
+    let listed = places(&marks, answer.changes, way.readable);
     let line = if way.readable {
         row(&way.row)
     } else {
@@ -275,8 +275,8 @@ fn shown(sheet: &Sheet, question: &Question, answer: &Answer) -> Html {
         answered(words::once(round), line, words::outcome(answer)),
         neighbours(sheet, answer),
         orders(sheet, answer),
-        el("figure", "needle", vec![drawn(answer, way, round)]),
-        places(way),
+        el("figure", "needle", vec![drawn(answer, marks, round)]),
+        listed,
         notes(answer.notes.iter().map(words::note).collect(), &way.row),
         working(answer.steps.iter().map(words::step).collect(), words::SOURCE),
     ])
@@ -328,22 +328,18 @@ fn neighbours(sheet: &Sheet, answer: &Answer) -> Html {
     el("p", "line", line)
 }
 
-fn drawn(answer: &Answer, way: &Way, round: bool) -> Html {
+fn drawn(answer: &Answer, places: Vec<u32>, round: bool) -> Html {
+    let caption = needle::Caption {
+        text: words::drawing(answer, &places, round),
+        count: words::counts(answer),
+        changes: words::changes(answer),
+    };
     let picture = Needle {
         stitches: answer.before,
-        places: way
-            .row
-            .changes()
-            .take(MOST_DRAWN + 1)
-            .map(|change| change.after as u32)
-            .collect(),
+        places,
         uses: answer.change.uses(),
         gives: answer.change.gives(),
-        caption: Some(needle::Caption {
-            text: words::drawing(answer, way, round),
-            count: words::counts(answer),
-            changes: words::changes(answer),
-        }),
+        caption: Some(caption),
     };
     if round {
         needle::ring(&picture)
@@ -352,17 +348,18 @@ fn drawn(answer: &Answer, way: &Way, round: bool) -> Html {
     }
 }
 
-fn places(way: &Way) -> Html {
-    let all = way.row.changes().count();
-    let most = if way.readable { FIRST_LISTED } else { MOST_LISTED };
-    let places = way
-        .row
-        .changes()
-        .take(most)
-        .map(|change| tells("li", "", change.after.to_string()));
-    let places: Vec<Html> = places.collect();
-    let said = tells("p", "", words::places(places.len() as u32, all as u32));
-    let content = list(vec![said, el("ol", "numbers", places)]);
-    let open = !way.readable;
-    html! { <details class="places" {open}><summary>{ words::PLACES }</summary>{ content }</details> }
+/// Where the changes fall, folded away unless the row is too long to knit from.
+fn places(marks: &[u32], changes: u32, readable: bool) -> Html {
+    let most = if readable { FIRST_LISTED } else { MOST_LISTED };
+    let mut places = Vec::new();
+    for mark in marks.iter().take(most) {
+        places.push(tells("li", "", mark.to_string()));
+    }
+    let content = vec![
+        says("summary", "", words::PLACES),
+        tells("p", "", words::places(places.len() as u32, changes)),
+        el("ol", "numbers", places),
+    ];
+    let attributes = [("class", "places"), ("open", "open")];
+    element("details", &attributes[..if readable { 1 } else { 2 }], content)
 }

@@ -6,7 +6,7 @@ use crate::tool::Group;
 pub const WELCOME: &str = "Sums for the knitting on your needles";
 /// What this is.
 pub const INTRO: &str =
-    "Type two numbers and read a row you can knit, on the tablet beside your knitting, with or without a network.";
+    "Type two numbers and read what to knit, on the tablet beside your knitting, with or without a network.";
 /// What to expect, each a word or two and a sentence.
 pub const FACTS: [(&str, &str); 3] = [
     (
@@ -30,6 +30,8 @@ pub const STRIP: &str = "A drawn strip of knitting in which five pairs of stitch
 /// When the question comes up.
 pub fn group(group: Group) -> &'static str {
     match group {
+        Group::Before => "Before casting on",
+        Group::Starting => "Starting",
         Group::Needles => "On the needles",
     }
 }

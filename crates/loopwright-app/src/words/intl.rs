@@ -16,6 +16,11 @@ pub fn tenths(value: f64) -> String {
     written((value * 10.0).round() / 10.0)
 }
 
+/// A number with as many decimals as it has, at most three.
+pub fn decimal(value: f64) -> String {
+    written((value * 1_000.0).round() / 1_000.0)
+}
+
 #[cfg(target_arch = "wasm32")]
 fn written(value: f64) -> String {
     js_sys::Number::from(value).to_locale_string(LANGUAGE).into()
@@ -53,6 +58,13 @@ pub fn say_with(pattern: &str, numbers: &[u32], words: &[&str]) -> String {
         }
     }
     said
+}
+
+/// The same, with words made for it: a sum whose lines are many is smaller this way.
+#[inline(never)]
+pub fn say_made(pattern: &str, numbers: &[u32], words: Vec<String>) -> String {
+    let words: Vec<&str> = words.iter().map(String::as_str).collect();
+    say_with(pattern, numbers, &words)
 }
 
 #[cfg(target_arch = "wasm32")]

@@ -7,6 +7,7 @@ pub mod about;
 pub mod gallery;
 pub mod home;
 pub mod intl;
+pub mod known;
 pub mod page;
 pub mod problem;
 pub mod stitch;

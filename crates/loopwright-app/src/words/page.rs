@@ -14,6 +14,10 @@ pub const ABOUT: &str = "About";
 pub const SKIP: &str = "Skip to the page";
 /// Where the less usual fields are.
 pub const MORE: &str = "More about this";
+/// In place of an answer, when what is wrong is there.
+pub const UNDER_MORE: &str = "A figure in the folded part of the question has to change first.";
+/// In place of an answer, when what is wrong can be seen.
+pub const MEND: &str = "First mend what is marked in the question.";
 /// Above the sum.
 pub const WORKING: &str = "The working";
 /// Above the notes.
@@ -74,3 +78,8 @@ pub fn persistence(persistence: Persistence) -> &'static str {
         }
     }
 }
+
+/// Beside a value that is common practice.
+pub const PRACTICE: &str = "common practice, no source";
+/// In place of an answer, when something was typed and only empty fields are left.
+pub const STILL: &str = "An empty field of the question is still to be filled.";

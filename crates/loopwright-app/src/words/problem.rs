@@ -3,7 +3,7 @@
 use super::intl::{either, number, say, say_with};
 use loopwright::problem::Kind;
 use loopwright::units::parse::Unreadable;
-use loopwright::units::{Amount, Dimension, LengthUnit, MassUnit, print};
+use loopwright::units::{Amount, Dimension, Length, LengthUnit, MassUnit, print};
 
 /// One sentence that says what to type.
 pub fn sentence(kind: &Kind) -> String {
@@ -29,9 +29,9 @@ fn unreadable(why: &Unreadable) -> String {
     match why {
         Unreadable::Empty => say("Type a number here.", &[]),
         Unreadable::Unfinished => say("Finish the number, as in 7 1/2.", &[]),
-        Unreadable::NotANumber => say("Type a number, as in 132 or 7 1/2.", &[]),
+        Unreadable::NotANumber => say("Type a number in figures, as in 132.", &[]),
         Unreadable::TwoNumbers => say("Type one number only.", &[]),
-        Unreadable::UnknownUnit => say("Type the number alone, or with a unit such as cm or in.", &[]),
+        Unreadable::UnknownUnit => say("Type the number alone, without what stands behind it.", &[]),
         Unreadable::WrongKind { wanted, .. } => match wanted {
             Dimension::Length => say("Type a length, as in 10 cm or 4 in.", &[]),
             Dimension::Mass => say("Type a weight, as in 50 g or 1.75 oz.", &[]),
@@ -56,15 +56,23 @@ fn unreadable(why: &Unreadable) -> String {
 /// A quantity as it stands in a sentence.
 pub fn amount(amount: &Amount) -> String {
     match *amount {
-        Amount::Length(length) => {
-            let unit = if length.in_unit(LengthUnit::M).abs() < 1.0 {
-                LengthUnit::Cm
-            } else {
-                LengthUnit::M
-            };
-            print::with_unit(length, unit, print::Step::Thousandth)
-        }
+        Amount::Length(length) => both(length),
         Amount::Mass(mass) => print::with_unit(mass, MassUnit::Gram, print::Step::Tenth),
         Amount::Count(count) => number(count),
+    }
+}
+
+/// A length in metric units and in inches: a limit is said without knowing what the field is typed in.
+fn both(length: Length) -> String {
+    let unit = match length {
+        _ if length < Length::of(1, LengthUnit::Cm) => LengthUnit::Mm,
+        _ if length < Length::of(1, LengthUnit::M) => LengthUnit::Cm,
+        _ => LengthUnit::M,
+    };
+    let metric = print::with_unit(length, unit, print::Step::Thousandth);
+    let inches = print::with_unit(length, LengthUnit::Inch, print::Step::Tenth);
+    match unit {
+        LengthUnit::Mm => metric,
+        _ => [&metric, " (", &inches, ")"].concat(),
     }
 }

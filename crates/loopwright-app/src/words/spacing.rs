@@ -5,7 +5,7 @@ use super::intl::{either, number, say, say_with, stitches, tenths, times};
 use loopwright::problem::{Kind, Problem};
 use loopwright::row::{Lean, Stitch};
 use loopwright::spacing::{
-    Answer, Ask, Decrease, Fabric, Face, Fraction, Increase, Note, Order, Question, Reached, Step, Way,
+    Answer, Ask, Decrease, Fabric, Face, Fraction, Increase, Note, Order, Question, Reached, Step,
 };
 use loopwright::units::parse::Unreadable;
 
@@ -158,7 +158,7 @@ pub fn counts(answer: &Answer) -> String {
 }
 
 /// What the drawing shows.
-pub fn drawing(answer: &Answer, way: &Way, round: bool) -> String {
+pub fn drawing(answer: &Answer, places: &[u32], round: bool) -> String {
     let shape = if round { "A round" } else { "A row" };
     let kind = if answer.after < answer.before {
         "{decrease|decreases}"
@@ -167,9 +167,9 @@ pub fn drawing(answer: &Answer, way: &Way, round: bool) -> String {
     };
     let mut pattern = ["@ of # {stitch|stitches} with # ", kind, ", after stitch "].concat();
     let mut numbers = vec![answer.before, answer.changes];
-    for change in way.row.changes().take(8) {
+    for place in places.iter().take(8) {
         pattern.push_str(if numbers.len() > 2 { ", #" } else { "#" });
-        numbers.push(u32::try_from(change.after).unwrap_or(u32::MAX));
+        numbers.push(*place);
     }
     pattern.push_str(if answer.changes > 8 { ", and so on." } else { "." });
     say_with(&pattern, &numbers, &[shape])

@@ -1,0 +1,57 @@
+//! What the knitter has settled once, for all tools: gauges, needle, yarn, bust. It is written only by her tap on
+//! "keep", and taken only by her tap on "use"; never silently.
+
+use super::Sheet;
+use super::plain::{button, el, says, tells};
+use crate::desk::Desk;
+use crate::store::Typed;
+use crate::words::known as words;
+use yew::prelude::*;
+
+/// The sheet of what is settled.
+const KNOWN: &str = "known";
+
+/// Beside a field: takes the kept value, or keeps the one that stands there, or says that it is the kept one.
+///
+/// `name` is what the value is called on the known sheet, the same in every tool that has it.
+pub fn known(sheet: &Sheet, field: &'static str, name: &'static str) -> Html {
+    let here = sheet.desk.text(sheet.id, field);
+    let here = here.filter(|typed| !typed.text.trim().is_empty());
+    let kept = sheet.desk.text(KNOWN, name);
+    if here == kept {
+        return match here {
+            Some(_) => says("p", "known", words::TAKEN),
+            None => Html::default(),
+        };
+    }
+    let mut offers = Vec::new();
+    if let Some(kept) = kept {
+        let label = words::take(&named(&kept));
+        offers.push(button(label, writes(sheet, sheet.id, field, kept)));
+    }
+    if let Some(here) = here {
+        let label = words::keep(&named(&here));
+        offers.push(button(label, writes(sheet, KNOWN, name, here)));
+    }
+    el("div", "known", offers)
+}
+
+/// Beside an answer: keeps it, or says that it is the kept one.
+pub fn keep(desk: &Desk, name: &'static str, text: String) -> Html {
+    let known = Sheet::new(desk, KNOWN);
+    let content = if known.text(name, "") == text {
+        vec![tells("span", "", words::taken(&text))]
+    } else {
+        vec![button(words::keep(&text), known.sets(vec![(name, text)]))]
+    };
+    el("p", "line", content)
+}
+
+fn named(typed: &Typed) -> String {
+    words::value(typed.text.trim(), typed.unit.as_deref())
+}
+
+fn writes(sheet: &Sheet, to: &'static str, field: &'static str, typed: Typed) -> Callback<MouseEvent> {
+    let desk = sheet.desk.clone();
+    Callback::from(move |_| desk.write(to, field, Some(typed.clone())))
+}
