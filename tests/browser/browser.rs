@@ -246,6 +246,11 @@ impl Browser {
     }
 }
 
+/// The script that gives the words of an element as they are read, on one line.
+pub fn words_of(css: &str) -> String {
+    format!("document.querySelector({css:?})?.innerText.replace(/\\s+/g, ' ').trim()")
+}
+
 /// Text as it is read: whatever the spaces and breaks, one line.
 pub fn one_line(text: &str) -> String {
     text.split_whitespace().collect::<Vec<_>>().join(" ")

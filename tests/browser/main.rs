@@ -7,6 +7,7 @@
 
 mod broken;
 mod browser;
+mod cast_on;
 mod edition;
 mod fields;
 mod folder;
@@ -18,9 +19,12 @@ mod keyboard;
 mod link;
 mod paper;
 mod server;
+mod sizing;
 mod stage;
+mod tail;
 mod units;
 mod update;
+mod yarn;
 
 /// Each scenario as a test in the module of its browser.
 macro_rules! played {
@@ -47,6 +51,17 @@ scenarios! {
         job::she_gains_stitches,
         job::she_ends_on_a_multiple,
         job::a_hundred_thousand_stitches_are_no_trouble,
+        sizing::she_finds_her_size_among_finished_measures,
+        sizing::a_list_of_bodies_is_met_with_the_body,
+        sizing::two_rows_and_two_lists_are_read_as_they_stand,
+        sizing::she_finds_her_size_in_inches,
+        sizing::her_own_gauge_picks_another_size,
+        cast_on::she_casts_on_the_width_she_wants,
+        cast_on::she_casts_on_in_inches,
+        cast_on::she_counts_by_taps_while_casting_on,
+        tail::she_takes_her_count_along_to_the_tail,
+        tail::she_leaves_a_tail_in_yards,
+        tail::she_asks_whether_the_tail_will_do,
         keep::a_reload_keeps_what_she_typed,
         keep::a_killed_browser_keeps_what_it_said_it_keeps,
         keep::without_a_network_the_page_opens_and_computes,
@@ -69,6 +84,11 @@ scenarios! {
         guest::the_single_file_computes,
         guest::inside_another_page_it_is_a_guest,
         guest::without_storage_it_computes_and_says_so,
+        yarn::she_types_her_scarf_and_reads_the_balls,
+        yarn::she_measures_with_a_tape,
+        yarn::she_measures_the_piece_itself,
+        yarn::a_rib_gauge_is_refused_and_a_weighed_swatch_taken,
+        yarn::a_patterns_balls_become_her_own,
         units::switching_the_unit_back_brings_her_text_back,
         gallery::every_state_fits_a_tablet_by_day,
     }

@@ -4,7 +4,7 @@ use crate::{browser::Browser, stage::Stage};
 use anyhow::{Result, ensure};
 
 const LENGTH: &str = "#part-length";
-const UNIT: &str = "#settings-length";
+const UNIT: &str = "#part-length-unit";
 
 /// There and back, typed in either unit, and a length that cannot be read stays as it is.
 pub async fn switching_the_unit_back_brings_her_text_back(stage: &mut Stage) -> Result<()> {

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import {
-  initSync, printLength, printMass, readCount, readGauge, readLength, readMass, spacing,
+  castOn, initSync, printLength, printMass, readCount, readGauge, readLength, readMass, sizing, spacing, tail, yarn,
 } from "loopwright";
 
 initSync({ module: readFileSync(new URL(import.meta.resolve("loopwright/wasm"))) });
@@ -50,6 +50,39 @@ for (const [wrong, says] of [
   });
 }
 assert.equal(spacing({ stitches: 132, ask: { Lose: 16 } }).answer.after, 116);
+
+// A pattern's seven balls of 125 m are anything from 751 to 875 m, and five balls of 210 m.
+const metres = (count) => readLength(`${count} m`, "M").value;
+const ball = (count) => ({ length: metres(count), mass: readMass("50 g", "Gram").value });
+const bought = yarn({ ask: { Balls: { balls: 7, ball: ball(125) } }, ball: ball(210), reserve: 0 }).answer;
+assert.equal(bought.balls, 5);
+assert.equal(bought.likely, 5);
+assert.deepEqual(bought.length, { least: metres(751), expected: metres(875), most: metres(875) });
+assert.equal(bought.notes[1], "OneDyeLot");
+assert.throws(() => yarn({ ask: { Length: metres(750) } }), /^TypeError: yarn: reserve: missing/);
+
+// A garment is the body and the ease that is wanted; a list of bodies is met with the body alone.
+const centimetres = (count) => readLength(`${count} cm`, "Cm").value;
+const size = (label, from, to = from) => ({
+  label, girth: { from: centimetres(from), to: centimetres(to) }, stitches: null,
+});
+const sizes = [size("S", 86, 91), size("M", 91, 97), size("L", 97, 103)];
+const fits = sizing({ bust: centimetres(94), sizes, listed: "Body" }).answer;
+assert.equal(sizes[fits.pick].label, "M");
+const finished = [size("S", 91), size("M", 97), size("L", 103)];
+const garment = sizing({ bust: centimetres(91), sizes: finished, listed: "Garment" }).answer;
+assert.equal(garment.pick, 1);
+assert.equal(garment.ranked[0].ease, centimetres(6));
+assert.deepEqual(sizing({ bust: centimetres(94), sizes, listed: null }).problems, [{ field: "listed", kind: "Missing" }]);
+
+// 100 cm at 21 stitches in 10 cm are 210; a tail of an inch a stitch, 10 % on top, and 20 cm.
+const gauge = readGauge("21", centimetres(10)).value;
+const hem = castOn({ width: centimetres(100), gauge }).answer;
+assert.equal(hem.pick.cast_on, 210);
+assert.equal(hem.as_near, false);
+const long = tail({ stitches: hem.pick.cast_on, yarn: { Class: "Medium" } }).answer;
+assert.equal(long.tail, (210 * 25_400_000 * 11) / 10 + centimetres(20));
+assert.deepEqual(tail({ stitches: 210 }).problems, [{ field: "yarn", kind: "Missing" }]);
 
 // Quantities are exact, in and out.
 assert.deepEqual(readLength("7 1/2 in", "Cm"), { value: 190_500_000, unit: { Length: "Inch" } });

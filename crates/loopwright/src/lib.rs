@@ -21,16 +21,12 @@
 mod tools;
 
 pub mod bounds;
-pub mod cast_on;
 mod check;
 pub mod fabric;
 pub mod problem;
 pub mod row;
-pub mod sizing;
 pub mod tables;
-pub mod tail;
 pub mod units;
-pub mod yarn;
 
 /// One module for each tool of the list.
 macro_rules! modules {

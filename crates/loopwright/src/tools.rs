@@ -9,6 +9,10 @@
 macro_rules! each_tool {
     ($then:ident) => {
         $then! {
+            sizing in Before,
+            yarn in Before,
+            cast_on in Starting,
+            tail in Starting,
             spacing in Needles,
         }
     };

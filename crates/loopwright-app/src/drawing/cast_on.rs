@@ -1,0 +1,69 @@
+//! Stitches as they are cast on: the first one on the right, the needle's tip on the left, with a marker between two
+//! groups. Below the needle the full groups have a line, and the one that is not full a dashed one. What is on the needle
+//! already is a thick line.
+
+use super::path::Path;
+use crate::part::plain::{self, element, text};
+use loopwright::cast_on::MarkerPlan;
+use yew::prelude::*;
+
+/// More stitches than this are drawn as a line instead of ticks, and more markers not at all.
+const MOST_TICKS: u32 = 200;
+const MOST_MARKERS: usize = 60;
+
+const RIGHT: f64 = 340.0;
+const WIDE: f64 = 320.0;
+/// Room for the figures of one marker.
+const ROOM: f64 = 44.0;
+
+/// The needle; how many stitches are on it already, what it shows for those who cannot see it, and the count at each
+/// marker as it is written. A sign has no words, and empty counts.
+pub fn needle(plan: &MarkerPlan, on: u32, words: &str, counts: &[String]) -> Html {
+    let x = |stitches: f64| RIGHT - WIDE * stitches / f64::from(plan.stitches.max(1));
+    let [mut done, mut ticks, mut full, mut open, mut markers]: [Path; 5] = Default::default();
+    if on > 0 {
+        done.line(&[(RIGHT, 66.0), (x(f64::from(on)), 66.0)]);
+    }
+    if plan.stitches <= MOST_TICKS {
+        for stitch in 0..plan.stitches {
+            let x = x(f64::from(stitch) + 0.5);
+            ticks.line(&[(x, 54.0), (x, 72.0)]);
+        }
+    }
+    let rest = x(f64::from(plan.stitches - plan.rest));
+    full.line(&[(RIGHT, 94.0), (rest, 94.0)]);
+    open.line(&[(rest, 94.0), (RIGHT - WIDE, 94.0)]);
+    let marks = plan.marks();
+    let (mut labels, mut said) = (Vec::new(), RIGHT + ROOM);
+    if marks.len() <= MOST_MARKERS {
+        for (mark, count) in marks.iter().zip(counts) {
+            let x = x(f64::from(*mark));
+            markers.line(&[(x, 98.0), (x, 38.0)]);
+            if said - x >= ROOM {
+                said = x;
+                let x = (x.round() as i32).to_string();
+                labels.push(element(
+                    "text",
+                    &[("x", &x), ("y", "30")],
+                    vec![text(count.clone().into())],
+                ));
+            }
+        }
+    }
+    let content = vec![
+        plain::path("line-of-stitches", "M6 66H352"),
+        plain::path("line-of-stitches done", &done.written()),
+        plain::path("ticks", &ticks.written()),
+        plain::path("groups", &full.written()),
+        plain::path("groups open", &open.written()),
+        plain::path("marker", &markers.written()),
+        element("g", &[("class", "caption")], labels),
+    ];
+    let seen = if words.is_empty() {
+        ("aria-hidden", "true")
+    } else {
+        ("aria-label", words)
+    };
+    let attributes = [("class", "comb"), ("viewBox", "0 0 360 104"), ("role", "img"), seen];
+    element("svg", &attributes, content)
+}

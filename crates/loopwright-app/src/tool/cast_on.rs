@@ -1,0 +1,297 @@
+//! The view of the cast-on count: how wide and at what gauge, the count, the needle with its markers, and a tally that
+//! is tapped at each marker while casting on. A tap is kept like any other figure: the stitches that are on the needle.
+
+use super::State;
+use crate::desk::Desk;
+use crate::drawing::cast_on as drawing;
+use crate::part::plain::{button, el, items, list, says, status, tells, text};
+use crate::part::{
+    Choice, Label, Reading, Row, Say, Sheet, TAPE, advice, answered, field, gauge, good_to_know, keep, known, more,
+    rows, select, tool_page, waiting, working,
+};
+use crate::store::Typed;
+use crate::words::intl::number;
+use crate::words::{cast_on as words, page::PRACTICE, problem};
+use loopwright::bounds::Bounds;
+use loopwright::cast_on::{
+    Answer, EDGE, Knitting, MULTIPLE, MarkerPlan, Multiple, PLUS, Question, STITCHES, WIDTH, answer,
+};
+use loopwright::problem::Kind;
+use loopwright::units::Length;
+use loopwright::units::count::read_plus;
+use loopwright::units::parse::Unreadable;
+use yew::prelude::*;
+
+/// The field of the tally: how many stitches are on the needle.
+const ON: &str = "on";
+
+/// The fields under "more".
+const FOLDED: [&str; 4] = ["multiple", "plus", "edge", "seam"];
+
+/// Seam stitches at each edge, before anything is typed.
+const SEAM: &str = "1";
+
+/// What stands at the edges of a flat piece.
+const EDGES: [Row; 2] = [
+    ("edge", words::LABEL_EDGE, "0", None),
+    ("seam", words::LABEL_SEAM, SEAM, None),
+];
+
+/// The named states.
+pub const STATES: &[State] = &[
+    State {
+        name: "empty",
+        fields: &[],
+    },
+    State {
+        name: "filled",
+        fields: &[("width", "100"), ("gauge", "21")],
+    },
+    State {
+        name: "multiple",
+        fields: &[
+            ("width", "100"),
+            ("gauge", "21"),
+            ("multiple", "8"),
+            ("plus", "3"),
+            ("on", "60"),
+        ],
+    },
+    State {
+        name: "as-near",
+        fields: &[("width", "100"), ("gauge", "22"), ("multiple", "8")],
+    },
+    State {
+        name: "plus",
+        fields: &[
+            ("width", "100"),
+            ("gauge", "22"),
+            ("knitting", "flat"),
+            ("multiple", "8 + 3"),
+        ],
+    },
+    State {
+        name: "flat-sewn",
+        fields: &[
+            ("width", "49.5"),
+            ("gauge", "21 1/2"),
+            ("knitting", "flat"),
+            ("multiple", "4"),
+            ("plus", "2"),
+            ("edge", "2"),
+        ],
+    },
+    State {
+        name: "one-more",
+        fields: &[
+            ("width", "54"),
+            ("gauge", "20"),
+            ("extra", "extra"),
+            ("every", "50"),
+            ("on", "109"),
+        ],
+    },
+    State {
+        name: "impossible",
+        fields: &[
+            ("width", "20 m"),
+            ("gauge", "400"),
+            ("knitting", "flat"),
+            ("edge", "99"),
+            ("multiple", "0"),
+        ],
+    },
+    State {
+        name: "unreadable",
+        fields: &[("width", "wide"), ("gauge", "21 cm")],
+    },
+    State {
+        name: "extreme",
+        fields: &[("width", "20 m"), ("gauge", "400"), ("on", "40000")],
+    },
+];
+
+/// Draws the tool.
+pub fn view(desk: &Desk) -> Html {
+    let sheet = Sheet::new(desk, "cast_on");
+    let long = |length: Length| TAPE.print(desk, length);
+    let mut reading = Reading::of(&sheet);
+    let question = question(&mut reading, &sheet);
+    let mut problems = reading.problems;
+    let mut answers = None;
+    if problems.is_empty() {
+        match answer(&question) {
+            Ok(answer) => answers = Some(shown(&sheet, &question, &answer, &long)),
+            Err(wrong) => problems = wrong,
+        }
+    }
+    let answers = answers.unwrap_or_else(|| waiting(&problems, &FOLDED, words::WAITING));
+    let say = |field: &str| advice(&problems, field, &|wrong| problem::sentence(&wrong.kind));
+    tool_page(&sheet, form(&sheet, &say), answers)
+}
+
+/// Its small picture: a needle with two markers and an open group.
+pub fn sign() -> Html {
+    drawing::needle(&MarkerPlan::of(26, 10), 0, "", &[String::new(), String::new()])
+}
+
+fn is_flat(sheet: &Sheet) -> bool {
+    sheet.text("knitting", "") == "flat"
+}
+
+/// The multiple as it is typed, with the plus that may stand behind it.
+#[inline(never)]
+fn written(sheet: &Sheet) -> Result<(u32, Option<u32>), Unreadable> {
+    read_plus(&sheet.text("multiple", "1"), MULTIPLE, PLUS)
+}
+
+/// What the pattern asks the count to be. A plus behind the multiple, as in `8 + 3`, fills the field of the plus, unless
+/// another stands there.
+fn multiple(reading: &mut Reading, sheet: &Sheet) -> Multiple {
+    let typed = reading.count_if_any("plus", PLUS).unwrap_or(0);
+    match written(sheet) {
+        Ok((of, None)) => Multiple { of, plus: typed },
+        Ok((of, Some(plus))) if typed == 0 || typed == plus => Multiple { of, plus },
+        other => {
+            let why = other.err().unwrap_or(Unreadable::TwoNumbers);
+            reading.wrong("multiple", Kind::Unreadable(why));
+            Multiple { of: 1, plus: typed }
+        }
+    }
+}
+
+/// From the fields as typed to the question.
+fn question(reading: &mut Reading, sheet: &Sheet) -> Question {
+    Question {
+        width: reading.length(&TAPE, "width", WIDTH, ""),
+        gauge: reading.gauge("gauge"),
+        multiple: multiple(reading, sheet),
+        knitting: if is_flat(sheet) {
+            Knitting::Flat {
+                edge: reading.count("edge", EDGE, "0"),
+                seam: reading.count("seam", EDGE, SEAM),
+            }
+        } else {
+            Knitting::Round {
+                extra: sheet.text("extra", "") == "extra",
+            }
+        },
+    }
+}
+
+/// The fields, and the rest under "more".
+fn form(sheet: &Sheet, say: Say) -> Html {
+    let flat = is_flat(sheet);
+    let choice = |name, label, choices| select(sheet, name, label, Choice::keyed(choices), "");
+    let how = vec![
+        says("span", "", words::I_KNIT),
+        choice("knitting", Label::Unseen(words::LABEL_KNITTING), &words::KNITTINGS),
+    ];
+    let plus = written(sheet).ok().and_then(|(_, plus)| plus).unwrap_or(0).to_string();
+    let mut rest = vec![
+        field(
+            sheet,
+            "multiple",
+            Label::Shown(words::LABEL_MULTIPLE),
+            "1",
+            say("multiple"),
+        ),
+        field(sheet, "plus", Label::Shown(words::LABEL_PLUS), &plus, say("plus")),
+    ];
+    if flat {
+        rest.push(rows(sheet, &EDGES, say));
+        rest.push(says("p", "practice", PRACTICE));
+    } else {
+        rest.push(choice("extra", Label::Shown(words::LABEL_JOIN), &words::JOINS));
+    }
+    list(vec![
+        el("div", "line", how),
+        TAPE.field(sheet, "width", words::by_knitting(flat)[1], "", say("width")),
+        gauge(sheet, "gauge", words::LABEL_GAUGE, say("gauge")),
+        known(sheet, "gauge", "gauge_stitches"),
+        more(rest),
+    ])
+}
+
+/// The count, the needle, the tally and the sum.
+fn shown(sheet: &Sheet, question: &Question, answer: &Answer, long: words::Long) -> Html {
+    let flat = is_flat(sheet);
+    let line = tells("p", "row", words::headline(answer));
+    let notes = answer.notes.iter().map(words::note).collect();
+    list(vec![
+        answered(
+            words::by_knitting(flat)[0],
+            line,
+            words::outcome(question, answer, long),
+        ),
+        tells("p", "", words::widths(answer, long)),
+        says("p", "quiet", words::NEIGHBOURS),
+        items("ul", words::neighbours(answer, long)),
+        keep(&sheet.desk, "cast_on", answer.pick.cast_on.to_string()),
+        counting(sheet, answer),
+        good_to_know(notes),
+        working(words::steps(question, answer, long), words::SOURCE),
+    ])
+}
+
+/// The needle with its markers, and the tally.
+fn counting(sheet: &Sheet, answer: &Answer) -> Html {
+    let chosen = sheet.text("every", "");
+    let place = words::EVERY.iter().position(|(every, _)| *every == chosen);
+    let plan = answer.markers[place.unwrap_or(0)];
+    let on = on_needle(sheet).min(plan.stitches);
+    let counts: Vec<String> = plan.marks().into_iter().map(number).collect();
+    let figure = vec![
+        drawing::needle(&plan, on, &words::drawing(&plan, on), &counts),
+        tells("figcaption", "quiet", words::groups(&plan)),
+    ];
+    let label = Label::Shown(words::LABEL_EVERY);
+    let every = vec![
+        select(sheet, "every", label, Choice::keyed(&words::EVERY), ""),
+        says("small", "practice", PRACTICE),
+    ];
+    let mut taps = vec![button(
+        words::reached(plan.next(on)),
+        tap(sheet, plan, MarkerPlan::next),
+    )];
+    if on > 0 {
+        taps.push(button(
+            words::back(plan.before(on).unwrap_or(0)),
+            tap(sheet, plan, MarkerPlan::before),
+        ));
+    }
+    let section = vec![
+        says("h3", "", words::TALLY),
+        el("div", "line", every),
+        el("figure", "needle", figure),
+        status(text(words::on_needle(on, plan.stitches).into())),
+        el("div", "taps", taps),
+    ];
+    el("section", "tally", section)
+}
+
+fn on_needle(sheet: &Sheet) -> u32 {
+    let all = Bounds::new(0, STITCHES.most);
+    sheet.count(ON, all, "0").unwrap_or(0)
+}
+
+/// A tap counts from what is on the needle when it comes, so that two quick ones are two.
+fn tap(sheet: &Sheet, plan: MarkerPlan, goes: fn(MarkerPlan, u32) -> Option<u32>) -> Callback<MouseEvent> {
+    let sheet = sheet.clone();
+    Callback::from(move |_| {
+        let to = goes(plan, on_needle(&sheet)).map(|on| Typed::plain(on.to_string()));
+        sheet.desk.write(sheet.id, ON, to);
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_keys_of_the_markers_are_their_distances() {
+        let distances = loopwright::cast_on::EVERY.map(|every| every.to_string());
+        assert_eq!(distances, words::EVERY.map(|(every, _)| every));
+        assert_eq!(loopwright::cast_on::USUAL_SEAM.to_string(), SEAM);
+    }
+}

@@ -1,0 +1,105 @@
+//! What is said of a count.
+
+use super::*;
+use loopwright::cast_on::{Multiple, answer};
+
+fn long(length: Length) -> String {
+    print::with_unit(length, LengthUnit::Cm, print::Step::Tenth)
+}
+
+/// Every sentence about a question.
+fn all(question: &Question) -> Vec<String> {
+    let answer = answer(question).unwrap();
+    let (before, after) = outcome(question, &answer, &long);
+    let mut said = vec![before, after, headline(&answer), widths(&answer, &long)];
+    said.extend(neighbours(&answer, &long));
+    said.extend(answer.notes.iter().map(note));
+    said.extend(steps(question, &answer, &long));
+    said.extend(answer.markers.iter().map(|plan| drawing(plan, 20)));
+    said
+}
+
+fn asked(width: i64, count: u32, multiple: (u32, u32), knitting: Knitting) -> Question {
+    let (of, plus) = multiple;
+    Question {
+        multiple: Multiple { of, plus },
+        knitting,
+        ..Question::about(Length::from_mm(width), Gauge::of(count, Gauge::FOUR_INCHES))
+    }
+}
+
+#[test]
+fn no_sentence_shows_its_seams() {
+    let ways = [
+        Knitting::Round { extra: false },
+        Knitting::Round { extra: true },
+        Knitting::Flat { edge: 0, seam: 0 },
+        Knitting::Flat { edge: 2, seam: 1 },
+    ];
+    for knitting in ways {
+        for multiple in [(1, 0), (8, 3), (400, 1)] {
+            for width in [5, 500, 20_000] {
+                for sentence in all(&asked(width, 21, multiple, knitting)) {
+                    for seam in ["#", "@", "{", "|", "NaN", "Some", "Length"] {
+                        assert!(!sentence.contains(seam), "{sentence}");
+                    }
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn the_working_has_her_numbers_in_it() {
+    let question = asked(1_000, 21, (8, 3), Knitting::Flat { edge: 0, seam: 1 });
+    let steps = steps(&question, &answer(&question).unwrap(), &long);
+    assert_eq!(
+        steps,
+        [
+            "Width times gauge: 100 cm × 21 ÷ 4\u{a0}in = 206.693 stitches.",
+            "The nearest multiple of 8 plus 3: 25 × 8 + 3 = 203.",
+            "Its real width: 203 × 4\u{a0}in ÷ 21 = 98.2 cm.",
+            "With 0 edge and 1 seam stitch at each edge: 203 + 2 × 0 + 2 × 1 = 205.",
+        ]
+    );
+}
+
+#[test]
+fn what_the_count_is_made_of_is_named() {
+    let before = |multiple, knitting| {
+        let question = asked(1_016, 22, multiple, knitting);
+        let answer = answer(&question).unwrap();
+        let said = neighbours(&answer, &long);
+        (headline(&answer), outcome(&question, &answer, &long).0, said)
+    };
+    let (line, said, near) = before((8, 3), Knitting::Flat { edge: 0, seam: 1 });
+    assert_eq!(line, "Cast on 221");
+    assert_eq!(said, "219 for the pattern, 2 for the seams. Washed, it is");
+    assert!(near[0].starts_with("213 (211 for the pattern): "), "{near:?}");
+    let (_, said, _) = before((8, 3), Knitting::Flat { edge: 2, seam: 0 });
+    assert_eq!(said, "219 for the pattern, 4 for the edges. Washed, it is");
+    let (_, said, near) = before((8, 3), Knitting::Round { extra: true });
+    assert_eq!(said, "216 for the pattern, 1 for the join. Washed, it is");
+    assert!(near[1].ends_with(", just as near."), "{near:?}");
+    let (line, said, near) = before((8, 0), Knitting::Round { extra: false });
+    assert_eq!((&*line, &*said), ("Cast on 216", "Washed, it is"));
+    assert!(near[0].starts_with("208: ") && !near[0].contains("near"), "{near:?}");
+    assert!(
+        near[1].starts_with("224: ") && near[1].ends_with(", just as near."),
+        "{near:?}"
+    );
+}
+
+#[test]
+fn what_is_off_is_said_only_where_it_shows() {
+    let question = asked(1_000, 20, (1, 0), Knitting::Round { extra: false });
+    let pick = answer(&question).unwrap().pick;
+    let off = |mm: i64| {
+        let off = Length::from_nm(mm * 100_000);
+        super::off(&Count { off, ..pick }, &long)
+    };
+    assert_eq!(off(0), "what you want");
+    assert_eq!(off(-4), "what you want");
+    assert_eq!(off(-120), "1.2 cm less than you want");
+    assert_eq!(off(35), "0.4 cm more than you want");
+}

@@ -1,0 +1,56 @@
+//! How the lengths of a tail are printed. What is made of yarn is printed no shorter than it is, and yards and metres
+//! never stand in one answer.
+
+use loopwright::units::print::{self, Step};
+use loopwright::units::{Length, LengthUnit};
+
+/// How lengths are printed: in one family of units, yards with inches or metres with centimetres.
+#[derive(Clone, Copy)]
+pub struct Print {
+    /// Whether in yards and inches.
+    pub yards: bool,
+}
+
+impl Print {
+    /// As it is measured off, and no less.
+    pub(super) fn up(self, length: Length) -> String {
+        self.print(length, false, print::up)
+    }
+
+    /// As it is measured off, the nearest.
+    pub(super) fn nearest(self, length: Length) -> String {
+        self.print(length, false, print::with_unit)
+    }
+
+    /// As finely as a sum needs it, and no less.
+    pub(super) fn fine_up(self, length: Length) -> String {
+        self.print(length, true, print::up)
+    }
+
+    /// As it was typed.
+    pub(super) fn fine(self, length: Length) -> String {
+        self.print(length, true, print::with_unit)
+    }
+
+    /// In its unit, to the step that yarn is measured off to or finer: below a yard or a metre with a tape.
+    #[inline(never)]
+    fn print(self, length: Length, fine: bool, printed: fn(Length, LengthUnit, Step) -> String) -> String {
+        let [long, short] = if self.yards {
+            [(LengthUnit::Yard, Step::Tenth), (LengthUnit::Inch, Step::Quarters)]
+        } else {
+            [(LengthUnit::M, Step::Tenth), (LengthUnit::Cm, Step::Half)]
+        };
+        let (unit, step) = if length < Length::of(1, long.0) { short } else { long };
+        unbroken(printed(length, unit, if fine { Step::Hundredth } else { step }))
+    }
+}
+
+/// A number and its unit stay on one line.
+fn unbroken(quantity: String) -> String {
+    quantity.replace(' ', "\u{a0}")
+}
+
+/// A needle, or how thick yarn is.
+pub(super) fn across(length: Length) -> String {
+    unbroken(print::with_unit(length, LengthUnit::Mm, Step::Hundredth))
+}

@@ -1,0 +1,135 @@
+//! What is said of a tail, in both families of units.
+
+use super::*;
+use loopwright::tables::yarn_weight::Weight;
+use loopwright::tail::{self, Left, Piece, Question, Thickness, answer};
+
+const METRIC: Print = Print { yards: false };
+const YARDS: Print = Print { yards: true };
+
+/// Every sentence about a question.
+fn all(question: &Question, print: Print) -> Vec<String> {
+    let answer = answer(question).unwrap();
+    let (before, after) = outcome(&answer);
+    let mut said = vec![before, after, headline(&answer, print), because(&answer, print)];
+    said.extend(answer.left.iter().map(|left| verdict(left, print)));
+    said.extend(notes(&answer));
+    said.extend(sum(&answer, question.end, print));
+    said.push(drawing(&answer, print));
+    for known in &answer.estimates {
+        let (by, sum) = estimate(known, question.stitches, print);
+        said.extend([by.into(), sum]);
+    }
+    said
+}
+
+#[test]
+fn no_sentence_shows_its_seams() {
+    let mm = Length::from_mm;
+    let yarns = [Thickness::Wraps(9), Thickness::Class(Weight::SuperFine)];
+    for (method, _) in tail::METHODS {
+        for (yarn, stitches, measured) in [(yarns[0], 1, 10), (yarns[1], 221, 20)] {
+            for left in [0, 900, 9_000] {
+                let question = Question {
+                    method,
+                    yarn: Some(yarn),
+                    needle: Some(mm(4)),
+                    second: Some(mm(5)),
+                    width: Some(mm(500)),
+                    measured: Some(Piece {
+                        stitches: measured,
+                        used: mm(340),
+                    }),
+                    left: Some(Left {
+                        tail: mm(left),
+                        to_go: 1,
+                    }),
+                    ..Question::about(stitches)
+                };
+                for sentence in [METRIC, YARDS].iter().flat_map(|print| all(&question, *print)) {
+                    for seam in ["#", "@", "{", "|", "NaN", "Some", "Length"] {
+                        assert!(!sentence.contains(seam), "{sentence}");
+                    }
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn a_class_and_a_count_are_enough() {
+    let question = Question {
+        yarn: Some(Thickness::Class(Weight::Medium)),
+        ..Question::about(120)
+    };
+    // An inch a stitch, 10 %, and 20 cm, which make 3.5528 m.
+    let said = [all(&question, METRIC), all(&question, YARDS)].concat();
+    for sentence in [
+        "Leave a tail of 3.6 m",
+        "120 × 2.54 cm = 3.05 m.",
+        "The stitches: 3.05 m.",
+        "With 10 % reserve on them: 3.36 m.",
+        "The end to weave in, once: + 20 cm = 3.56 m, rounded up to 3.6 m.",
+        "Leave a tail of 3.9 yd",
+        "120 × 1 in = 3.34 yd.",
+        "The end to weave in, once: + 8 in = 3.89 yd, rounded up to 3.9 yd.",
+    ] {
+        let sentence = sentence.replace(" %", "\u{a0}%");
+        let plain = |said: &String| said.replace('\u{a0}', " ") == sentence.replace('\u{a0}', " ");
+        assert!(said.iter().any(plain), "{sentence}: {said:?}");
+    }
+}
+
+#[test]
+fn a_tail_is_never_said_shorter_than_it_is() {
+    let tail = |mm: i64, print: Print| print.up(Length::from_mm(mm)).replace('\u{a0}', " ");
+    let of = |mm: i64| [tail(mm, METRIC), tail(mm, YARDS)];
+    assert_eq!(of(3_134), ["3.2 m", "3.5 yd"]);
+    assert_eq!(of(4_010), ["4.1 m", "4.4 yd"]);
+    assert_eq!(of(4_000)[0], "4 m");
+    // Between a yard and a metre, and below both.
+    assert_eq!(of(920), ["92 cm", "1.1 yd"]);
+    assert_eq!(of(341), ["34.5 cm", "13 1/2 in"]);
+}
+
+#[test]
+fn yards_go_with_inches_and_metres_with_centimetres() {
+    let question = Question {
+        yarn: Some(Thickness::Class(Weight::Light)),
+        left: Some(Left {
+            tail: Length::from_mm(900),
+            to_go: 40,
+        }),
+        ..Question::about(120)
+    };
+    let has = |said: &[String], unit: &str| said.iter().any(|said| said.contains(&["\u{a0}", unit].concat()));
+    let (metric, yards) = (all(&question, METRIC), all(&question, YARDS));
+    assert!(has(&metric, "m") && has(&metric, "cm") && !has(&metric, "in") && !has(&metric, "yd"));
+    assert!(has(&yards, "yd") && has(&yards, "in") && !has(&yards, "m") && !has(&yards, "cm"));
+    let plain = yards.join(" ").replace('\u{a0}', " ");
+    for said in [
+        "120 × 0.88 in = 2.92 yd.",
+        "+ 8 in = 3.43 yd, rounded up to 3.5 yd.",
+        "of about 35 1/2 in.",
+    ] {
+        assert!(plain.contains(said), "{said}: {plain}");
+    }
+}
+
+#[test]
+fn needles_are_asked_for_in_millimetres() {
+    let least = Amount::Length(tail::NEEDLE.least);
+    let said = |field, why| {
+        problem(&Problem {
+            field,
+            kind: Kind::Unreadable(why),
+        })
+    };
+    assert_eq!(
+        said("second", Unreadable::TooSmall { least }),
+        "Type 0.5\u{a0}mm or more."
+    );
+    let us = said("needle", Unreadable::NotANumber);
+    assert_eq!(us, "Type millimetres: the number on the needle that ends in mm.");
+    assert_ne!(said("width", Unreadable::NotANumber), us);
+}

@@ -1,0 +1,192 @@
+//! No sentence stands without its numbers.
+
+use super::*;
+use crate::words::intl::decimal;
+use loopwright::fabric::Fabric;
+use loopwright::units::print::{Step, with_unit};
+use loopwright::units::{Gauge, LengthUnit, MassUnit};
+use loopwright::yarn::{Ball, BindOff, Level, Rest, Section, Shape, Swatch, answer};
+
+fn print(value: Value) -> String {
+    match value {
+        Value::Yarn(length) => with_unit(length, LengthUnit::M, Step::Whole),
+        Value::Exact(length) | Value::Held(length) => with_unit(length, LengthUnit::M, Step::Tenth),
+        Value::Fine(length) => with_unit(length, LengthUnit::Cm, Step::Thousandth),
+        Value::Mass(mass) => with_unit(mass, MassUnit::Gram, Step::Tenth),
+        Word(word) => word.into(),
+        Number(number) => decimal(number),
+    }
+}
+
+/// Every sentence about an answer.
+fn all_said(question: &Question) -> Vec<String> {
+    let told = answer(question).expect("an answer");
+    let (before, after) = used(question, &told, &print);
+    let mut said = vec![
+        buy(&told),
+        before,
+        after,
+        bought(question, &told, &print),
+        drawing(&told, true),
+    ];
+    let last = close(&told, &print);
+    if !last.is_empty() {
+        said.push(last.trim_end().into());
+    }
+    said.extend(told.lines.iter().map(|part| line(part, &print)));
+    said.extend(told.notes.iter().map(|one| note(*one).to_owned()));
+    said.extend(steps(question, &told, &print));
+    for sentence in &said {
+        for sign in ["@", "#", "{", "}", "NaN", "Some", "  ", "::"] {
+            assert!(!sentence.contains(sign), "{sign} in: {sentence}");
+        }
+    }
+    said
+}
+
+fn gauge(fabric: Fabric, rest: Rest) -> Swatch {
+    Swatch::Gauge {
+        fabric,
+        stitches: Gauge::of(21, Gauge::TEN_CM),
+        rows: Gauge::of(28, Gauge::TEN_CM),
+        rest,
+    }
+}
+
+fn piece(fabric: Fabric, shape: Shape, swatch: Swatch) -> Question {
+    Question::about(vec![Section::of(fabric, shape)], swatch)
+}
+
+#[test]
+fn every_sentence_has_its_numbers() {
+    let rectangle = Shape::rectangle(40, 400);
+    let taper = Shape::Trapezoid {
+        stitches: 31,
+        to: 46,
+        rows: 25,
+    };
+    let levels = vec![Level { stitches: 60, rows: 3 }];
+    let washed = gauge(Fabric::Stockinette, Rest::Washed);
+    let unwashed = gauge(Fabric::Garter, Rest::Unwashed);
+    let pinned = gauge(Fabric::Lace, Rest::PinnedOut { percent: 25 });
+    let light = Swatch::Weighed {
+        fabric: Fabric::Stockinette,
+        stitches: 20,
+        rows: 20,
+        mass: Mass::from_grams(5),
+    };
+    for question in [
+        piece(Fabric::Garter, rectangle.clone(), washed),
+        piece(Fabric::Garter, rectangle.clone(), unwashed),
+        piece(Fabric::Lace, rectangle.clone(), pinned),
+        piece(Fabric::Stranded, taper, washed),
+        piece(Fabric::Rib, Shape::Rows(levels), light),
+        piece(
+            Fabric::Cable,
+            Shape::Stitches(loopwright::yarn::StitchSum::of(900)),
+            light,
+        ),
+    ] {
+        assert!(all_said(&question).len() > 15);
+    }
+    let measured = Shape::Measured {
+        width: Length::of(50, LengthUnit::Cm),
+        length: Length::of(180, LengthUnit::Cm),
+        stitches: Gauge::of(21, Gauge::TEN_CM),
+        rows: Gauge::of(28, Gauge::TEN_CM),
+    };
+    let by_tape = "Section 1: 1 × 105 stitches × 504 rows, by the swatch's gauge = 52920 stitches.";
+    assert!(all_said(&piece(Fabric::Stockinette, measured, washed)).contains(&by_tape.into()));
+    let mut icord = Section::stockinette(rectangle);
+    icord.bind_off = Some(BindOff::ICord);
+    icord.times = 2;
+    let said = all_said(&Question::about(vec![icord], washed));
+    assert!(said.contains(&"Section 1: 2 × 40 × 400 = 32000 stitches.".into()));
+    assert_eq!(section(2), "Section 2");
+}
+
+#[test]
+fn a_patterns_yarn_is_said_with_plurals() {
+    let pattern = |balls| {
+        let ball = Ball::USUAL;
+        all_said(&Question::from_pattern(Ask::Balls { balls, ball }))
+    };
+    assert_eq!(pattern(1)[0], "Buy 1 ball");
+    let seven = pattern(7);
+    assert_eq!(seven[0], "Buy 7 balls");
+    assert_eq!(seven[1], "The pattern means anything from 751 m to");
+    assert_eq!(
+        seven[3],
+        "7 balls of 125 m hold 875 m, which leaves 0 m. What is used weighs 350 g."
+    );
+    let length = |metres| {
+        let length = Length::of(metres, LengthUnit::M);
+        all_said(&Question::from_pattern(Ask::Length(length)))
+    };
+    assert_eq!(
+        length(745)[5],
+        "6 balls are only just enough: 5 m to spare. Buy one more to be safe, or swatch."
+    );
+    assert_eq!(
+        length(503)[5],
+        "The last ball is for 3 m only. A slightly shorter piece can do without it."
+    );
+}
+
+#[test]
+fn what_is_likely_and_what_makes_sure_stand_together() {
+    let washed = gauge(Fabric::Stockinette, Rest::Washed);
+    let scarf = |rows| all_said(&piece(Fabric::Garter, Shape::rectangle(40, rows), washed));
+    let long = scarf(1_450);
+    assert_eq!(long[0], "Buy 12 balls");
+    assert_eq!(
+        long[5],
+        "10 are likely enough; 12 make it sure. The last ball is reserve only."
+    );
+    for rows in 1..400 {
+        for sentence in scarf(rows * 5) {
+            let contradicts = sentence.contains("likely enough") && sentence.contains("one more");
+            assert!(!contradicts, "{rows}: {sentence}");
+        }
+    }
+    let mut pattern = Question::from_pattern(Ask::Length(Length::of(2_000, LengthUnit::M)));
+    pattern.reserve = 25;
+    assert_eq!(
+        all_said(&pattern)[5],
+        "16 are likely enough; 20 make it sure. The last 4 balls are reserve only."
+    );
+}
+
+#[test]
+fn the_same_ball_in_and_out_is_not_warned_of() {
+    let ball = Ball::USUAL;
+    let same = Question::from_pattern(Ask::Balls { balls: 7, ball });
+    let told = answer(&same).expect("an answer");
+    assert_eq!(close(&told, &print), "");
+    assert!(!source(&Question::from_pattern(Ask::Length(Length::of(9, LengthUnit::M)))).contains("seven"));
+}
+
+#[test]
+fn what_is_missing_is_named() {
+    assert!(waiting("ball_mass").contains("weighs"));
+    assert!(waiting("own_rows").contains("rows"));
+    assert!(waiting("s2_times").contains("how often"));
+    assert_eq!(
+        refused("rib"),
+        "From a gauge in rib the yarn cannot be told: see the question."
+    );
+}
+
+#[test]
+fn a_problem_says_what_to_type() {
+    let rib = gauge(Fabric::Rib, Rest::Washed);
+    let question = piece(Fabric::Rib, Shape::rectangle(9, 9), rib);
+    let found = answer(&question).expect_err("a rib gauge");
+    let said = problem(&found[0]);
+    assert!(said.contains("weigh a swatch"), "{said}");
+    for field in ["sections", "reserve"] {
+        let kind = Kind::TooMany { most: 5 };
+        let said = problem(&Problem { field, kind });
+        assert!(said.contains("Type"), "{said}");
+    }
+}
