@@ -6,6 +6,7 @@ mod en13402;
 mod munden;
 mod nist;
 mod python_cast_on_tail;
+mod python_gauge_rows;
 mod python_sizing;
 mod python_yarn;
 mod quetelet;

@@ -23,8 +23,10 @@ mod tools;
 pub mod bounds;
 mod check;
 pub mod fabric;
+pub mod gauge;
 pub mod problem;
 pub mod row;
+pub mod rows;
 pub mod tables;
 pub mod units;
 
