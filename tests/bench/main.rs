@@ -11,6 +11,7 @@
 //! - `edge/..` is one needle with each kind of edge.
 //! - `read/..` and `work/..` are the reader and the simulated needle, on which every text is tried in the tests;
 //!   `work` grows with the stitches, since it works them one by one.
+//! - `shaping/..` and `flare/..` are schedules: time may grow with the shaping rows, not with the rows.
 //! - `typed/..` is what one keystroke costs before any arithmetic.
 
 use criterion::Criterion;
@@ -31,6 +32,7 @@ fn main() {
     changes(&mut criterion);
     edges(&mut criterion);
     rows(&mut criterion);
+    shaped(&mut criterion);
     typed(&mut criterion);
     criterion.final_summary();
 }
@@ -105,6 +107,41 @@ fn rows(criterion: &mut Criterion) {
         let stitches = u32::try_from(row.uses()).unwrap_or(u32::MAX);
         criterion.bench_function(&format!("work/{name}"), |bencher| {
             bencher.iter(|| work(black_box(&row), stitches));
+        });
+    }
+}
+
+/// A sleeve, the longest schedules there can be, and flares with an awkward repeat, for
+/// which every other number of lines is tried.
+fn shaped(criterion: &mut Criterion) {
+    use loopwright::{flare, shaping};
+    let orders = [
+        ("in two rates", shaping::Order::CloseFirst),
+        ("mixed", shaping::Order::Mixed),
+    ];
+    for (name, order) in orders {
+        for (amount, rows) in [(36, 120), (4_998, 10_000), (9_998, 10_000)] {
+            let ask = shaping::Ask::Lose(amount);
+            let question = shaping::Question {
+                order,
+                ..shaping::Question::about(ask, rows)
+            };
+            criterion.bench_function(&format!("shaping/{amount} in {rows}, {name}"), |bencher| {
+                bencher.iter(|| shaping::answer(black_box(&question)));
+            });
+        }
+    }
+    let gauge = |count| loopwright::units::Gauge::of(count, loopwright::units::Gauge::TEN_CM);
+    for (name, hem) in [
+        ("flat", flare::Hem::Flat),
+        ("too fast", flare::Hem::Girth(Length::from_mm(90_000))),
+    ] {
+        let question = flare::Question {
+            multiple: 997,
+            ..flare::Question::about(96, hem, Length::from_mm(80), gauge(21), gauge(28))
+        };
+        criterion.bench_function(&format!("flare/{name}"), |bencher| {
+            bencher.iter(|| flare::answer(black_box(&question)));
         });
     }
 }

@@ -1,11 +1,13 @@
 //! Checks against published sources, one file a source. `README.md` says for each what was seen, what is from memory,
 //! what was left out, and where this crate differs on purpose.
 
+mod brute_force_schedules;
 mod craft_yarn_council_sizes;
 mod en13402;
 mod munden;
 mod nist;
 mod python_cast_on_tail;
+mod python_flare;
 mod python_gauge_rows;
 mod python_sizing;
 mod python_yarn;

@@ -23,10 +23,12 @@ mod tools;
 pub mod bounds;
 mod check;
 pub mod fabric;
+pub mod flare;
 pub mod gauge;
 pub mod problem;
 pub mod row;
 pub mod rows;
+pub mod shaping;
 pub mod tables;
 pub mod units;
 
