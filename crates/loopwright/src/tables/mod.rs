@@ -11,6 +11,7 @@
 
 pub mod body;
 pub mod fit;
+pub mod needle;
 pub mod yarn_weight;
 
 /// How sure we are of a value, and of what kind it is.

@@ -1,0 +1,280 @@
+//! Needles: how thick each numbered size is, and how long circular ones are sold.
+//!
+//! Millimetres are the safe key: no ISO or national standard fixes the numbers, makers differ for one number, and some
+//! numbers stand for two needles (US 17 is 12 mm or 12.75 mm). Source: Craft Yarn Council, Standard Yarn Weight System,
+//! for US 000 and 1, 3, 5, 7, 9, 11, which are the ends of its ranges; all other numbers are from memory. Each number of
+//! each row says how sure it is. What a row has is exact, and never rounded: 2.25 mm is not 2.3.
+//!
+//! ```
+//! use loopwright::tables::needle::{Number, System, japanese, sold};
+//! use loopwright::units::Length;
+//!
+//! // 4.5 mm is 7 in both the US and the old UK numbers.
+//! let row = sold(Length::from_nm(4_500_000)).unwrap();
+//! assert_eq!((row.us, row.uk), (Some(Number::whole(7)), Some(Number::whole(7))));
+//! assert_eq!(Number::quarters(42).to_string(), "10 1/2");
+//! assert_eq!(Number::noughts(3).to_string(), "000");
+//! assert_eq!(japanese(5), Some(Length::from_nm(3_600_000)));
+//! ```
+
+use super::Certainty;
+use crate::bounds::Bounds;
+use crate::units::Length;
+use core::fmt;
+
+/// A way to name how thick a needle is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum System {
+    /// Millimetres across, as sold.
+    Metric,
+    /// US numbers: the higher, the thicker.
+    Us,
+    /// Old UK and Canadian numbers: the higher, the thinner.
+    Uk,
+    /// Japanese numbers: the higher, the thicker.
+    Japanese,
+}
+
+impl System {
+    /// Every system, in the order a page shows them.
+    pub const ALL: [Self; 4] = [Self::Metric, Self::Us, Self::Uk, Self::Japanese];
+}
+
+/// A number of a needle: `7`, `10 1/2`, `000`. Held in quarters; noughts beyond the first count down from nothing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(transparent))]
+pub struct Number(i16);
+
+impl Number {
+    /// A whole number.
+    pub const fn whole(number: i16) -> Self {
+        Self::quarters(number.saturating_mul(4))
+    }
+
+    /// So many quarters: 42 are 10 1/2.
+    pub const fn quarters(quarters: i16) -> Self {
+        Self(quarters)
+    }
+
+    /// So many noughts, at least one: 3 are `000`.
+    pub const fn noughts(noughts: i16) -> Self {
+        Self(1_i16.saturating_sub(noughts))
+    }
+
+    /// In quarters; below nothing for noughts beyond the first.
+    pub const fn in_quarters(self) -> i16 {
+        self.0
+    }
+}
+
+impl fmt::Display for Number {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for _ in self.0..0 {
+            f.write_str("0")?;
+        }
+        write!(f, "{}", self.0.max(0) / 4)?;
+        f.write_str(match self.0.max(0) % 4 {
+            1 => " 1/4",
+            2 => " 1/2",
+            3 => " 3/4",
+            _ => "",
+        })
+    }
+}
+
+/// One needle that is sold.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Needle {
+    /// How thick it is.
+    pub across: Length,
+    /// Its US number.
+    pub us: Option<Number>,
+    /// How sure that is.
+    pub us_certainty: Certainty,
+    /// Its old UK and Canadian number.
+    pub uk: Option<Number>,
+    /// How sure that is.
+    pub uk_certainty: Certainty,
+}
+
+use Certainty::{FromMemory as M, Seen as S};
+
+/// No number.
+const NONE: Known = (None, M);
+
+/// The table, thinnest first.
+pub const NEEDLES: [Needle; 28] = [
+    row(150, noughts(3, S), NONE),
+    row(175, noughts(2, M), n(15, M)),
+    row(200, n(0, M), n(14, M)),
+    row(225, n(1, S), n(13, M)),
+    row(250, quarters(6, M), NONE),
+    row(275, n(2, M), n(12, M)),
+    row(300, quarters(10, M), n(11, M)),
+    row(325, n(3, S), n(10, M)),
+    row(350, n(4, M), NONE),
+    row(375, n(5, S), n(9, M)),
+    row(400, n(6, M), n(8, M)),
+    row(450, n(7, S), n(7, M)),
+    row(500, n(8, M), n(6, M)),
+    row(550, n(9, S), n(5, M)),
+    row(600, n(10, M), n(4, M)),
+    row(650, quarters(42, M), n(3, M)),
+    // Seldom printed.
+    row(700, quarters(43, M), n(2, M)),
+    row(750, NONE, n(1, M)),
+    row(800, n(11, S), n(0, M)),
+    row(900, n(13, M), noughts(2, M)),
+    row(1000, n(15, M), noughts(3, M)),
+    row(1200, n(17, M), NONE),
+    row(1275, n(17, M), NONE),
+    row(1500, n(19, M), NONE),
+    row(1600, n(19, M), NONE),
+    row(1900, n(35, M), NONE),
+    // Also called 35.
+    row(2000, n(36, M), NONE),
+    row(2500, n(50, M), NONE),
+];
+
+/// Japanese numbers. Above them, millimetres ("jumbo").
+pub const JAPANESE: Bounds<u32> = Bounds::new(0, 15);
+
+impl Needle {
+    /// How sure it is that it is sold: as sure as the surer of its numbers.
+    pub const fn certainty(&self) -> Certainty {
+        match (self.us_certainty, self.uk_certainty) {
+            (M, M) => M,
+            _ => S,
+        }
+    }
+}
+
+/// How thick a Japanese number is: 2.1 mm and 0.3 mm for each number above nought, 0 to 15. From memory;
+/// none outside [`JAPANESE`].
+pub const fn japanese(number: u32) -> Option<Length> {
+    if number > JAPANESE.most {
+        return None;
+    }
+    Some(hundredths(210 + 30 * number as i64))
+}
+
+/// The row that is exactly so thick.
+pub fn sold(across: Length) -> Option<&'static Needle> {
+    NEEDLES.iter().find(|needle| needle.across == across)
+}
+
+/// The hole of a needle gauge that names a shaft: the smallest that the shaft passes wholly, one for each row of the
+/// table. The nearest hole may be too small: a shaft of 3.6 mm is nearest to 3.5 and passes at 3.75. Common practice, no
+/// source. None when it passes none.
+pub fn hole(across: Length) -> Option<Length> {
+    NEEDLES.iter().map(|needle| needle.across).find(|hole| *hole >= across)
+}
+
+/// A length in which circular needles are sold, tip to tip.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Circular {
+    /// As labelled in centimetres: what sums are done with.
+    pub label: Length,
+    /// As labelled in whole inches, which is up to 2.5 % more or less.
+    pub inches: u8,
+    /// How sure the two are.
+    pub certainty: Certainty,
+}
+
+/// Circular needles, shortest first. Labels are nominal.
+pub const CIRCULARS: [Circular; 11] = [
+    circular(23, 9),
+    circular(30, 12),
+    circular(40, 16),
+    circular(50, 20),
+    circular(60, 24),
+    circular(74, 29),
+    circular(80, 32),
+    circular(90, 36),
+    circular(100, 40),
+    circular(120, 47),
+    circular(150, 60),
+];
+
+type Known = (Option<Number>, Certainty);
+
+const fn n(number: i16, certainty: Certainty) -> Known {
+    (Some(Number::whole(number)), certainty)
+}
+
+const fn quarters(quarters: i16, certainty: Certainty) -> Known {
+    (Some(Number::quarters(quarters)), certainty)
+}
+
+const fn noughts(noughts: i16, certainty: Certainty) -> Known {
+    (Some(Number::noughts(noughts)), certainty)
+}
+
+const fn row(across: i64, us: Known, uk: Known) -> Needle {
+    Needle {
+        across: hundredths(across),
+        us: us.0,
+        us_certainty: us.1,
+        uk: uk.0,
+        uk_certainty: uk.1,
+    }
+}
+
+const fn circular(cm: i64, inches: u8) -> Circular {
+    Circular {
+        label: Length::from_mm(10 * cm),
+        inches,
+        certainty: Certainty::FromMemory,
+    }
+}
+
+/// Hundredths of a millimetre.
+const fn hundredths(count: i64) -> Length {
+    Length::from_nm(count * 10_000)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::LengthUnit;
+
+    #[test]
+    fn thicker_needles_have_higher_us_and_lower_uk_numbers() {
+        assert!(NEEDLES.is_sorted_by(|a, b| a.across < b.across));
+        let us = NEEDLES.iter().filter_map(|row| row.us).map(Number::in_quarters);
+        assert!(us.is_sorted());
+        let uk = NEEDLES.iter().filter_map(|row| row.uk).map(Number::in_quarters);
+        assert!(uk.rev().is_sorted());
+        assert!(CIRCULARS.is_sorted_by(|a, b| a.label < b.label));
+    }
+
+    #[test]
+    fn labels_in_inches_are_near_the_labels_in_centimetres() {
+        for row in CIRCULARS {
+            let exact = Length::from_inches(i64::from(row.inches));
+            let off = exact.saturating_sub(row.label).in_unit(LengthUnit::Cm).abs();
+            assert!(off / row.label.in_unit(LengthUnit::Cm) < 0.025, "{row:?}");
+        }
+    }
+
+    #[test]
+    fn the_hole_is_the_smallest_that_the_shaft_passes() {
+        let mm = |hundredths: i64| Length::from_nm(hundredths * 10_000);
+        // The obvious hole is the nearest one, 3.5 mm, which stops a shaft of 3.6 mm.
+        assert_eq!(hole(mm(360)), Some(mm(375)));
+        for row in NEEDLES {
+            assert_eq!(hole(row.across), Some(row.across));
+        }
+        assert_eq!(hole(mm(3_501)), None);
+        assert_eq!(japanese(16), None);
+    }
+
+    #[test]
+    fn numbers_are_written_as_on_the_needle() {
+        let texts = [0, 4, 6, 42, 43, 45, -1, -2].map(|quarters| Number::quarters(quarters).to_string());
+        assert_eq!(texts, ["0", "1", "1 1/2", "10 1/2", "10 3/4", "11 1/4", "00", "000"]);
+    }
+}
