@@ -39,40 +39,31 @@ const EDGES: [Row; 2] = [
 
 /// The named states.
 pub const STATES: &[State] = &[
-    State {
-        name: "empty",
-        fields: &[],
-    },
-    State {
-        name: "filled",
-        fields: &[("width", "100"), ("gauge", "21")],
-    },
-    State {
-        name: "multiple",
-        fields: &[
+    State::new("empty", &[]),
+    State::new("filled", &[("width", "100"), ("gauge", "21")]),
+    State::new(
+        "multiple",
+        &[
             ("width", "100"),
             ("gauge", "21"),
             ("multiple", "8"),
             ("plus", "3"),
             ("on", "60"),
         ],
-    },
-    State {
-        name: "as-near",
-        fields: &[("width", "100"), ("gauge", "22"), ("multiple", "8")],
-    },
-    State {
-        name: "plus",
-        fields: &[
+    ),
+    State::new("as-near", &[("width", "100"), ("gauge", "22"), ("multiple", "8")]),
+    State::new(
+        "plus",
+        &[
             ("width", "100"),
             ("gauge", "22"),
             ("knitting", "flat"),
             ("multiple", "8 + 3"),
         ],
-    },
-    State {
-        name: "flat-sewn",
-        fields: &[
+    ),
+    State::new(
+        "flat-sewn",
+        &[
             ("width", "49.5"),
             ("gauge", "21 1/2"),
             ("knitting", "flat"),
@@ -80,35 +71,29 @@ pub const STATES: &[State] = &[
             ("plus", "2"),
             ("edge", "2"),
         ],
-    },
-    State {
-        name: "one-more",
-        fields: &[
+    ),
+    State::new(
+        "one-more",
+        &[
             ("width", "54"),
             ("gauge", "20"),
             ("extra", "extra"),
             ("every", "50"),
             ("on", "109"),
         ],
-    },
-    State {
-        name: "impossible",
-        fields: &[
+    ),
+    State::new(
+        "impossible",
+        &[
             ("width", "20 m"),
             ("gauge", "400"),
             ("knitting", "flat"),
             ("edge", "99"),
             ("multiple", "0"),
         ],
-    },
-    State {
-        name: "unreadable",
-        fields: &[("width", "wide"), ("gauge", "21 cm")],
-    },
-    State {
-        name: "extreme",
-        fields: &[("width", "20 m"), ("gauge", "400"), ("on", "40000")],
-    },
+    ),
+    State::new("unreadable", &[("width", "wide"), ("gauge", "21 cm")]),
+    State::new("extreme", &[("width", "20 m"), ("gauge", "400"), ("on", "40000")]),
 ];
 
 /// Draws the tool.

@@ -29,6 +29,13 @@ pub struct State {
     pub fields: &'static [(&'static str, &'static str)],
 }
 
+impl State {
+    /// The state of this name that these fields bring about.
+    pub const fn new(name: &'static str, fields: &'static [(&'static str, &'static str)]) -> Self {
+        Self { name, fields }
+    }
+}
+
 /// A tool as the app knows it.
 #[derive(Clone, Copy)]
 pub struct Tool {

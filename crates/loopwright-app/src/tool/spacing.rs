@@ -31,69 +31,48 @@ const AMOUNTS: Bounds<u32> = Bounds::new(0, STITCHES.most * 2);
 
 /// The named states.
 pub const STATES: &[State] = &[
-    State {
-        name: "empty",
-        fields: &[],
-    },
-    State {
-        name: "filled",
-        fields: &[("stitches", "132"), ("amount", "16")],
-    },
-    State {
-        name: "increases",
-        fields: &[("stitches", "96"), ("ask", "gain"), ("amount", "20")],
-    },
-    State {
-        name: "flat-mirrored",
-        fields: &[
+    State::new("empty", &[]),
+    State::new("filled", &[("stitches", "132"), ("amount", "16")]),
+    State::new("increases", &[("stitches", "96"), ("ask", "gain"), ("amount", "20")]),
+    State::new(
+        "flat-mirrored",
+        &[
             ("stitches", "61"),
             ("amount", "7"),
             ("knitting", "flat"),
             ("edge", "mirrored"),
         ],
-    },
-    State {
-        name: "purl-rib",
-        fields: &[
+    ),
+    State::new(
+        "purl-rib",
+        &[
             ("stitches", "120"),
             ("amount", "12"),
             ("face", "purl"),
             ("fabric", "rib"),
         ],
-    },
-    State {
-        name: "multiple",
-        fields: &[("stitches", "131"), ("ask", "multiple"), ("amount", "8"), ("plus", "3")],
-    },
-    State {
-        name: "impossible",
-        fields: &[("stitches", "132"), ("amount", "70")],
-    },
-    State {
-        name: "odd-double",
-        fields: &[
+    ),
+    State::new(
+        "multiple",
+        &[("stitches", "131"), ("ask", "multiple"), ("amount", "8"), ("plus", "3")],
+    ),
+    State::new("impossible", &[("stitches", "132"), ("amount", "70")]),
+    State::new(
+        "odd-double",
+        &[
             ("stitches", "132"),
             ("ask", "reach"),
             ("amount", "117"),
             ("decrease", "sk2p"),
         ],
-    },
-    State {
-        name: "unreadable",
-        fields: &[("stitches", "13z"), ("amount", "7 1/2")],
-    },
-    State {
-        name: "one-change",
-        fields: &[("stitches", "24"), ("amount", "1")],
-    },
-    State {
-        name: "sixty-changes",
-        fields: &[("stitches", "510"), ("amount", "60")],
-    },
-    State {
-        name: "extreme",
-        fields: &[("stitches", "100000"), ("amount", "31416"), ("order", "even")],
-    },
+    ),
+    State::new("unreadable", &[("stitches", "13z"), ("amount", "7 1/2")]),
+    State::new("one-change", &[("stitches", "24"), ("amount", "1")]),
+    State::new("sixty-changes", &[("stitches", "510"), ("amount", "60")]),
+    State::new(
+        "extreme",
+        &[("stitches", "100000"), ("amount", "31416"), ("order", "even")],
+    ),
 ];
 
 const DECREASES: [(&str, Decrease); 5] = [

@@ -10,7 +10,7 @@ const BODY: (&str, &str) = ("listed", "body");
 macro_rules! states {
     ($($name:literal: $($field:expr),*;)*) => {
         /// The named states.
-        pub const STATES: &[State] = &[$(State { name: $name, fields: &[$($field),*] }),*];
+        pub const STATES: &[State] = &[$(State::new($name, &[$($field),*])),*];
     };
 }
 

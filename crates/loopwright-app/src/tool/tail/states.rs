@@ -2,17 +2,11 @@
 
 use crate::tool::State;
 
-type Fields = &'static [(&'static str, &'static str)];
-
-const fn state(name: &'static str, fields: Fields) -> State {
-    State { name, fields }
-}
-
 /// The named states.
 pub const STATES: &[State] = &[
-    state("empty", &[]),
-    state("filled", &[("stitches", "120"), ("yarn", "medium")]),
-    state(
+    State::new("empty", &[]),
+    State::new("filled", &[("stitches", "120"), ("yarn", "medium")]),
+    State::new(
         "three-ways",
         &[
             ("stitches", "120"),
@@ -23,7 +17,7 @@ pub const STATES: &[State] = &[
             ("measured_used", "44"),
         ],
     ),
-    state(
+    State::new(
         "few-measured",
         &[
             ("stitches", "96"),
@@ -34,7 +28,7 @@ pub const STATES: &[State] = &[
             ("measured_used", "17"),
         ],
     ),
-    state(
+    State::new(
         "twisted",
         &[
             ("stitches", "64"),
@@ -43,10 +37,10 @@ pub const STATES: &[State] = &[
             ("needle", "2.5"),
         ],
     ),
-    state("cable", &[("stitches", "80"), ("method", "cable")]),
-    state("tubular", &[("stitches", "81"), ("method", "tubular")]),
-    state("two-strands", &[("stitches", "300"), ("method", "two strands")]),
-    state(
+    State::new("cable", &[("stitches", "80"), ("method", "cable")]),
+    State::new("tubular", &[("stitches", "81"), ("method", "tubular")]),
+    State::new("two-strands", &[("stitches", "300"), ("method", "two strands")]),
+    State::new(
         "tight",
         &[
             ("stitches", "120"),
@@ -55,7 +49,7 @@ pub const STATES: &[State] = &[
             ("left_to_go", "40"),
         ],
     ),
-    state(
+    State::new(
         "short",
         &[
             ("stitches", "120"),
@@ -64,7 +58,7 @@ pub const STATES: &[State] = &[
             ("left_to_go", "40"),
         ],
     ),
-    state(
+    State::new(
         "impossible",
         &[
             ("stitches", "120"),
@@ -74,7 +68,7 @@ pub const STATES: &[State] = &[
             ("left_to_go", "121"),
         ],
     ),
-    state(
+    State::new(
         "unreadable",
         &[
             ("stitches", "12z"),
@@ -83,7 +77,7 @@ pub const STATES: &[State] = &[
             ("measured_used", "40"),
         ],
     ),
-    state(
+    State::new(
         "extreme",
         &[
             ("stitches", "100000"),

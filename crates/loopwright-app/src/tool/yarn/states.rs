@@ -2,14 +2,10 @@
 
 use crate::tool::State;
 
-const fn state(name: &'static str, fields: &'static [(&'static str, &'static str)]) -> State {
-    State { name, fields }
-}
-
 /// The named states.
 pub const STATES: &[State] = &[
-    state("empty", &[]),
-    state(
+    State::new("empty", &[]),
+    State::new(
         "filled",
         &[
             ("s1_stitches", "40"),
@@ -19,7 +15,7 @@ pub const STATES: &[State] = &[
             ("swatch_rows", "28"),
         ],
     ),
-    state(
+    State::new(
         "sections",
         &[
             ("s1_stitches", "110"),
@@ -42,7 +38,7 @@ pub const STATES: &[State] = &[
             ("other", "12"),
         ],
     ),
-    state(
+    State::new(
         "measured",
         &[
             ("s1_shape", "measured"),
@@ -52,7 +48,7 @@ pub const STATES: &[State] = &[
             ("swatch_rows", "28"),
         ],
     ),
-    state(
+    State::new(
         "measured-otherwise",
         &[
             ("s1_shape", "measured"),
@@ -63,7 +59,7 @@ pub const STATES: &[State] = &[
             ("swatch_rows", "28"),
         ],
     ),
-    state(
+    State::new(
         "weighed",
         &[
             ("s1_stitches", "200"),
@@ -74,7 +70,7 @@ pub const STATES: &[State] = &[
             ("swatch_mass", "12"),
         ],
     ),
-    state(
+    State::new(
         "needs-swatch",
         &[
             ("s1_stitches", "120"),
@@ -85,7 +81,7 @@ pub const STATES: &[State] = &[
             ("own_rows", "28"),
         ],
     ),
-    state(
+    State::new(
         "lace-pinned",
         &[
             ("s1_stitches", "61"),
@@ -97,7 +93,7 @@ pub const STATES: &[State] = &[
             ("rest", "pinned"),
         ],
     ),
-    state(
+    State::new(
         "two-colours",
         &[
             ("s1_shape", "sum"),
@@ -108,10 +104,10 @@ pub const STATES: &[State] = &[
             ("rest", "unwashed"),
         ],
     ),
-    state("balls", &[("from", "balls"), ("balls", "7"), ("ball_length", "210")]),
-    state("just-over", &[("from", "length"), ("length", "503")]),
-    state("just-under", &[("from", "length"), ("length", "750")]),
-    state(
+    State::new("balls", &[("from", "balls"), ("balls", "7"), ("ball_length", "210")]),
+    State::new("just-over", &[("from", "length"), ("length", "503")]),
+    State::new("just-under", &[("from", "length"), ("length", "750")]),
+    State::new(
         "unreadable",
         &[
             ("s1_stitches", "4o"),
@@ -121,7 +117,7 @@ pub const STATES: &[State] = &[
             ("ball_length", "50 g"),
         ],
     ),
-    state(
+    State::new(
         "impossible",
         &[
             ("s1_shape", "taper"),
@@ -130,7 +126,7 @@ pub const STATES: &[State] = &[
             ("s1_rows", "5"),
         ],
     ),
-    state(
+    State::new(
         "extreme",
         &[
             ("s1_stitches", "10000"),
