@@ -2,6 +2,7 @@
 
 use super::Sheet;
 use super::plain::{button, el, element, says, text};
+use crate::store::Typed;
 use crate::words::{intl, page};
 use loopwright::problem::{Kind, Problem};
 use loopwright::units::parse::Unreadable;
@@ -55,7 +56,14 @@ pub(super) fn advised(sheet: &Sheet, field: &'static str, advice: Option<Advice>
     let mut content = vec![el("p", "", vec![text(sentence)])];
     for value in nearest {
         let label = [page::USE, " ", &intl::number(value)].concat();
-        content.push(button(label, sheet.sets(vec![(field, value.to_string())])));
+        let sheet = sheet.clone();
+        // The unit that stands beside the field, such as a gauge's span, stays.
+        let put = move |_| {
+            let unit = sheet.desk.text(sheet.id, field).and_then(|typed| typed.unit);
+            let text = value.to_string();
+            sheet.desk.write(sheet.id, field, Some(Typed { text, unit }));
+        };
+        content.push(button(label, Callback::from(put)));
     }
     let id = advice_id(&sheet.element(field));
     element("div", &[("class", "problem"), ("id", &id)], content)

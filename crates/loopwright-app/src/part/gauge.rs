@@ -1,11 +1,12 @@
 //! A field for a gauge: a count, and the span it was counted over. The two belong together, since 10 cm and 4 in are
-//! 1.6 % apart: choosing another span says that the count was taken over that, and converts nothing.
+//! 1.6 % apart: choosing another span says that the count was taken over that, and converts nothing. A span that is not
+//! among the choices is typed behind the count: `31 in 18 cm`.
 
 use super::advice::{Advice, advised};
 use super::belonging::belonging;
 use super::field::input;
-use super::plain::el;
-use super::{Label, Sheet};
+use super::plain::{el, list};
+use super::{Label, Say, Sheet, known};
 use crate::store::Typed;
 use crate::words::units as words;
 use loopwright::problem::Kind;
@@ -14,9 +15,11 @@ use loopwright::units::{Gauge, Length, LengthUnit};
 use yew::prelude::*;
 
 /// The spans people count over, each by the key that is stored as the count's unit.
-const SPANS: [(&str, Length); 5] = [
+const SPANS: [(&str, Length); 7] = [
     ("10 cm", Gauge::TEN_CM),
     ("4 in", Gauge::FOUR_INCHES),
+    ("15 cm", Length::of(15, LengthUnit::Cm)),
+    ("6 in", Length::from_inches(6)),
     ("5 cm", Length::of(5, LengthUnit::Cm)),
     ("2 in", Length::from_inches(2)),
     ("1 in", Length::INCH),
@@ -28,15 +31,32 @@ fn span(typed: Option<&Typed>) -> (&'static str, Length) {
     *found.unwrap_or(&SPANS[0])
 }
 
+/// The text of a field and the span beside it.
+fn text_and_span(sheet: &Sheet, field: &str) -> (String, Length) {
+    let typed = sheet.desk.text(sheet.id, field);
+    let span = span(typed.as_ref()).1;
+    (typed.map_or_else(String::new, |typed| typed.text), span)
+}
+
 /// The gauge in a field.
 ///
 /// # Errors
 /// Why the text is none.
 pub fn read_gauge(sheet: &Sheet, field: &str) -> Result<Gauge, Kind> {
-    let typed = sheet.desk.text(sheet.id, field);
-    let span = span(typed.as_ref()).1;
-    let text = typed.map_or_else(String::new, |typed| typed.text);
+    let (text, span) = text_and_span(sheet, field);
     Gauge::read(&text, span).map_err(Kind::Unreadable)
+}
+
+/// All counts in a field; none where it is empty.
+///
+/// # Errors
+/// Why the text is none.
+pub fn read_gauges(sheet: &Sheet, field: &str) -> Result<Vec<Gauge>, Kind> {
+    let (text, span) = text_and_span(sheet, field);
+    match Gauge::read_list(&text, span) {
+        Err(Unreadable::Empty) => Ok(Vec::new()),
+        other => other.map_err(Kind::Unreadable),
+    }
 }
 
 /// The gauge in a field that may stay empty.
@@ -48,6 +68,23 @@ pub fn read_gauge_if_any(sheet: &Sheet, field: &str) -> Result<Option<Gauge>, Ki
         Err(Kind::Unreadable(Unreadable::Empty)) => Ok(None),
         other => other.map(Some),
     }
+}
+
+/// A field for a gauge that a form draws: its name, its label, and what the value is called among those that hold for
+/// all tools.
+pub type GaugeRow = (&'static str, &'static str, &'static str);
+
+/// Fields for gauges, each with the offer of what is kept.
+#[inline(never)]
+pub fn gauges(sheet: &Sheet, rows: &[GaugeRow], say: Say) -> Html {
+    let mut drawn = Vec::new();
+    for &(name, label, kept) in rows {
+        drawn.push(gauge(sheet, name, label, say(name)));
+        if !kept.is_empty() {
+            drawn.push(known(sheet, name, kept));
+        }
+    }
+    list(drawn)
 }
 
 /// The field, with its span beside it.

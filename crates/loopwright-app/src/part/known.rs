@@ -37,12 +37,13 @@ pub fn known(sheet: &Sheet, field: &'static str, name: &'static str) -> Html {
 }
 
 /// Beside an answer: keeps it, or says that it is the kept one.
-pub fn keep(desk: &Desk, name: &'static str, text: String) -> Html {
-    let known = Sheet::new(desk, KNOWN);
-    let content = if known.text(name, "") == text {
-        vec![tells("span", "", words::taken(&text))]
+pub fn keep(desk: &Desk, name: &'static str, value: Typed) -> Html {
+    let said = named(&value);
+    let content = if desk.text(KNOWN, name).as_ref() == Some(&value) {
+        vec![tells("span", "", words::taken(&said))]
     } else {
-        vec![button(words::keep(&text), known.sets(vec![(name, text)]))]
+        let known = Sheet::new(desk, KNOWN);
+        vec![button(words::keep(&said), writes(&known, KNOWN, name, value))]
     };
     el("p", "line", content)
 }

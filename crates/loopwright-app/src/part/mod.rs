@@ -4,6 +4,7 @@
 
 mod advice;
 mod answered;
+mod asked;
 mod belonging;
 mod doings;
 mod field;
@@ -18,9 +19,10 @@ mod sheet;
 
 pub use advice::{Advice, advice, waiting};
 pub use answered::{answered, good_to_know, more, notes, row, tool_page, working};
+pub use asked::{Page, asked};
 pub use doings::said;
 pub use field::{Label, field, signed};
-pub use gauge::{gauge, read_gauge, read_gauge_if_any};
+pub use gauge::{gauge, gauges, read_gauge, read_gauge_if_any, read_gauges};
 pub use known::{keep, known};
 pub use listed::{counts_field, lengths_field, list_unit};
 pub use measure::{NEEDLE, Scale, TAPE, WEIGHT, YARN};

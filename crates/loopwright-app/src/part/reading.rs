@@ -1,7 +1,7 @@
 //! The fields of a sheet as they are read one after the other into a question, with what is wrong with them.
 
 use super::plain::list;
-use super::{Advice, Label, Scale, Sheet, field, read_gauge};
+use super::{Advice, Label, Scale, Sheet, field, read_gauge, read_gauges};
 use loopwright::bounds::Bounds;
 use loopwright::problem::{Kind, Problem};
 use loopwright::units::{Gauge, Length};
@@ -73,10 +73,26 @@ impl<'a> Reading<'a> {
     }
 
     /// A gauge.
+    #[inline(never)]
     pub fn gauge(&mut self, field: &'static str) -> Gauge {
         read_gauge(self.sheet, field).unwrap_or_else(|kind| {
             self.wrong(field, kind);
             Gauge::of(1, Gauge::TEN_CM)
+        })
+    }
+
+    /// A gauge in a field that may stay empty.
+    #[inline(never)]
+    pub fn gauge_if_any(&mut self, field: &'static str) -> Option<Gauge> {
+        self.is_typed(field).then(|| self.gauge(field))
+    }
+
+    /// Several counts of one gauge; none where the field is empty.
+    #[inline(never)]
+    pub fn gauges(&mut self, field: &'static str) -> Vec<Gauge> {
+        read_gauges(self.sheet, field).unwrap_or_else(|kind| {
+            self.wrong(field, kind);
+            Vec::new()
         })
     }
 
@@ -111,6 +127,18 @@ impl<'a> Reading<'a> {
             _ => {}
         }
         count.zip(length)
+    }
+
+    /// Everything is read.
+    ///
+    /// # Errors
+    /// What is wrong.
+    pub fn done(self) -> Result<(), Vec<Problem>> {
+        if self.problems.is_empty() {
+            Ok(())
+        } else {
+            Err(self.problems)
+        }
     }
 
     fn is_typed(&self, field: &str) -> bool {

@@ -6,8 +6,8 @@ use crate::desk::Desk;
 use crate::drawing::cast_on as drawing;
 use crate::part::plain::{button, el, items, list, says, status, tells, text};
 use crate::part::{
-    Choice, Label, Reading, Row, Say, Sheet, TAPE, advice, answered, field, gauge, good_to_know, keep, known, more,
-    rows, select, tool_page, waiting, working,
+    Choice, Label, Page, Reading, Row, Say, Sheet, TAPE, answered, asked, field, gauges, good_to_know, keep, more,
+    rows, select, working,
 };
 use crate::store::Typed;
 use crate::words::intl::number;
@@ -102,17 +102,14 @@ pub fn view(desk: &Desk) -> Html {
     let long = |length: Length| TAPE.print(desk, length);
     let mut reading = Reading::of(&sheet);
     let question = question(&mut reading, &sheet);
-    let mut problems = reading.problems;
-    let mut answers = None;
-    if problems.is_empty() {
-        match answer(&question) {
-            Ok(answer) => answers = Some(shown(&sheet, &question, &answer, &long)),
-            Err(wrong) => problems = wrong,
-        }
-    }
-    let answers = answers.unwrap_or_else(|| waiting(&problems, &FOLDED, words::WAITING));
-    let say = |field: &str| advice(&problems, field, &|wrong| problem::sentence(&wrong.kind));
-    tool_page(&sheet, form(&sheet, &say), answers)
+    let answers = reading.done().and_then(|()| answer(&question));
+    let answers = answers.map(|answer| shown(&sheet, &question, &answer, &long));
+    let page = Page {
+        folded: &FOLDED,
+        waiting: words::WAITING,
+        problem: &|wrong| problem::sentence(&wrong.kind),
+    };
+    asked(&sheet, &page, &form, answers)
 }
 
 /// Its small picture: a needle with two markers and an open group.
@@ -192,8 +189,7 @@ fn form(sheet: &Sheet, say: Say) -> Html {
     list(vec![
         el("div", "line", how),
         TAPE.field(sheet, "width", words::by_knitting(flat)[1], "", say("width")),
-        gauge(sheet, "gauge", words::LABEL_GAUGE, say("gauge")),
-        known(sheet, "gauge", "gauge_stitches"),
+        gauges(sheet, &[("gauge", words::LABEL_GAUGE, "gauge_stitches")], say),
         more(rest),
     ])
 }
@@ -212,7 +208,7 @@ fn shown(sheet: &Sheet, question: &Question, answer: &Answer, long: words::Long)
         tells("p", "", words::widths(answer, long)),
         says("p", "quiet", words::NEIGHBOURS),
         items("ul", words::neighbours(answer, long)),
-        keep(&sheet.desk, "cast_on", answer.pick.cast_on.to_string()),
+        keep(&sheet.desk, "cast_on", Typed::plain(answer.pick.cast_on.to_string())),
         counting(sheet, answer),
         good_to_know(notes),
         working(words::steps(question, answer, long), words::SOURCE),

@@ -9,7 +9,7 @@ pub use states::STATES;
 use crate::desk::Desk;
 use crate::drawing::tail as drawing;
 use crate::part::plain::{el, list, says, tells};
-use crate::part::{Reading, Sheet, TAPE, YARN, advice, answered, good_to_know, tool_page, waiting, working};
+use crate::part::{Page, Reading, Sheet, TAPE, YARN, answered, asked, good_to_know, working};
 use crate::words::page::PRACTICE;
 use crate::words::tail::{self as words, Print};
 use loopwright::tail::{ARM, Answer, Question, Strand, Way, Why, answer};
@@ -21,17 +21,14 @@ pub fn view(desk: &Desk) -> Html {
     let sheet = Sheet::new(desk, "tail");
     let mut reading = Reading::of(&sheet);
     let question = ask::question(&mut reading, &sheet);
-    let mut problems = reading.problems;
-    let mut answers = None;
-    if problems.is_empty() {
-        match answer(&question) {
-            Ok(answer) => answers = Some(shown(desk, &question, &answer)),
-            Err(wrong) => problems = wrong,
-        }
-    }
-    let answers = answers.unwrap_or_else(|| waiting(&problems, &ask::FOLDED, words::WAITING));
-    let say = |field: &str| advice(&problems, field, &words::problem);
-    tool_page(&sheet, ask::form(&sheet, &say), answers)
+    let answers = reading.done().and_then(|()| answer(&question));
+    let answers = answers.map(|answer| shown(desk, &question, &answer));
+    let page = Page {
+        folded: &ask::FOLDED,
+        waiting: words::WAITING,
+        problem: &words::problem,
+    };
+    asked(&sheet, &page, &ask::form, answers)
 }
 
 /// Its small picture: a tail in its three parts.

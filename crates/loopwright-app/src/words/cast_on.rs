@@ -2,8 +2,9 @@
 
 use super::Title;
 use super::intl::{decimal, say, say_made, say_with, stitches};
+use super::units::span_of;
 use loopwright::cast_on::{Answer, Count, Knitting, MarkerPlan, Note, Question};
-use loopwright::units::{Gauge, Length, LengthUnit, print};
+use loopwright::units::Length;
 
 /// What it is called.
 pub const TITLE: Title = Title {
@@ -203,7 +204,7 @@ pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
     let words = [
         &*long(question.width),
         &*decimal(gauge.count()),
-        &*span(gauge),
+        &*span_of(gauge.span()),
         &*decimal(answer.ideal.to_f64()),
         &*long(pick.width),
     ];
@@ -239,13 +240,6 @@ pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
         Knitting::Round { .. } => {}
     }
     steps
-}
-
-/// Over what a gauge was counted, in the unit it was counted in.
-fn span(gauge: Gauge) -> String {
-    let inches = gauge.span().to_nm() % Length::INCH.to_nm() == 0;
-    let unit = if inches { LengthUnit::Inch } else { LengthUnit::Cm };
-    print::with_unit(gauge.span(), unit, print::Step::Tenth).replace(' ', "\u{a0}")
 }
 
 /// Where the rule comes from.

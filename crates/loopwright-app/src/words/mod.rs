@@ -10,6 +10,7 @@ pub mod intl;
 pub mod known;
 pub mod page;
 pub mod problem;
+pub mod schedule;
 pub mod stitch;
 pub mod units;
 

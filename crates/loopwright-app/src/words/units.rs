@@ -1,6 +1,7 @@
 //! The words beside a length, a weight and a gauge.
 
-use loopwright::units::{LengthUnit, MassUnit};
+use super::intl::decimal;
+use loopwright::units::{Gauge, Length, LengthUnit, MassUnit, print};
 
 /// The label of the unit switch.
 pub const UNIT: &str = "Unit";
@@ -36,4 +37,16 @@ pub fn span(key: &str) -> String {
 /// A label that names the unit, so that it is heard as well as seen.
 pub fn labelled(label: &str, unit: &str) -> String {
     [label, ", in ", unit].concat()
+}
+
+/// A gauge with its span: `21 in 10 cm`.
+pub fn gauge(gauge: Gauge) -> String {
+    [&decimal(gauge.count()), "\u{a0}in\u{a0}", &span_of(gauge.span())].concat()
+}
+
+/// Over what a gauge was counted, in the unit it was counted in.
+pub fn span_of(span: Length) -> String {
+    let inches = span.to_nm() % Length::INCH.to_nm() == 0;
+    let unit = if inches { LengthUnit::Inch } else { LengthUnit::Cm };
+    print::with_unit(span, unit, print::Step::Tenth).replace(' ', "\u{a0}")
 }

@@ -43,7 +43,7 @@ pub const STITCHES: Bounds<u32> = Bounds::new(1, 100_000);
 pub const WIDTH: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(20, LengthUnit::M));
 
 /// Over what a gauge may have been counted: 5 mm to 1 m.
-pub const SPAN: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(1, LengthUnit::M));
+pub const SPAN: Bounds<Length> = Gauge::SPANS;
 
 /// Stitches of one repeat.
 pub const MULTIPLE: Bounds<u32> = Bounds::new(1, 1_000);

@@ -15,7 +15,7 @@
 //! assert_eq!(metric.width_of(210.0), Some(metre));
 //! ```
 
-use super::parse::{Unreadable, pieces};
+use super::parse::{Unreadable, Wanted, pieces, read};
 use super::{Amount, Dimension, Length, LengthUnit};
 use crate::bounds::Bounds;
 
@@ -37,6 +37,9 @@ impl Gauge {
     pub const FOUR_INCHES: Length = Length::from_inches(4);
     /// How many stitches or rows a page accepts over a span.
     pub const COUNTS: Bounds<u32> = Bounds::new(1, 400);
+
+    /// Over what a gauge may have been counted: 5 mm to 1 m.
+    pub const SPANS: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(1, LengthUnit::M));
 
     /// So many thousandths over a span; none when either is not above zero.
     pub fn new(thousandths: u32, span: Length) -> Option<Self> {
@@ -76,11 +79,61 @@ impl Gauge {
         Length::from_f64(count / self.per_cm(), LengthUnit::Cm)
     }
 
-    /// Reads a count, which may have a part (`21 1/2`), taken over `span`.
+    /// Reads a count, which may have a part (`21 1/2`), taken over `span`, or over the span that stands behind it:
+    /// `31 in 15 cm`.
     ///
     /// # Errors
-    /// [`Unreadable`] with the limits of [`Gauge::COUNTS`] as counts.
+    /// [`Unreadable`] with the limits of [`Gauge::COUNTS`] as counts, or those of [`Gauge::SPANS`].
     pub fn read(text: &str, span: Length) -> Result<Self, Unreadable> {
+        let Some((count, written)) = OVER.iter().find_map(|over| text.split_once(over)) else {
+            return Self::read_count(text, span);
+        };
+        let bounds = Self::SPANS;
+        let unit = LengthUnit::Cm;
+        let over = read(written, &Wanted { bounds, unit })?;
+        // 15 what? Nobody can tell.
+        over.unit.ok_or(Unreadable::UnknownUnit)?;
+        Self::read_count(count, over.value)
+    }
+
+    /// Reads several counts: `21, 20 1/2, 21`, parted by commas, semicolons, spaces or `and`. Each may name its own span.
+    /// A comma without a space behind it parts decimals where 5, 25, 50 or 75 follows, as in `20,5`; otherwise counts.
+    ///
+    /// # Errors
+    /// As [`Gauge::read`], for the first that is none.
+    pub fn read_list(text: &str, span: Length) -> Result<Vec<Self>, Unreadable> {
+        let mut gauges = Vec::new();
+        for part in text.replace(" and ", ";").split([';', '\n']) {
+            let mut from = 0;
+            for (comma, _) in part.match_indices(',') {
+                if !parts_decimals(part.get(comma + 1..).unwrap_or("")) {
+                    Self::read_spaced(part.get(from..comma).unwrap_or(""), span, &mut gauges)?;
+                    from = comma + 1;
+                }
+            }
+            Self::read_spaced(part.get(from..).unwrap_or(""), span, &mut gauges)?;
+        }
+        if gauges.is_empty() {
+            Err(Unreadable::Empty)
+        } else {
+            Ok(gauges)
+        }
+    }
+
+    /// Counts with nothing but spaces between them; or one, which may have a part behind a space.
+    fn read_spaced(text: &str, span: Length, gauges: &mut Vec<Self>) -> Result<(), Unreadable> {
+        let plain = |mark: char| mark.is_ascii_digit() || mark.is_whitespace() || matches!(mark, '.' | ',');
+        if text.chars().all(plain) {
+            for count in text.split_whitespace() {
+                gauges.push(Self::read(count, span)?);
+            }
+        } else {
+            gauges.push(Self::read(text, span)?);
+        }
+        Ok(())
+    }
+
+    fn read_count(text: &str, span: Length) -> Result<Self, Unreadable> {
         let (number, unit) = pieces(text)?;
         if let Some(written) = unit.filter(|unit| unit.dimension() != Dimension::Count) {
             return Err(Unreadable::WrongKind {
@@ -103,6 +156,15 @@ impl Gauge {
         let read = u32::try_from(thousandths).ok().and_then(|t| Self::new(t, span));
         read.ok_or(Unreadable::NotANumber)
     }
+}
+
+/// What stands between a count and its span. An inch alone, as in `21 in`, has no span behind it.
+const OVER: [&str; 3] = [" in ", " over ", " per "];
+
+/// Whether the comma before this parts decimals: a half or a quarter follows, as gauges are counted.
+fn parts_decimals(behind: &str) -> bool {
+    let digits = behind.len() - behind.trim_start_matches(|mark: char| mark.is_ascii_digit()).len();
+    matches!(behind.get(..digits), Some("5" | "25" | "50" | "75"))
 }
 
 #[cfg(test)]
@@ -136,5 +198,46 @@ mod tests {
             Err(Unreadable::WrongKind { .. })
         ));
         assert_eq!(Gauge::read("", Gauge::TEN_CM), Err(Unreadable::Empty));
+    }
+
+    #[test]
+    fn a_gauge_may_name_its_own_span() {
+        let fifteen = Length::of(15, LengthUnit::Cm);
+        assert_eq!(Gauge::read("31 in 15 cm", Gauge::TEN_CM), Ok(Gauge::of(31, fifteen)));
+        assert_eq!(
+            Gauge::read("31 sts per 6 in", Gauge::TEN_CM),
+            Ok(Gauge::of(31, Length::from_inches(6)))
+        );
+        assert_eq!(Gauge::read("31 over 15", Gauge::TEN_CM), Err(Unreadable::UnknownUnit));
+        assert!(Gauge::read("31 in 2 m", Gauge::TEN_CM).is_err());
+        // Inches are no stitches.
+        assert!(Gauge::read("21 in", Gauge::TEN_CM).is_err());
+    }
+
+    #[test]
+    fn several_counts_stand_in_one_text() {
+        let all = |halves: &[u32]| {
+            let gauge = |half: &u32| Gauge::new(half * 500, Gauge::TEN_CM).unwrap();
+            Ok(halves.iter().map(gauge).collect::<Vec<_>>())
+        };
+        let list = |text| Gauge::read_list(text, Gauge::TEN_CM);
+        for text in [
+            "21, 20 1/2, 21",
+            "21, 20½ and 21",
+            "21; 20,5; 21",
+            "21,20.5,21",
+            "21 20.5 21",
+            "21\n20-1/2\n21",
+        ] {
+            assert_eq!(list(text), all(&[42, 41, 42]), "{text}");
+        }
+        assert_eq!(list("20,5"), all(&[41]));
+        assert_eq!(list("21,20"), all(&[42, 40]));
+        assert_eq!(list(" "), Err(Unreadable::Empty));
+        assert_eq!(list("21, many"), Err(Unreadable::NotANumber));
+        assert_eq!(
+            list("21, 31 in 15 cm").map(|list| list[1].span()),
+            Ok(Length::of(15, LengthUnit::Cm))
+        );
     }
 }

@@ -2,6 +2,7 @@
 
 use super::*;
 use loopwright::cast_on::{Multiple, answer};
+use loopwright::units::{Gauge, LengthUnit, print};
 
 fn long(length: Length) -> String {
     print::with_unit(length, LengthUnit::Cm, print::Step::Tenth)
