@@ -111,33 +111,24 @@ impl Form<'_> {
     fn gauge(&self) -> Html {
         let sheet = self.sheet;
         let fabric = ask::fabric(sheet, "swatch_fabric");
-        let draw = |field, label, asked, settled| {
-            let mut advice = self.advice(asked);
-            // A tap would write the number without its span.
-            if let Some(advice) = &mut advice {
-                advice.nearest.clear();
-            }
-            let drawn = gauge(sheet, field, label, advice);
+        let kept = if is(sheet, "rest", "unwashed") {
+            ["gauge_stitches_unwashed", "gauge_rows_unwashed"]
+        } else {
+            ["gauge_stitches", "gauge_rows"]
+        };
+        let labels = [words::LABEL_GAUGE_STITCHES, words::LABEL_GAUGE_ROWS];
+        let asked = ["swatch_stitches", "swatch_rows"];
+        let mut drawn = Vec::new();
+        for (place, field) in gauge_fields(fabric).into_iter().enumerate() {
+            drawn.push(gauge(sheet, field, labels[place], self.advice(asked[place])));
             // What is kept for all tools is a stockinette gauge.
             if fabric == Fabric::Stockinette {
-                list(vec![drawn, known(sheet, field, settled)])
-            } else {
-                drawn
+                drawn.push(known(sheet, field, kept[place]));
             }
-        };
-        let draw: &dyn Fn(_, _, _, _) -> Html = &draw;
-        let [stitches, rows] = gauge_fields(fabric);
+        }
         let rest = if is(sheet, "rest", "pinned") { REST } else { &REST[..1] };
-        list(vec![
-            draw(
-                stitches,
-                words::LABEL_GAUGE_STITCHES,
-                "swatch_stitches",
-                "gauge_stitches",
-            ),
-            draw(rows, words::LABEL_GAUGE_ROWS, "swatch_rows", "gauge_rows"),
-            self.row("fields", rest, None),
-        ])
+        drawn.push(self.row("fields", rest, None));
+        list(drawn)
     }
 
     /// What is wrong with several fields together, and for a swatch that cannot tell, two ways out.
