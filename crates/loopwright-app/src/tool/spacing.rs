@@ -5,11 +5,10 @@ use crate::desk::Desk;
 use crate::drawing::needle::{self, Needle};
 use crate::part::plain::{button, el, element, list, says, tells};
 use crate::part::{
-    Advice, Choice, Label, Sheet, advice, answered, field, more, notes, row, select, tool_page, working,
+    Choice, Label, Page, Reading, Say, Sheet, answered, asked, field, more, notes, row, select, working,
 };
 use crate::words::spacing as words;
 use loopwright::bounds::Bounds;
-use loopwright::problem::Problem;
 use loopwright::spacing::{
     Answer, Ask, Decrease, Edge, Fabric, Face, Increase, Knitting, MULTIPLE, Order, Question, STITCHES, Way, answer,
 };
@@ -93,21 +92,17 @@ const FABRICS: [(&str, Fabric); 3] = [
 /// Draws the tool.
 pub fn view(desk: &Desk) -> Html {
     let sheet = Sheet::new(desk, SHEET);
-    let asked = question(&sheet);
-    let result = asked
-        .clone()
-        .and_then(|question| answer(&question).map(|answer| (question, answer)));
-    let problems = result.as_ref().err().cloned().unwrap_or_default();
-    let say = |field: &str| {
-        advice(&problems, field, &|problem| {
-            words::problem(asked.as_ref().ok(), problem)
-        })
+    let mut reading = Reading::of(&sheet);
+    let question = question(&mut reading, &sheet);
+    let is_read = reading.problems.is_empty();
+    let answers = reading.done().and_then(|()| answer(&question));
+    let answers = answers.map(|answer| shown(&sheet, &question, &answer));
+    let page = Page {
+        folded: &["edge_plain"],
+        waiting: words::WAITING,
+        problem: &|problem| words::problem(is_read.then_some(&question), problem),
     };
-    let answers = match &result {
-        Ok((question, answer)) => shown(&sheet, question, answer),
-        Err(_) => says("p", "quiet", words::WAITING),
-    };
-    tool_page(&sheet, ask_for(&sheet, &say), answers)
+    asked(&sheet, &page, &ask_for, answers)
 }
 
 /// Its small picture: a ring of twenty stitches with five decreases.
@@ -121,19 +116,10 @@ pub fn sign() -> Html {
     })
 }
 
-/// What to type instead in a field, if anything.
-type Say<'a> = &'a dyn Fn(&str) -> Option<Advice>;
-
 /// From the fields as typed to the question.
-fn question(sheet: &Sheet) -> Result<Question, Vec<Problem>> {
+fn question(reading: &mut Reading, sheet: &Sheet) -> Question {
     let key = |field: &str| sheet.text(field, "");
-    let mut problems = Vec::new();
-    let mut count = |field: &'static str, bounds: Bounds<u32>, start: &str| {
-        sheet.count(field, bounds, start).unwrap_or_else(|kind| {
-            problems.push(Problem { field, kind });
-            0
-        })
-    };
+    let mut count = |field: &'static str, bounds: Bounds<u32>, start: &str| reading.count(field, bounds, start);
     let stitches = count("stitches", STITCHES, "");
     let ask = match key("ask").as_str() {
         "gain" => Ask::Gain(count("amount", AMOUNTS, "")),
@@ -156,7 +142,7 @@ fn question(sheet: &Sheet) -> Result<Question, Vec<Problem>> {
             end_on_change: key("marker") == "end",
         },
     };
-    let question = Question {
+    Question {
         stitches,
         ask,
         knitting,
@@ -164,11 +150,6 @@ fn question(sheet: &Sheet) -> Result<Question, Vec<Problem>> {
         increase: sheet.one_of("increase", &INCREASES),
         face: sheet.one_of("face", &FACES),
         fabric: sheet.one_of("fabric", &FABRICS),
-    };
-    if problems.is_empty() {
-        Ok(question)
-    } else {
-        Err(problems)
     }
 }
 
