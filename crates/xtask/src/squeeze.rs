@@ -7,6 +7,10 @@ use crate::{
 use anyhow::{Context, Result};
 use std::{fs, process::Command};
 
+/// What `wasm-opt` is asked for. The page travels compressed, and there data split at its runs of noughts, and sums
+/// kept so as not to be done twice, weigh more than they save.
+const WANTED: [&str; 3] = ["-Oz", "--skip-pass=memory-packing", "--skip-pass=local-cse"];
+
 /// The smaller module, or `None` where it cannot be made; then the reason has been said.
 pub fn squeeze(wasm: &[u8]) -> Result<Option<Vec<u8>>> {
     let Some(folder) = npm::fetch("binaryen", house::BINARYEN)? else {
@@ -21,7 +25,7 @@ pub fn squeeze(wasm: &[u8]) -> Result<Option<Vec<u8>>> {
     run(
         Command::new("node")
             .arg(folder.join("bin/wasm-opt"))
-            .arg("-Oz")
+            .args(WANTED)
             .arg(&before)
             .arg("-o")
             .arg(&after),
