@@ -3,7 +3,7 @@
 use crate::{
     compile,
     files::{self, Files},
-    finish, house, minify, page,
+    finish, house, minify, order, page,
     run::say,
     single, sizes, squeeze,
 };
@@ -40,8 +40,10 @@ fn assemble() -> Result<Files> {
     files.extend(compile::compile()?);
     let wasm = format!("{}_bg.wasm", house::APP);
     if let Some(smaller) = squeeze::squeeze(&files[&wasm])? {
-        files.insert(wasm, smaller);
+        files.insert(wasm.clone(), smaller);
     }
+    let ordered = order::order(&files[&wasm])?;
+    files.insert(wasm, ordered);
     Ok(files)
 }
 

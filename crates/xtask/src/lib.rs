@@ -21,6 +21,7 @@ pub mod http;
 pub mod minify;
 pub mod npm;
 pub mod npm_package;
+pub mod order;
 pub mod packages;
 pub mod page;
 pub mod quiet;
