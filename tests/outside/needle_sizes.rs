@@ -24,11 +24,7 @@ const JAPANESE: [i64; 16] = [21, 24, 27, 30, 33, 36, 39, 42, 45, 48, 51, 54, 57,
 
 fn sizes(text: &str, system: System) -> Vec<Length> {
     let size = Size::read(text, system).expect(text);
-    let question = Question {
-        size: Some(size),
-        ..Question::default()
-    };
-    let needles = answer(&question).expect(text).needles;
+    let needles = answer(&Question { size }).expect(text).needles;
     needles.iter().map(|needle| needle.across).collect()
 }
 

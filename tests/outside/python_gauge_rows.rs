@@ -28,7 +28,7 @@ type Wash = ((u32, u32), i64, i32, i64, i64);
 // near = lambda x: floor(F(x) + F(1, 2))
 // def mean(*counts):
 //     per_10_cm = harmonic_mean([F(s)*10*CM/span for s, span in counts], weights=[F(s) for s, _ in counts])
-//     half = F(near(D(len(counts)).sqrt() * 500), 1000)
+//     half = F(D(len(counts)).sqrt()) / 2
 //     width, total = 100*CM, sum(F(s) for s, _ in counts)
 //     text = ', '.join(f'({int(F(s)*1000)}, {span})' for s, span in counts)
 //     ends = f'[{near(width*total/(total + half))}, {near(width*total/(total - half))}]'
@@ -43,10 +43,10 @@ type Wash = ((u32, u32), i64, i32, i64, i64);
 const MEANS: [Mean; 6] = [
     (&[(21000, 100000000)], 21000, [976744186, 1024390244]),
     (&[(20500, 101600000)], 20177, [976190476, 1025000000]),
-    (&[(21000, 100000000), (20500, 100000000)], 20750, [983249224, 1017331405]),
-    (&[(21000, 100000000), (10000, 50000000), (21000, 101600000)], 20668, [983618961, 1016935894]),
+    (&[(21000, 100000000), (20500, 100000000)], 20750, [983246737, 1017334068]),
+    (&[(21000, 100000000), (10000, 50000000), (21000, 101600000)], 20668, [983618488, 1016936399]),
     (&[(5250, 25400000), (5000, 25400000), (5500, 25400000), (5250, 25400000)], 20669, [954545455, 1050000000]),
-    (&[(31500, 150000000), (22000, 100000000), (43000, 203200000)], 21293, [991105725, 1009055357]),
+    (&[(31500, 150000000), (22000, 100000000), (43000, 203200000)], 21293, [991105466, 1009055625]),
 ];
 
 // from fractions import Fraction as F
@@ -139,13 +139,17 @@ fn means_of_counts_over_several_spans() {
             stitches: counts,
             ..gauge::Question::about(Gauge::of(1, Gauge::TEN_CM))
         };
-        let found = gauge::answer(&question)
-            .expect("within bounds")
-            .stitches
-            .expect("counted");
-        assert_eq!(found.mean.ten_cm, gauge(ten_cm, Gauge::TEN_CM.to_nm()), "{question:?}");
-        let ours = [found.reading.least, found.reading.most].map(Length::to_nm);
-        assert_eq!(ours, [least, most], "{question:?}");
+        let found = gauge::answer(&question).expect("within bounds").stitches;
+        let ours = gauge::over(found.all, Gauge::TEN_CM);
+        assert_eq!(ours, gauge(ten_cm, Gauge::TEN_CM.to_nm()), "{question:?}");
+        let reading = found.reading[0];
+        let ours = [reading.least, reading.most].map(Length::to_nm);
+        // The last spots are uneven, and their range is at least as wide.
+        if found.uneven {
+            assert!(ours[0] <= least && most <= ours[1], "{question:?}");
+        } else {
+            assert_eq!(ours, [least, most], "{question:?}");
+        }
     }
 }
 

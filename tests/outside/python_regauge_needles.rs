@@ -6,7 +6,7 @@
 //! not checked by this.
 
 use loopwright::cast_on::{Knitting, Multiple};
-use loopwright::needles::{self, Around};
+use loopwright::cords::{self, Around};
 use loopwright::regauge;
 use loopwright::units::{Gauge, Length, LengthUnit};
 
@@ -143,14 +143,13 @@ fn counts_at_another_gauge() {
 #[test]
 fn the_fewest_cords_and_when_each_serves() {
     for (from, to, rounds, lengths, fewest, runs) in CORDS {
-        let question = needles::Question {
-            around: Some(Around::Even { from, to, rounds }),
+        let question = cords::Question {
             unwashed: Gauge::new(21_500, Gauge::FOUR_INCHES),
             cords: lengths.map(|cm| Length::of(cm, LengthUnit::Cm)).to_vec(),
-            ..needles::Question::default()
+            ..cords::Question::about(Around::Even { from, to, rounds })
         };
-        let answer = needles::answer(&question).expect("within bounds");
-        let ours = |cord: &needles::Cord| cord.runs.first().map_or((0, 0), |run| (run.from, run.to));
+        let answer = cords::answer(&question).expect("within bounds");
+        let ours = |cord: &cords::Cord| cord.runs.first().map_or((0, 0), |run| (run.from, run.to));
         let served: Vec<_> = answer.cords.iter().map(ours).collect();
         assert_eq!(
             (answer.picks.len(), served.as_slice()),

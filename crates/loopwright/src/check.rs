@@ -58,6 +58,12 @@ impl Check {
         }
     }
 
+    /// Something else is wrong with a figure.
+    #[inline(never)]
+    pub(crate) fn wrong(&mut self, field: &'static str, kind: Kind) {
+        self.problems.push(Problem { field, kind });
+    }
+
     /// A figure that has to be known is not.
     pub(crate) fn missing(&mut self, field: &'static str) {
         let kind = Kind::Missing;

@@ -1,12 +1,51 @@
 //! The arithmetic of hand knitting: exact, total, and explained.
 //!
-//! Every tool is a question with one answer. Each has one module of the same shape, so that who has read one has read
-//! all: a `Question` of typed quantities, an `Answer` of plain data with its working, and a pure function `answer`
-//! between them that never panics. What is wrong with a question comes back as [`problem::Problem`]s: the field, and the
-//! nearest value that would be right. There are no sentences here; the page makes them.
+//! This is a short textbook with programs for sums. Every tool is a question with one answer, and each has one module of
+//! the same shape, so that who has read one has read all: a `Question` of typed quantities, an `Answer` of plain data
+//! with its working, and a pure function `answer` between them that never panics. A module opens with its question in a
+//! knitter's words, the sum, where the rule comes from, and an example that runs. What is wrong with a question comes back
+//! as [`problem::Problem`]s: the field, and the nearest value that would be right. There are no sentences here; a page
+//! makes them.
 //!
-//! Beside the tools stand the rooms they share: [`units`], where text becomes quantities; [`row`], the written row with
-//! its reader and the simulated needle on which every instruction is tried; [`bounds`] and [`problem`].
+//! # From the swatch to the last row
+//!
+//! | chapter | what it answers | the sum |
+//! |---|---|---|
+//! | [`gauge`] | how many stitches and rows lie in 10 cm, how sure that is, which needle is next | stitches counted over width counted |
+//! | [`swatch`] | how large a swatch is | half the span again on each side |
+//! | [`sizing`] | which size fits, with how much ease | garment less body |
+//! | [`regauge`] | a pattern's counts at another gauge | count times own gauge over the pattern's |
+//! | [`needles`] | what a needle is called elsewhere | a table, by millimetres |
+//! | [`cords`] | which cord serves which rounds | from a cord's length to twice it |
+//! | [`yarn`] | how many balls | yarn in a stitch times stitches |
+//! | [`cast_on`] | how many stitches make a width | width times gauge, to the pattern's multiple |
+//! | [`tail`] | how long a tail | turns round the needle times stitches |
+//! | [`spacing`] | changes spread over one row | runs within one stitch of each other |
+//! | [`rows`] | how many rows make a length | length times row gauge |
+//! | [`shaping`] | changes spread over many rows | rows over gaps |
+//! | [`stairs`] | a slope in bind-off steps or short rows | stitches over steps |
+//! | [`flare`] | how fast a round may grow to lie flat | 2 pi times row height over stitch width |
+//! | [`yoke`], [`raglan`] | from the underarm to the neck and back | counts on a straight line; two targets |
+//!
+//! # Units, and how exact they are
+//!
+//! A [`units::Length`] is a whole number of nanometres and a [`units::Mass`] of nanograms: inch, 1/64 inch, yard and ounce
+//! are exact, so that six balls of 125 m are six. A [`units::Gauge`] is a count *and* the span it was counted over, since
+//! 10 cm and 4 in are 1.6 % apart. Floating point stays inside geometry and is rounded once on its way out. Text becomes a
+//! quantity in [`units`] only, as people write it: `7 1/2`, `7½`, `7.5`, `7,5`.
+//!
+//! # How sure a number is
+//!
+//! Published values stand in [`tables`], each row with its source; a fact of the trade that nobody publishes says "common
+//! practice, no source"; a value from memory says so ([`tables::Certainty`]). An answer that rests on a measurement
+//! carries a range: a count is read to the half stitch, so a width `W` over `N` stitches lies between `W / (1 + 0.5 / N)`
+//! and `W / (1 - 0.5 / N)`. The swatch decides.
+//!
+//! # Rows that are knitted before they are printed
+//!
+//! [`row`] is the written row: stitches, writer, reader, and a simulated needle. Every instruction of [`spacing`] is
+//! written, read back and worked on it, and every schedule of [`shaping`] is executed row by row, and must give the
+//! promised count. [`bounds`] are limits as data.
 //!
 //! ```
 //! use loopwright::spacing::{Ask, Question, answer};
@@ -22,15 +61,11 @@ mod tools;
 
 pub mod bounds;
 mod check;
+mod every;
 pub mod fabric;
-pub mod flare;
-pub mod gauge;
-pub mod needles;
 pub mod problem;
-pub mod regauge;
+mod rate;
 pub mod row;
-pub mod rows;
-pub mod shaping;
 pub mod tables;
 pub mod units;
 

@@ -9,11 +9,22 @@
 macro_rules! each_tool {
     ($then:ident) => {
         $then! {
+            gauge in Before,
+            swatch in Before,
             sizing in Before,
+            regauge in Before,
+            needles in Before,
+            cords in Before,
             yarn in Before,
             cast_on in Starting,
             tail in Starting,
             spacing in Needles,
+            rows in Needles,
+            shaping in Needles,
+            stairs in Needles,
+            flare in Needles,
+            yoke in Needles,
+            raglan in Needles,
         }
     };
 }

@@ -166,6 +166,22 @@ fn the_range_is_half_a_stitch_of_reading() {
     assert_eq!(range.most, Length::from_nm(1_024_390_244));
 }
 
+/// 31 1/2 in 15 cm are 21 in 10 cm, and half a stitch of them is less: the obvious range of half a stitch in every 10 cm
+/// would be as wide as before, and counting over a longer span no cure.
+#[test]
+fn the_range_is_of_the_span_that_was_counted() {
+    let span = Length::from_mm(150);
+    let longer = Question {
+        gauge: Gauge::new(31_500, span).unwrap(),
+        ..metre()
+    };
+    let longer = answer(&longer).unwrap();
+    assert_eq!(longer.pick.inside, 210);
+    // 210 at 32 and at 31 in 15 cm: 98.4 to 101.6 cm.
+    assert_eq!(longer.range.least, Length::from_nm(984_375_000));
+    assert_eq!(longer.range.most, Length::from_nm(1_016_129_032));
+}
+
 #[test]
 fn too_many_to_cast_on_names_the_widest_that_can_be() {
     let gauge = Gauge::of(400, SPAN.least);

@@ -1,23 +1,20 @@
 //! From depth and hem to rounds and stitches that can be had.
 
-use super::{EACH, Hem, Question, STITCHES};
+use super::{EACH, Hem, MULTIPLE, Question, STITCHES};
+use crate::check::Check;
 use crate::problem::{Kind, Problem};
-use crate::shaping::ROWS;
-use crate::units::{Amount, Length};
+use crate::shaping::{ROWS, Rounds};
+use crate::units::{Amount, Gauge, Length};
 
 /// The counts of a flare.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Fit {
-    pub rounds: u32,
+    pub room: Rounds,
     pub hem: u32,
     pub gain: u32,
     pub increase_rounds: u32,
-    /// Rounds that may be increase rounds.
-    pub room: u32,
     /// Stitches a flat circle gains in a round.
     pub flat_rate: f64,
-    /// Stitches a flat piece gains in these rounds, rounded once.
-    pub flat_gain: u32,
     counts: Counts,
 }
 
@@ -29,166 +26,165 @@ struct Counts {
 }
 
 impl Counts {
-    /// The counts that increases reach from the neck, of those that are a multiple.
-    fn of(question: &Question, multiple: u32) -> Option<Self> {
-        let unit = if question.lines { question.each } else { 1 };
-        let mut found = (0..2 * multiple)
-            .map(|times| question.neck + times * unit)
-            .filter(|count| count.is_multiple_of(multiple));
-        let least = found.next()?;
-        let step = found.next()? - least;
+    /// The counts that are a multiple, of those that increases reach from the neck: none when multiple and lines have a
+    /// factor in common that the neck has not.
+    fn of(question: &Question, each: u32, multiple: u32) -> Option<Self> {
+        let unit = if question.lines { each } else { 1 };
+        let factor = common(unit, multiple);
+        if !question.neck.is_multiple_of(factor) {
+            return None;
+        }
+        let mut least = question.neck;
+        while !least.is_multiple_of(multiple) {
+            least += unit;
+        }
+        let step = unit / factor * multiple;
         Some(Self { least, step })
     }
 
     /// The largest that is no more than this; none when this is less than the least.
     fn below(self, most: u32) -> Option<u32> {
-        Some(self.least + most.checked_sub(self.least)? / self.step * self.step)
+        Some(most - most.checked_sub(self.least)? % self.step)
     }
 
     /// The nearest to an ideal, the smaller of two that are equally near.
     fn nearest(self, ideal: f64) -> u32 {
         let steps = (ideal - f64::from(self.least)) / f64::from(self.step);
         // A float becomes the nearest number there is, so that an absurd one is only a very large one.
-        let steps = (steps - 0.5).ceil().max(0.0) as u32;
+        let steps = (steps - 0.5).ceil() as u32;
         self.least.saturating_add(steps.saturating_mul(self.step))
     }
 }
 
+/// The largest factor that two numbers have in common.
+fn common(one: u32, other: u32) -> u32 {
+    one.checked_rem(other).map_or(one, |over| common(other, over))
+}
+
+/// To so much lengths are advised: half a centimetre.
+const HALF: i64 = 5_000_000;
+
+/// How much room so many take, down to a half centimetre or up to it.
+#[inline(never)]
+fn room_of(gauge: Gauge, count: u32, up: i64) -> Amount {
+    let length = gauge.width_of(f64::from(count)).unwrap_or(Length::MAX).to_nm();
+    Amount::Length(Length::from_nm(length.saturating_add(up) / HALF * HALF))
+}
+
+/// What makes it no less than so many take.
+const UP: i64 = HALF - 1;
+
 impl Fit {
-    pub(super) fn of(question: &Question) -> Result<Self, Problem> {
-        let rounds = question.row_gauge.count_over(question.depth).round();
-        let measured =
-            |rounds: u32| Amount::Length(question.row_gauge.width_of(f64::from(rounds)).unwrap_or(Length::MAX));
+    /// The counts with so many increases in one round.
+    pub(super) fn of(question: &Question, each: u32) -> Result<Self, Problem> {
+        let Question {
+            neck,
+            gauge,
+            row_gauge,
+            multiple,
+            ..
+        } = *question;
         let problem = |field, kind| Err(Problem { field, kind });
-        if rounds < f64::from(ROWS.least) {
-            let least = measured(ROWS.least);
-            return problem("depth", Kind::TooSmall { least });
-        }
+        // Less than half a row is a round all the same.
+        let rounds = row_gauge.count_over(question.depth).round().max(f64::from(ROWS.least));
         if rounds > f64::from(ROWS.most) {
-            let most = measured(ROWS.most);
+            let most = room_of(row_gauge, ROWS.most, 0);
             return problem("depth", Kind::TooLarge { most });
         }
-        let rounds = rounds as u32;
-        let Some(counts) = Counts::of(question, question.multiple) else {
-            // The multiple and the lines have a factor in common that the neck has not.
-            let fits = |multiple: &u32| Counts::of(question, *multiple).is_some();
-            let below = (1..question.multiple).rev().find(fits);
-            let above = (question.multiple + 1..=super::MULTIPLE.most).find(fits);
+        let Some(counts) = Counts::of(question, each, multiple) else {
+            let (mut below, mut above) = (None, None);
+            for other in 1..=MULTIPLE.most {
+                if Counts::of(question, each, other).is_none() {
+                    continue;
+                }
+                if other < multiple {
+                    below = Some(other);
+                } else if above.is_none() {
+                    above = Some(other);
+                }
+            }
             return problem("multiple", Kind::NoExact { below, above });
         };
-        let flat_rate = std::f64::consts::TAU * (question.gauge.per_cm() / question.row_gauge.per_cm());
-        let flat = flat_rate * f64::from(rounds);
-        let hem = match question.hem {
-            Hem::Flat => counts.nearest(f64::from(question.neck) + flat),
-            Hem::Girth(girth) => {
-                let ideal = question.gauge.count_over(girth);
-                if ideal < f64::from(question.neck) - 0.5 {
-                    let least = question.gauge.width_of(f64::from(question.neck)).unwrap_or(Length::MAX);
-                    let least = Amount::Length(least);
-                    return problem("hem", Kind::TooSmall { least });
-                }
-                counts.nearest(ideal)
+        let flat_rate = std::f64::consts::TAU * (gauge.per_cm() / row_gauge.per_cm());
+        let most = counts.below(STITCHES.most);
+        let hem = counts.nearest(match question.hem {
+            Hem::Flat => f64::from(neck) + flat_rate * rounds,
+            Hem::Girth(girth) => gauge.count_over(girth),
+            Hem::Stitches(stitches) => f64::from(stitches),
+        });
+        match (question.hem, most) {
+            (Hem::Girth(girth), _) if gauge.count_over(girth) < f64::from(neck) - 0.5 => {
+                let least = room_of(gauge, neck, UP);
+                return problem("girth", Kind::TooSmall { least });
             }
-            Hem::Stitches(wanted) => {
-                let below = counts.below(wanted.min(STITCHES.most));
-                if below != Some(wanted) {
-                    let above = below.map_or(counts.least, |below| below.saturating_add(counts.step));
-                    let above = Some(above).filter(|above| *above <= STITCHES.most);
-                    return problem("hem", Kind::NoExact { below, above });
-                }
-                wanted
+            (Hem::Stitches(wanted), _) if wanted != hem => {
+                let below = counts.below(wanted);
+                let above = below.map_or(counts.least, |below| below + counts.step);
+                let above = Some(above).filter(|above| *above <= STITCHES.most);
+                let kind = match (below, above) {
+                    (None, Some(least)) => Kind::TooFew { least },
+                    _ => Kind::NoExact { below, above },
+                };
+                return problem("stitches", kind);
             }
-        };
-        if hem > STITCHES.most {
-            // Past what a needle holds.
-            return match (question.hem, counts.below(STITCHES.most)) {
-                (Hem::Girth(_), Some(most)) => problem(
-                    "hem",
-                    Kind::TooLarge {
-                        most: girth(question, most),
-                    },
-                ),
-                _ => problem(
-                    "neck",
-                    Kind::TooMany {
-                        most: STITCHES.most / 2,
-                    },
-                ),
-            };
+            (Hem::Girth(_), Some(most)) if hem > most => {
+                let most = room_of(gauge, most, 0);
+                return problem("girth", Kind::TooLarge { most });
+            }
+            // Wider than a needle holds, whatever the hem: the neck leaves too little.
+            (_, most) if hem > most.unwrap_or(0) => {
+                let most = STITCHES.most / 2;
+                return problem("neck", Kind::TooMany { most });
+            }
+            _ => {}
         }
-        let gain = hem - question.neck;
-        let kept = question.first.unwrap_or(0).saturating_add(question.last);
+        let gain = hem - neck;
         Ok(Self {
-            rounds,
+            room: Rounds {
+                all: rounds as u32,
+                first: question.first,
+                last: question.last,
+            },
             hem,
             gain,
-            increase_rounds: gain.div_ceil(question.each),
-            room: rounds.saturating_sub(kept),
+            increase_rounds: gain.div_ceil(each),
             flat_rate,
-            flat_gain: flat.round() as u32,
             counts,
         })
     }
 }
 
-fn girth(question: &Question, stitches: u32) -> Amount {
-    Amount::Length(question.gauge.width_of(f64::from(stitches)).unwrap_or(Length::MAX))
-}
-
 /// More increase rounds than there are rounds for them: a deeper piece, more increases in each, or a narrower hem.
 pub(super) fn too_fast(question: &Question, fit: &Fit) -> Vec<Problem> {
-    let mut problems = Vec::new();
-    if fit.room == 0 {
-        // No round is left between the plain ones.
-        let (first, last) = (question.first.unwrap_or(0), question.last);
-        let (field, other) = if first >= fit.rounds {
-            ("first", last)
-        } else {
-            ("last", first)
-        };
-        let most = fit.rounds.saturating_sub(other).saturating_sub(1);
-        let kind = Kind::TooMany { most };
-        problems.push(Problem { field, kind });
+    let mut check = Check::default();
+    let room = fit.room.room();
+    // Plain rounds at the beginning that leave none are what is wrong.
+    if let (Some(1..), Some(most)) = (
+        question.first,
+        fit.room.all.checked_sub(question.last + fit.increase_rounds),
+    ) {
+        check.wrong("first", Kind::TooMany { most });
+        return check.problems;
     }
-    let each_most = if fit.room > 0 { EACH.most } else { 0 };
-    for each in question.each + 1..=each_most {
-        let more = Question { each, ..*question };
-        if Fit::of(&more).is_ok_and(|fit| fit.increase_rounds <= fit.room) {
-            let kind = Kind::TooFew { least: each };
-            problems.push(Problem { field: "each", kind });
+    for each in question.each + 1..=EACH.most.min(question.neck) {
+        if Fit::of(question, each).is_ok_and(|fit| fit.increase_rounds <= room) {
+            check.wrong("each", Kind::TooFew { least: each });
             break;
         }
     }
-    let most = question.neck.saturating_add(fit.room.saturating_mul(question.each));
-    let most = fit.counts.below(most);
-    let kind = match (question.hem, most) {
-        (Hem::Stitches(_), Some(most)) => Some(Kind::TooMany { most }),
-        (Hem::Girth(_), Some(most)) => Some(Kind::TooLarge {
-            most: girth(question, most),
-        }),
-        _ => None,
-    };
-    problems.extend(kind.map(|kind| Problem { field: "hem", kind }));
-    // A deeper flat piece grows as fast as before.
-    let rounds = fit.rounds - fit.room + fit.increase_rounds;
-    let deep = question
-        .row_gauge
-        .width_of(f64::from(rounds))
-        .filter(|deep| super::DEPTH.allow(*deep));
-    if let (true, Some(deep)) = (rounds <= ROWS.most && question.hem != Hem::Flat, deep) {
-        let least = Amount::Length(deep);
-        problems.push(Problem {
-            field: "depth",
-            kind: Kind::TooSmall { least },
-        });
+    let most = question.neck.saturating_add(room.saturating_mul(question.each));
+    match (question.hem, fit.counts.below(most)) {
+        (Hem::Stitches(_), Some(most)) => check.wrong("stitches", Kind::TooMany { most }),
+        (Hem::Girth(_), Some(most)) => {
+            let most = room_of(question.gauge, most, 0);
+            check.wrong("girth", Kind::TooLarge { most });
+        }
+        _ => {}
     }
-    if problems.is_empty() {
-        // No single change will do.
-        let kind = Kind::NoExact {
-            below: None,
-            above: None,
-        };
-        problems.push(Problem { field: "hem", kind });
+    // A deeper flat piece grows as fast as before, and gains only by its plain rounds.
+    if question.hem != Hem::Flat || check.problems.is_empty() {
+        let least = room_of(question.row_gauge, fit.room.kept() + fit.increase_rounds, UP);
+        check.wrong("depth", Kind::TooSmall { least });
     }
-    problems
+    check.problems
 }

@@ -14,8 +14,10 @@ pub struct Shape {
     pub hem_girth: Length,
     /// From the axis to the neck.
     pub neck_radius: Length,
-    /// From the axis to the hem, as it hangs or lies. For a ruffle no more than neck and slant together.
+    /// From the axis to the hem, as it hangs or lies. For a ruffle no more than [`Self::flat_radius`].
     pub radius: Length,
+    /// From the axis to the hem of a piece that lies flat: neck and slant together.
+    pub flat_radius: Length,
     /// From neck to hem along the fabric: the rounds.
     pub slant: Length,
     /// How far the hem hangs below the neck; none where it grows as fast as a flat circle or faster.
@@ -29,9 +31,10 @@ pub(super) fn of(question: &Question, fit: &Fit) -> Shape {
     let round = std::f64::consts::TAU;
     let girth = |stitches: u32| f64::from(stitches) / question.gauge.per_cm();
     let (neck, hem) = (girth(question.neck) / round, girth(fit.hem) / round);
-    let slant = f64::from(fit.rounds) / question.row_gauge.per_cm();
+    let slant = f64::from(fit.room.all) / question.row_gauge.per_cm();
     let wider = hem - neck;
-    let radius = hem.min(neck + slant);
+    let flat = neck + slant;
+    let radius = hem.min(flat);
     let drop = (slant * slant - wider * wider).max(0.0).sqrt();
     let cm = |value: f64| Length::from_f64(value, LengthUnit::Cm).unwrap_or(Length::MAX);
     Shape {
@@ -39,8 +42,9 @@ pub(super) fn of(question: &Question, fit: &Fit) -> Shape {
         hem_girth: cm(girth(fit.hem)),
         neck_radius: cm(neck),
         radius: cm(radius),
+        flat_radius: cm(flat),
         slant: cm(slant),
         drop: cm(drop),
-        fullness: (hem / radius * 1_000.0).round() as u32,
+        fullness: super::whole(hem / radius * 1_000.0),
     }
 }

@@ -6,12 +6,13 @@
 //! **Trust.** A count is read to the half stitch, so a width `W` comes out between `W / (1 + 0.5 / N)` and
 //! `W / (1 - 0.5 / N)`. Counting `N` over a longer span, or `m` counts (the half divided by the square root of `m`),
 //! narrows that; a stretched tape stays as it is. **Against the pattern.** Too few stitches in the span: a smaller
-//! needle. Too many: a larger one. **Washing.** What is knitted is measured unwashed on the needle and worn washed; the
+//! needle. Too many: a larger one. Less than half a size off, another needle lands further off, so it stays; and a count
+//! that could as well be the pattern's says nothing about needles. **Washing.** What is knitted is measured unwashed on the needle and worn washed; the
 //! two are counted apart, and the pattern is compared with the washed one.
 //! The sums are arithmetic; how much a needle changes is common practice, no source.
 //!
 //! ```
-//! use loopwright::gauge::{Needle, Question, answer};
+//! use loopwright::gauge::{Next, Question, answer};
 //! use loopwright::units::{Gauge, Length};
 //!
 //! // 21 stitches in 10 cm, a metre wanted, and a pattern at 19.
@@ -20,47 +21,39 @@
 //!     ..Question::about(Gauge::of(21, Gauge::TEN_CM))
 //! };
 //! let answer = answer(&question).unwrap();
-//! let stitches = answer.stitches.unwrap();
-//! // Read half a stitch wrong, the metre is 97.7 to 102.4 cm.
-//! assert_eq!(stitches.reading.least, Length::from_nm(976_744_186));
-//! assert_eq!(stitches.reading.most, Length::from_nm(1_024_390_244));
-//! // Too many stitches: go up. If nothing changed, 190 stitches would measure 90.5 cm.
-//! assert_eq!(answer.needle, Some(Needle::Up { steps: 2 }));
-//! assert_eq!(stitches.against.unwrap().would_be, Length::from_nm(904_761_905));
+//! // Too many stitches: go up. If nothing changed, 190 stitches would measure 90.5 cm,
+//! assert_eq!(answer.next, Some(Next::Up { sizes: 2 }));
+//! assert_eq!(answer.stitches.would_be, Length::from_nm(904_761_905));
+//! // or, if the swatch was read half a stitch wrong, 88.4 to 92.7.
+//! let reading = answer.stitches.reading[0];
+//! assert_eq!(reading.least, Length::from_nm(883_720_930));
+//! assert_eq!(reading.most, Length::from_nm(926_829_268));
 //! ```
 
 mod measure;
-mod note;
-pub(crate) mod rate;
-pub mod swatch;
 
-pub use measure::{Against, Mean, Measured, Reading, Wash, over};
-pub use note::{Note, Step};
+pub use measure::{Against, Measured, Reading, Wash};
 
-use crate::bounds::Bounds;
 use crate::cast_on::WIDTH;
+use crate::check::Check;
 use crate::problem::{Kind, Problem};
-use crate::tables::yarn_weight::{Place, place};
 use crate::units::{Gauge, Length, LengthUnit};
-
-/// How many counts one direction may have.
-pub const READINGS: Bounds<u32> = Bounds::new(0, 12);
 
 /// The span of a label that says `10 cm / 4 in`: it is read as 10 cm, and the page says so. Common practice, no source.
 pub const LABEL_SPAN: Length = Gauge::TEN_CM;
 
 /// One needle size changes the stitches in a width by about so much, in per mille. Common practice, no source.
-pub const STEP_PERMILLE: u32 = 70;
+pub const SIZE_PERMILLE: u32 = 70;
 
 /// The most needle sizes to change before the next swatch. Common practice, no source.
-pub const MOST_STEPS: u32 = 2;
+pub const MOST_SIZES: u32 = 2;
 
 /// Counts from the swatch, the pattern's gauge, and what is to be knitted.
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Question {
     /// Stitches of the *washed* swatch, one count a spot, each over its own span: [`Gauge::COUNTS`] over
-    /// [`crate::cast_on::SPAN`], at most [`READINGS`].
+    /// [`Gauge::SPANS`]. They may be left out if unwashed ones are counted.
     pub stitches: Vec<Gauge>,
     /// Rows of the washed swatch.
     pub rows: Vec<Gauge>,
@@ -94,74 +87,74 @@ impl Question {
     }
 }
 
-/// Which way something was counted.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub enum Counted {
-    /// Across.
-    Stitches,
-    /// Upwards.
-    Rows,
-}
-
 /// What the swatch says.
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Answer {
-    /// Across; none when no stitches were counted.
-    pub stitches: Option<Measured>,
+    /// Across.
+    pub stitches: Measured,
     /// Upwards; none when no rows were counted.
     pub rows: Option<Measured>,
-    /// The needle to try next, by stitches alone: a suggestion, and the next swatch decides. None without a pattern.
-    pub needle: Option<Needle>,
-    /// Where the stitch gauge to be had (the pattern's, or else one's own) stands among the published classes, if the
-    /// fabric is stockinette; each class has its needles in [`crate::tables::yarn_weight`].
-    pub published: Option<Place>,
-    /// What else she should know.
-    pub notes: Vec<Note>,
-    /// The sum.
-    pub steps: Vec<Step>,
+    /// What to do next, by stitches alone: a suggestion, and the next swatch decides. None where there is no pattern and
+    /// the spots agree.
+    pub next: Option<Next>,
+    /// Stitches match the pattern's and rows do not: lengths by measure hold; counted rows come out otherwise.
+    pub rows_only: bool,
 }
 
-/// Which needle to try next.
+/// What to do next.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub enum Needle {
-    /// The same: the gauge is the pattern's, as near as the counts can tell.
+pub enum Next {
+    /// The spots are further apart than the eye misreads: count again, away from the edges.
+    CountAgain,
+    /// The counts miss the pattern by half a needle size or more, and yet could be the pattern's, half a stitch misread:
+    /// count over a longer span.
+    CountLonger,
+    /// The same needle: the pattern is missed by less than half a size, so that another lands further off.
     Keep,
     /// Too few stitches: a smaller needle.
     Down {
-        /// How many sizes, at most [`MOST_STEPS`].
-        steps: u32,
+        /// How many sizes, at most [`MOST_SIZES`].
+        sizes: u32,
     },
     /// Too many stitches: a larger needle.
     Up {
-        /// How many sizes, at most [`MOST_STEPS`].
-        steps: u32,
+        /// How many sizes, at most [`MOST_SIZES`].
+        sizes: u32,
     },
+    /// Further off than [`MOST_SIZES`] needles are likely to bring: another yarn, or another size at one's own gauge.
+    AnotherYarn,
 }
 
-impl Needle {
-    fn by(against: &Against) -> Self {
-        let off = against.off_permille;
-        let sizes = (off.unsigned_abs() + STEP_PERMILLE / 2) / STEP_PERMILLE;
-        let steps = sizes.clamp(1, MOST_STEPS);
-        match off {
-            0 => Self::Keep,
-            _ if against.matches => Self::Keep,
-            ..0 => Self::Down { steps },
-            _ => Self::Up { steps },
+impl Next {
+    fn by(found: &Measured) -> Option<Self> {
+        if found.uneven {
+            return Some(Self::CountAgain);
         }
+        let against = found.against?;
+        let off = against.off_permille.unsigned_abs();
+        let sizes = (off + SIZE_PERMILLE / 2) / SIZE_PERMILLE;
+        Some(match sizes {
+            0 => Self::Keep,
+            _ if against.matches => Self::CountLonger,
+            _ if off > SIZE_PERMILLE * (2 * MOST_SIZES + 1) / 2 => Self::AnotherYarn,
+            _ if against.off_permille < 0 => Self::Down {
+                sizes: sizes.min(MOST_SIZES),
+            },
+            _ => Self::Up {
+                sizes: sizes.min(MOST_SIZES),
+            },
+        })
     }
 }
 
 /// Works out the gauge, how far it can be trusted, and what to do about it.
 ///
 /// # Errors
-/// Every [`Problem`] has the name of a field of [`Question`]: nothing was counted (`stitches`), there are too many
-/// counts, a count, a span or a length is out of bounds.
+/// Every [`Problem`] has the name of a field of [`Question`]: no stitches were counted (`stitches`), a
+/// count, a span or a length is out of bounds.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
-    check(question)?;
     let Question {
         stitches,
         stitches_unwashed,
@@ -169,53 +162,44 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         rows_unwashed,
         ..
     } = question;
-    let stitches = Measured::of(stitches, stitches_unwashed, question.pattern, question.width);
-    let rows = Measured::of(rows, rows_unwashed, question.pattern_rows, question.length);
-    let (mut notes, mut steps) = (Vec::new(), Vec::new());
-    for (counted, measured) in [(Counted::Stitches, &stitches), (Counted::Rows, &rows)] {
-        if let Some(measured) = measured {
-            note::of(counted, measured, &mut notes, &mut steps);
+    let mut check = Check::default();
+    let lists = [
+        ("stitches", stitches),
+        ("rows", rows),
+        ("stitches_unwashed", stitches_unwashed),
+        ("rows_unwashed", rows_unwashed),
+    ];
+    for (field, counts) in lists {
+        for gauge in counts {
+            check.gauge(field, *gauge);
         }
     }
-    let against = stitches.as_ref().and_then(|measured| measured.against);
-    let rows_against = rows.as_ref().and_then(|measured| measured.against);
-    note::beyond(against, rows_against, &mut notes);
+    check.gauge_if_any("pattern", question.pattern);
+    check.gauge_if_any("pattern_rows", question.pattern_rows);
+    check.length("width", question.width, WIDTH);
+    check.length("length", question.length, WIDTH);
+    check.done()?;
+    let Some(stitches) = Measured::of(stitches, stitches_unwashed, question.pattern, question.width) else {
+        let (field, kind) = ("stitches", Kind::Missing);
+        return Err(vec![Problem { field, kind }]);
+    };
+    let rows = Measured::of(rows, rows_unwashed, question.pattern_rows, question.length);
+    let next = Next::by(&stitches);
+    let misses = |found: &Measured| found.against.is_some_and(|rows| !rows.matches);
     Ok(Answer {
-        needle: against.map(|against| Needle::by(&against)),
-        published: question.pattern.or(stitches.map(|own| own.mean.all)).map(place),
+        rows_only: matches!(next, Some(Next::Keep))
+            && stitches.against.is_some_and(|against| against.matches)
+            && rows.as_ref().is_some_and(misses),
+        next,
         stitches,
         rows,
-        notes,
-        steps,
     })
 }
 
-fn check(question: &Question) -> Result<(), Vec<Problem>> {
-    let [stitches, rows, stitches_unwashed, rows_unwashed] = [
-        question.stitches.as_slice(),
-        &question.rows,
-        &question.stitches_unwashed,
-        &question.rows_unwashed,
-    ];
-    let nothing = stitches.len() + rows.len() + stitches_unwashed.len() + rows_unwashed.len() == 0;
-    let (field, kind) = ("stitches", Kind::Missing);
-    rate::gather(&[
-        nothing.then_some(Problem { field, kind }),
-        check_counts("stitches", stitches),
-        check_counts("rows", rows),
-        check_counts("stitches_unwashed", stitches_unwashed),
-        check_counts("rows_unwashed", rows_unwashed),
-        check_counts("pattern", question.pattern.as_slice()),
-        check_counts("pattern_rows", question.pattern_rows.as_slice()),
-        Problem::of_length("width", question.width, WIDTH),
-        Problem::of_length("length", question.length, WIDTH),
-    ])
-}
-
-fn check_counts(field: &'static str, counts: &[Gauge]) -> Option<Problem> {
-    let many = u32::try_from(counts.len()).unwrap_or(u32::MAX);
-    let wrong = Problem::of_count(field, many, READINGS);
-    wrong.or_else(|| counts.iter().find_map(|gauge| rate::check(field, *gauge)))
+/// The same gauge over another span, to the nearest thousandth: 21 in 10 cm are 21.336 in 4 in. A span not above zero
+/// changes nothing.
+pub fn over(gauge: Gauge, span: Length) -> Gauge {
+    measure::counted_over(gauge.count() / gauge.span().to_nm() as f64, span).unwrap_or(gauge)
 }
 
 #[cfg(test)]

@@ -1,9 +1,6 @@
-//! Each obvious sum beside the right one, the swatch plan stitch by stitch, and no question that panics.
+//! Each obvious sum beside the right one, and no question that panics.
 
-use super::swatch::Care;
 use super::*;
-use crate::cast_on::{Multiple, SPAN};
-use crate::tables::yarn_weight::Weight;
 use proptest::prelude::*;
 
 const METRE: Length = Length::of(1, LengthUnit::M);
@@ -18,7 +15,7 @@ fn halves(count: u32, span: Length) -> Gauge {
 }
 
 fn stitches(question: &Question) -> Measured {
-    answer(question).unwrap().stitches.unwrap()
+    answer(question).unwrap().stitches
 }
 
 fn against(own: Gauge, pattern: Gauge) -> Answer {
@@ -34,15 +31,13 @@ fn against(own: Gauge, pattern: Gauge) -> Answer {
 fn ten_centimetres_are_not_four_inches_in_a_swatch() {
     let inches = Gauge::of(21, Gauge::FOUR_INCHES);
     let answer = against(inches, ten(21));
-    let found = answer.stitches.unwrap().against.unwrap();
+    let found = answer.stitches;
     // The obvious sum sees 21 and 21 and no difference: a metre would come out 1.6 cm longer.
-    assert_eq!((found.off_permille, found.would_be), (-16, Length::from_mm(1_016)));
-    let note = Note::SpansDiffer {
-        counted: Counted::Stitches,
-        own: Gauge::FOUR_INCHES,
-        pattern: Gauge::TEN_CM,
-    };
-    assert!(answer.notes.contains(&note));
+    assert_eq!(found.against.unwrap().off_permille, -16);
+    assert_eq!(found.would_be, Length::from_mm(1_016));
+    // The gauge is kept over the span it was counted over, and said over the other as well.
+    assert_eq!(found.gauge, inches);
+    assert_eq!(found.converted, Gauge::new(20_669, Gauge::TEN_CM).unwrap());
     // And 206.7 stitches, not 210, make a metre.
     assert_eq!(over(inches, METRE), Gauge::new(206_693, METRE).unwrap());
     // A switch of units converts the count, there and back.
@@ -57,44 +52,78 @@ fn counts_over_several_spans_are_put_together_by_their_stitches() {
         stitches: vec![ten(21), Gauge::of(10, FIVE_CM), Gauge::of(21, Gauge::FOUR_INCHES)],
         ..Question::about(ten(1))
     };
-    let mean = stitches(&question).mean;
+    let mean = stitches(&question);
     // 52 stitches in 25.16 cm. The mean of the bare numbers is 17.3.
     assert_eq!(mean.all, Gauge::of(52, Length::from_nm(251_600_000)));
-    assert_eq!(mean.ten_cm, Gauge::new(20_668, Gauge::TEN_CM).unwrap());
-    assert_eq!(mean.four_inches, Gauge::new(20_998, Gauge::FOUR_INCHES).unwrap());
+    assert_eq!(mean.gauge, Gauge::new(20_668, Gauge::TEN_CM).unwrap());
+    assert_eq!(mean.converted, Gauge::new(20_998, Gauge::FOUR_INCHES).unwrap());
     assert_eq!((mean.fewest, mean.most), (Gauge::of(10, FIVE_CM), ten(21)));
     assert_eq!((mean.readings, mean.spread_permille), (3, 50));
 }
 
 #[test]
+fn a_gauge_is_kept_over_the_span_it_was_counted_over() {
+    // Kept as 20 over 4 in, half a stitch of 5 over 1 in would look like a fourth of what it is.
+    let inch = Gauge::of(5, Length::INCH);
+    let one = stitches(&Question::about(inch));
+    assert_eq!((one.gauge, one.reading[0].permille), (inch, 100));
+    assert_eq!(one.converted, Gauge::new(19_685, Gauge::TEN_CM).unwrap());
+    let several = stitches(&Question {
+        stitches: vec![Gauge::of(10, FIVE_CM), Gauge::of(11, FIVE_CM)],
+        stitches_unwashed: vec![halves(23, FIVE_CM)],
+        ..Question::about(inch)
+    });
+    assert_eq!(
+        (several.gauge, several.unwashed),
+        (halves(21, FIVE_CM), Some(halves(23, FIVE_CM)))
+    );
+    let mixed = stitches(&Question {
+        stitches: vec![inch, Gauge::of(10, Length::from_inches(2))],
+        ..Question::about(inch)
+    });
+    assert_eq!(mixed.gauge, Gauge::of(20, Gauge::FOUR_INCHES));
+}
+
+#[test]
 fn half_a_stitch_of_reading_is_carried_into_the_width() {
-    let reading = stitches(&Question::about(ten(21))).reading;
+    let reading = stitches(&Question::about(ten(21))).reading[0];
     assert_eq!((reading.span, reading.permille), (Gauge::TEN_CM, 24));
     assert_eq!(reading.least, Length::from_nm(976_744_186));
     assert_eq!(reading.most, Length::from_nm(1_024_390_244));
     // The obvious range, W x (1 -+ 0.5 / N), is even on both sides: 97.6 to 102.4.
     assert_ne!(METRE.saturating_sub(reading.least), reading.most.saturating_sub(METRE));
     // It takes 29 stitches to know it to 1.7 %.
-    assert_eq!(stitches(&Question::about(ten(29))).reading.permille, 17);
-    assert_eq!(stitches(&Question::about(ten(28))).reading.permille, 18);
+    assert_eq!(stitches(&Question::about(ten(29))).reading[0].permille, 17);
+    assert_eq!(stitches(&Question::about(ten(28))).reading[0].permille, 18);
 }
 
 #[test]
 fn counting_over_a_longer_span_or_more_often_narrows_it() {
-    let once = stitches(&Question::about(ten(21)));
-    let [half_more, twice] = once.longer;
+    let found = stitches(&Question::about(ten(21)));
+    let [_, half_more, twice] = found.reading[..] else {
+        panic!("{found:?}")
+    };
     assert_eq!((half_more.span, half_more.permille), (Length::from_mm(150), 16));
     assert_eq!((twice.span, twice.permille), (Length::from_mm(200), 12));
     // The very numbers of a count that was so taken: 31 1/2 in 15 cm.
-    let counted = stitches(&Question::about(halves(63, half_more.span))).reading;
+    let counted = stitches(&Question::about(halves(63, half_more.span))).reading[0];
     assert_eq!(counted, half_more);
+    // Only spans that a tape has, and only longer ones.
+    let spans = |span| {
+        let reading = stitches(&Question::about(Gauge::of(21, span))).reading;
+        reading.iter().map(|reading| reading.span).collect::<Vec<_>>()
+    };
+    let [six, eight] = [6, 8].map(Length::from_inches);
+    assert_eq!(spans(Length::INCH), [Length::INCH, Gauge::FOUR_INCHES, six, eight]);
+    assert_eq!(spans(half_more.span), [half_more.span, twice.span]);
+    assert_eq!(spans(Gauge::SPANS.most), [Gauge::SPANS.most]);
     // Four counts halve it, as one over four times the span would quarter it; the obvious sum leaves it as it is.
     let four = stitches(&Question {
         stitches: vec![ten(21); 4],
         ..Question::about(ten(21))
     });
-    assert_eq!((four.reading.permille, four.mean.usual), (12, ten(21)));
-    assert_eq!(four.reading.most, Length::from_nm(1_012_048_193));
+    assert_eq!((four.reading[0].permille, four.gauge), (12, ten(21)));
+    assert_eq!(four.reading[0].most, Length::from_nm(1_012_048_193));
 }
 
 #[test]
@@ -111,7 +140,7 @@ fn washed_and_unwashed_are_kept_apart() {
     assert_eq!((wash.permille, wash.becomes), (71, Length::from_nm(535_714_286)));
     assert_eq!(wash.knit, Length::from_nm(466_666_667));
     // The obvious sum puts all counts into one mean, 29, which is neither, and finds the pattern missed.
-    assert_eq!((rows.mean.usual, rows.unwashed.unwrap().usual), (ten(28), ten(30)));
+    assert_eq!((rows.gauge, rows.unwashed), (ten(28), Some(ten(30))));
     assert!(rows.washed && rows.against.unwrap().matches);
 }
 
@@ -122,37 +151,64 @@ fn a_swatch_that_was_not_washed_serves_with_a_caution() {
         stitches_unwashed: vec![ten(22)],
         ..Question::about(ten(1))
     };
-    let answer = answer(&question).unwrap();
-    let found = answer.stitches.unwrap();
-    assert_eq!((found.washed, found.mean.usual, found.wash), (false, ten(22), None));
-    let counted = Counted::Stitches;
-    assert_eq!(answer.notes, [Note::OnlyUnwashed { counted }]);
+    let found = stitches(&question);
+    assert_eq!((found.washed, found.gauge, found.wash), (false, ten(22), None));
+    assert_eq!(found.unwashed, Some(ten(22)));
 }
 
 #[test]
 fn too_few_stitches_go_down_a_needle_and_too_many_up() {
     // The obvious slip turns it round: a tight swatch has *more* stitches, and wants a larger needle.
-    assert_eq!(against(ten(20), ten(21)).needle, Some(Needle::Down { steps: 1 }));
-    assert_eq!(against(ten(22), ten(21)).needle, Some(Needle::Up { steps: 1 }));
-    assert_eq!(against(ten(18), ten(21)).needle, Some(Needle::Down { steps: 2 }));
-    assert_eq!(against(halves(43, Gauge::TEN_CM), ten(21)).needle, Some(Needle::Keep));
-    let far = against(ten(30), ten(20));
-    assert_eq!(far.needle, Some(Needle::Up { steps: 2 }));
-    assert!(far.notes.contains(&Note::FarOff { off_permille: 500 }));
-    // 20 in 10 cm lie between medium and light; the pattern's class is asked for, not the swatch's.
-    let (thicker, thinner) = (Weight::Medium, Weight::Light);
+    assert_eq!(against(ten(20), ten(21)).next, Some(Next::Down { sizes: 1 }));
+    assert_eq!(against(ten(22), ten(21)).next, Some(Next::Up { sizes: 1 }));
+    assert_eq!(against(ten(18), ten(21)).next, Some(Next::Down { sizes: 2 }));
+    assert_eq!(against(halves(43, Gauge::TEN_CM), ten(21)).next, Some(Next::Keep));
+    assert_eq!(against(ten(23), ten(20)).next, Some(Next::Up { sizes: 2 }));
+}
+
+#[test]
+fn a_miss_beyond_two_needles_asks_for_another_yarn() {
+    // The obvious advice is two sizes, after which 30 for 20 are still 26.
+    for (own, pattern) in [(30, 20), (14, 22)] {
+        assert_eq!(against(ten(own), ten(pattern)).next, Some(Next::AnotherYarn));
+    }
+}
+
+#[test]
+fn a_miss_of_less_than_half_a_needle_keeps_the_needle() {
+    // 2.9 % off, and more than half a stitch; a size down is 4 % off on the other side.
+    let near = against(Gauge::new(20_400, Gauge::TEN_CM).unwrap(), ten(21));
+    let off = near.stitches.against.unwrap();
+    assert_eq!((off.off_permille, off.matches), (-29, false));
+    assert_eq!(near.next, Some(Next::Keep));
+    let edge = |count| against(Gauge::of(count, METRE), Gauge::of(200, METRE)).next;
+    assert_eq!((edge(206), edge(194)), (Some(Next::Keep), Some(Next::Keep)));
     assert_eq!(
-        against(ten(30), ten(20)).published,
-        Some(Place::Between { thicker, thinner })
+        (edge(207), edge(193)),
+        (Some(Next::Up { sizes: 1 }), Some(Next::Down { sizes: 1 }))
     );
 }
 
 #[test]
+fn a_span_too_short_to_judge_asks_for_a_longer_one() {
+    // 5 in 1 in are 9 % fewer than 22 in 4 in, and may be 5 1/2: neither a match nor a miss.
+    let inch = Gauge::of(5, Length::INCH);
+    let short = against(inch, Gauge::of(22, Gauge::FOUR_INCHES));
+    let off = short.stitches.against.unwrap();
+    assert_eq!((off.off_permille, off.matches), (-91, true));
+    assert_eq!((short.next, short.rows_only), (Some(Next::CountLonger), false));
+    let long = against(Gauge::of(20, Gauge::FOUR_INCHES), Gauge::of(22, Gauge::FOUR_INCHES));
+    assert_eq!(long.next, Some(Next::Down { sizes: 1 }));
+}
+
+#[test]
 fn the_garment_if_nothing_changed() {
-    let found = against(ten(20), ten(22)).stitches.unwrap().against.unwrap();
-    assert_eq!((found.off_permille, found.would_be), (-91, Length::from_mm(1_100)));
-    assert_eq!(found.least, Length::from_nm(1_073_170_732));
-    assert_eq!(found.most, Length::from_nm(1_128_205_128));
+    let found = against(ten(20), ten(22)).stitches;
+    assert_eq!(found.against.unwrap().off_permille, -91);
+    assert_eq!(found.would_be, Length::from_mm(1_100));
+    // The reading is about what it would be, not about what was wanted.
+    assert_eq!(found.reading[0].least, Length::from_nm(1_073_170_732));
+    assert_eq!(found.reading[0].most, Length::from_nm(1_128_205_128));
 }
 
 #[test]
@@ -164,10 +220,11 @@ fn rows_that_do_not_match_change_what_is_counted() {
         ..Question::about(ten(21))
     };
     let answer = answer(&question).unwrap();
-    assert_eq!(answer.needle, Some(Needle::Keep));
-    assert_eq!(answer.notes, [Note::RowsOnly { off_permille: 71 }]);
+    assert_eq!(answer.next, Some(Next::Keep));
+    assert!(answer.rows_only);
     // 140 rows of the pattern, 50 cm there, are 46.7 here.
-    let rows = answer.rows.unwrap().against.unwrap();
+    let rows = answer.rows.unwrap();
+    assert_eq!(rows.against.unwrap().off_permille, 71);
     assert_eq!(rows.would_be, Length::from_nm(466_666_667));
 }
 
@@ -178,17 +235,36 @@ fn spots_that_differ_by_more_than_a_misreading_are_uneven() {
             stitches: vec![ten(few), ten(many)],
             ..Question::about(ten(1))
         };
-        let counted = Counted::Stitches;
-        answer(&question).unwrap().notes.contains(&Note::Uneven { counted })
+        stitches(&question).uneven
     };
     assert!(!uneven(20, 21) && uneven(20, 22));
+    // The mean of 18 and 24 is the pattern's 21; that says nothing, and a metre may be 87.5 or 116.7 cm.
+    let mut question = Question {
+        stitches: vec![ten(18), ten(24)],
+        pattern: Some(ten(21)),
+        ..Question::about(ten(1))
+    };
+    let answer = |question: &Question| answer(question).unwrap();
+    let spots = answer(&question);
+    assert_eq!(spots.next, Some(Next::CountAgain));
+    let [reading] = spots.stitches.reading[..] else {
+        panic!("{spots:?}")
+    };
+    assert_eq!(
+        (reading.least, reading.most),
+        (Length::from_mm(875), Length::from_nm(1_166_666_667))
+    );
+    question.pattern = None;
+    assert_eq!(answer(&question).next, Some(Next::CountAgain));
+    question.stitches = vec![ten(20), ten(21)];
+    assert_eq!(answer(&question).next, None);
 }
 
 #[test]
 fn every_field_out_of_bounds_is_named() {
     let bad = Gauge::new(1, Length::from_nm(1)).unwrap();
     let question = Question {
-        stitches: vec![ten(20); 13],
+        stitches: vec![ten(20), bad],
         rows: vec![bad],
         stitches_unwashed: vec![ten(401)],
         rows_unwashed: vec![Gauge::of(20, Length::of(2, LengthUnit::M))],
@@ -198,10 +274,10 @@ fn every_field_out_of_bounds_is_named() {
         length: Length::MAX,
     };
     let problems = answer(&question).unwrap_err();
-    let fields: Vec<_> = problems.iter().map(|problem| problem.field).collect();
+    let mut fields: Vec<_> = problems.iter().map(|problem| problem.field).collect();
+    fields.dedup();
     let all = "stitches rows stitches_unwashed rows_unwashed pattern pattern_rows width length";
     assert_eq!(fields.join(" "), all);
-    assert_eq!(problems[0].kind, Kind::TooMany { most: 12 });
     let nothing = Question {
         stitches: Vec::new(),
         ..Question::about(ten(20))
@@ -216,66 +292,12 @@ fn every_field_out_of_bounds_is_named() {
     );
 }
 
-#[test]
-fn the_swatch_is_wider_and_higher_than_what_is_measured() {
-    let question = swatch::Question {
-        rows: Some(ten(28)),
-        multiple: Multiple { of: 8, plus: 3 },
-        row_repeat: 8,
-        ..swatch::Question::about(ten(21))
-    };
-    let flat = swatch::answer(&question).unwrap();
-    // The obvious swatch is 21 by 28: its edge stitches are counted, and drawn in.
-    assert_eq!((flat.cast_on, flat.measured, flat.beside), (43, 21, 22));
-    assert_eq!(
-        (flat.repeats, flat.rows, flat.height),
-        (5, Some(48), Length::from_mm(150))
-    );
-    // In the round the repeat has no plus, and the strand goes across the back.
-    let round = swatch::answer(&swatch::Question {
-        round: true,
-        ..question
-    })
-    .unwrap();
-    assert_eq!((round.cast_on, round.repeats), (48, 6));
-    let at = |care| round.care.iter().position(|step| *step == care).unwrap();
-    let order = [
-        Care::StrandAcross,
-        Care::Cut,
-        Care::Wash,
-        Care::LayOut,
-        Care::Dry,
-        Care::Middle,
-    ]
-    .map(at);
-    assert!(order.is_sorted());
-    assert!(!flat.care.contains(&Care::StrandAcross) && !flat.care.contains(&Care::Cut));
-    // Even the thickest yarn has 3 stitches on each side.
-    let thick = swatch::answer(&swatch::Question::about(Gauge::of(3, FIVE_CM))).unwrap();
-    assert_eq!((thick.cast_on, thick.beside), (9, 6));
-}
-
-#[test]
-fn every_field_of_the_swatch_is_named() {
-    let bad = Gauge::new(1, Length::from_nm(1)).unwrap();
-    let problems = swatch::answer(&swatch::Question {
-        gauge: bad,
-        rows: Some(bad),
-        multiple: Multiple { of: 0, plus: 1_001 },
-        row_repeat: 0,
-        round: false,
-    });
-    let problems = problems.unwrap_err();
-    let fields: Vec<_> = problems.iter().map(|problem| problem.field).collect();
-    assert_eq!(fields.join(" "), "gauge rows multiple plus row_repeat");
-}
-
 /// Any gauge that is accepted.
 fn gauge() -> impl Strategy<Value = Gauge> {
     let spans = [Gauge::TEN_CM, Gauge::FOUR_INCHES, FIVE_CM, Length::INCH];
     let span = prop_oneof![
         prop::sample::select(spans.to_vec()),
-        (SPAN.least.to_nm()..SPAN.most.to_nm() / 2).prop_map(Length::from_nm),
+        (Gauge::SPANS.least.to_nm()..Gauge::SPANS.most.to_nm() / 2).prop_map(Length::from_nm),
     ];
     (1_000_u32..=400_000, span).prop_map(|(count, span)| Gauge::new(count, span).unwrap())
 }
@@ -310,25 +332,29 @@ fn doubled(gauge: Gauge) -> Gauge {
 proptest! {
     #[test]
     fn the_mean_lies_among_its_counts_in_any_order(mut list in gauges(1)) {
-        let of = |list: &[Gauge]| stitches(&Question { stitches: list.to_vec(), ..Question::about(ten(1)) }).mean;
+        let of = |list: &[Gauge]| stitches(&Question { stitches: list.to_vec(), ..Question::about(ten(1)) });
         let mean = of(&list);
         prop_assert!(mean.fewest.per_cm() <= mean.all.per_cm() * 1.000_000_001);
         prop_assert!(mean.all.per_cm() <= mean.most.per_cm() * 1.000_000_001);
         list.reverse();
         prop_assert_eq!(mean.all, of(&list).all);
         let same = of(&[list[0]]);
-        prop_assert_eq!((same.usual, same.all, same.spread_permille), (list[0], list[0], 0));
+        prop_assert_eq!((same.all, same.spread_permille, same.uneven), (list[0], 0, false));
     }
 
     #[test]
-    fn the_wanted_width_is_inside_its_range_and_a_longer_span_inside_that(question in question()) {
+    fn the_width_is_inside_its_range_and_a_longer_span_inside_that(question in question()) {
         let found = stitches(&question);
-        let [near, far] = found.longer;
-        let ends = [found.reading.least, near.least, far.least, question.width, far.most, near.most, found.reading.most];
-        prop_assert!(ends.is_sorted());
-        if let Some(against) = found.against {
-            prop_assert!(against.least <= against.would_be && against.would_be <= against.most);
-            prop_assert!(!against.matches || (against.least <= question.width && question.width <= against.most));
+        let (one, middle) = (found.reading[0], found.would_be);
+        for pair in found.reading.windows(2) {
+            prop_assert!([pair[0].least, pair[1].least, middle, pair[1].most, pair[0].most].is_sorted());
+        }
+        prop_assert!(one.least <= middle && middle <= one.most);
+        match found.against {
+            Some(against) => {
+                prop_assert!(!against.matches || (one.least <= question.width && question.width <= one.most));
+            }
+            None => prop_assert_eq!(middle, question.width),
         }
     }
 
@@ -346,7 +372,7 @@ proptest! {
     }
 
     #[test]
-    fn twice_the_scale_changes_no_count(question in question(), rows in gauge(), of in 1_u32..30, round: bool) {
+    fn twice_the_scale_changes_no_count(question in question()) {
         let double = |list: &Vec<Gauge>| list.iter().copied().map(doubled).collect::<Vec<_>>();
         let large = Question {
             stitches: double(&question.stitches),
@@ -359,47 +385,22 @@ proptest! {
             length: question.length.saturating_mul(2),
         };
         let (small, large) = (answer(&question).unwrap(), answer(&large).unwrap());
-        prop_assert_eq!(small.needle, large.needle);
-        for (small, large) in [(small.stitches, large.stitches), (small.rows, large.rows)] {
-            let counts = |found: Measured| {
-                let against = found.against.map(|against| (against.off_permille, against.matches));
+        prop_assert_eq!(small.next, large.next);
+        for (small, large) in [(Some(small.stitches), Some(large.stitches)), (small.rows, large.rows)] {
+            let counts = |found: &Measured| {
                 let wash = found.wash.map(|wash| wash.permille);
-                (found.mean.usual.count().to_bits(), found.mean.spread_permille, found.reading.permille, against, wash)
+                (found.all.count().to_bits(), found.spread_permille, found.reading[0].permille, found.against, wash)
             };
-            prop_assert_eq!(small.map(counts), large.map(counts));
+            prop_assert_eq!(small.as_ref().map(counts), large.as_ref().map(counts));
             if let (Some(small), Some(large)) = (small, large) {
-                let off = small.reading.most.saturating_mul(2).saturating_sub(large.reading.most);
+                let off = small.reading[0].most.saturating_mul(2).saturating_sub(large.reading[0].most);
                 prop_assert!(off.to_nm().abs() <= 1);
             }
         }
-        let plan = |gauge, rows| {
-            let multiple = Multiple { of, plus: 2 };
-            let question = swatch::Question { gauge, rows: Some(rows), multiple, row_repeat: of, round };
-            let plan = swatch::answer(&question).unwrap();
-            (plan.cast_on, plan.measured, plan.rows)
-        };
-        let gauge = question.stitches[0];
-        prop_assert_eq!(plan(gauge, rows), plan(doubled(gauge), doubled(rows)));
     }
 
     #[test]
-    fn the_swatch_has_room_and_whole_repeats(gauge in gauge(), rows in gauge(), of in 1_u32..200, plus in 0_u32..20, round: bool) {
-        let multiple = Multiple { of, plus };
-        let question = swatch::Question { gauge, rows: Some(rows), multiple, row_repeat: of, round };
-        let plan = swatch::answer(&question).unwrap();
-        let plus = if round { 0 } else { plus };
-        prop_assert_eq!(plan.cast_on, plan.repeats * of + plus);
-        prop_assert_eq!(plan.cast_on, plan.measured + plan.beside);
-        prop_assert!(f64::from(plan.measured) >= gauge.count());
-        prop_assert!(plan.beside >= 2 * swatch::LEAST_BESIDE && plan.beside >= plan.measured);
-        let least = rows.count_over(plan.height);
-        let planned = plan.rows.unwrap();
-        prop_assert!(planned.is_multiple_of(of) && f64::from(planned) > least - 1e-6);
-        prop_assert!(f64::from(planned) < least + f64::from(of) + 1e-6);
-    }
-
-    #[test]
-    fn nothing_panics(counts: [u32; 6], spans: [i64; 6], lengths: [i64; 2], many in 0_usize..40, of: [u32; 3], round: bool) {
+    fn nothing_panics(counts: [u32; 6], spans: [i64; 6], lengths: [i64; 2], many in 0_usize..40) {
         let any = |index: usize| {
             let span = Length::from_nm(spans[index].saturating_abs().max(1));
             Gauge::new(counts[index].max(1), span).unwrap()
@@ -417,11 +418,8 @@ proptest! {
         };
         let _ = answer(&wild);
         let _ = over(any(0), length);
-        let [of, plus, row_repeat] = of;
-        let multiple = Multiple { of, plus };
-        let _ = swatch::answer(&swatch::Question { gauge: any(0), rows: Some(any(1)), multiple, row_repeat, round });
         // The corners of what is accepted.
-        let corners = [Gauge::of(400, SPAN.least), Gauge::of(1, SPAN.most), Gauge::of(400, SPAN.most), Gauge::of(1, SPAN.least)];
+        let corners = [Gauge::of(400, Gauge::SPANS.least), Gauge::of(1, Gauge::SPANS.most), Gauge::of(400, Gauge::SPANS.most), Gauge::of(1, Gauge::SPANS.least)];
         for own in corners {
             for pattern in corners {
                 let question = Question {
@@ -435,9 +433,6 @@ proptest! {
                     ..Question::about(own)
                 };
                 prop_assert!(answer(&question).is_ok());
-                let multiple = Multiple { of: 1_000, plus: 1_000 };
-                let plan = swatch::Question { gauge: own, rows: Some(pattern), multiple, row_repeat: 1_000, round };
-                prop_assert!(swatch::answer(&plan).is_ok());
             }
         }
     }

@@ -1,10 +1,11 @@
 //! What a needle is called: its millimetres, and the number of each system that is equal or nearest.
 
-use crate::problem::{Kind, Problem};
+use crate::check::Check;
+use crate::problem::Kind;
 use crate::tables::Certainty;
 use crate::tables::needle::{JAPANESE, NEEDLES, Number, System, hole, japanese};
-use crate::units::Length;
 use crate::units::parse::{Unreadable, Wanted, read};
+use crate::units::{Length, LengthUnit};
 
 /// A needle, as it is named.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -17,15 +18,16 @@ pub enum Size {
     /// Its old UK or Canadian number.
     Uk(Number),
     /// Its Japanese number.
-    Japanese(u32),
+    Japanese(Number),
     /// No number is left on it: the smallest hole of a needle gauge that it passes wholly.
-    Hole {
-        /// That hole.
-        passes: Length,
-        /// The next smaller hole of the same gauge, which stops it; none for the next smaller of the table.
-        stops: Option<Length>,
-    },
+    Hole(Length),
 }
+
+/// What may stand before a number.
+const PREFIXES: [(&str, System); 3] = [("us", System::Us), ("uk", System::Uk), ("jp", System::Japanese)];
+
+/// Nanometres in a millimetre.
+const MM: i64 = LengthUnit::Mm.base();
 
 impl Size {
     /// Reads a size as it is written: `4,5`, `US 7`, `10 1/2`, `000`, `JP 8`, `4.5 mm`. A number alone is one of
@@ -44,94 +46,89 @@ impl Size {
     /// # Errors
     /// [`Unreadable`], as for a length; `NotANumber` for a part of one that no needle has.
     pub fn read(text: &str, system: System) -> Result<Self, Unreadable> {
-        let mut text = text.trim();
-        let mut system = system;
-        for (name, named) in [("us", System::Us), ("uk", System::Uk), ("jp", System::Japanese)] {
-            if let Some((start, rest)) = text.split_at_checked(2)
-                && start.eq_ignore_ascii_case(name)
-            {
-                (text, system) = (rest.trim_start(), named);
+        let lower = text.to_ascii_lowercase();
+        let (mut text, mut system) = (lower.trim(), system);
+        for (prefix, named) in PREFIXES {
+            if let Some(number) = text.strip_prefix(prefix) {
+                (text, system) = (number.trim(), named);
             }
-        }
-        let noughts = text.len() > 1 && text.bytes().all(|byte| byte == b'0');
-        let typed = read::<Length>(text, &Wanted::any(crate::units::LengthUnit::Mm))?;
-        if system == System::Metric || typed.unit.is_some() {
-            return Ok(Self::Metric(typed.value));
         }
         // A number is read as if it were millimetres, so that all that is read there is read here.
-        let part = if system == System::Japanese { MM } else { MM / 4 };
-        let nm = typed.value.to_nm();
-        if nm < 0 || nm % part != 0 {
-            return Err(Unreadable::NotANumber);
+        let typed = read::<Length>(text, &Wanted::any(LengthUnit::Mm))?;
+        if typed.unit.is_some() {
+            return Ok(Self::Metric(typed.value));
         }
-        let count = if noughts { text.len() as i64 } else { nm / part };
-        let number = i16::try_from(count).unwrap_or(i16::MAX);
-        let number = if noughts {
-            Number::noughts(number)
+        let quarters = typed.value.to_nm() / (MM / 4);
+        let number = if text.len() > 1 && text.bytes().all(|byte| byte == b'0') {
+            Number::noughts(i16::try_from(text.len()).unwrap_or(i16::MAX))
         } else {
-            Number::quarters(number)
+            Number::quarters(i16::try_from(quarters).unwrap_or(i16::MAX))
         };
-        Ok(match system {
+        let size = match system {
+            System::Metric => return Ok(Self::Metric(typed.value)),
             System::Us => Self::Us(number),
             System::Uk => Self::Uk(number),
-            _ => Self::Japanese(u32::try_from(nm / MM).unwrap_or(u32::MAX)),
-        })
+            System::Japanese => Self::Japanese(number),
+        };
+        let is_number = quarters >= 0 && typed.value.to_nm() % (MM / 4) == 0;
+        is_number.then_some(size).ok_or(Unreadable::NotANumber)
     }
 
-    /// The needles it may be, thinnest first.
-    pub(super) fn needles(self) -> Result<Vec<Needle>, Problem> {
+    /// The needles it may be, thinnest first; where no needle has the number, its neighbours are told.
+    pub(super) fn needles(self, check: &mut Check) -> Vec<Needle> {
+        let (system, wanted) = match self {
+            Self::Metric(across) => return vec![Needle::of(across)],
+            Self::Hole(passes) => return through(passes),
+            Self::Us(number) => (System::Us, number),
+            Self::Uk(number) => (System::Uk, number),
+            Self::Japanese(number) => (System::Japanese, number),
+        };
+        let wanted = wanted.in_quarters();
         let mut found = Vec::new();
-        let system = match self {
-            Self::Metric(across) => return Ok(vec![Needle::of(across)]),
-            Self::Hole { passes, stops } => {
-                for system in [System::Metric, System::Japanese] {
-                    for named in rows(system) {
-                        let before = NEEDLES.iter().rfind(|needle| needle.across < passes);
-                        let stops = stops.or(before.map(|needle| needle.across)).unwrap_or(Length::ZERO);
-                        let known = found.iter().any(|needle: &Needle| needle.across == named.across);
-                        if stops < named.across && named.across <= passes && !known {
-                            let at = found.iter().position(|needle| needle.across > named.across);
-                            found.insert(at.unwrap_or(found.len()), Needle::of(named.across));
-                        }
-                    }
-                }
-                found.is_empty().then(|| found.push(Needle::of(passes)));
-                return Ok(found);
-            }
-            Self::Us(_) => System::Us,
-            Self::Uk(_) => System::Uk,
-            Self::Japanese(_) => System::Japanese,
-        };
-        let wanted = match self {
-            Self::Us(number) | Self::Uk(number) => i32::from(number.in_quarters()),
-            Self::Japanese(number) => i32::try_from(number).map_or(i32::MAX, |number| number.saturating_mul(4)),
-            Self::Metric(_) | Self::Hole { .. } => 0,
-        };
-        let (mut below, mut above) = (None, None);
+        // The nearest whole numbers; numbers fall as UK needles grow.
+        let (mut below, mut above) = (-1, i16::MAX);
         for named in rows(system) {
-            let number = named.number.map_or(0, |number| i32::from(number.in_quarters()));
+            let number = named.number.map_or(0, Number::in_quarters);
             if number == wanted {
                 found.push(Needle::of(named.across));
-            }
-            if number >= 0 && number % 4 == 0 {
-                let whole = number.unsigned_abs() / 4;
-                if number < wanted && below.is_none_or(|below| below < whole) {
-                    below = Some(whole);
-                } else if number > wanted && above.is_none_or(|above| above > whole) {
-                    above = Some(whole);
+            } else if number >= 0 && number % 4 == 0 {
+                if number < wanted {
+                    below = number.max(below);
+                } else {
+                    above = number.min(above);
                 }
             }
         }
         if found.is_empty() {
-            let kind = Kind::NoExact { below, above };
-            return Err(Problem { field: "size", kind });
+            let whole = |quarters: i16| u32::try_from(quarters).ok().map(|quarters| quarters / 4);
+            let kind = Kind::NoExact {
+                below: whole(below),
+                above: whole(above).filter(|_| above < i16::MAX),
+            };
+            check.wrong("size", kind);
         }
-        Ok(found)
+        found
     }
 }
 
-/// Nanometres in a millimetre.
-const MM: i64 = 1_000_000;
+/// The needles that pass a hole and not the next smaller one of the table; the hole itself where none is named.
+fn through(passes: Length) -> Vec<Needle> {
+    let smaller = stops(passes).unwrap_or(Length::ZERO);
+    let mut found = Vec::new();
+    for named in rows(System::Japanese) {
+        if smaller < named.across && named.across < passes {
+            found.push(Needle::of(named.across));
+        }
+    }
+    found.push(Needle::of(passes));
+    found
+}
+
+/// The next hole of a needle gauge that stops a shaft; none where all let it pass.
+fn stops(across: Length) -> Option<Length> {
+    let smaller = NEEDLES.iter().rfind(|needle| needle.across < across);
+    smaller.map(|needle| needle.across)
+}
 
 /// One needle and its names.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -144,6 +141,8 @@ pub struct Needle {
     pub named: Vec<Named>,
     /// The smallest hole of a needle gauge that it passes wholly; none when it is thicker than all.
     pub hole: Option<Length>,
+    /// The next smaller hole, which stops it; none when it is thinner than all.
+    pub stops: Option<Length>,
 }
 
 /// A needle by a system.
@@ -166,31 +165,31 @@ impl Needle {
     fn of(across: Length) -> Self {
         let mut named = Vec::new();
         for system in System::ALL {
-            let from = named.len();
+            let before = named.len();
+            let mut nearest = u64::MAX;
             let (mut thinner, mut thicker) = (false, false);
             for mut row in rows(system) {
                 row.off = row.across.saturating_sub(across);
-                thinner |= row.off <= Length::ZERO;
-                thicker |= row.off >= Length::ZERO;
-                let nearest = named
-                    .get(from)
-                    .map_or(u64::MAX, |best: &Named| best.off.to_nm().unsigned_abs());
+                thinner |= row.across <= across;
+                thicker |= row.across >= across;
                 let off = row.off.to_nm().unsigned_abs();
                 if off < nearest {
-                    named.truncate(from);
+                    nearest = off;
+                    named.truncate(before);
                 }
-                if off <= nearest {
+                if off == nearest {
                     named.push(row);
                 }
             }
             if !(thinner && thicker) {
-                named.truncate(from);
+                named.truncate(before);
             }
         }
         Self {
             across,
             named,
             hole: hole(across),
+            stops: stops(across),
         }
     }
 }
@@ -205,7 +204,7 @@ fn rows(system: System) -> Vec<Named> {
             across,
             off: Length::ZERO,
             certainty,
-        })
+        });
     };
     if system == System::Japanese {
         for number in JAPANESE.least..=JAPANESE.most {

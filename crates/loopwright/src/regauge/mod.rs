@@ -34,26 +34,25 @@
 mod check;
 mod fit;
 mod follow;
-mod note;
 mod shape;
 
 pub use follow::Follow;
-pub use note::{Note, Step};
-pub use shape::{Rate, Shaped, Shaping};
+pub use shape::{Shaped, Shaping};
 
 use crate::bounds::Bounds;
-use crate::cast_on::{Knitting, Multiple};
+use crate::cast_on::{Knitting, Multiple, Range};
+use crate::check::Check;
 use crate::problem::Problem;
-use crate::sizing::PerMille;
+use crate::sizing::{Gauges, Moves};
 use crate::spacing::Fraction;
 use crate::units::{Gauge, Length, LengthUnit};
-use fit::{Keep, Scale};
+use fit::Scale;
 
 /// Stitches of a pattern, and of what they become.
 pub const STITCHES: Bounds<u32> = Bounds::new(1, 100_000);
 
 /// Rows of a pattern, and of what they become.
-pub const ROWS: Bounds<u32> = STITCHES;
+pub const ROWS: Bounds<u32> = crate::shaping::ROWS;
 
 /// How many counts may be converted at once.
 pub const COUNTS: Bounds<u32> = Bounds::new(0, 2_000);
@@ -61,17 +60,14 @@ pub const COUNTS: Bounds<u32> = Bounds::new(0, 2_000);
 /// How wide or long a thing may be: 5 mm to 20 m.
 pub const MEASURE: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(20, LengthUnit::M));
 
-/// Over what a gauge may have been counted: 5 mm to 1 m.
-pub const SPAN: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(1, LengthUnit::M));
-
-/// Rows of one repeat of a chart, and stitches that one shaping row changes.
+/// Rows of one repeat of a chart.
 pub const REPEAT: Bounds<u32> = Bounds::new(1, 1_000);
 
 /// Two gauges, and what is to be brought from the one to the other.
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Question {
-    /// Stitches in a span, as the pattern has it: washed. [`Gauge::COUNTS`] over [`SPAN`].
+    /// Stitches in a span, as the pattern has it: washed. [`Gauge::COUNTS`] over [`Gauge::SPANS`].
     pub pattern: Gauge,
     /// Stitches in a span of the washed swatch; its span may be another.
     pub own: Gauge,
@@ -128,9 +124,12 @@ impl Question {
         }
     }
 
-    /// The one more of the join.
-    const fn extra(&self) -> u32 {
-        matches!(self.knitting, Knitting::Round { extra: true }) as u32
+    /// What stands outside the measure: edge and seam stitches, and the one more of a join.
+    const fn outside(&self) -> u32 {
+        match self.knitting {
+            Knitting::Round { extra } => extra as u32,
+            Knitting::Flat { .. } => self.beside(),
+        }
     }
 
     const fn is_flat(&self) -> bool {
@@ -144,24 +143,17 @@ impl Question {
 pub struct Answer {
     /// What each of the counts becomes.
     pub stitches: Vec<Converted>,
-    /// What each of the rows becomes.
+    /// What each of the rows becomes, and last the rows of the length where there is one.
     pub rows: Vec<Converted>,
-    /// The rows of the length, in the pattern and at one's own gauge.
-    pub length: Option<Converted>,
     /// Which of the counts to follow as it is.
     pub follow: Option<Follow>,
+    /// What the size to follow measures, or otherwise what the first count becomes, if the own swatch was read half a
+    /// stitch wrong, either way; nothing where there is no count.
+    pub range: Range,
     /// The shaping, shared out anew.
     pub shaping: Option<Shaped>,
-    /// Stitches more to the length than in the pattern.
-    pub more_stitches: PerMille,
-    /// Rows more to the length than in the pattern; none where a row gauge is missing.
-    pub more_rows: Option<PerMille>,
-    /// Yarn more for the same measures; none where a row gauge is missing.
-    pub more_yarn: Option<PerMille>,
-    /// What else she should know.
-    pub notes: Vec<Note>,
-    /// The sum.
-    pub steps: Vec<Step>,
+    /// What the own gauge moves besides: rows, and yarn.
+    pub moves: Moves,
 }
 
 /// A count of the pattern, and what it becomes.
@@ -172,20 +164,14 @@ pub struct Converted {
     pub pattern: u32,
     /// What it becomes: everything, with edges, seams and the extra one of the join; the smaller of two equally near.
     pub count: u32,
-    /// The same from the first round on: one fewer where one was extra for the join.
-    pub worked: u32,
-    /// The next smaller that keeps what has to be kept.
-    pub below: Option<u32>,
-    /// The next larger.
-    pub above: Option<u32>,
-    /// What would keep the measure exactly, without edges, seams and join.
+    /// What would keep the measure exactly, without edges, seams and join; to the thousandth.
     pub ideal: Fraction,
+    /// Whether the count of the pattern keeps what has to be kept itself.
+    pub kept: bool,
     /// What it measures in the pattern, without edges and seams.
     pub was: Length,
     /// What it will measure.
     pub becomes: Length,
-    /// What that may be if the own swatch was read half a stitch wrong: the least and the most.
-    pub range: (Length, Length),
     /// What it would measure if the count of the pattern were kept.
     pub unchanged: Length,
 }
@@ -198,68 +184,60 @@ pub struct Converted {
 /// would be right. `counts` is missing when there is nothing to convert, and a row gauge when there are rows.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check::check(question)?;
-    let wide = Scale::of(question.pattern, question.own);
-    let tall = question
-        .pattern_rows
-        .zip(question.own_rows)
-        .map(|(theirs, ours)| Scale::of(theirs, ours));
-    let mut stitches = Vec::new();
-    let mut rows = Vec::new();
-    let mut problems = Vec::new();
-    for count in &question.counts {
-        let outside = question.beside() + question.extra();
-        let keep = Keep::stitches(question, count - outside);
-        match wide.convert(*count, outside, &keep) {
-            Some(found) => stitches.push(Converted {
-                worked: found.count - question.extra(),
-                ..found
-            }),
-            None => problems.push(wide.too_many("counts", outside)),
-        }
-    }
-    for (count, scale) in question.rows.iter().zip(tall.iter().cycle()) {
-        match scale.convert(*count, 0, &Keep::rows(question, *count)) {
-            Some(found) => rows.push(found),
-            None => problems.push(scale.too_many("rows", 0)),
-        }
-    }
-    let length = question
-        .length
-        .zip(tall)
-        .and_then(|(length, scale)| scale.measured(length));
-    let shaping = match &question.shaping {
-        Some(shaping) => Shaped::of(question, shaping, wide, tall),
-        None => Ok(None),
-    };
-    let shaping = shaping.unwrap_or_else(|problem| {
-        problems.push(problem);
-        None
-    });
-    if !problems.is_empty() {
-        problems.truncate(1);
-        return Err(problems);
-    }
+    let mut check = Check::default();
+    let answer = converted(question, &mut check);
+    // One of many that are too large tells enough.
+    check.problems.truncate(1);
+    check.done().map(|()| answer)
+}
+
+fn converted(question: &Question, check: &mut Check) -> Answer {
+    let wide = Scale::of(question.pattern, question.own, STITCHES.most);
     let mut answer = Answer {
+        stitches: Vec::new(),
+        rows: Vec::new(),
         follow: question
             .wanted
             .and_then(|wanted| follow::follow(question, wide, wanted)),
-        stitches,
-        rows,
-        length,
-        shaping,
-        more_stitches: more(wide.times()),
-        more_rows: tall.map(|tall| more(tall.times())),
-        more_yarn: tall.map(|tall| more((wide.times() * tall.times()).sqrt())),
-        notes: Vec::new(),
-        steps: Vec::new(),
+        range: wide.range(0),
+        shaping: None,
+        moves: Moves::between(
+            Gauges {
+                stitches: question.pattern,
+                rows: question.pattern_rows,
+            },
+            Gauges {
+                stitches: question.own,
+                rows: question.own_rows,
+            },
+        ),
     };
-    note::explain(question, &mut answer);
-    Ok(answer)
-}
-
-/// How much more than once, in thousandths; a float that is too large becomes the most.
-fn more(times: f64) -> PerMille {
-    PerMille(((times - 1.0) * 1000.0).round() as i32)
+    let outside = question.outside();
+    for count in &question.counts {
+        let keep = fit::stitches(question, count.saturating_sub(outside));
+        answer
+            .stitches
+            .push(wide.convert(check, ("counts", *count), outside, keep));
+    }
+    let size = answer.follow.and_then(|follow| question.counts.get(follow.size));
+    let first = answer.stitches.first().map(|first| &first.count);
+    if let Some(count) = size.or(first) {
+        answer.range = wide.range(count.saturating_sub(outside));
+    }
+    if let (Some(theirs), Some(ours)) = (question.pattern_rows, question.own_rows) {
+        let tall = Scale::of(theirs, ours, ROWS.most);
+        for rows in &question.rows {
+            let keep = fit::rows(question, *rows);
+            answer.rows.push(tall.convert(check, ("rows", *rows), 0, keep));
+        }
+        if let Some(length) = question.length {
+            answer.rows.push(tall.measured(check, "length", length));
+        }
+        if let Some(shaping) = &question.shaping {
+            answer.shaping = Some(Shaped::of(question, shaping, (wide, tall), check));
+        }
+    }
+    answer
 }
 
 #[cfg(test)]

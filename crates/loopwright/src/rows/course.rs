@@ -1,8 +1,7 @@
 //! In mid-knit: what the tape says beside what it should say, and where to stop.
 
-use super::chart::{Chart, Count};
-use super::{Question, ROWS, Tape};
-use crate::gauge::rate::{PARTS, Rate};
+use super::{Question, Tape};
+use crate::rate::{PARTS, Rate};
 use crate::units::Length;
 
 /// Whether the knitting is as long as the swatch said it would be.
@@ -29,40 +28,49 @@ pub struct Course {
     pub off: Length,
     /// How long what is done will be after washing, if it washes as the swatch did.
     pub after_washing: Length,
-    /// Rows to go to the pick; 0 when they are done.
+    /// Rows in all: the pick of the answer, or off course those that come nearest to the wanted length if the rest is
+    /// knitted as what is done.
+    pub rows: u32,
+    /// Of these still to be knitted.
     pub to_go: u32,
-    /// What the tape should say at the pick, unwashed and without edges.
+    /// Or knitted too many.
+    pub past: u32,
+    /// What the tape should say when they are done: unwashed, and without edges.
     pub stop_at: Length,
-    /// The number that comes nearest to the wanted length if all is knitted as what is done; none when that is more than
-    /// [`super::ROWS`].
-    pub revised: Option<Count>,
 }
 
 impl Course {
-    pub(super) fn of(question: &Question, chart: &Chart, tape: Tape, pick: &Count, wanted: Length) -> Self {
+    pub(super) fn of(question: &Question, tape: Tape, pick: u32, wanted: Length) -> Self {
         let washed = Rate::of(question.gauge);
         let before = question.unwashed.map_or(washed, Rate::of);
-        let bare = chart.without_edges();
-        let should_be = bare.length(tape.rows, before);
+        let misread = |halves| before.misread(halves).long(tape.rows);
         let standing = match tape.length {
-            long if long > bare.read_wrong(tape.rows, before, -1) => Standing::Ahead,
-            long if long < bare.read_wrong(tape.rows, before, 1) => Standing::Behind,
+            long if long > misread(-1) => Standing::Ahead,
+            long if long < misread(1) => Standing::Behind,
             _ => Standing::OnCourse,
         };
+        let should_be = before.long(tape.rows);
         let after_washing = before.worked_at(tape.length, washed);
-        let own = Rate {
+        let own = |length: Length| Rate {
             count: i128::from(tape.rows) * PARTS,
-            span: i128::from(after_washing.to_nm()).max(1),
+            span: i128::from(length.to_nm()).max(1),
         };
-        let (revised, _) = chart.nearest(wanted, own);
+        let (rows, rate) = match standing {
+            Standing::OnCourse => (pick, before),
+            _ => {
+                let exact = question.exact(wanted, own(after_washing));
+                (question.ends().nearest(exact).0, own(tape.length))
+            }
+        };
         Self {
             standing,
             should_be,
             off: tape.length.saturating_sub(should_be),
             after_washing,
-            to_go: pick.rows.saturating_sub(tape.rows),
-            stop_at: bare.length(pick.rows, before),
-            revised: (revised <= ROWS.most).then(|| chart.count(revised, own, wanted)),
+            rows,
+            to_go: rows.saturating_sub(tape.rows),
+            past: tape.rows.saturating_sub(rows),
+            stop_at: rate.long(rows),
         }
     }
 }

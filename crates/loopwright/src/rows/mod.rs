@@ -22,27 +22,25 @@
 //! };
 //! let answer = answer(&question).unwrap();
 //! // Nearest to 112: 2 + 9 x 12 = 110, which is 39.3 cm when washed.
-//! assert_eq!((answer.pick.rows, answer.pick.repeats), (110, 9));
+//! assert_eq!((answer.pick.rows, answer.repeats), (110, 9));
 //! assert_eq!(answer.pick.length, Length::from_nm(392_857_143));
 //! // 60 rows at 30 are 20 cm: on course, though 60 at 28 would be 21.4 cm.
 //! let course = answer.course.unwrap();
 //! assert_eq!((course.should_be, course.to_go), (cm(20), 50));
 //! ```
 
-mod chart;
 mod course;
-mod note;
 
-pub use chart::Count;
 pub use course::{Course, Standing};
-pub use note::{Note, Step};
 
 use crate::bounds::Bounds;
-use crate::cast_on::WIDTH;
-use crate::gauge::rate::{self, Rate};
+use crate::cast_on::{Range, WIDTH};
+use crate::check::Check;
+use crate::every::{Every, Exact};
 use crate::problem::{Kind, Problem};
+use crate::rate::{PARTS, Rate};
+use crate::spacing::Fraction;
 use crate::units::{Amount, Gauge, Length};
-use chart::Chart;
 
 /// How many rows there may be.
 pub const ROWS: Bounds<u32> = Bounds::new(1, 20_000);
@@ -107,6 +105,32 @@ impl Question {
         }
     }
 
+    /// The rows that end as they should, none of them nothing.
+    fn ends(&self) -> Every {
+        let ends = Every {
+            least: self.beside(),
+            step: self.repeat,
+        };
+        // A ridge is two rows, so of an odd repeat every second end is one of garter; of an even one all or none.
+        let ends = if self.garter { ends.like(0) } else { ends };
+        Every {
+            least: if ends.least == 0 { ends.step } else { ends.least },
+            ..ends
+        }
+    }
+
+    /// The rows without the edges that make a length.
+    fn exact(&self, length: Length, rate: Rate) -> Exact {
+        let under = rate.span * PARTS;
+        let over = rate.count * i128::from(length.to_nm()) - i128::from(self.edges) * under;
+        (over, under)
+    }
+
+    /// How long so many rows are, with the edges.
+    fn length(&self, rows: u32, rate: Rate) -> Length {
+        rate.long(rows.saturating_add(self.edges))
+    }
+
     /// Rows beside the whole repeats.
     const fn beside(&self) -> u32 {
         let Self { repeat, end_after, .. } = *self;
@@ -140,94 +164,136 @@ pub struct Tape {
 }
 
 /// How many rows, and how long.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Answer {
     /// The nearest number that ends as asked, the smaller of two equally near; or the number that was asked about.
     pub pick: Count,
+    /// By how much its length is over what was wanted; negative when it is under.
+    pub off: Length,
+    /// Whole ridges in them, if it is garter.
+    pub ridges: u32,
+    /// Whole repeats of the chart, after its set-up rows.
+    pub repeats: u32,
+    /// Rows of the next repeat that are worked; 0 when it ends with a whole one.
+    pub row: u32,
     /// The next below that ends as asked.
     pub below: Option<Count>,
     /// The next above.
     pub above: Option<Count>,
-    /// How long the pick may be at the least, if the swatch was read half a row wrong.
-    pub least: Length,
-    /// And at the most.
-    pub most: Length,
+    /// Whether `above` is exactly as near as the pick.
+    pub as_near: bool,
+    /// Whether the pick ends as asked: in the right row of the chart, and in garter on a whole ridge where the chart
+    /// ever does.
+    pub ends: bool,
+    /// How long the pick is if the swatch was read half a row wrong, either way.
+    pub range: Range,
+    /// The number that would fit exactly, without edges; seldom whole.
+    pub ideal: Fraction,
     /// Ahead or behind; none without a tape.
     pub course: Option<Course>,
-    /// What else she should know.
-    pub notes: Vec<Note>,
-    /// The sum.
-    pub steps: Vec<Step>,
+}
+
+/// A number of rows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Count {
+    /// All rows or rounds.
+    pub rows: u32,
+    /// How long they are after washing, with the edges that are measured along.
+    pub length: Length,
+}
+
+impl Count {
+    /// Whether the last of them is a right-side row, with row 1 on the right side.
+    pub const fn ends_right_side(&self) -> bool {
+        self.rows % 2 == 1
+    }
 }
 
 /// Works out rows and lengths.
 ///
 /// # Errors
 /// Every [`Problem`] has the field `length`, `rows`, `ridges`, `repeats`, `gauge`, `unwashed`, `repeat`, `set_up`, `end_after`,
-/// `edges`, `tape_rows` or `tape_length`.
+/// `edges`, `tape_rows` or `tape_length`. A row to end after without a chart misses the repeat.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check(question)?;
-    let chart = Chart::of(question);
-    let rate = Rate::of(question.gauge);
-    let (rows, wanted, tie) = match question.ask {
-        Ask::Length(length) => {
-            let (rows, tie) = chart.nearest(length, rate);
-            (rows, Some(length), tie)
-        }
-        Ask::Rows(rows) => (rows, None, None),
-        Ask::Ridges(ridges) => (ridges * 2, None, None),
-        Ask::Repeats(repeats) => (question.beside() + repeats * question.repeat, None, None),
+    let (ends, rate) = (question.ends(), Rate::of(question.gauge));
+    let (rows, as_near) = match question.ask {
+        Ask::Length(length) => ends.nearest(question.exact(length, rate)),
+        Ask::Rows(rows) => (rows, false),
+        Ask::Ridges(ridges) => (ridges * 2, false),
+        Ask::Repeats(repeats) => (question.beside() + repeats * question.repeat, false),
     };
     if rows > ROWS.most {
-        let most = chart.length(ROWS.most, rate);
+        let most = Amount::Length(question.length(ROWS.most, rate));
         return Err(vec![Problem {
             field: "length",
-            kind: Kind::TooLarge {
-                most: Amount::Length(most),
-            },
+            kind: Kind::TooLarge { most },
         }]);
     }
-    let wanted = wanted.unwrap_or(chart.length(rows, rate));
-    let count = |rows: u32| chart.count(rows, rate, wanted);
-    let (pick, off) = (count(rows), |halves| chart.read_wrong(rows, rate, halves));
-    let course = question
-        .tape
-        .map(|tape| Course::of(question, &chart, tape, &pick, wanted));
+    let count = |rows: u32| Count {
+        rows,
+        length: question.length(rows, rate),
+    };
+    let pick = count(rows);
+    let wanted = match question.ask {
+        Ask::Length(length) => length,
+        _ => pick.length,
+    };
+    let (over, under) = question.exact(wanted, rate);
+    let past = rows.saturating_sub(question.set_up);
+    let above = ends.above(rows);
     Ok(Answer {
-        below: chart.below(rows).map(count),
-        above: chart.above(rows).map(count),
-        least: off(1),
-        most: off(-1),
-        notes: note::notes(question, &chart, &pick, tie.map(count), course.as_ref()),
-        steps: note::steps(question, &chart, &pick, wanted, course.as_ref()),
         pick,
-        course,
+        off: pick.length.saturating_sub(wanted),
+        ridges: rows / 2,
+        repeats: past / question.repeat,
+        row: past % question.repeat,
+        below: ends.below(rows).map(count),
+        above: (above <= ROWS.most).then(|| count(above)),
+        as_near,
+        ends: ends.allows(rows),
+        range: Range {
+            least: question.length(rows, rate.misread(1)),
+            most: question.length(rows, rate.misread(-1)),
+        },
+        // Within bounds both are far below the most that 64 bits hold.
+        ideal: Fraction::new(over.max(0) as u64, under as u64),
+        course: question.tape.map(|tape| Course::of(question, tape, rows, wanted)),
     })
 }
 
 fn check(question: &Question) -> Result<(), Vec<Problem>> {
-    let ask = match question.ask {
-        Ask::Length(length) => Problem::of_length("length", length, WIDTH),
-        Ask::Rows(rows) => Problem::of_count("rows", rows, ROWS),
-        Ask::Ridges(ridges) => Problem::of_count("ridges", ridges, Bounds::new(1, ROWS.most / 2)),
+    let mut check = Check::default();
+    let (field, count, most) = match question.ask {
+        Ask::Length(length) => {
+            check.length("length", length, WIDTH);
+            ("rows", ROWS.least, ROWS.most)
+        }
+        Ask::Rows(rows) => ("rows", rows, ROWS.most),
+        Ask::Ridges(ridges) => ("ridges", ridges, ROWS.most / 2),
         Ask::Repeats(repeats) => {
-            let most = ROWS.most.saturating_sub(question.beside()) / question.repeat.max(1);
-            Problem::of_count("repeats", repeats, Bounds::new(1, most))
+            let room = ROWS.most.saturating_sub(question.beside());
+            ("repeats", repeats, room / question.repeat.max(1))
         }
     };
-    let (tape, ends) = (question.tape, Bounds::new(0, question.repeat));
-    rate::gather(&[
-        ask,
-        rate::check("gauge", question.gauge),
-        question.unwashed.and_then(|gauge| rate::check("unwashed", gauge)),
-        Problem::of_count("repeat", question.repeat, REPEAT),
-        Problem::of_count("set_up", question.set_up, SET_UP),
-        Problem::of_count("end_after", question.end_after, ends),
-        Problem::of_count("edges", question.edges, EDGES),
-        tape.and_then(|tape| Problem::of_count("tape_rows", tape.rows, ROWS)),
-        tape.and_then(|tape| Problem::of_length("tape_length", tape.length, WIDTH)),
-    ])
+    check.count(field, count, Bounds::new(1, most));
+    check.gauge("gauge", question.gauge);
+    check.gauge_if_any("unwashed", question.unwashed);
+    check.count("repeat", question.repeat, REPEAT);
+    check.count("set_up", question.set_up, SET_UP);
+    // Without a chart there is no row of it to end after.
+    match question.repeat {
+        1 if question.end_after > 1 => check.missing("repeat"),
+        repeat => check.count("end_after", question.end_after, Bounds::new(0, repeat)),
+    }
+    check.count("edges", question.edges, EDGES);
+    if let Some(tape) = question.tape {
+        check.count("tape_rows", tape.rows, ROWS);
+        check.length("tape_length", tape.length, WIDTH);
+    }
+    check.done()
 }
 
 #[cfg(test)]

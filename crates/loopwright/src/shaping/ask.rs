@@ -1,7 +1,7 @@
 //! From what is wanted to how many shaping rows, and what is nearest when it cannot be had.
 
 use super::schedule::Room;
-use super::{Ask, EACH, Limits, Question, ROWS, STITCHES};
+use super::{Ask, EACH, Question, ROWS, STITCHES};
 use crate::problem::{Kind, Problem};
 
 /// The change, and the shaping rows it takes.
@@ -14,126 +14,102 @@ pub(super) struct Wanted {
     pub shaping_rows: u32,
     /// What the last shaping row changes: `each`, or what is left over.
     pub in_last: u32,
+    /// The most that may be lost or gained at all: one stitch has to stay on the needle.
+    pub most: u32,
+    /// Where the end was asked for, the count now.
+    from: Option<u32>,
 }
 
-/// What the question comes to.
-pub(super) fn wanted(question: &Question) -> Result<Wanted, Problem> {
-    let each = question.each;
-    let (gain, amount) = match (question.ask, question.stitches) {
-        (Ask::Lose(amount), _) => (false, amount),
-        (Ask::Gain(amount), _) => (true, amount),
-        (Ask::Reach(target), Some(stitches)) => (target > stitches, target.abs_diff(stitches)),
-        (Ask::Reach(_), None) => {
-            let kind = Kind::Missing;
-            return Err(Problem {
-                field: "stitches",
-                kind,
-            });
-        }
-    };
-    let field = "amount";
-    if matches!(question.ask, Ask::Reach(_)) && amount == 0 {
-        let kind = Kind::Already;
-        return Err(Problem { field, kind });
-    }
-    // At least one stitch has to stay on the needle, and no more than the most may come to it.
-    let all = match (gain, question.stitches) {
-        (_, None) => STITCHES.most,
-        (true, Some(stitches)) => STITCHES.most - stitches,
-        (false, Some(stitches)) => stitches - 1,
-    };
-    let unit = if question.rest { 1 } else { each };
-    let most = all / unit * unit;
-    if most == 0 {
-        let kind = if gain {
-            Kind::TooMany {
-                most: STITCHES.most - unit,
+impl Wanted {
+    /// What a question comes to whose figures are within their bounds.
+    pub(super) fn of(question: &Question) -> Result<Self, Problem> {
+        let Question { stitches, each, .. } = *question;
+        let (gain, amount, from) = match question.ask {
+            Ask::Lose(amount) => (false, amount, None),
+            Ask::Gain(amount) => (true, amount, None),
+            Ask::Reach(target) => {
+                let now = stitches.ok_or(wrong("stitches", Kind::Missing))?;
+                (target > now, target.abs_diff(now), Some(now))
             }
-        } else {
-            Kind::TooFew { least: unit + 1 }
         };
-        return Err(Problem {
-            field: "stitches",
-            kind,
-        });
-    }
-    let (below, above) = (amount / unit * unit, amount.div_ceil(unit).saturating_mul(unit));
-    if (1..=most).contains(&amount) && below == above {
+        let all = match stitches {
+            None => STITCHES.most,
+            Some(now) if gain => STITCHES.most - now,
+            Some(now) => now - 1,
+        };
+        let unit = if question.rest { 1 } else { each };
+        let most = all - all % unit;
         let shaping_rows = amount.div_ceil(each);
-        return Ok(Wanted {
+        let wanted = Self {
             gain,
             amount,
             shaping_rows,
-            in_last: amount - (shaping_rows - 1) * each,
-        });
-    }
-    let nearest = |below: u32, above: u32| Kind::NoExact {
-        below: (below > 0).then_some(below),
-        above: (0 < above && above <= most).then_some(above),
-    };
-    let kind = match amount {
-        0 => Kind::TooFew { least: unit },
-        _ if amount > most && below > most => nearest(most, 0),
-        _ => nearest(below, above),
-    };
-    Err(said(question, gain, kind))
-}
-
-/// A problem with an amount, said in stitches in the end where that was asked for.
-fn said(question: &Question, gain: bool, kind: Kind) -> Problem {
-    let field = "amount";
-    let stitches = match (question.ask, question.stitches) {
-        (Ask::Reach(_), Some(stitches)) => stitches,
-        _ => {
-            let kind = match kind {
-                Kind::NoExact {
-                    below: Some(most),
-                    above: None,
-                } => Kind::TooMany { most },
-                Kind::NoExact {
-                    below: None,
-                    above: Some(least),
-                } => Kind::TooFew { least },
-                other => other,
+            in_last: amount.saturating_sub(shaping_rows.saturating_sub(1).saturating_mul(each)),
+            most,
+            from,
+        };
+        if from.is_some() && amount == 0 {
+            return Err(wrong("amount", Kind::Already));
+        }
+        if most == 0 {
+            let kind = match gain {
+                true => Kind::TooMany {
+                    most: STITCHES.most - unit,
+                },
+                false => Kind::TooFew { least: unit + 1 },
             };
-            return Problem { field, kind };
+            return Err(wrong("stitches", kind));
         }
-    };
-    let Kind::NoExact { below, above } = kind else {
-        return Problem { field, kind };
-    };
-    let kind = if gain {
-        Kind::NoExact {
-            below: below.map(|amount| stitches.saturating_add(amount)),
-            above: above.map(|amount| stitches.saturating_add(amount)),
+        let below = (amount - amount % unit).min(most);
+        if amount > 0 && below == amount {
+            return Ok(wanted);
         }
-    } else {
-        Kind::NoExact {
-            below: above.map(|amount| stitches.saturating_sub(amount)),
-            above: below.map(|amount| stitches.saturating_sub(amount)),
+        let above = if below < most { below + unit } else { 0 };
+        Err(wanted.nearest(below, above))
+    }
+
+    /// The nearest changes below and above, 0 for none; as the count in the end where that was asked for.
+    fn nearest(&self, below: u32, above: u32) -> Problem {
+        let some = |change: u32| (change > 0).then_some(change);
+        let (below, above) = (some(below), some(above));
+        let kind = match (self.from, below, above) {
+            (Some(now), _, _) if self.gain => Kind::NoExact {
+                below: below.map(|change| now + change),
+                above: above.map(|change| now + change),
+            },
+            (Some(now), _, _) => Kind::NoExact {
+                below: above.map(|change| now - change),
+                above: below.map(|change| now - change),
+            },
+            (None, Some(most), None) => Kind::TooMany { most },
+            (None, None, Some(least)) => Kind::TooFew { least },
+            (None, _, _) => Kind::NoExact { below, above },
+        };
+        wrong("amount", kind)
+    }
+
+    /// More shaping rows than there are rows for them: more rows, more stitches in each, or fewer stitches.
+    pub(super) fn too_steep(&self, question: &Question, room: &Room) -> Vec<Problem> {
+        let mut problems = Vec::new();
+        let least = room.fewest_rows(self.shaping_rows);
+        if least <= ROWS.most {
+            problems.push(wrong("rows", Kind::TooFew { least }));
         }
-    };
-    Problem { field, kind }
+        let shapeable = room.shapeable();
+        for least in question.each + 1..=EACH.most {
+            let whole = question.rest || self.amount.is_multiple_of(least);
+            if whole && self.amount.div_ceil(least) <= shapeable {
+                problems.push(wrong("each", Kind::TooFew { least }));
+                break;
+            }
+        }
+        if shapeable > 0 {
+            problems.push(self.nearest(shapeable * question.each, 0));
+        }
+        problems
+    }
 }
 
-/// More shaping rows than there are rows for them: fewer stitches, more rows, or more stitches in each.
-pub(super) fn too_steep(question: &Question, wanted: &Wanted, room: &Room, limits: Limits) -> Vec<Problem> {
-    let mut problems = Vec::new();
-    if limits.fewest_rows <= ROWS.most {
-        let least = limits.fewest_rows;
-        let kind = Kind::TooFew { least };
-        problems.push(Problem { field: "rows", kind });
-    }
-    let fits = |each: &u32| {
-        (question.rest || wanted.amount.is_multiple_of(*each)) && wanted.amount.div_ceil(*each) <= room.shapeable()
-    };
-    if let Some(least) = (question.each + 1..=EACH.most).find(fits) {
-        let kind = Kind::TooFew { least };
-        problems.push(Problem { field: "each", kind });
-    }
-    if limits.most > 0 {
-        let (below, above) = (Some(limits.most), None);
-        problems.push(said(question, wanted.gain, Kind::NoExact { below, above }));
-    }
-    problems
+const fn wrong(field: &'static str, kind: Kind) -> Problem {
+    Problem { field, kind }
 }

@@ -8,7 +8,8 @@
 //! There is one convention: **plain rows first, then one shaping row**, so many times. "Work 7 rows plain, then a
 //! decrease row; 8 times" takes 64 rows, and nothing else is meant by it. That the first shaping row comes at once,
 //! that one plain row is left before a bind-off, that right-side rows are preferred, and which way a pair leans are
-//! common practice, no source; the rest is arithmetic. Steps at a shoulder or a neck are another sum: [`stairs`].
+//! common practice, no source; the rest is arithmetic. Steps at a shoulder or a neck are another sum:
+//! [`crate::stairs`].
 //!
 //! ```
 //! use loopwright::shaping::{Ask, Block, Question, answer};
@@ -26,18 +27,19 @@
 //! ```
 
 mod ask;
-mod note;
+mod even;
 mod pair;
 mod schedule;
-pub mod stairs;
 
-pub use note::{Note, Step};
+pub(crate) use even::{Rhythm, Rounds};
 pub use pair::{Pair, Slope};
-pub use schedule::{Block, Rows, Schedule, Shaped};
+pub use schedule::{Block, Rows, Schedule, Shaped, Shared};
 
 use crate::bounds::Bounds;
+use crate::check::Check;
 use crate::problem::Problem;
 pub use crate::spacing::Increase;
+use ask::Wanted;
 use schedule::Room;
 
 /// How many stitches may be on the needle.
@@ -171,7 +173,8 @@ pub enum Order {
     Mixed,
 }
 
-/// Which rows to shape in.
+/// Which rows to shape in. Steeper than the most is for bind-off steps ([`crate::stairs`]) or for casting on; the
+/// gentlest is one shaping row, and no slope.
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Answer {
@@ -181,31 +184,25 @@ pub struct Answer {
     pub shaping_rows: u32,
     /// Stitches lost or gained in all.
     pub change: u32,
+    /// How many of them are wrong-side rows.
+    pub wrong_side: u32,
+    /// What the last shaping row changes: `each`, or what is left over.
+    pub in_last: u32,
     /// Stitches in the end, where the count now is known.
     pub after: Option<u32>,
     /// The row of the last shaping: so many rows are used, and `schedule.left` are left.
     pub used: u32,
-    /// What the same rows could take.
-    pub limits: Limits,
-    /// What to work at the two edges, for two stitches a shaping row where there is room for it.
-    pub pair: Option<Pair>,
-    /// What else she should know.
-    pub notes: Vec<Note>,
-    /// The sum.
-    pub steps: Vec<Step>,
-}
-
-/// The gentlest and the steepest that can be shaped by the same means. Steeper than the most is for bind-off steps
-/// ([`stairs`]) or for casting on; gentler than the least is one shaping row, and no slope.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Limits {
-    /// The least stitches: one shaping row.
-    pub least: u32,
-    /// The most stitches: every row that may be shaped.
+    /// How the rows are shared out.
+    pub shared: Shared,
+    /// The most stitches that these rows could take by the same means: every row that may be shaped, and one stitch
+    /// stays on the needle.
     pub most: u32,
     /// The fewest rows that this change takes.
     pub fewest_rows: u32,
+    /// What to work at the two edges, for two stitches a shaping row where there is room for it at first.
+    pub pair: Option<Pair>,
+    /// The first row of two stitches that has no room for the pair any more.
+    pub cramped: Option<u32>,
 }
 
 /// Works out the rows.
@@ -215,47 +212,60 @@ pub struct Limits {
 /// value that can be had. A slope that is too steep has several, of which putting one right is enough.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check(question)?;
-    let wanted = ask::wanted(question).map_err(|problem| vec![problem])?;
+    let wanted = Wanted::of(question).map_err(|problem| vec![problem])?;
     let room = Room::of(question);
-    let limits = Limits {
-        least: question.each,
-        most: room.shapeable().saturating_mul(question.each),
-        fewest_rows: room.fewest_rows(wanted.shaping_rows),
-    };
     if wanted.shaping_rows > room.shapeable() {
-        return Err(ask::too_steep(question, &wanted, &room, limits));
+        return Err(wanted.too_steep(question, &room));
     }
-    let schedule = Schedule::of(question, &wanted, &room);
-    let used = question.rows.saturating_sub(schedule.left);
-    let after = schedule.rows().last().and_then(|shaped| shaped.stitches);
+    let shared = room.shared(wanted.shaping_rows);
+    let schedule = Schedule::of(question, &wanted, &room, &shared);
     let pair = Pair::of(question, &wanted);
+    let (mut wrong_side, mut cramped) = (0, None);
+    for shaped in schedule.rows() {
+        wrong_side += u32::from(shaped.side == Side::Wrong);
+        if let (Some(pair), Some(after)) = (pair, shaped.stitches)
+            && cramped.is_none()
+            && !wanted.gain
+            && shaped.change == 2
+            && after + 2 < pair.takes()
+        {
+            cramped = Some(shaped.row);
+        }
+    }
+    let Wanted {
+        gain,
+        amount,
+        shaping_rows,
+        in_last,
+        ..
+    } = wanted;
     Ok(Answer {
-        shaping_rows: wanted.shaping_rows,
-        change: wanted.amount,
-        after,
-        used,
-        limits,
-        notes: note::notes(question, &wanted, &room, &schedule, pair),
-        steps: note::steps(question, &wanted, &room, used),
-        schedule,
+        shaping_rows,
+        wrong_side,
+        change: amount,
+        in_last,
+        after: question
+            .stitches
+            .map(|now| if gain { now + amount } else { now - amount }),
+        used: question.rows - schedule.left,
+        shared,
+        most: wanted.most.min(room.shapeable() * question.each),
+        fewest_rows: room.fewest_rows(shaping_rows),
         pair,
+        cramped,
+        schedule,
     })
 }
 
 fn check(question: &Question) -> Result<(), Vec<Problem>> {
-    let mut problems = Vec::new();
-    let counts = [
-        ("rows", question.rows, ROWS),
-        ("stitches", question.stitches.unwrap_or(STITCHES.least), STITCHES),
-        ("each", question.each, EACH),
-        ("first", question.first.unwrap_or(0), PLAIN),
-        ("last", question.last, PLAIN),
-        ("edge", question.edge, EDGE),
-    ];
-    for (field, value, bounds) in counts {
-        problems.extend(Problem::of_count(field, value, bounds));
-    }
-    if problems.is_empty() { Ok(()) } else { Err(problems) }
+    let mut check = Check::default();
+    check.count("rows", question.rows, ROWS);
+    check.count("stitches", question.stitches.unwrap_or(STITCHES.least), STITCHES);
+    check.count("each", question.each, EACH);
+    check.count("first", question.first.unwrap_or(0), PLAIN);
+    check.count("last", question.last, PLAIN);
+    check.count("edge", question.edge, EDGE);
+    check.done()
 }
 
 #[cfg(test)]

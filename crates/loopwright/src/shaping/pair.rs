@@ -7,16 +7,20 @@
 //! practice, no source.
 //!
 //! ```
-//! use loopwright::shaping::{Ask, Question, Side, answer};
+//! use loopwright::row::Stitch;
+//! use loopwright::shaping::{Ask, Pair, Question, Side, answer};
 //!
 //! let pair = answer(&Question::about(Ask::Lose(18), 68)).unwrap().pair.unwrap();
-//! assert_eq!(pair.row(Side::Right, 40).unwrap().to_string(), "K1, ssk, K34, k2tog, K1");
-//! assert_eq!(pair.row(Side::Wrong, 40).unwrap().to_string(), "P1, p2tog, P34, ssp, P1");
+//! // K1, ssk, knit to the last 3 stitches, k2tog, K1.
+//! assert_eq!(pair, Pair { before: 1, first: Stitch::Ssk, last: Stitch::K2tog, after: 1 });
+//! assert_eq!(pair.at_end(), 3);
+//! // From the wrong side: P1, p2tog, purl to the last 3 stitches, ssp, P1.
+//! assert_eq!(pair.on(Side::Wrong), Pair { first: Stitch::P2tog, last: Stitch::Ssp, ..pair });
 //! ```
 
 use super::ask::Wanted;
 use super::{Question, Side};
-use crate::row::{Item, Row, Run, Stitch};
+use crate::row::Stitch;
 use crate::spacing::Increase;
 
 /// Which way a pair leans.
@@ -44,7 +48,7 @@ pub struct Pair {
 }
 
 impl Pair {
-    /// The pair of a question about two stitches a shaping row, if there is room for it when stitches are fewest.
+    /// The pair of a question about two stitches a shaping row, if the first of them has room for it.
     pub(super) fn of(question: &Question, wanted: &Wanted) -> Option<Self> {
         if question.each != 2 || wanted.amount < 2 {
             return None;
@@ -58,21 +62,21 @@ impl Pair {
             Slope::Along => along,
             Slope::Across => along.mirror(),
         };
-        // What is made in a gap needs a stitch on either side of it.
-        let before = question.edge.max(u32::from(first.is_in_gap()));
+        // What is made in a gap needs a stitch on either side of it, and two of them a stitch between.
+        let in_gap = u32::from(first.is_in_gap());
+        let before = question.edge.max(in_gap);
         let pair = Self {
             before,
             first,
             last: first.mirror(),
             after: before + u32::from(first == Stitch::Kfb),
         };
-        let fewest = match (wanted.gain, question.stitches) {
-            (_, None) => return Some(pair),
-            (true, Some(stitches)) => stitches,
-            // Before the last row that has a pair.
-            (false, Some(stitches)) => stitches - wanted.amount / 2 * 2 + 2,
-        };
-        pair.row(Side::Right, fewest).is_some().then_some(pair)
+        (pair.takes() <= question.stitches.unwrap_or(u32::MAX)).then_some(pair)
+    }
+
+    /// Stitches of a row that has room for it.
+    pub(super) fn takes(self) -> u32 {
+        self.before + self.first.uses() + u32::from(self.first.is_in_gap()) + self.at_end()
     }
 
     /// The pair as a row of this side begins and ends with it.
@@ -87,30 +91,8 @@ impl Pair {
         }
     }
 
-    /// A whole shaping row over so many stitches; none when they are too few.
-    pub fn row(self, side: Side, stitches: u32) -> Option<Row> {
-        let Self {
-            before,
-            first,
-            last,
-            after,
-        } = self.on(side);
-        let taken = before.checked_add(after)?.checked_add(first.uses() + last.uses())?;
-        let middle = stitches.checked_sub(taken)?;
-        if middle == 0 && first.is_in_gap() {
-            // Both would stand in the same gap.
-            return None;
-        }
-        let plain = match side {
-            Side::Right => Stitch::Knit,
-            Side::Wrong => Stitch::Purl,
-        };
-        let mut row = Row::default();
-        for (stitch, count) in [(plain, before), (first, 1), (plain, middle), (last, 1), (plain, after)] {
-            if count > 0 {
-                row.items.push(Item::Run(Run::new(stitch, count)));
-            }
-        }
-        Some(row)
+    /// Stitches that the end of the row takes: work to the last so many.
+    pub const fn at_end(self) -> u32 {
+        self.last.uses() + self.after
     }
 }

@@ -7,7 +7,7 @@ use super::{Knitting, Order, Question, Side};
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Room {
     /// Rows from one place to the next: 2 on right-side rows only.
-    pub unit: u32,
+    unit: u32,
     /// Place `p` is row `p * unit - before`.
     before: u32,
     /// The place of the first shaping row; none when the beginning is a gap like the others.
@@ -40,7 +40,7 @@ impl Room {
     }
 
     /// The row of a place; before the first place, row 0.
-    pub(super) fn row(&self, place: u32) -> u32 {
+    fn row(&self, place: u32) -> u32 {
         (place.saturating_mul(self.unit)).saturating_sub(self.before)
     }
 
@@ -55,17 +55,42 @@ impl Room {
         self.row(place).saturating_add(self.last)
     }
 
-    /// Places from the first to the last shaping row, and the gaps that share them. For a beginning that is a gap the
-    /// places begin at 0.
-    pub(super) fn share(&self, shaping_rows: u32) -> (u32, u32) {
-        let (span, gaps) = match self.start {
-            Some(_) if shaping_rows < 2 => return (0, 0),
-            Some(start) => (self.end.saturating_sub(start), shaping_rows - 1),
+    /// How the rows from the first shaping row to the last are shared out; from the beginning, where that is a gap like
+    /// the others.
+    pub(super) fn shared(&self, shaping_rows: u32) -> Shared {
+        let (mut span, gaps) = match self.start {
+            Some(start) if shaping_rows > 1 => (self.end.saturating_sub(start), shaping_rows - 1),
+            Some(_) => (0, 0),
             None => (self.end, shaping_rows),
         };
-        let over = span.checked_rem(gaps).filter(|_| self.alike);
-        (span - over.unwrap_or(0), gaps)
+        let mut longer = span.checked_rem(gaps).unwrap_or(0);
+        if self.alike {
+            (span, longer) = (span - longer, 0);
+        }
+        Shared {
+            rows: span * self.unit,
+            gaps,
+            every: span.checked_div(gaps).unwrap_or(0) * self.unit,
+            longer,
+            by: self.unit,
+        }
     }
+}
+
+/// How the rows are shared out between gaps, each from one shaping row to the next.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Shared {
+    /// Rows from the first shaping row to the last; from the beginning, where that is a gap like the others.
+    pub rows: u32,
+    /// So many gaps; none when there is one shaping row only.
+    pub gaps: u32,
+    /// The rows of a short one: "every so many".
+    pub every: u32,
+    /// So many are longer,
+    pub longer: u32,
+    /// by so many rows.
+    pub by: u32,
 }
 
 /// Some rows plain, then one shaping row; so many times.
@@ -137,30 +162,32 @@ impl Schedule {
         }
     }
 
-    pub(super) fn of(question: &Question, wanted: &Wanted, room: &Room) -> Self {
+    pub(super) fn of(question: &Question, wanted: &Wanted, room: &Room, shared: &Shared) -> Self {
         let mut schedule = Self::plain(question.knitting, question.stitches, wanted.gain, question.rows);
-        let (span, gaps) = room.share(wanted.shaping_rows);
-        let (short, long) = (span.checked_div(gaps).unwrap_or(0), span.checked_rem(gaps).unwrap_or(0));
-        // How far the first so many gaps reach.
-        let reach = |count: u32| match question.order {
-            Order::CloseFirst | Order::OneRate => count * short + (count + long).saturating_sub(gaps),
-            Order::WideFirst => count * short + count.min(long),
-            Order::Mixed => (u64::from(count) * u64::from(span))
-                .checked_div(u64::from(gaps))
-                .unwrap_or(0) as u32,
-        };
+        let Shared {
+            gaps,
+            every,
+            longer,
+            by,
+            ..
+        } = *shared;
         let mut row = 0;
         for count in 1..=wanted.shaping_rows {
-            let place = room
-                .start
-                .map_or_else(|| reach(count), |start| start + reach(count - 1));
-            let next = room.row(place);
-            let change = if count == wanted.shaping_rows {
-                wanted.in_last
-            } else {
-                question.each
+            // Gaps before this row, and how many of them are longer.
+            let done = count - u32::from(room.start.is_some());
+            let long = match question.order {
+                Order::CloseFirst | Order::OneRate => (done + longer).saturating_sub(gaps),
+                Order::WideFirst => done.min(longer),
+                // As many as bring it next to the straight line.
+                Order::Mixed => (done * longer).checked_div(gaps).unwrap_or(0),
             };
-            schedule.push((next - row).saturating_sub(1), change);
+            let from = room.start.unwrap_or(0) * room.unit;
+            let next = (from + done * every + long * by).saturating_sub(room.before);
+            let last = count == wanted.shaping_rows;
+            schedule.push(
+                (next - row).saturating_sub(1),
+                if last { wanted.in_last } else { question.each },
+            );
             row = next;
         }
         schedule

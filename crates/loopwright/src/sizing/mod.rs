@@ -38,7 +38,7 @@ mod told;
 
 pub use limits::{ARM_OF_BUST, CLOSE_CALL, EASE, FULL_OVER_HIGH, GIRTH, HEAD, LIKELY, SIZES, STITCHES, TOO_TIGHT};
 pub use own::{ARMHOLE, Moves};
-pub use read::{FAR_APART, Unread, WhyUnread, read_listed, read_sizes, with_stitches};
+pub use read::{FAR_APART, Unread, WhyUnread, read_counts, read_listed, read_sizes, with_stitches};
 pub use size::{Size, Span};
 pub use told::{Line, Told, Value};
 

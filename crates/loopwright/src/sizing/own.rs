@@ -85,18 +85,24 @@ pub(super) fn measured(question: &Question, size: &Size, own: Option<Gauge>) -> 
 
 /// What her gauge moves.
 pub(super) fn moves(question: &Question) -> Option<Moves> {
-    let (theirs, ours) = (question.pattern?, question.own?);
-    let stitches = ours.stitches.per_cm() / theirs.stitches.per_cm();
-    let rows = ours.rows.zip(theirs.rows);
-    let rows = rows.map(|(ours, theirs)| ours.per_cm() / theirs.per_cm());
-    let taken = rows.unwrap_or(stitches);
-    Some(Moves {
-        stitches: more(stitches),
-        rows: rows.map(more),
-        armhole_by_rows: regauged(ARMHOLE, theirs.rows, ours.rows),
-        yarn_same_measure: more((stitches * taken).sqrt()),
-        yarn_same_size: more((taken / stitches).sqrt()),
-    })
+    Some(Moves::between(question.pattern?, question.own?))
+}
+
+impl Moves {
+    /// From the pattern's gauges to the knitter's own.
+    pub fn between(theirs: Gauges, ours: Gauges) -> Self {
+        let stitches = ours.stitches.per_cm() / theirs.stitches.per_cm();
+        let rows = ours.rows.zip(theirs.rows);
+        let rows = rows.map(|(ours, theirs)| ours.per_cm() / theirs.per_cm());
+        let taken = rows.unwrap_or(stitches);
+        Self {
+            stitches: more(stitches),
+            rows: rows.map(more),
+            armhole_by_rows: regauged(ARMHOLE, theirs.rows, ours.rows),
+            yarn_same_measure: more((stitches * taken).sqrt()),
+            yarn_same_size: more((taken / stitches).sqrt()),
+        }
+    }
 }
 
 /// How much more than once, in thousandths; a float that is too large becomes the nearest whole number.

@@ -17,12 +17,15 @@
 //! assert_eq!(read_sizes("S 86-", LengthUnit::Cm).unwrap_err().piece, "86-");
 //! ```
 
-use super::{GIRTH, Listed, STITCHES, Size, Span};
+use super::{GIRTH, Listed, Size, Span};
 use crate::units::parse::{Unreadable, Wanted, read};
-use crate::units::{Length, LengthUnit, count};
+use crate::units::{Length, LengthUnit};
 use pieces::{Piece, Pieces, Role, is_dash};
 
+mod counts;
 mod pieces;
+
+pub use counts::{read_counts, with_stitches};
 
 /// A piece of a list that could not be read.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -113,27 +116,6 @@ pub fn read_listed(text: &str, unit: LengthUnit, listed: Option<Listed>) -> Resu
     }
     if called.len() != count && most > least.saturating_mul(FAR_APART) {
         return Err(unread(text, WhyUnread::FarApart));
-    }
-    Ok(sizes)
-}
-
-/// Gives every size its stitches from a list in the same order: `204 (216, 234)`. An empty list takes them away.
-///
-/// # Errors
-/// The first piece that is no count, or that there are not as many as sizes.
-pub fn with_stitches(mut sizes: Vec<Size>, text: &str) -> Result<Vec<Size>, Unread> {
-    let numbers = Pieces::of(text).numbers;
-    if !numbers.is_empty() && numbers.len() != sizes.len() || numbers.is_empty() && !text.trim().is_empty() {
-        return Err(not_as_many(text, numbers.len(), sizes.len()));
-    }
-    for (place, size) in sizes.iter_mut().enumerate() {
-        size.stitches = None;
-        if let Some(Piece { text, .. }) = numbers.get(place) {
-            match count::read(text, STITCHES) {
-                Ok(read) => size.stitches = Some(read.value),
-                Err(why) => return Err(unread(text, WhyUnread::Number(why))),
-            }
-        }
     }
     Ok(sizes)
 }

@@ -406,6 +406,32 @@ fn the_words_follow_the_side_of_the_fabric() {
     assert_eq!(text(Face::Purl, Fabric::Stockinette, kfb).0, "P4, pfb, P9, pfb, P5");
 }
 
+/// The obvious advice is one for all: "knit rows are better". A round of stockinette is never turned, and a knit round
+/// needs no advice.
+#[test]
+fn the_side_that_shows_changes_is_advised_only_on_the_other() {
+    let advice = |knitting, face, fabric| {
+        let answer = answer(&Question {
+            ask: Ask::Lose(2),
+            knitting,
+            face,
+            fabric,
+            ..Question::about(20)
+        });
+        let notes = answer.unwrap().notes;
+        [Note::RightSideIsBetter, Note::KnitRoundIsBetter].map(|note| notes.contains(&note))
+    };
+    let flat = Knitting::Flat { edge: Edge::Half };
+    let round = Knitting::Round { end_on_change: false };
+    for fabric in [Fabric::Stockinette, Fabric::Garter] {
+        assert_eq!(advice(flat, Face::Purl, fabric), [true, false]);
+        assert_eq!(advice(flat, Face::Knit, fabric), [false, false]);
+        assert_eq!(advice(round, Face::Knit, fabric), [false, false]);
+    }
+    assert_eq!(advice(round, Face::Purl, Fabric::Garter), [false, true]);
+    assert_eq!(advice(round, Face::Purl, Fabric::Stockinette), [false, false]);
+}
+
 #[test]
 fn a_multiple_with_edge_stitches_loses_them_in_the_round() {
     let ask = Ask::Multiple { of: 8, plus: 3 };
@@ -520,6 +546,37 @@ fn decreases_of_a_mirrored_row_lean_to_the_middle_from_either_side() {
     let text = |face| answer(&Question { face, ..question }).unwrap().ways[0].row.to_string();
     assert_eq!(text(Face::Knit), "K4, ssk, K8, ssk, (K8, k2tog) twice, K4");
     assert_eq!(text(Face::Purl), "P4, p2tog, P8, p2tog, (P8, ssp) twice, P4");
+}
+
+/// Three k2tog are no mirror of each other: the one in the middle has no partner. It is the stitch that was asked for, and
+/// the one that is named.
+#[test]
+fn the_change_in_the_middle_is_the_one_that_is_named() {
+    let mirrored = |decrease, face, changes| {
+        let answer = answer(&Question {
+            ask: Ask::Decreases(changes),
+            decrease,
+            face,
+            knitting: Knitting::Flat { edge: Edge::Mirrored },
+            ..Question::about(41)
+        });
+        let answer = answer.unwrap();
+        let named = |note: &Note| matches!(note, Note::MiddleLeans { .. });
+        let named = answer.notes.iter().copied().find(named);
+        let changes: Vec<Stitch> = answer.ways[0].row.changes().map(|change| change.stitch).collect();
+        (changes, named)
+    };
+    for (face, changes) in [
+        (Face::Knit, [Stitch::Ssk, Stitch::K2tog, Stitch::K2tog]),
+        (Face::Purl, [Stitch::P2tog, Stitch::P2tog, Stitch::Ssp]),
+    ] {
+        let change = changes[1];
+        let named = Some(Note::MiddleLeans { change });
+        assert_eq!(mirrored(Decrease::K2tog, face, 3), (changes.to_vec(), named));
+    }
+    // With an even number each has its partner, and one that leans neither way needs none.
+    assert_eq!(mirrored(Decrease::K2tog, Face::Knit, 4).1, None);
+    assert_eq!(mirrored(Decrease::Cdd, Face::Knit, 3), (vec![Stitch::Cdd; 3], None));
 }
 
 #[test]

@@ -64,6 +64,20 @@ impl Gauge {
         self.span
     }
 
+    /// Whether it was counted over whole or half inches, and is spoken of in inches.
+    pub const fn over_inches(self) -> bool {
+        self.span.to_nm() % (Length::INCH.to_nm() / 2) == 0
+    }
+
+    /// The span of most labels in the measure it was counted in: 4 in, or 10 cm.
+    pub const fn usual_span(self) -> Length {
+        if self.over_inches() {
+            Self::FOUR_INCHES
+        } else {
+            Self::TEN_CM
+        }
+    }
+
     /// How many lie in one centimetre.
     pub fn per_cm(self) -> f64 {
         self.count() / self.span.in_unit(LengthUnit::Cm)
@@ -97,22 +111,24 @@ impl Gauge {
     }
 
     /// Reads several counts: `21, 20 1/2, 21`, parted by commas, semicolons, spaces or `and`. Each may name its own span.
-    /// A comma without a space behind it parts decimals where 5, 25, 50 or 75 follows, as in `20,5`; otherwise counts.
+    /// A fraction stands behind a whole number: `21/20` is refused. A comma without a space behind it parts decimals where 5, 25, 50 or 75 follows, as in `20,5`; otherwise counts.
     ///
     /// # Errors
     /// As [`Gauge::read`], for the first that is none.
     pub fn read_list(text: &str, span: Length) -> Result<Vec<Self>, Unreadable> {
-        let mut gauges = Vec::new();
-        for part in text.replace(" and ", ";").split([';', '\n']) {
-            let mut from = 0;
-            for (comma, _) in part.match_indices(',') {
-                if !parts_decimals(part.get(comma + 1..).unwrap_or("")) {
-                    Self::read_spaced(part.get(from..comma).unwrap_or(""), span, &mut gauges)?;
-                    from = comma + 1;
-                }
-            }
-            Self::read_spaced(part.get(from..).unwrap_or(""), span, &mut gauges)?;
+        let (mut gauges, mut from) = (Vec::new(), 0);
+        for (place, mark) in text.char_indices() {
+            let behind = text.get(place + mark.len_utf8()..).unwrap_or("");
+            let parting = match mark {
+                ';' | '\n' => 1,
+                ',' if !parts_decimals(behind) => 1,
+                ' ' if behind.starts_with("and ") => " and ".len(),
+                _ => continue,
+            };
+            Self::read_spaced(text.get(from..place).unwrap_or(""), span, &mut gauges)?;
+            from = place + parting;
         }
+        Self::read_spaced(text.get(from..).unwrap_or(""), span, &mut gauges)?;
         if gauges.is_empty() {
             Err(Unreadable::Empty)
         } else {
@@ -128,6 +144,12 @@ impl Gauge {
                 gauges.push(Self::read(count, span)?);
             }
         } else {
+            // 21/20 is nobody's count: two of them with a slash between.
+            let digits = |byte: &u8| byte.is_ascii_digit();
+            let mut behind = text.trim_start().bytes().skip_while(digits);
+            if behind.find(|byte| *byte != b' ') == Some(b'/') {
+                return Err(Unreadable::TwoNumbers);
+            }
             gauges.push(Self::read(text, span)?);
         }
         Ok(())
@@ -163,7 +185,7 @@ const OVER: [&str; 3] = [" in ", " over ", " per "];
 
 /// Whether the comma before this parts decimals: a half or a quarter follows, as gauges are counted.
 fn parts_decimals(behind: &str) -> bool {
-    let digits = behind.len() - behind.trim_start_matches(|mark: char| mark.is_ascii_digit()).len();
+    let digits = behind.bytes().take_while(u8::is_ascii_digit).count();
     matches!(behind.get(..digits), Some("5" | "25" | "50" | "75"))
 }
 
@@ -232,6 +254,9 @@ mod tests {
             assert_eq!(list(text), all(&[42, 41, 42]), "{text}");
         }
         assert_eq!(list("20,5"), all(&[41]));
+        // As a fraction it would be 1.05 stitches.
+        assert_eq!(list("21/20"), Err(Unreadable::TwoNumbers));
+        assert_eq!(list("21, 21 / 20 in 10 cm"), Err(Unreadable::TwoNumbers));
         assert_eq!(list("21,20"), all(&[42, 40]));
         assert_eq!(list(" "), Err(Unreadable::Empty));
         assert_eq!(list("21, many"), Err(Unreadable::NotANumber));

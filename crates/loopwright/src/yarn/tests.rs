@@ -284,6 +284,20 @@ fn edges_are_reckoned_each_at_its_own_end_and_every_time() {
     assert!(close(cord, 60.0 * 2.0), "{cord}");
 }
 
+/// A schedule from 60 stitches to 100 is bound off over 100. The obvious sum has its edges alike.
+#[test]
+fn a_schedule_is_bound_off_over_its_last_row() {
+    let levels = [60, 80, 100].map(|stitches| Level { stitches, rows: 10 });
+    let section = Section::stockinette(Shape::Rows(levels.to_vec()));
+    let told = answer(&only(vec![section], swatch(21, 28))).unwrap();
+    let line = |part: Part| told.lines.iter().find(|line| line.part == part).unwrap().length;
+    // Loops of 1.917 cm: 60 stitches of 2.3, 100 of 0.9, and an end of 20 cm each.
+    for (part, loops) in [(Part::CastOn, 60.0 * 2.3), (Part::BindOff, 100.0 * 0.9)] {
+        let found = line(part).expected.in_unit(LengthUnit::Cm);
+        assert!((found - (loops * 1.916_6 + 20.0)).abs() < 0.1, "{part:?}: {found}");
+    }
+}
+
 /// 21 and 28 in 4 in are another loop than in 10 cm, by 1.6 %.
 #[test]
 fn four_inches_are_another_loop_than_ten_centimetres() {

@@ -1,6 +1,7 @@
 //! Lists as patterns print them and as knitters type them.
 
 use super::*;
+use crate::bounds::Bounds;
 use crate::sizing::Span;
 use crate::units::Length;
 use crate::units::print::{Step, print};
@@ -294,8 +295,38 @@ fn stitches_are_given_in_order() {
     assert_eq!(with_stitches(sizes.clone(), " ").unwrap(), sizes);
 }
 
+#[test]
+fn counts_are_read_as_a_pattern_has_them_and_none_is_dropped() {
+    let any = Bounds::new(1, 100_000);
+    for text in [
+        "132 (144, 156)",
+        "132, 144, 156",
+        "132 144 156",
+        "S 132, M 144, L 156",
+        "Cast on 132 (144, 156)",
+        "132\n144\n156",
+    ] {
+        assert_eq!(read_counts(text, any), Ok(vec![132, 144, 156]), "{text}");
+    }
+    assert_eq!(read_counts(" ", any), Ok(Vec::new()));
+    for (text, piece) in [
+        ("180 (19x, 212)", "19x"),
+        ("180, 212.5", "212.5"),
+        ("180, 100001", "100001"),
+        ("wide", "wide"),
+    ] {
+        assert_eq!(read_counts(text, any).unwrap_err().piece, piece, "{text}");
+    }
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(2000))]
+    #[test]
+    fn no_text_of_counts_makes_it_panic(text in "[-0-9a-zA-Z(),;/ ½\"]{0,40}", any: String) {
+        for text in [text, any] {
+            let _ = read_counts(&text, Bounds::new(1, 100_000));
+        }
+    }
     #[test]
     fn no_text_panics_and_every_girth_is_in_its_bounds(text in "\\PC{0,40}|[SMLX0-9/,.()½\"' :-]{0,40}|([SML0-9]{1,3}|cm|in|to|fit|finished|size|and|½|/|:|\n|[ ,(\\-\u{2013}]){0,20}") {
         for unit in [LengthUnit::Cm, LengthUnit::Inch] {

@@ -1,8 +1,5 @@
 //! A gauge as an exact fraction, thousandths of stitches over nanometres, so that a length is rounded once.
 
-use crate::bounds::Bounds;
-use crate::cast_on::SPAN;
-use crate::problem::Problem;
 use crate::units::{Gauge, Length};
 
 /// Thousandths in one stitch: how finely a gauge is held.
@@ -16,6 +13,7 @@ pub(crate) struct Rate {
 }
 
 impl Rate {
+    #[inline(never)]
     pub(crate) fn of(gauge: Gauge) -> Self {
         Self {
             // Rounding undoes the division that made a number of it, exactly.
@@ -25,15 +23,22 @@ impl Rate {
     }
 
     /// What so long becomes when its stitches are knitted at another rate.
+    #[inline(never)]
     pub(crate) fn worked_at(self, length: Length, other: Self) -> Length {
         let over = i128::from(length.to_nm()) * self.count * other.span;
         to_length(nearest(over, self.span * other.count))
     }
 
-    /// How many per mille more stitches there are in a width than at another rate; negative for fewer.
-    pub(crate) fn permille_over(self, other: Self) -> i32 {
-        let ratio = nearest(1_000 * self.count * other.span, self.span * other.count);
-        i32::try_from(ratio - 1_000).unwrap_or(i32::MAX)
+    /// How long so many are, rounded once.
+    #[inline(never)]
+    pub(crate) fn long(self, count: u32) -> Length {
+        to_length(nearest(i128::from(count) * PARTS * self.span, self.count))
+    }
+
+    /// The rate if the swatch was read so many halves of a stitch wrong.
+    pub(crate) fn misread(self, halves: i128) -> Self {
+        let count = (self.count + halves * PARTS / 2).max(1);
+        Self { count, ..self }
     }
 }
 
@@ -44,24 +49,4 @@ pub(crate) fn nearest(over: i128, under: i128) -> i128 {
 
 pub(crate) fn to_length(nm: i128) -> Length {
     Length::from_nm(i64::try_from(nm).unwrap_or(i64::MAX))
-}
-
-/// What is wrong with a gauge that was typed, by its span and then by its count.
-pub(crate) fn check(field: &'static str, gauge: Gauge) -> Option<Problem> {
-    let Bounds { least, most } = Gauge::COUNTS;
-    let count = match gauge.count() {
-        count if count < f64::from(least) => 0,
-        count if count > f64::from(most) => u32::MAX,
-        _ => least,
-    };
-    Problem::of_length(field, gauge.span(), SPAN).or(Problem::of_count(field, count, Gauge::COUNTS))
-}
-
-/// All problems together, or none.
-pub(crate) fn gather(checks: &[Option<Problem>]) -> Result<(), Vec<Problem>> {
-    let mut problems = Vec::new();
-    for problem in checks {
-        problems.extend(*problem);
-    }
-    if problems.is_empty() { Ok(()) } else { Err(problems) }
 }
