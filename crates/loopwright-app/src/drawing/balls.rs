@@ -3,7 +3,8 @@
 //! are drawn, and stand in order.
 
 use super::path::Path;
-use crate::part::plain::{self, element};
+use super::picture::picture;
+use crate::part::plain;
 use loopwright::units::Length;
 use yew::prelude::*;
 
@@ -135,11 +136,5 @@ pub fn balls(balls: &Balls) -> Html {
         from = to;
     }
     let high = (cell * f64::from(drawn.div_ceil(columns))).ceil() as u32;
-    let view = ["0 0 360 ", &high.to_string()].concat();
-    let words = match balls.caption {
-        Some(caption) => ("aria-label", caption),
-        None => ("aria-hidden", "true"),
-    };
-    let attributes = [("class", "yarns"), ("viewBox", &*view), ("role", "img"), words];
-    element("svg", &attributes, content)
+    picture("yarns", (360, high), balls.caption.unwrap_or(""), content)
 }

@@ -3,7 +3,8 @@
 //! already is a thick line.
 
 use super::path::Path;
-use crate::part::plain::{self, element, text};
+use super::picture::{label, picture};
+use crate::part::plain::{self, el};
 use loopwright::cast_on::MarkerPlan;
 use yew::prelude::*;
 
@@ -41,12 +42,7 @@ pub fn needle(plan: &MarkerPlan, on: u32, words: &str, counts: &[String]) -> Htm
             markers.line(&[(x, 98.0), (x, 38.0)]);
             if said - x >= ROOM {
                 said = x;
-                let x = (x.round() as i32).to_string();
-                labels.push(element(
-                    "text",
-                    &[("x", &x), ("y", "30")],
-                    vec![text(count.clone().into())],
-                ));
+                labels.push(label((x, 30.0), count.clone()));
             }
         }
     }
@@ -57,13 +53,7 @@ pub fn needle(plan: &MarkerPlan, on: u32, words: &str, counts: &[String]) -> Htm
         plain::path("groups", &full.written()),
         plain::path("groups open", &open.written()),
         plain::path("marker", &markers.written()),
-        element("g", &[("class", "caption")], labels),
+        el("g", "caption", labels),
     ];
-    let seen = if words.is_empty() {
-        ("aria-hidden", "true")
-    } else {
-        ("aria-label", words)
-    };
-    let attributes = [("class", "comb"), ("viewBox", "0 0 360 104"), ("role", "img"), seen];
-    element("svg", &attributes, content)
+    picture("comb", (360, 104), words, content)
 }

@@ -3,6 +3,7 @@
 //! size to knit and the next best are told by their words, their weight and their shape.
 
 use super::path::{Path, Point};
+use super::picture::picture;
 use crate::part::plain::{self, el, element, text};
 use loopwright::sizing::Span;
 use loopwright::units::{Length, LengthUnit};
@@ -95,14 +96,7 @@ pub fn girths(girths: &Girths) -> Html {
         top += 24.0;
         content.push(words("", target, top, said));
     }
-    let view = ["0 0 360 ", &whole(top + 8.0)].concat();
-    let attributes = [
-        ("class", "girths"),
-        ("viewBox", &*view),
-        ("role", "img"),
-        ("aria-label", &girths.text()),
-    ];
-    element("svg", &attributes, content)
+    picture("girths", (360, (top + 8.0).round() as u32), &girths.text(), content)
 }
 
 /// One size: its words, and below them its scale.
@@ -150,7 +144,7 @@ fn dot(x: f64, y: f64) -> Html {
 }
 
 /// Words at a place; near an edge of the drawing they grow away from it.
-fn words(class: &str, x: f64, y: f64, said: &str) -> Html {
+pub(super) fn words(class: &str, x: f64, y: f64, said: &str) -> Html {
     let (anchor, x) = match x {
         ..100.0 => ("start", (x - 8.0).max(LEFT)),
         100.0..260.0 => ("middle", x),
@@ -166,7 +160,7 @@ fn words(class: &str, x: f64, y: f64, said: &str) -> Html {
 }
 
 /// A coordinate to the whole unit, which is less than a pixel.
-fn whole(value: f64) -> String {
+pub(super) fn whole(value: f64) -> String {
     (value.round() as i32).to_string()
 }
 
@@ -177,13 +171,7 @@ pub fn sign() -> Html {
         plain::path("bar", "M40 24H22M22 18V30M40 76H92M92 70V82"),
         plain::path("bar thick", "M40 50H58M58 42V58"),
     ];
-    let attributes = [
-        ("class", "girths sign"),
-        ("viewBox", "0 0 104 104"),
-        ("role", "img"),
-        ("aria-hidden", "true"),
-    ];
-    element("svg", &attributes, content)
+    picture("girths sign", (104, 104), "", content)
 }
 
 #[cfg(test)]

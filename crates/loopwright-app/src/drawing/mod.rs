@@ -2,7 +2,17 @@
 
 pub mod balls;
 pub mod cast_on;
+pub mod cords;
+pub mod flare;
 pub mod girths;
 pub mod needle;
+pub mod outline;
 mod path;
+mod picture;
+pub mod rounds;
+pub mod rows;
+pub mod shaping;
+pub mod sign;
+pub mod stairs;
+mod strokes;
 pub mod tail;

@@ -3,6 +3,7 @@
 //! into the fabric for a decrease, an open angle that opens out of it for an increase. Never by colour alone.
 
 use super::path::{Path, Point};
+use super::picture::picture;
 use crate::part::plain::{self, el, element, text};
 use std::f64::consts::TAU;
 use yew::prelude::*;
@@ -128,7 +129,7 @@ pub fn ring(needle: &Needle) -> Html {
         needle.marks(TAU * RADIUS, &at),
         caption(needle, "160", ["158", "188"]),
     ];
-    picture(needle, "ring", "0 0 320 320", content)
+    framed(needle, "ring", (320, 320), content)
 }
 
 /// The browser's own sine: the one that Rust would bring along is four kilobytes.
@@ -155,18 +156,13 @@ pub fn comb(needle: &Needle) -> Html {
         needle.marks(WIDE, &at),
         caption(needle, "180", ["30", "124"]),
     ];
-    picture(needle, "comb", "0 0 360 136", content)
+    framed(needle, "comb", (360, 136), content)
 }
 
-/// The drawing around its lines: with words for a reader that does not see, or with the sign that there are none and
-/// nothing is missed.
-fn picture(needle: &Needle, class: &'static str, view: &'static str, content: Vec<Html>) -> Html {
-    let words = match &needle.caption {
-        Some(caption) => ("aria-label", &*caption.text),
-        None => ("aria-hidden", "true"),
-    };
-    let attributes = [("class", class), ("viewBox", view), ("role", "img"), words];
-    element("svg", &attributes, content)
+/// The drawing around its lines.
+fn framed(needle: &Needle, class: &str, size: (u32, u32), content: Vec<Html>) -> Html {
+    let words = needle.caption.as_ref().map_or("", |caption| &caption.text);
+    picture(class, size, words, content)
 }
 
 /// The words in the drawing, at these heights.

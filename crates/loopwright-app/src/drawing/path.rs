@@ -31,7 +31,14 @@ impl Path {
     }
 }
 
-/// A coordinate to one decimal. Written from whole numbers, since printing an `f64` would bring the whole float printer
+/// A coordinate to one decimal.
+pub fn tenths(value: f64) -> String {
+    let mut written = String::new();
+    push_tenths(&mut written, value);
+    written
+}
+
+/// The same, behind what is there. Written from whole numbers, since printing an `f64` would bring the whole float printer
 /// into the page for it.
 fn push_tenths(path: &mut String, value: f64) {
     let tenths = (value * 10.0).round() as i32;

@@ -2,7 +2,8 @@
 //! end thin, never another colour only.
 
 use super::path::Path;
-use crate::part::plain::{self, element};
+use super::picture::picture;
+use crate::part::plain;
 use loopwright::units::Length;
 use yew::prelude::*;
 
@@ -34,11 +35,5 @@ pub fn line(ends: [Length; 3], arm: Length, words: &str) -> Html {
         content.push(plain::path(class, &part.written()));
         from = to;
     }
-    let seen = if words.is_empty() {
-        ("aria-hidden", "true")
-    } else {
-        ("aria-label", words)
-    };
-    let attributes = [("class", "comb"), ("viewBox", "0 0 360 40"), ("role", "img"), seen];
-    element("svg", &attributes, content)
+    picture("comb", (360, 40), words, content)
 }

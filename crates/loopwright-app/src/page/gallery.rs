@@ -5,7 +5,7 @@ use crate::part::plain::{el, element, says, text};
 use crate::part::{Advice, Label, Sheet, TAPE, field};
 use crate::route::{self, Route};
 use crate::store::{Entry, Typed};
-use crate::tool::{self, State, TOOLS};
+use crate::tool::{self, TOOLS};
 use crate::words::{gallery as words, page};
 use yew::prelude::*;
 
@@ -71,9 +71,12 @@ fn entries(tool: &str, state: &str) -> Option<Vec<Entry>> {
 
 fn tool_state(tool: &str, state: &str) -> Option<Vec<Entry>> {
     let tool = tool::find(tool)?;
-    let State { fields, .. } = tool.states.iter().find(|known| known.name == state)?;
-    let entry = |(field, text): &(&str, &str)| Entry::new(tool.id, *field, Some(Typed::plain(*text)));
-    Some(fields.iter().map(entry).collect())
+    let state = tool.states.iter().find(|known| known.name == state)?;
+    let mut entries = Vec::new();
+    for (field, typed) in route::to_fields(&route::parse_query(state.link)) {
+        entries.push(Entry::new(tool.id, field, Some(typed)));
+    }
+    Some(entries)
 }
 
 #[derive(Properties, PartialEq)]

@@ -9,12 +9,18 @@ use crate::words::known as words;
 use yew::prelude::*;
 
 /// The sheet of what is settled.
-const KNOWN: &str = "known";
+pub(super) const KNOWN: &str = "known";
 
 /// Beside a field: takes the kept value, or keeps the one that stands there, or says that it is the kept one.
 ///
 /// `name` is what the value is called on the known sheet, the same in every tool that has it.
 pub fn known(sheet: &Sheet, field: &'static str, name: &'static str) -> Html {
+    offered(sheet, field, name, true)
+}
+
+/// The same; what stands in the field is offered to be kept only if the tool `keeps` such.
+#[inline(never)]
+pub(super) fn offered(sheet: &Sheet, field: &'static str, name: &'static str, keeps: bool) -> Html {
     let here = sheet.desk.text(sheet.id, field);
     let here = here.filter(|typed| !typed.text.trim().is_empty());
     let kept = sheet.desk.text(KNOWN, name);
@@ -29,7 +35,7 @@ pub fn known(sheet: &Sheet, field: &'static str, name: &'static str) -> Html {
         let label = words::take(&named(&kept));
         offers.push(button(label, writes(sheet, sheet.id, field, kept)));
     }
-    if let Some(here) = here {
+    if let Some(here) = here.filter(|_| keeps) {
         let label = words::keep(&named(&here));
         offers.push(button(label, writes(sheet, KNOWN, name, here)));
     }

@@ -53,6 +53,11 @@ fn drawn(
     let wrong = advice.is_some();
     let described = wrong.then(|| advice_id(&id));
     let oninput = sheet.typing(field, key);
+    // A number that would be right is one of the list, and never put in place of all.
+    let advice = advice.map(|Advice { sentence, .. }| Advice {
+        sentence,
+        nearest: Vec::new(),
+    });
     let mut content = vec![
         Label::Shown(label).draw(&id),
         html! {

@@ -89,12 +89,15 @@ impl<T: Measure> Scale<T> {
         }
     }
 
-    /// The quantity in a field, or in `start` before anything was typed.
+    /// The quantity in a field, or in `start` where nothing stands.
     ///
     /// # Errors
     /// Why the text is none.
     pub fn read(&self, sheet: &Sheet, field: &str, bounds: Bounds<T>, start: &str) -> Result<T, Kind> {
-        let read = self.typed(sheet, field, start).read(bounds);
+        let mut read = self.typed(sheet, field, start).read(bounds);
+        if read == Err(Unreadable::Empty) {
+            read = switch::Typed::new(start, self.units[0].1).read(bounds);
+        }
         read.map(|read| read.value).map_err(Kind::Unreadable)
     }
 

@@ -24,15 +24,6 @@ impl Choice {
             })
             .collect()
     }
-
-    /// Choices of a table of values, each with its words.
-    pub fn each<T: Copy>(table: &[(&'static str, T)], words: fn(T) -> &'static str) -> Vec<Self> {
-        let choice = |(key, value): &(&'static str, T)| Self {
-            key,
-            label: AttrValue::Static(words(*value)),
-        };
-        table.iter().map(choice).collect()
-    }
 }
 
 /// A choice of one among few. It stands on `start` before anything is chosen, or on the first.

@@ -37,12 +37,14 @@ impl Sheet {
         chosen.map_or(table[0].1, |(_, value)| *value)
     }
 
-    /// A whole number within bounds.
+    /// A whole number within bounds. A field that was emptied counts as what it starts with.
     ///
     /// # Errors
     /// Why the text is none.
     pub fn count(&self, field: &str, bounds: Bounds<u32>, start: &str) -> Result<u32, Kind> {
-        count::read(&self.text(field, start), bounds)
+        let text = self.text(field, start);
+        let text = if text.trim().is_empty() { start } else { &text };
+        count::read(text, bounds)
             .map(|read| read.value)
             .map_err(Kind::Unreadable)
     }

@@ -6,20 +6,15 @@ use crate::desk::Desk;
 use crate::drawing::cast_on as drawing;
 use crate::part::plain::{button, el, items, list, says, status, tells, text};
 use crate::part::{
-    Choice, Label, Page, Reading, Row, Say, Sheet, TAPE, answered, asked, field, gauges, good_to_know, keep, more,
-    rows, select, working,
+    Choice, Label, Page, Reading, Row, Say, Sheet, TAPE, answered, asked, gauges, good_to_know, keep, more, multiple,
+    multiple_fields, rows, select, working,
 };
 use crate::store::Typed;
 use crate::words::intl::number;
 use crate::words::{cast_on as words, page::PRACTICE, problem};
 use loopwright::bounds::Bounds;
-use loopwright::cast_on::{
-    Answer, EDGE, Knitting, MULTIPLE, MarkerPlan, Multiple, PLUS, Question, STITCHES, WIDTH, answer,
-};
-use loopwright::problem::Kind;
+use loopwright::cast_on::{Answer, EDGE, Knitting, MarkerPlan, Question, STITCHES, WIDTH, answer};
 use loopwright::units::Length;
-use loopwright::units::count::read_plus;
-use loopwright::units::parse::Unreadable;
 use yew::prelude::*;
 
 /// The field of the tally: how many stitches are on the needle.
@@ -39,61 +34,19 @@ const EDGES: [Row; 2] = [
 
 /// The named states.
 pub const STATES: &[State] = &[
-    State::new("empty", &[]),
-    State::new("filled", &[("width", "100"), ("gauge", "21")]),
-    State::new(
-        "multiple",
-        &[
-            ("width", "100"),
-            ("gauge", "21"),
-            ("multiple", "8"),
-            ("plus", "3"),
-            ("on", "60"),
-        ],
-    ),
-    State::new("as-near", &[("width", "100"), ("gauge", "22"), ("multiple", "8")]),
-    State::new(
-        "plus",
-        &[
-            ("width", "100"),
-            ("gauge", "22"),
-            ("knitting", "flat"),
-            ("multiple", "8 + 3"),
-        ],
-    ),
+    State::new("empty", ""),
+    State::new("filled", "width=100&gauge=21"),
+    State::new("multiple", "width=100&gauge=21&multiple=8&plus=3&on=60"),
+    State::new("as-near", "width=100&gauge=22&multiple=8"),
+    State::new("plus", "width=100&gauge=22&knitting=flat&multiple=8 + 3"),
     State::new(
         "flat-sewn",
-        &[
-            ("width", "49.5"),
-            ("gauge", "21 1/2"),
-            ("knitting", "flat"),
-            ("multiple", "4"),
-            ("plus", "2"),
-            ("edge", "2"),
-        ],
+        "width=49.5&gauge=21 1/2&knitting=flat&multiple=4&plus=2&edge=2",
     ),
-    State::new(
-        "one-more",
-        &[
-            ("width", "54"),
-            ("gauge", "20"),
-            ("extra", "extra"),
-            ("every", "50"),
-            ("on", "109"),
-        ],
-    ),
-    State::new(
-        "impossible",
-        &[
-            ("width", "20 m"),
-            ("gauge", "400"),
-            ("knitting", "flat"),
-            ("edge", "99"),
-            ("multiple", "0"),
-        ],
-    ),
-    State::new("unreadable", &[("width", "wide"), ("gauge", "21 cm")]),
-    State::new("extreme", &[("width", "20 m"), ("gauge", "400"), ("on", "40000")]),
+    State::new("one-more", "width=54&gauge=20&extra=extra&every=50&on=109"),
+    State::new("impossible", "width=20 m&gauge=400&knitting=flat&edge=99&multiple=0"),
+    State::new("unreadable", "width=wide&gauge=21 cm"),
+    State::new("extreme", "width=20 m&gauge=400&on=40000"),
 ];
 
 /// Draws the tool.
@@ -119,27 +72,6 @@ pub fn sign() -> Html {
 
 fn is_flat(sheet: &Sheet) -> bool {
     sheet.text("knitting", "") == "flat"
-}
-
-/// The multiple as it is typed, with the plus that may stand behind it.
-#[inline(never)]
-fn written(sheet: &Sheet) -> Result<(u32, Option<u32>), Unreadable> {
-    read_plus(&sheet.text("multiple", "1"), MULTIPLE, PLUS)
-}
-
-/// What the pattern asks the count to be. A plus behind the multiple, as in `8 + 3`, fills the field of the plus, unless
-/// another stands there.
-fn multiple(reading: &mut Reading, sheet: &Sheet) -> Multiple {
-    let typed = reading.count_if_any("plus", PLUS).unwrap_or(0);
-    match written(sheet) {
-        Ok((of, None)) => Multiple { of, plus: typed },
-        Ok((of, Some(plus))) if typed == 0 || typed == plus => Multiple { of, plus },
-        other => {
-            let why = other.err().unwrap_or(Unreadable::TwoNumbers);
-            reading.wrong("multiple", Kind::Unreadable(why));
-            Multiple { of: 1, plus: typed }
-        }
-    }
 }
 
 /// From the fields as typed to the question.
@@ -169,17 +101,8 @@ fn form(sheet: &Sheet, say: Say) -> Html {
         says("span", "", words::I_KNIT),
         choice("knitting", Label::Unseen(words::LABEL_KNITTING), &words::KNITTINGS),
     ];
-    let plus = written(sheet).ok().and_then(|(_, plus)| plus).unwrap_or(0).to_string();
-    let mut rest = vec![
-        field(
-            sheet,
-            "multiple",
-            Label::Shown(words::LABEL_MULTIPLE),
-            "1",
-            say("multiple"),
-        ),
-        field(sheet, "plus", Label::Shown(words::LABEL_PLUS), &plus, say("plus")),
-    ];
+    let labels = [words::LABEL_MULTIPLE, words::LABEL_PLUS];
+    let mut rest = vec![multiple_fields(sheet, labels, say)];
     if flat {
         rest.push(rows(sheet, &EDGES, say));
         rest.push(says("p", "practice", PRACTICE));

@@ -25,14 +25,14 @@ impl Group {
 pub struct State {
     /// Its name.
     pub name: &'static str,
-    /// The fields that bring it about, as typed.
-    pub fields: &'static [(&'static str, &'static str)],
+    /// The fields that bring it about, as a link has them: `length=40&gauge=28`.
+    pub link: &'static str,
 }
 
 impl State {
-    /// The state of this name that these fields bring about.
-    pub const fn new(name: &'static str, fields: &'static [(&'static str, &'static str)]) -> Self {
-        Self { name, fields }
+    /// The state of this name that the fields of a link bring about.
+    pub const fn new(name: &'static str, link: &'static str) -> Self {
+        Self { name, link }
     }
 }
 

@@ -212,7 +212,10 @@ fn shown(question: &Question, answer: &Answer, print: Print, fine: Print) -> Htm
         parts.push(folded("places", words::ALL_SIZES, vec![items("ol", sizes)]));
     }
     if let Some(moves) = &answer.moves {
-        let moves = vec![says("h3", "", words::MOVES), items("ul", teller.moves(moves))];
+        let moves = vec![
+            says("h3", "", words::MOVES),
+            items("ul", words::moves(moves, teller.print)),
+        ];
         parts.push(el("section", "notes", moves));
     }
     parts.push(notes(&teller, &answer.notes));

@@ -5,7 +5,8 @@ use crate::desk::Desk;
 use crate::drawing::needle::{self, Needle};
 use crate::part::plain::{button, el, element, list, says, tells};
 use crate::part::{
-    Choice, Label, Page, Reading, Say, Sheet, answered, asked, field, more, notes, row, select, working,
+    Choice, ChoiceRow, Label, Page, Reading, Say, Sheet, answered, asked, choice, choices, chosen, field, more, notes,
+    row, select, working,
 };
 use crate::words::spacing as words;
 use loopwright::bounds::Bounds;
@@ -28,66 +29,37 @@ const FIRST_LISTED: usize = 120;
 /// Numbers in the second field; what is too many there is for the maths to say.
 const AMOUNTS: Bounds<u32> = Bounds::new(0, STITCHES.most * 2);
 
+/// The place among what can be asked of a multiple; and among the edges, of plain stitches.
+const MULTIPLES: usize = 3;
+const LEAST: usize = 1;
+
+/// Plain stitches at an edge, before anything is typed.
+const EDGE_PLAIN: &str = "2";
+
 /// The named states.
 pub const STATES: &[State] = &[
-    State::new("empty", &[]),
-    State::new("filled", &[("stitches", "132"), ("amount", "16")]),
-    State::new("increases", &[("stitches", "96"), ("ask", "gain"), ("amount", "20")]),
-    State::new(
-        "flat-mirrored",
-        &[
-            ("stitches", "61"),
-            ("amount", "7"),
-            ("knitting", "flat"),
-            ("edge", "mirrored"),
-        ],
-    ),
-    State::new(
-        "purl-rib",
-        &[
-            ("stitches", "120"),
-            ("amount", "12"),
-            ("face", "purl"),
-            ("fabric", "rib"),
-        ],
-    ),
-    State::new(
-        "multiple",
-        &[("stitches", "131"), ("ask", "multiple"), ("amount", "8"), ("plus", "3")],
-    ),
-    State::new("impossible", &[("stitches", "132"), ("amount", "70")]),
-    State::new(
-        "odd-double",
-        &[
-            ("stitches", "132"),
-            ("ask", "reach"),
-            ("amount", "117"),
-            ("decrease", "sk2p"),
-        ],
-    ),
-    State::new("unreadable", &[("stitches", "13z"), ("amount", "7 1/2")]),
-    State::new("one-change", &[("stitches", "24"), ("amount", "1")]),
-    State::new("sixty-changes", &[("stitches", "510"), ("amount", "60")]),
-    State::new(
-        "extreme",
-        &[("stitches", "100000"), ("amount", "31416"), ("order", "even")],
-    ),
+    State::new("empty", ""),
+    State::new("filled", "stitches=132&amount=16"),
+    State::new("increases", "stitches=96&ask=gain&amount=20"),
+    State::new("flat-mirrored", "stitches=61&amount=7&knitting=flat&edge=mirrored"),
+    State::new("purl-rib", "stitches=120&amount=12&face=purl&fabric=rib"),
+    State::new("multiple", "stitches=131&ask=multiple&amount=8&plus=3"),
+    State::new("impossible", "stitches=132&amount=70"),
+    State::new("odd-double", "stitches=132&ask=reach&amount=117&decrease=sk2p"),
+    State::new("unreadable", "stitches=13z&amount=7 1/2"),
+    State::new("one-change", "stitches=24&amount=1"),
+    State::new("sixty-changes", "stitches=510&amount=60"),
+    State::new("extreme", "stitches=100000&amount=31416&order=even"),
 ];
 
-const DECREASES: [(&str, Decrease); 5] = [
-    ("k2tog", Decrease::K2tog),
-    ("ssk", Decrease::Ssk),
-    ("p2tog", Decrease::P2tog),
-    ("sk2p", Decrease::Sk2p),
-    ("cdd", Decrease::Cdd),
-];
-const INCREASES: [(&str, Increase); 3] = [("m1", Increase::M1), ("yo", Increase::Yo), ("kfb", Increase::Kfb)];
-const FACES: [(&str, Face); 2] = [("knit", Face::Knit), ("purl", Face::Purl)];
-const FABRICS: [(&str, Fabric); 3] = [
-    ("stockinette", Fabric::Stockinette),
-    ("garter", Fabric::Garter),
-    ("rib", Fabric::Rib),
-];
+const ASK: ChoiceRow = ("ask", words::LABEL_ASK, &words::ASKS);
+const KNITTING: ChoiceRow = ("knitting", words::LABEL_KNITTING, &words::KNITTINGS);
+const DECREASE: ChoiceRow = ("decrease", words::LABEL_DECREASE, &words::DECREASES);
+const INCREASE: ChoiceRow = ("increase", words::LABEL_INCREASE, &words::INCREASES);
+const EDGE: ChoiceRow = ("edge", words::LABEL_EDGE, &words::EDGES);
+const MARKER: ChoiceRow = ("marker", words::LABEL_MARKER, &words::MARKERS);
+const FACE: ChoiceRow = ("face", words::LABEL_FACE, &words::FACES);
+const FABRIC: ChoiceRow = ("fabric", words::LABEL_FABRIC, &words::FABRICS);
 
 /// Draws the tool.
 pub fn view(desk: &Desk) -> Html {
@@ -118,46 +90,60 @@ pub fn sign() -> Html {
 
 /// From the fields as typed to the question.
 fn question(reading: &mut Reading, sheet: &Sheet) -> Question {
-    let key = |field: &str| sheet.text(field, "");
-    let mut count = |field: &'static str, bounds: Bounds<u32>, start: &str| reading.count(field, bounds, start);
-    let stitches = count("stitches", STITCHES, "");
-    let ask = match key("ask").as_str() {
-        "gain" => Ask::Gain(count("amount", AMOUNTS, "")),
-        "reach" => Ask::Reach(count("amount", AMOUNTS, "")),
-        "decreases" => Ask::Decreases(count("amount", AMOUNTS, "")),
-        "increases" => Ask::Increases(count("amount", AMOUNTS, "")),
-        "multiple" => Ask::Multiple {
-            of: count("amount", MULTIPLE, ""),
-            plus: count("plus", Bounds::new(0, MULTIPLE.most), "0"),
-        },
-        _ => Ask::Lose(count("amount", AMOUNTS, "")),
-    };
-    let knitting = match (key("knitting").as_str(), key("edge").as_str()) {
-        ("flat", "mirrored") => Knitting::Flat { edge: Edge::Mirrored },
-        ("flat", "least") => Knitting::Flat {
-            edge: Edge::AtLeast(count("edge_plain", Bounds::new(0, STITCHES.most), "2")),
-        },
-        ("flat", _) => Knitting::Flat { edge: Edge::Half },
-        _ => Knitting::Round {
-            end_on_change: key("marker") == "end",
-        },
-    };
+    let stitches = reading.count("stitches", STITCHES, "");
+    let ask = chosen(sheet, &ASK);
+    let amounts = if ask == MULTIPLES { MULTIPLE } else { AMOUNTS };
+    let amount = reading.count("amount", amounts, "");
     Question {
         stitches,
-        ask,
-        knitting,
-        decrease: sheet.one_of("decrease", &DECREASES),
-        increase: sheet.one_of("increase", &INCREASES),
-        face: sheet.one_of("face", &FACES),
-        fabric: sheet.one_of("fabric", &FABRICS),
+        ask: match ask {
+            0 => Ask::Lose(amount),
+            1 => Ask::Gain(amount),
+            2 => Ask::Reach(amount),
+            MULTIPLES => Ask::Multiple {
+                of: amount,
+                plus: reading.count("plus", Bounds::new(0, MULTIPLE.most), "0"),
+            },
+            4 => Ask::Decreases(amount),
+            _ => Ask::Increases(amount),
+        },
+        knitting: match (chosen(sheet, &KNITTING), chosen(sheet, &EDGE)) {
+            (0, _) => Knitting::Round {
+                end_on_change: chosen(sheet, &MARKER) == 1,
+            },
+            (_, 0) => Knitting::Flat { edge: Edge::Half },
+            (_, LEAST) => Knitting::Flat {
+                edge: Edge::AtLeast(reading.count("edge_plain", Bounds::new(0, STITCHES.most), EDGE_PLAIN)),
+            },
+            _ => Knitting::Flat { edge: Edge::Mirrored },
+        },
+        decrease: match chosen(sheet, &DECREASE) {
+            0 => Decrease::K2tog,
+            1 => Decrease::Ssk,
+            2 => Decrease::P2tog,
+            3 => Decrease::Sk2p,
+            _ => Decrease::Cdd,
+        },
+        increase: match chosen(sheet, &INCREASE) {
+            0 => Increase::M1,
+            1 => Increase::Yo,
+            _ => Increase::Kfb,
+        },
+        face: match chosen(sheet, &FACE) {
+            0 => Face::Knit,
+            _ => Face::Purl,
+        },
+        fabric: match chosen(sheet, &FABRIC) {
+            0 => Fabric::Stockinette,
+            1 => Fabric::Garter,
+            _ => Fabric::Rib,
+        },
     }
 }
 
 /// The sentence with its fields, and the rest under "more".
 fn ask_for(sheet: &Sheet, say: Say) -> Html {
-    let multiple = sheet.text("ask", "") == "multiple";
     let number = |name: &'static str, label, start| field(sheet, name, Label::Unseen(label), start, say(name));
-    let choice = |name, label, choices| select(sheet, name, Label::Unseen(label), Choice::keyed(choices), "");
     let word = |words| says("span", "", words);
     let have = vec![
         word(words::I_HAVE),
@@ -166,59 +152,44 @@ fn ask_for(sheet: &Sheet, say: Say) -> Html {
     ];
     let mut want = vec![
         word(words::AND_WANT),
-        choice("ask", words::LABEL_ASK, &words::ASKS),
+        choice(sheet, &ASK),
         number("amount", words::LABEL_AMOUNT, ""),
     ];
-    if multiple {
+    if chosen(sheet, &ASK) == MULTIPLES {
         want.extend([word(words::PLUS), number("plus", words::LABEL_PLUS, "0")]);
     }
-    let how = vec![
-        word(words::WORKING),
-        choice("knitting", words::LABEL_KNITTING, &words::KNITTINGS),
-    ];
+    let how = vec![word(words::WORKING), choice(sheet, &KNITTING)];
     list(vec![
         el("div", "line", have),
         el("div", "line", want),
         el("div", "line", how),
-        more(the_rest(sheet, say)),
+        more(vec![the_rest(sheet, say)]),
     ])
 }
 
 /// Fields that have a sensible start; only those that matter to what is asked.
-fn the_rest(sheet: &Sheet, say: Say) -> Vec<Html> {
-    let ask = sheet.text("ask", "lose");
-    let gains = matches!(ask.as_str(), "gain" | "increases");
-    let loses = matches!(ask.as_str(), "lose" | "decreases");
-    let flat = sheet.text("knitting", "") == "flat";
-    let least = flat && sheet.text("edge", "") == "least";
-    let choice = |name, label: &'static str, choices| select(sheet, name, Label::Shown(label), choices, "");
+fn the_rest(sheet: &Sheet, say: Say) -> Html {
+    let ask = chosen(sheet, &ASK);
+    let flat = chosen(sheet, &KNITTING) == 1;
     let mut fields = Vec::new();
-    if !gains {
-        let decreases = Choice::each(&DECREASES, words::decrease);
-        fields.push(choice("decrease", words::LABEL_DECREASE, decreases));
+    if !matches!(ask, 1 | 5) {
+        fields.push(choices(sheet, &[&DECREASE]));
     }
-    if !loses {
-        let increases = Choice::each(&INCREASES, words::increase);
-        fields.push(choice("increase", words::LABEL_INCREASE, increases));
+    if !matches!(ask, 0 | 4) {
+        fields.push(choices(sheet, &[&INCREASE]));
     }
-    if flat {
-        fields.push(choice("edge", words::LABEL_EDGE, Choice::keyed(&words::EDGES)));
-    } else {
-        fields.push(choice("marker", words::LABEL_MARKER, Choice::keyed(&words::MARKERS)));
-    }
-    if least {
+    fields.push(choices(sheet, &[if flat { &EDGE } else { &MARKER }]));
+    if flat && chosen(sheet, &EDGE) == LEAST {
         let label = Label::Shown(words::LABEL_EDGE_PLAIN);
-        fields.push(field(sheet, "edge_plain", label, "2", say("edge_plain")));
+        fields.push(field(sheet, "edge_plain", label, EDGE_PLAIN, say("edge_plain")));
     }
-    fields.push(choice("face", words::LABEL_FACE, Choice::each(&FACES, words::face)));
-    let fabrics = Choice::each(&FABRICS, words::fabric);
-    fields.push(choice("fabric", words::LABEL_FABRIC, fabrics));
-    fields
+    fields.push(choices(sheet, &[&FACE, &FABRIC]));
+    list(fields)
 }
 
 /// The answer in the order it is chosen, with its drawing and its sum.
 fn shown(sheet: &Sheet, question: &Question, answer: &Answer) -> Html {
-    let way = chosen(sheet, answer);
+    let way = chosen_way(sheet, answer);
     let round = matches!(question.knitting, Knitting::Round { .. });
     let mut marks = Vec::new();
     for change in way.row.changes().take(MOST_DRAWN + 1) {
@@ -251,7 +222,7 @@ fn order_key(way: &Way) -> &'static str {
 }
 
 /// The order the knitter chose, or the suggested one.
-fn chosen<'a>(sheet: &Sheet, answer: &'a Answer) -> &'a Way {
+fn chosen_way<'a>(sheet: &Sheet, answer: &'a Answer) -> &'a Way {
     let key = sheet.text("order", "");
     let suggested = &answer.ways[answer.suggested];
     answer

@@ -2,8 +2,9 @@
 
 use super::Title;
 use super::intl::{decimal, say, say_made, say_with, stitches};
+pub use super::tell::Long;
 use super::units::span_of;
-use loopwright::cast_on::{Answer, Count, Knitting, MarkerPlan, Note, Question};
+use loopwright::cast_on::{Answer, Knitting, MarkerPlan, Note, Question};
 use loopwright::units::Length;
 
 /// What it is called.
@@ -55,9 +56,6 @@ pub const NEIGHBOURS: &str = "Or cast on";
 /// What stands beside the pattern: at the seams, at the edges, at the join.
 const BESIDE: [&str; 3] = [", # for the seams", ", # for the edges", ", # for the join"];
 
-/// How a length is printed.
-pub type Long<'a> = &'a dyn Fn(Length) -> String;
-
 /// Above the count, its label of the width, and what the width is called: flat, or in the round.
 pub const fn by_knitting(flat: bool) -> [&'static str; 3] {
     if flat {
@@ -93,13 +91,13 @@ pub fn outcome(question: &Question, answer: &Answer, long: Long) -> (String, Str
     (before, say_with(by_knitting(flat)[2], &[], &[&long(pick.width)]))
 }
 
-/// By how much a count misses what was wanted, if a tape shows it.
-fn off(count: &Count, long: Long) -> String {
-    let under = Length::ZERO.saturating_sub(count.off);
+/// By how much a length misses what was wanted, if a tape shows it.
+pub(super) fn off(over: Length, long: Long) -> String {
+    let under = Length::ZERO.saturating_sub(over);
     let (pattern, off) = if under > Length::ZERO {
         ("@ less than you want", under)
     } else {
-        ("@ more than you want", count.off)
+        ("@ more than you want", over)
     };
     let off = long(off);
     if off == long(Length::ZERO) {
@@ -112,7 +110,7 @@ fn off(count: &Count, long: Long) -> String {
 pub fn widths(answer: &Answer, long: Long) -> String {
     let pattern = "That is @. If the swatch was read half a stitch wrong, it is @ to @.";
     let range = answer.range;
-    let words = vec![off(&answer.pick, long), long(range.least), long(range.most)];
+    let words = vec![off(answer.pick.off, long), long(range.least), long(range.most)];
     say_made(pattern, &[], words)
 }
 
@@ -127,7 +125,7 @@ pub fn neighbours(answer: &Answer, long: Long) -> Vec<String> {
             (true, false) => "# (# for the pattern): @, @.",
             (true, true) => "# (# for the pattern): @, @, just as near.",
         };
-        let words = vec![long(count.width), off(count, long)];
+        let words = vec![long(count.width), off(count.off, long)];
         said.push(say_made(pattern, &[count.cast_on, count.inside], words));
     }
     said

@@ -10,8 +10,10 @@ pub mod intl;
 pub mod known;
 pub mod page;
 pub mod problem;
+pub mod rounds;
 pub mod schedule;
 pub mod stitch;
+pub mod tell;
 pub mod units;
 
 /// One file of words for each tool of the list.

@@ -12,7 +12,7 @@ use loopwright::units::{Amount, Length};
 mod teller;
 mod told;
 
-pub use teller::Teller;
+pub use teller::{Teller, moves};
 pub use told::told;
 
 /// What it is called and asks.

@@ -4,9 +4,7 @@ use super::Title;
 use super::intl::{either, number, say, say_with, stitches, tenths, times};
 use loopwright::problem::{Kind, Problem};
 use loopwright::row::{Lean, Stitch};
-use loopwright::spacing::{
-    Answer, Ask, Decrease, Fabric, Face, Fraction, Increase, Note, Order, Question, Reached, Step,
-};
+use loopwright::spacing::{Answer, Ask, Fraction, Note, Order, Question, Reached, Step};
 use loopwright::units::parse::Unreadable;
 
 /// What it is called.
@@ -80,42 +78,24 @@ pub const EDGES: [(&str, &str); 3] = [
     ("mirrored", "mirrored, with leaning pairs"),
 ];
 
-/// A way to decrease.
-pub fn decrease(decrease: Decrease) -> &'static str {
-    match decrease {
-        Decrease::K2tog => "k2tog (leans right)",
-        Decrease::Ssk => "ssk (leans left)",
-        Decrease::P2tog => "p2tog",
-        Decrease::Sk2p => "sk2p (takes away two)",
-        Decrease::Cdd => "cdd, centred (takes away two)",
-    }
-}
-
-/// A way to increase.
-pub fn increase(increase: Increase) -> &'static str {
-    match increase {
-        Increase::M1 => "M1, from the bar",
-        Increase::Yo => "yo, a yarn over",
-        Increase::Kfb => "kfb, front and back",
-    }
-}
-
-/// A side.
-pub fn face(face: Face) -> &'static str {
-    match face {
-        Face::Knit => "a knit one",
-        Face::Purl => "a purl one",
-    }
-}
-
-/// A fabric.
-pub fn fabric(fabric: Fabric) -> &'static str {
-    match fabric {
-        Fabric::Stockinette => "stockinette",
-        Fabric::Garter => "garter",
-        Fabric::Rib => "rib",
-    }
-}
+/// Ways to decrease.
+pub const DECREASES: [(&str, &str); 5] = [
+    ("k2tog", "k2tog (leans right)"),
+    ("ssk", "ssk (leans left)"),
+    ("p2tog", "p2tog"),
+    ("sk2p", "sk2p (takes away two)"),
+    ("cdd", "cdd, centred (takes away two)"),
+];
+/// Ways to increase.
+pub const INCREASES: [(&str, &str); 3] = [
+    ("m1", "M1, from the bar"),
+    ("yo", "yo, a yarn over"),
+    ("kfb", "kfb, front and back"),
+];
+/// The side that faces the knitter.
+pub const FACES: [(&str, &str); 2] = [("knit", "a knit one"), ("purl", "a purl one")];
+/// The fabric.
+pub const FABRICS: [(&str, &str); 3] = [("stockinette", "stockinette"), ("garter", "garter"), ("rib", "rib")];
 
 /// An order, with what it costs.
 pub fn order(order: Order, drift: Fraction) -> String {
@@ -386,3 +366,6 @@ fn amount_problem(question: &Question, kind: &Kind) -> String {
         _ => super::problem::sentence(kind),
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -31,7 +31,7 @@ pub fn mass(unit: MassUnit) -> &'static str {
 
 /// A span that stitches or rows are counted over, by its key.
 pub fn span(key: &str) -> String {
-    ["in ", key].concat()
+    ["over ", key].concat()
 }
 
 /// A label that names the unit, so that it is heard as well as seen.
@@ -39,14 +39,22 @@ pub fn labelled(label: &str, unit: &str) -> String {
     [label, ", in ", unit].concat()
 }
 
-/// A gauge with its span: `21 in 10 cm`.
+/// A gauge with its span: `21 over 10 cm`.
 pub fn gauge(gauge: Gauge) -> String {
-    [&decimal(gauge.count()), "\u{a0}in\u{a0}", &span_of(gauge.span())].concat()
+    [&decimal(gauge.count()), "\u{a0}over\u{a0}", &span_of(gauge.span())].concat()
+}
+
+/// A length in the unit of a gauge, where nothing else says which unit she uses.
+pub fn length_beside(gauge: Gauge, length: Length) -> String {
+    let (unit, step) = if gauge.over_inches() {
+        (LengthUnit::Inch, print::Step::Eighths)
+    } else {
+        (LengthUnit::Cm, print::Step::Tenth)
+    };
+    print::with_unit(length, unit, step).replace(' ', "\u{a0}")
 }
 
 /// Over what a gauge was counted, in the unit it was counted in.
 pub fn span_of(span: Length) -> String {
-    let inches = span.to_nm() % Length::INCH.to_nm() == 0;
-    let unit = if inches { LengthUnit::Inch } else { LengthUnit::Cm };
-    print::with_unit(span, unit, print::Step::Tenth).replace(' ', "\u{a0}")
+    length_beside(Gauge::of(1, span), span)
 }

@@ -93,14 +93,22 @@ fn what_the_count_is_made_of_is_named() {
 
 #[test]
 fn what_is_off_is_said_only_where_it_shows() {
-    let question = asked(1_000, 20, (1, 0), Knitting::Round { extra: false });
-    let pick = answer(&question).unwrap().pick;
-    let off = |mm: i64| {
-        let off = Length::from_nm(mm * 100_000);
-        super::off(&Count { off, ..pick }, &long)
-    };
+    let off = |tenths: i64| super::off(Length::from_nm(tenths * 100_000), &long);
     assert_eq!(off(0), "what you want");
     assert_eq!(off(-4), "what you want");
     assert_eq!(off(-120), "1.2 cm less than you want");
     assert_eq!(off(35), "0.4 cm more than you want");
+}
+
+/// The obvious sentence leaves as many in the round as were cast on.
+#[test]
+fn the_join_takes_one_that_was_cast_on() {
+    let question = asked(1_016, 22, (8, 0), Knitting::Round { extra: true });
+    let said = all(&question);
+    let has = |words: &str| assert!(said.iter().any(|line| line.contains(words)), "{words}: {said:?}");
+    has("Cast on 217");
+    has(": 216 are left in the round.");
+    has("One more for the join: 216 + 1 = 217.");
+    // The swatch that has half a stitch more makes it narrower, and so stands first.
+    has("half a stitch wrong, it is 97.5 cm to 102.1 cm.");
 }

@@ -2,7 +2,7 @@
 
 use super::super::intl::{decimal, say_made, stitches, tenths};
 use super::{cloth, told};
-use loopwright::sizing::{ARMHOLE, Answer, Garment, Listed, Moves, Question, Ranked, Span, Told, Value, Why};
+use loopwright::sizing::{ARMHOLE, Answer, Garment, Listed, Moves, PerMille, Question, Ranked, Span, Told, Value, Why};
 use loopwright::tables::fit::Fit;
 use loopwright::units::print::{self, Step};
 use loopwright::units::{Length, LengthUnit};
@@ -41,10 +41,7 @@ impl Teller<'_> {
                 let number = first.rsplit_once([' ', '\u{a0}']).map_or(&*first, |(number, _)| number);
                 [number, " to ", &(self.print)(to)].concat()
             }
-            Value::Share(share) => {
-                let part = tenths(f64::from(share.0.unsigned_abs()) / 10.0);
-                [sign(i64::from(share.0)), &part, "\u{a0}%"].concat()
-            }
+            Value::Share(share) => per_cent(share),
             Value::Gauge(gauge) => {
                 let inches = gauge.span().to_nm() % Length::INCH.to_nm() == 0;
                 let unit = if inches { LengthUnit::Inch } else { LengthUnit::Cm };
@@ -149,32 +146,6 @@ impl Teller<'_> {
         self.tell(lead, &[Value::Size(ranked.size)]) + &measured + " " + &feels + "."
     }
 
-    /// What her gauge moves.
-    pub fn moves(&self, moves: &Moves) -> Vec<String> {
-        let (stitches, rows) = (Value::Share(moves.stitches), moves.rows.map(Value::Share));
-        let counts = match rows {
-            Some(_) => "In the same length, against the pattern: stitches @, rows @.",
-            None => "In the same length, against the pattern: stitches @; rows were taken to go with them.",
-        };
-        let yarn = [
-            Value::Share(moves.yarn_same_size),
-            Value::Share(moves.yarn_same_measure),
-        ];
-        let mut said = vec![
-            self.tell(counts, &[stitches, rows.unwrap_or(stitches)]),
-            self.tell(
-                "Yarn, against the pattern: @ for this size, @ for a piece of the same measures.",
-                &yarn,
-            ),
-        ];
-        if let Some(by_rows) = moves.armhole_by_rows.filter(|by_rows| *by_rows != ARMHOLE) {
-            let pattern =
-                "Lengths hold where you knit to the measure; row counts do not: an armhole of @ comes to @ by them.";
-            said.push(self.tell(pattern, &[Value::Length(ARMHOLE), Value::Length(by_rows)]));
-        }
-        said
-    }
-
     /// A size in the drawing: what it is called, by its place from best to worse.
     pub fn drawn_name(&self, place: usize, ranked: &Ranked, beyond: bool) -> String {
         const LONGEST: usize = 12;
@@ -234,4 +205,34 @@ fn sign(value: i64) -> &'static str {
         0 => "",
         1.. => "+",
     }
+}
+
+/// So many per cent more, or less.
+fn per_cent(share: PerMille) -> String {
+    let part = tenths(f64::from(share.0.unsigned_abs()) / 10.0);
+    [sign(i64::from(share.0)), &part, "\u{a0}%"].concat()
+}
+
+/// What her gauge moves.
+pub fn moves(moves: &Moves, print: &dyn Fn(Length) -> String) -> Vec<String> {
+    let counts = match moves.rows {
+        Some(_) => "In the same length, against the pattern: stitches @, rows @.",
+        None => "In the same length, against the pattern: stitches @; rows were taken to go with them.",
+    };
+    let rows = moves.rows.unwrap_or(moves.stitches);
+    let yarn = "Yarn, against the pattern: @ for a size followed as it is, @ for a piece of the same measures.";
+    let mut said = vec![
+        say_made(counts, &[], vec![per_cent(moves.stitches), per_cent(rows)]),
+        say_made(
+            yarn,
+            &[],
+            vec![per_cent(moves.yarn_same_size), per_cent(moves.yarn_same_measure)],
+        ),
+    ];
+    if let Some(by_rows) = moves.armhole_by_rows.filter(|by_rows| *by_rows != ARMHOLE) {
+        let pattern =
+            "Lengths hold where you knit to the measure; row counts do not: an armhole of @ comes to @ by them.";
+        said.push(say_made(pattern, &[], vec![print(ARMHOLE), print(by_rows)]));
+    }
+    said
 }

@@ -49,7 +49,7 @@ fn all_said(question: &Question) -> Vec<String> {
     said.extend(answer.target.map(|target| teller.target(target)));
     let lines = answer.notes.iter().chain(&answer.steps);
     said.extend(lines.map(|line| teller.tell(told(line.told).0, &line.values)));
-    said.extend(answer.moves.iter().flat_map(|moves| teller.moves(moves)));
+    said.extend(answer.moves.iter().flat_map(|told| moves(told, &centimetres)));
     said
 }
 

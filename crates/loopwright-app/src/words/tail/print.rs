@@ -13,12 +13,12 @@ pub struct Print {
 
 impl Print {
     /// As it is measured off, and no less.
-    pub(super) fn up(self, length: Length) -> String {
+    pub(in crate::words) fn up(self, length: Length) -> String {
         self.print(length, false, print::up)
     }
 
     /// As it is measured off, the nearest.
-    pub(super) fn nearest(self, length: Length) -> String {
+    pub(in crate::words) fn nearest(self, length: Length) -> String {
         self.print(length, false, print::with_unit)
     }
 

@@ -1,0 +1,84 @@
+//! When each cord serves, along the piece: rounds from left to right, and below each other a bar for each cord. One that
+//! is picked has a thick bar and strong words; where none serves the line is dotted. An upright line stands at each end
+//! of a window in which to change.
+
+use super::girths::{whole, words};
+use super::path::Path;
+use crate::part::plain::{self, element};
+use crate::words::intl::number;
+use loopwright::cords::Run;
+use yew::prelude::*;
+
+/// Where the bars begin, behind their words, and how wide all rounds are.
+const LEFT: f64 = 96.0;
+const WIDE: f64 = 248.0;
+/// The first bar, below the numbers of the windows, and from one bar to the next.
+const TOP: f64 = 40.0;
+const ROW: f64 = 28.0;
+/// Room for the number of a round.
+const ROOM: f64 = 40.0;
+
+/// The drawing of a piece of so many rounds: first its bars, from the top, then the marks along them.
+pub struct Bars {
+    rounds: f64,
+    content: Vec<Html>,
+    /// Where the next bar is.
+    y: f64,
+    uprights: Path,
+    /// How far the numbers reach.
+    numbered: f64,
+}
+
+impl Bars {
+    /// Nothing is drawn yet.
+    pub fn over(rounds: u32) -> Self {
+        Self {
+            rounds: f64::from(rounds.max(1)),
+            content: Vec::new(),
+            y: TOP,
+            uprights: Path::default(),
+            numbered: 0.0,
+        }
+    }
+
+    fn x(&self, round: f64) -> f64 {
+        LEFT + WIDE * round / self.rounds
+    }
+
+    /// A bar over these rounds, below its name; the class of both, and that of the bar.
+    #[inline(never)]
+    pub fn add(&mut self, name: &str, [both, bar]: [&'static str; 2], runs: &[Run]) {
+        let mut path = Path::default();
+        for run in runs {
+            let from = self.x(f64::from(run.from) - 1.0);
+            path.line(&[(from, self.y), (self.x(f64::from(run.to)), self.y)]);
+        }
+        let line = vec![plain::path(bar, &path.written()), words("", 0.0, self.y + 5.0, name)];
+        self.content.push(plain::el("g", both, line));
+        self.y += ROW;
+    }
+
+    /// An upright at a round, with its number where there is room.
+    #[inline(never)]
+    pub fn mark(&mut self, round: u32) {
+        let x = self.x(f64::from(round) - 0.5);
+        self.uprights.line(&[(x, TOP - 14.0), (x, self.y - 14.0)]);
+        if x - self.numbered >= ROOM {
+            self.content.push(words("", x, TOP - 20.0, &number(round)));
+            self.numbered = x;
+        }
+    }
+
+    /// All of it; and what it shows, for those who cannot see it.
+    pub fn drawn(mut self, said: &str) -> Html {
+        self.content.push(plain::path("rule", &self.uprights.written()));
+        let view = ["0 0 360 ", &whole(self.y)].concat();
+        let attributes = [
+            ("class", "girths"),
+            ("viewBox", &*view),
+            ("role", "img"),
+            ("aria-label", said),
+        ];
+        element("svg", &attributes, self.content)
+    }
+}

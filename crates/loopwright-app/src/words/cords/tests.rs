@@ -1,0 +1,120 @@
+//! What is said of cords, growing and shrinking, in both families of units.
+
+use super::*;
+use loopwright::cords::{Stretch, answer};
+use loopwright::units::{Gauge, LengthUnit, print};
+
+fn centimetres(length: Length) -> String {
+    print::with_unit(length, LengthUnit::Cm, print::Step::Tenth)
+}
+
+fn asked(around: Around, cords: &[i64], flat: bool) -> Question {
+    let mut question = Question::about(around);
+    question.unwashed = Some(Gauge::of(20, Gauge::TEN_CM));
+    question.cords = cords.iter().map(|cm| Length::of(*cm, LengthUnit::Cm)).collect();
+    question.flat = flat;
+    question
+}
+
+/// Every sentence about a question.
+fn all(question: &Question) -> Vec<String> {
+    let long: Long = &centimetres;
+    let answer = answer(question).unwrap();
+    let (before, after) = outcome(&answer, long);
+    let mut said = vec![headline(&answer, long), before, after, serving(&answer, long)];
+    for pair in answer.plan.windows(2) {
+        said.push(change(Some(&pair[0]), &pair[1], question.flat, long));
+    }
+    for stretch in &answer.plan {
+        if let By::Gap(none) = &stretch.by {
+            said.push(gap(stretch, answer.plan.len() == 1, question.flat));
+            said.extend(ways(none, long));
+        }
+    }
+    for cord in &answer.cords {
+        said.push(runs(&long(cord.length), &cord.runs, question.flat));
+    }
+    said.extend(notes(question, &answer, long, long));
+    said.extend(steps(question, &answer, long, long));
+    said
+}
+
+#[test]
+fn no_sentence_shows_its_seams() {
+    let mut pieces = vec![Around::Girth(Length::from_mm(350)), Around::Rounds(vec![30, 90, 30])];
+    for (from, to) in [(90, 230), (240, 40), (100, 100), (1, 1), (800, 900)] {
+        let rounds = 60;
+        pieces.push(Around::Even { from, to, rounds });
+    }
+    for around in pieces {
+        for cords in [&[][..], &[40, 100], &[30, 200]] {
+            for flat in [false, true] {
+                let mut question = asked(around.clone(), cords, flat);
+                question.tip = cords.first().map(|_| Length::from_mm(90));
+                for said in all(&question) {
+                    let seam = said.contains(['#', '@', '{', '|', '}']) || said.contains("  ");
+                    assert!(!seam, "{said:?} about {question:?}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn a_change_is_told_with_its_window() {
+    let (from, to, rounds) = (90, 230, 60);
+    let said = all(&asked(Around::Even { from, to, rounds }, &[], false));
+    assert_eq!(said[0], "40 cm, then 60 cm");
+    assert_eq!(
+        said[4],
+        "Change to 60 cm between round 14 and round 31, on a plain round."
+    );
+    let at = |earliest, latest| Stretch {
+        by: By::Cord(Length::from_mm(800)),
+        earliest,
+        latest,
+        last: 60,
+    };
+    let told = change(Some(&at(1, 1)), &at(31, 31), true, &centimetres);
+    assert_eq!(told, "Change to 80 cm at row 31: no other row will do.");
+}
+
+#[test]
+fn in_inches_a_cord_is_known_by_its_label() {
+    let inches = |cm| cord(Length::of(cm, LengthUnit::Cm), true, &centimetres);
+    assert_eq!(
+        [inches(40), inches(80), inches(41)],
+        ["16\u{a0}in", "32\u{a0}in", "41 cm"]
+    );
+    assert_eq!(cord(Length::from_mm(400), false, &centimetres), "40 cm");
+}
+
+/// A washed gauge, long tips and a ruffle are told, each where it is so; the obvious note is none.
+#[test]
+fn what_the_rule_does_not_know_is_told() {
+    let even = |flat| {
+        let around = Around::Even {
+            from: 90,
+            to: 90,
+            rounds: 1,
+        };
+        asked(around, &[40], flat)
+    };
+    let says = |question: &Question, words: &str| all(question).iter().any(|line| line.contains(words));
+    let tube = even(false);
+    let washed = Question {
+        unwashed: None,
+        washed: tube.unwashed,
+        ..tube.clone()
+    };
+    let caution = "What lies on the needle is not washed";
+    assert!(says(&washed, caution) && !says(&tube, caution));
+    let long_tips = Question {
+        tip: Some(Length::from_mm(120)),
+        ..tube.clone()
+    };
+    assert!(says(&long_tips, "is left out: tips longer than 10 cm") && !says(&tube, "left out"));
+    let girth = asked(Around::Girth(Length::from_mm(450)), &[40], false);
+    assert!(says(&girth, "A ruffle’s girth is that of its stitches") && !says(&tube, "ruffle"));
+    assert!(says(&tube, "serves 40 cm to 80 cm") && says(&even(true), "serves 0 cm to 80 cm"));
+}

@@ -1,0 +1,173 @@
+//! The words of needle sizes. Millimetres are printed as the needle has them, never rounded.
+
+use super::Title;
+use super::tell::{Value, tell};
+use crate::part::ChoiceRow;
+use core::cmp::Ordering;
+use loopwright::needles::{Answer, Named, Needle};
+use loopwright::problem::{Kind, Problem};
+use loopwright::tables::Certainty;
+use loopwright::tables::needle::{Number, System};
+use loopwright::units::parse::Unreadable;
+use loopwright::units::{Length, LengthUnit, print};
+
+/// What it is called.
+pub const TITLE: Title = Title {
+    name: "Needles",
+    asks: "Which needle a size is, and what it is called elsewhere.",
+};
+/// The label of the size, before it.
+pub const LABEL_SIZE: &str = "My needle is";
+/// Where the answer will be.
+pub const WAITING: &str = "The needle’s millimetres and other names appear here.";
+/// Above the millimetres.
+pub const ANSWER: &str = "In millimetres";
+
+/// What a size may be named in.
+pub const SYSTEMS: ChoiceRow = (
+    "system",
+    "What the size is in",
+    &[
+        ("us", "US"),
+        ("uk", "Old UK, Canadian"),
+        ("jp", "Japanese"),
+        ("mm", "mm"),
+        ("hole", "mm, the hole it passes"),
+    ],
+);
+
+/// A system, as it stands before its number.
+pub const fn system(system: System) -> &'static str {
+    match system {
+        System::Metric => "Sold in mm",
+        System::Us => "US",
+        System::Uk => "Old UK, Canadian",
+        System::Japanese => "Japanese",
+    }
+}
+
+/// How thick a needle is, all of it.
+fn across(length: Length) -> String {
+    [&millimetres(length), "\u{a0}mm"].concat()
+}
+
+/// The same as it is typed into a field for millimetres.
+pub fn millimetres(length: Length) -> String {
+    print::print(length, LengthUnit::Mm, print::Step::Thousandth)
+}
+
+/// A number as it stands on the needle.
+fn number(number: Number) -> String {
+    let quarters = i64::from(number.in_quarters());
+    if quarters < 0 {
+        return "0".repeat(quarters.unsigned_abs() as usize + 1);
+    }
+    let whole = Length::from_nm(quarters * LengthUnit::Mm.base() / 4);
+    print::print(whole, LengthUnit::Mm, print::Step::Quarters)
+}
+
+/// The needle, or each that it may be.
+pub fn headline(answer: &Answer) -> String {
+    let mut said = String::new();
+    for needle in &answer.needles {
+        if !said.is_empty() {
+            said += " or ";
+        }
+        said += &across(needle.across);
+    }
+    said
+}
+
+/// The hole that all of them pass.
+pub fn outcome(answer: &Answer) -> (String, String) {
+    let hole = answer.needles.last().and_then(|needle| needle.hole);
+    (
+        "The right hole of a needle gauge is".into(),
+        hole.map_or("none of the table".into(), across),
+    )
+}
+
+/// Above the names of a needle.
+pub fn called(needle: &Needle) -> String {
+    across(needle.across)
+}
+
+/// The number of a system that is equal, or the nearest and how far off that is.
+pub fn named(named: &Named) -> String {
+    let (pattern, name) = match named.off.cmp(&Length::ZERO) {
+        Ordering::Greater => (" (@, @ thicker) ", "nearest"),
+        Ordering::Less => (" (@, @ thinner) ", "nearest"),
+        Ordering::Equal => (" ", "this size"),
+    };
+    let values = [Value::Length(named.across), Value::Off(named.off)];
+    named.number.map_or(name.into(), number) + &tell(pattern, &values, &across)
+}
+
+/// Beside a number: how sure it is.
+pub const fn certainty(certainty: Certainty) -> &'static str {
+    match certainty {
+        Certainty::Seen => "read in its source",
+        Certainty::FromMemory => "from memory",
+        Certainty::Practice | Certainty::Computed => super::page::PRACTICE,
+    }
+}
+
+/// Good to know of every number, and of every nearest needle.
+pub const NEAREST: &str =
+    "No standard fixes the numbers: the millimetres on the needle count, and of a nearest one the swatch decides.";
+
+/// How it was found.
+pub const STEP: &str = "Looked up by millimetres. The right hole is the smallest that the shaft passes wholly.";
+
+/// Where it comes from.
+pub const SOURCE: &str = "US 000, 1, 3, 5, 7, 9 and 11: Craft Yarn Council, Standard Yarn Weight System. All else: from memory. The rule of the hole: common practice, no source.";
+
+/// What to type instead.
+pub fn problem(problem: &Problem) -> String {
+    match problem.kind {
+        Kind::Unreadable(Unreadable::NotANumber | Unreadable::UnknownUnit | Unreadable::WrongKind { .. }) => {
+            "Type the size as it stands on the needle, as in 7, 10 1/2 or 000.".into()
+        }
+        _ => super::problem::sentence(&problem.kind),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use loopwright::needles::{Question, Size, answer};
+
+    fn all(text: &str, system: System) -> (String, Vec<String>) {
+        let question = Question {
+            size: Size::read(text, system).unwrap(),
+        };
+        let answer = answer(&question).unwrap();
+        let names = answer.needles.iter().flat_map(|needle| &needle.named);
+        let names = names.map(|name| [super::system(name.system), " ", named(name).trim_end()].concat());
+        (headline(&answer), names.collect())
+    }
+
+    #[test]
+    fn a_needle_is_named_in_every_system() {
+        let (said, names) = all("10.5", System::Us);
+        assert_eq!(said, "6.5\u{a0}mm");
+        let japanese = "Japanese 15 (6.6\u{a0}mm, 0.1\u{a0}mm thicker)";
+        assert_eq!(
+            names,
+            ["Sold in mm this size", "US 10 1/2", "Old UK, Canadian 3", japanese]
+        );
+        assert_eq!(all("17", System::Us).0, "12\u{a0}mm or 12.75\u{a0}mm");
+        assert_eq!(all("1.5", System::Metric).1[1], "US 000");
+        // The obvious print with one decimal makes another needle of it.
+        assert_eq!(all("1", System::Us).0, "2.25\u{a0}mm");
+    }
+
+    #[test]
+    fn numbers_are_written_as_on_the_needle() {
+        // No needle has less than a whole number, but for the noughts.
+        for quarters in (-3..1).chain(4..200) {
+            let size = Number::quarters(quarters);
+            assert_eq!(number(size), size.to_string());
+        }
+    }
+}

@@ -1,0 +1,183 @@
+//! The words of the raglan.
+
+use super::Title;
+use super::intl::{say, stitches};
+use super::{rounds, schedule};
+use loopwright::raglan::{Answer, FULL, PART, Question};
+
+/// What it is called.
+pub const TITLE: Title = Title {
+    name: "Raglan",
+    asks: "Which rounds add to body and sleeves, each to its own count.",
+};
+/// The label of the body at the beginning.
+pub const LABEL_BODY: &str = "Body at the neck, front and back with the lines";
+/// The label of a sleeve at the beginning.
+pub const LABEL_SLEEVE: &str = "One sleeve at the neck";
+/// The label of the body at the end.
+pub const LABEL_BODY_TO: &str = "Body round below the underarm";
+/// The label of a sleeve at the end.
+pub const LABEL_SLEEVE_TO: &str = "Sleeve round below the underarm";
+/// The label of the rounds.
+pub const LABEL_ROUNDS: &str = "Rounds from neck to underarm";
+/// The label of what is cast on.
+pub const LABEL_UNDERARM: &str = "Stitches cast on at each underarm";
+/// The label of the plain rounds at the beginning.
+pub const LABEL_FIRST: &str = "Plain rounds before the first raglan round";
+/// The label of the plain rounds at the end.
+pub const LABEL_LAST: &str = "Plain rounds at the end, at least";
+/// Where the answer will be.
+pub const WAITING: &str = "The raglan rounds appear here.";
+/// Above the answer.
+pub const ANSWER: &str = "From neck to underarm";
+
+/// What to knit: the rounds that add to both, and those that add to one of the two.
+pub fn headline(answer: &Answer) -> String {
+    let part = if answer.body_only > 0 {
+        "Increase 4, on the body only, in "
+    } else {
+        "Increase 4, on the sleeves only, in "
+    };
+    let mut said = String::new();
+    for &(change, begin) in &[(FULL, "Increase 8 in "), (PART, part)] {
+        let mut rounds = Vec::new();
+        for shaped in answer.schedule.rows() {
+            if shaped.change == change {
+                rounds.push(shaped.row);
+            }
+        }
+        if !rounds.is_empty() {
+            said += begin;
+            said += &rounds::named(&rounds);
+            said += ". ";
+        }
+    }
+    if said.is_empty() {
+        said = schedule::written(&answer.schedule);
+    }
+    said
+}
+
+/// What it comes to.
+pub fn outcome(answer: &Answer) -> (String, String) {
+    (
+        "Before the sleeves are put aside there are".into(),
+        stitches(answer.needle),
+    )
+}
+
+/// At the underarm.
+pub fn underarm(question: &Question, answer: &Answer) -> String {
+    let numbers = [answer.aside, question.underarm, question.body_to, question.sleeve_to];
+    say(
+        "Put # aside for each sleeve and cast on # at each underarm: # round the body, # round each sleeve.",
+        &numbers,
+    )
+}
+
+/// What the drawing shows.
+pub fn drawing(answer: &Answer) -> String {
+    [KEY, " ", &headline(answer)].concat()
+}
+
+/// Below the drawing.
+pub const KEY: &str = "All stitches round by round, the neck above.";
+
+/// What a round is; and that some follow each other at once, where they do.
+pub fn lines(question: &Question, answer: &Answer) -> String {
+    let mut said = String::from(
+        "At each of four lines, whose own stitches count with the body, a full round adds a stitch on either side; the others only on the side named.",
+    );
+    if answer.every_other > question.rounds {
+        let pattern = " Most raglans keep a plain round between two of them, which takes # rounds here (common practice, no source).";
+        said += &say(pattern, &[answer.every_other]);
+    }
+    said
+}
+
+/// The sum: both counts, from the neck to the target.
+pub fn steps(question: &Question, answer: &Answer) -> Vec<String> {
+    let Question {
+        body,
+        sleeve,
+        body_to,
+        sleeve_to,
+        underarm,
+        ..
+    } = *question;
+    let Answer {
+        full,
+        body_only,
+        sleeves_only,
+        front_and_back,
+        aside,
+        needle,
+        ..
+    } = *answer;
+    vec![
+        say(
+            "Body: # + 4 × (# + #) + 2 × # cast on = #.",
+            &[body, full, body_only, underarm, body_to],
+        ),
+        say(
+            "Each sleeve: # + 2 × (# + #) + # cast on = #.",
+            &[sleeve, full, sleeves_only, underarm, sleeve_to],
+        ),
+        say(
+            "On the needle before that: # + 2 × # = #.",
+            &[front_and_back, aside, needle],
+        ),
+    ]
+}
+
+/// Where the rules come from.
+pub const SOURCE: &str =
+    "The sum is arithmetic. Four lines, a stitch on either side, a plain round at the end: common practice, no source.";
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use loopwright::raglan::answer;
+
+    #[test]
+    fn both_targets_are_told() {
+        let question = Question {
+            underarm: 8,
+            ..Question::about([80, 12], [160, 70], 50)
+        };
+        let answer = answer(&question).unwrap();
+        let said = headline(&answer);
+        assert!(said.starts_with("Increase 8 in rounds "), "{said}");
+        assert!(said.contains("Increase 4, on the sleeves only, in rounds "), "{said}");
+        assert_eq!(
+            steps(&question, &answer),
+            [
+                "Body: 80 + 4 × (16 + 0) + 2 × 8 cast on = 160.",
+                "Each sleeve: 12 + 2 × (16 + 9) + 8 cast on = 70.",
+                "On the needle before that: 144 + 2 × 62 = 268."
+            ]
+        );
+    }
+
+    /// What is cast on at the underarm is not among the stitches that are put aside.
+    #[test]
+    fn a_sleeve_is_put_aside_without_its_underarm() {
+        let question = Question {
+            underarm: 8,
+            ..Question::about([80, 12], [160, 70], 50)
+        };
+        assert_eq!(
+            underarm(&question, &answer(&question).unwrap()),
+            "Put 62 aside for each sleeve and cast on 8 at each underarm: 160 round the body, 70 round each sleeve."
+        );
+    }
+
+    #[test]
+    fn nothing_to_increase_is_plain() {
+        let question = Question {
+            underarm: 8,
+            ..Question::about([80, 16], [96, 24], 60)
+        };
+        assert_eq!(headline(&answer(&question).unwrap()), "Work 60 rounds plain.");
+    }
+}

@@ -1,0 +1,169 @@
+//! What is said of rows.
+
+use super::*;
+use loopwright::rows::{Tape, answer};
+use loopwright::units::{Gauge, LengthUnit, print};
+
+fn long(length: Length) -> String {
+    print::with_unit(length, LengthUnit::Cm, print::Step::Tenth)
+}
+
+fn ten(count: u32) -> Gauge {
+    Gauge::of(count, Gauge::TEN_CM)
+}
+
+fn tape(rows: u32, mm: i64) -> Option<Tape> {
+    let length = Length::from_mm(mm);
+    Some(Tape { rows, length })
+}
+
+/// Every sentence about a question.
+fn all(question: &Question) -> Vec<String> {
+    let answer = answer(question).unwrap();
+    let (before, after) = outcome(question, &answer, &long);
+    let mut said = vec![before, after, headline(question, &answer, &long)];
+    said.push(widths(question, &answer, &long));
+    said.extend(neighbours(question, &answer, &long).1);
+    said.extend(answer.course.iter().flat_map(|found| course(question, found, &long)));
+    said.extend(notes(question, &answer));
+    said.extend([drawing(question, &answer, &long), key(question).into()]);
+    said.extend(steps(question, &answer, &long));
+    said
+}
+
+#[test]
+fn no_sentence_shows_its_seams() {
+    let asks = [
+        Ask::Length(Length::from_mm(5)),
+        Ask::Length(Length::from_mm(601)),
+        Ask::Rows(1),
+        Ask::Ridges(21),
+        Ask::Repeats(9),
+    ];
+    for ask in asks {
+        for (repeat, set_up, end_after) in [(1, 0, 0), (12, 0, 0), (12, 3, 7), (6, 3, 0)] {
+            for tape in [None, tape(60, 200), tape(1, 500), tape(900, 2_000)] {
+                for garter in [false, true] {
+                    let question = Question {
+                        repeat,
+                        set_up,
+                        end_after,
+                        tape,
+                        garter,
+                        round: end_after == 0,
+                        edges: set_up % 2,
+                        ..Question::about(ask, ten(28))
+                    };
+                    for sentence in all(&question) {
+                        for seam in ["#", "@", "{", "|", "NaN", "Some"] {
+                            assert!(!sentence.contains(seam), "{sentence}");
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn ridges_and_repeats_are_named() {
+    let question = Question {
+        garter: true,
+        ..Question::about(Ask::Length(Length::from_mm(400)), ten(28))
+    };
+    let found = answer(&question).unwrap();
+    assert_eq!(headline(&question, &found, &long), "Work 112 rows");
+    let said = |question: &Question| outcome(question, &answer(question).unwrap(), &long);
+    assert_eq!(
+        said(&question),
+        ("56 ridges. Washed, that is".into(), "40 cm long".into())
+    );
+    let chart = Question {
+        garter: false,
+        repeat: 12,
+        set_up: 2,
+        end_after: 7,
+        ..question
+    };
+    let made = "9 repeats of 12, and 7 of the next, after 2 for the set-up. Washed, that is";
+    assert_eq!(said(&chart), (made.into(), "41.8 cm long".into()));
+}
+
+#[test]
+fn the_course_says_how_many_are_to_go() {
+    let question = Question {
+        unwashed: Some(ten(30)),
+        tape: tape(60, 210),
+        ..Question::about(Ask::Length(Length::from_mm(500)), ten(28))
+    };
+    let found = answer(&question).unwrap().course.unwrap();
+    assert_eq!(
+        course(&question, &found, &long),
+        [
+            "Ahead by 1 cm. Knitted on like this, 133 rows make the length: 73 to go.",
+            "By the swatch it should be 20 cm now. Washed, it will be 22.5 cm. Stop when the tape says 46.6 cm, without the edges."
+        ]
+    );
+    // Nobody can stop where she has been already.
+    let past = Question {
+        ask: Ask::Length(Length::from_mm(373)),
+        gauge: ten(28),
+        unwashed: Some(ten(28)),
+        tape: tape(112, 400),
+        ..question
+    };
+    let found = answer(&past).unwrap().course.unwrap();
+    assert_eq!(
+        course(&past, &found, &long),
+        [
+            "On course, as near as a tape tells: take back the last 8.",
+            "By the swatch it should be 40 cm now. Washed, it will be 40 cm."
+        ]
+    );
+    // Without a gauge before washing she is told what the comparison rests on.
+    let unsure = Question {
+        unwashed: None,
+        ..question
+    };
+    let found = answer(&unsure).unwrap().course.unwrap();
+    assert!(course(&unsure, &found, &long)[1].contains("before washing"));
+}
+
+/// A purl round of garter is no place for a change: said in the round, and not where it is turned.
+#[test]
+fn garter_in_the_round_is_shaped_on_its_knit_round() {
+    let garter = |round| {
+        let ask = Ask::Length(Length::from_mm(100));
+        let question = Question {
+            garter: true,
+            round,
+            ..Question::about(ask, ten(42))
+        };
+        let notes = notes(&question, &answer(&question).unwrap());
+        notes.iter().any(|note| note.contains("on a knit round"))
+    };
+    assert_eq!([true, false].map(garter), [true, false]);
+}
+
+#[test]
+fn the_set_up_alone_is_named() {
+    let question = Question {
+        set_up: 10,
+        repeat: 40,
+        ..Question::about(Ask::Length(Length::from_mm(10)), ten(28))
+    };
+    let (before, _) = outcome(&question, &answer(&question).unwrap(), &long);
+    assert_eq!(before, "The set-up only. Washed, that is");
+}
+
+/// The obvious bound sends her to 1, which is no answer to "end after row 5".
+#[test]
+fn an_end_without_a_chart_asks_for_its_repeat() {
+    let question = Question {
+        end_after: 5,
+        ..Question::about(Ask::Rows(112), ten(28))
+    };
+    let wrong = answer(&question).unwrap_err();
+    let told: Vec<_> = wrong.iter().map(problem).collect();
+    assert_eq!(told, ["Type the rows of one repeat to end in it."]);
+}

@@ -1,0 +1,67 @@
+//! The sentences of the swatch: what is done, and in which order.
+
+use super::*;
+use loopwright::cast_on::Multiple;
+use loopwright::swatch::answer;
+use loopwright::units::{Gauge, LengthUnit, print};
+
+fn long(length: Length) -> String {
+    print::with_unit(length, LengthUnit::Cm, print::Step::Tenth)
+}
+
+#[test]
+fn a_swatch_is_washed_and_dry_before_it_is_measured_and_one_for_a_round_is_cut() {
+    for round in [false, true] {
+        let order = order(round, Gauge::TEN_CM);
+        let at = |words: &str| order.iter().position(|step| step.contains(words));
+        // Measured as it comes off the needle, it would tell the gauge of nothing that is ever worn.
+        let done = ["Bind off", "Wash", "Lay it out", "Lay the tape over"].map(|words| at(words).unwrap());
+        assert!(done.is_sorted());
+        assert_eq!(at("loosely across the back").is_some(), round);
+        assert_eq!(at("Cut").is_some_and(|cut| cut < done[1]), round);
+        assert!(at("wood and metal").is_some());
+    }
+}
+
+#[test]
+fn rows_height_and_repeats_are_said() {
+    let question = Question {
+        rows: Some(Gauge::of(28, Gauge::TEN_CM)),
+        multiple: Multiple { of: 8, plus: 3 },
+        row_repeat: 8,
+        ..Question::about(Gauge::of(21, Gauge::TEN_CM))
+    };
+    let plan = answer(&question).unwrap();
+    assert_eq!(headline(&plan), "Cast on 43");
+    assert_eq!(
+        height(&question, &plan, &long),
+        "These are 5 repeats of 8, plus 3. Work 48 rows, 17.1 cm high; it should be 20.5 cm wide."
+    );
+    let steps = steps(&question, &plan, &long);
+    let rows = "Half as much again as 10 cm in height: 42 rows; in whole repeats 6 × 8 = 48, 17.1 cm.";
+    assert_eq!(steps[2].replace('\u{a0}', " "), rows);
+    let plain = Question::about(question.gauge);
+    let plan = answer(&plain).unwrap();
+    assert_eq!(
+        height(&plain, &plan, &long),
+        "Work until it is 15 cm high; it should be 20.5 cm wide."
+    );
+}
+
+/// The obvious count is of the whole swatch, whose edge stitches are drawn in.
+#[test]
+fn the_middle_is_what_is_measured() {
+    let plan = answer(&Question::about(Gauge::of(21, Gauge::TEN_CM))).unwrap();
+    let (before, after) = outcome(&plan);
+    assert_eq!(
+        before + " " + &after,
+        "Over 10\u{a0}cm in the middle you hope for 21 stitches"
+    );
+}
+
+#[test]
+fn only_a_piece_in_the_round_is_warned_of_a_flat_swatch() {
+    let flat = Question::about(Gauge::of(21, Gauge::TEN_CM));
+    assert_eq!(notes(&flat).len(), 0);
+    assert_eq!(notes(&Question { round: true, ..flat }).len(), 1);
+}
