@@ -12,6 +12,10 @@
 //! - `read/..` and `work/..` are the reader and the simulated needle, on which every text is tried in the tests;
 //!   `work` grows with the stitches, since it works them one by one.
 //! - `shaping/..` and `flare/..` are schedules: time may grow with the shaping rows, not with the rows.
+//! - `gauge/..` and `swatch/..` are a swatch measured and one planned.
+//! - `needles/..` is one size in every system; `cords/..` grows with the rounds times the cords.
+//! - `shaping/..`, `flare/..`, `yoke/..` and `raglan/..` are schedules: time may grow with the shaping rows, not with
+//!   the rows.
 //! - `typed/..` is what one keystroke costs before any arithmetic.
 
 use criterion::Criterion;
@@ -33,6 +37,8 @@ fn main() {
     edges(&mut criterion);
     rows(&mut criterion);
     shaped(&mut criterion);
+    swatched(&mut criterion);
+    on_the_needle(&mut criterion);
     typed(&mut criterion);
     criterion.final_summary();
 }
@@ -131,7 +137,35 @@ fn shaped(criterion: &mut Criterion) {
             });
         }
     }
+    let most = loopwright::stairs::Ask::Steps(500);
+    let steps = loopwright::stairs::Question::about(100_000, most);
+    criterion.bench_function("stairs/500 steps", |bencher| {
+        bencher.iter(|| loopwright::stairs::answer(black_box(&steps)));
+    });
+    let yoke = loopwright::yoke::Question::about(1_000, 100_000, 10_000);
+    criterion.bench_function("yoke/in too few rounds", |bencher| {
+        bencher.iter(|| loopwright::yoke::answer(black_box(&yoke)));
+    });
+    let raglan = loopwright::raglan::Question::about([1_000, 1_000], [30_000, 9_000], 10_000);
+    criterion.bench_function("raglan/7250 rounds", |bencher| {
+        bencher.iter(|| loopwright::raglan::answer(black_box(&raglan)));
+    });
     let gauge = |count| loopwright::units::Gauge::of(count, loopwright::units::Gauge::TEN_CM);
+    let question = loopwright::rows::Question {
+        garter: true,
+        repeat: 997,
+        ..loopwright::rows::Question::about(loopwright::rows::Ask::Length(Length::from_mm(20_000)), gauge(90))
+    };
+    criterion.bench_function("rows/20 m of garter", |bencher| {
+        bencher.iter(|| loopwright::rows::answer(black_box(&question)));
+    });
+    let question = loopwright::regauge::Question {
+        wanted: Some(Length::from_mm(910)),
+        ..loopwright::regauge::Question::about(gauge(20), gauge(22), (80..180).collect())
+    };
+    criterion.bench_function("regauge/100 counts", |bencher| {
+        bencher.iter(|| loopwright::regauge::answer(black_box(&question)));
+    });
     for (name, hem) in [
         ("flat", flare::Hem::Flat),
         ("too fast", flare::Hem::Girth(Length::from_mm(90_000))),
@@ -144,6 +178,44 @@ fn shaped(criterion: &mut Criterion) {
             bencher.iter(|| flare::answer(black_box(&question)));
         });
     }
+}
+
+/// A dozen spots of a swatch beside a pattern, and the plan of one: both go by the counts that are typed, never by stitches.
+fn swatched(criterion: &mut Criterion) {
+    use loopwright::units::Gauge;
+    use loopwright::{gauge, swatch};
+    let counted = Gauge::of(21, Gauge::TEN_CM);
+    let question = gauge::Question {
+        stitches: vec![counted; 12],
+        rows: vec![counted; 12],
+        pattern: Some(Gauge::of(19, Gauge::FOUR_INCHES)),
+        ..gauge::Question::about(counted)
+    };
+    criterion.bench_function("gauge/12 spots", |bencher| {
+        bencher.iter(|| gauge::answer(black_box(&question)))
+    });
+    let plan = swatch::Question::about(counted);
+    criterion.bench_function("swatch/plain", |bencher| {
+        bencher.iter(|| swatch::answer(black_box(&plan)));
+    });
+}
+
+/// A size that is between all numbers, and the longest piece there can be with as many cords.
+fn on_the_needle(criterion: &mut Criterion) {
+    use loopwright::{cords, needles};
+    let size = needles::Size::Metric(Length::from_nm(2_600_000));
+    criterion.bench_function("needles/between", |bencher| {
+        bencher.iter(|| needles::answer(black_box(&needles::Question { size })));
+    });
+    let (from, to, rounds) = (1, 100_000, 10_000);
+    let question = cords::Question {
+        cords: (15..55).map(|cm| Length::from_mm(10 * cm)).collect(),
+        unwashed: Some(loopwright::units::Gauge::of(400, Length::from_mm(100))),
+        ..cords::Question::about(cords::Around::Even { from, to, rounds })
+    };
+    criterion.bench_function("cords/10000 rounds on 40", |bencher| {
+        bencher.iter(|| cords::answer(black_box(&question)));
+    });
 }
 
 /// What she types, as a length.

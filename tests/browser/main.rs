@@ -8,23 +8,34 @@
 mod broken;
 mod browser;
 mod cast_on;
+mod cords;
 mod edition;
 mod fields;
+mod flare;
 mod folder;
 mod gallery;
+mod gauge;
 mod guest;
 mod job;
 mod keep;
 mod keyboard;
 mod link;
+mod needles;
 mod paper;
+mod raglan;
+mod regauge;
+mod rows;
 mod server;
+mod shaping;
 mod sizing;
 mod stage;
+mod stairs;
+mod swatch;
 mod tail;
 mod units;
 mod update;
 mod yarn;
+mod yoke;
 
 /// Each scenario as a test in the module of its browser.
 macro_rules! played {
@@ -51,17 +62,42 @@ scenarios! {
         job::she_gains_stitches,
         job::she_ends_on_a_multiple,
         job::a_hundred_thousand_stitches_are_no_trouble,
+        gauge::she_counts_several_spots_and_goes_up_a_needle,
+        gauge::she_swatches_in_inches_and_four_inches_stay_four,
+        gauge::she_knits_what_is_right_after_washing,
+        swatch::she_casts_on_a_swatch_with_room_round_its_middle,
+        swatch::she_plans_a_swatch_in_inches,
         sizing::she_finds_her_size_among_finished_measures,
         sizing::a_list_of_bodies_is_met_with_the_body,
         sizing::two_rows_and_two_lists_are_read_as_they_stand,
         sizing::she_finds_her_size_in_inches,
         sizing::her_own_gauge_picks_another_size,
+        regauge::she_brings_a_pattern_to_her_gauge,
+        regauge::she_converts_between_inches_and_centimetres,
+        regauge::she_shapes_at_her_gauge,
         cast_on::she_casts_on_the_width_she_wants,
         cast_on::she_casts_on_in_inches,
         cast_on::she_counts_by_taps_while_casting_on,
+        needles::she_finds_her_needle_and_takes_it_along,
+        needles::a_number_may_be_two_needles_or_none,
+        cords::she_changes_cords_as_her_yoke_grows,
+        cords::she_shrinks_a_crown_in_inches,
+        cords::a_washed_gauge_is_taken_with_a_caution,
         tail::she_takes_her_count_along_to_the_tail,
         tail::she_leaves_a_tail_in_yards,
         tail::she_asks_whether_the_tail_will_do,
+        shaping::she_loses_stitches_over_many_rows,
+        shaping::she_widens_a_sleeve,
+        shaping::she_is_told_what_the_rows_can_take,
+        stairs::she_binds_off_a_shoulder,
+        stairs::she_rounds_a_neck_and_turns,
+        flare::she_flares_a_cape_with_the_gauge_she_keeps,
+        flare::she_flares_in_inches,
+        yoke::she_shapes_a_yoke_in_four_rounds,
+        raglan::she_shapes_a_raglan_to_two_targets,
+        rows::she_works_as_many_rows_as_her_length_takes,
+        rows::she_counts_ridges_in_inches,
+        rows::she_holds_a_tape_to_her_knitting,
         keep::a_reload_keeps_what_she_typed,
         keep::a_killed_browser_keeps_what_it_said_it_keeps,
         keep::without_a_network_the_page_opens_and_computes,

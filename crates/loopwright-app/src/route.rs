@@ -133,7 +133,8 @@ fn unit_name(field: &str) -> String {
     [field, UNIT].concat()
 }
 
-fn parse_query(query: &str) -> Pairs {
+/// The fields of an address, behind its question mark.
+pub fn parse_query(query: &str) -> Pairs {
     query
         .split('&')
         .filter(|pair| !pair.is_empty())
