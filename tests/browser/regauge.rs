@@ -21,7 +21,8 @@ pub async fn she_brings_a_pattern_to_her_gauge(stage: &mut Stage) -> Result<()> 
     reads(browser, "200 (216, 232)", "180 (196, 212)").await?;
     browser.type_into("#regauge-wanted", "91").await?;
     // The size that is 90 cm in the pattern comes out at 81.8.
-    reads(browser, "Follow the size of 196 stitches", "89.1 cm").await?;
+    let measures = "89.1 cm, 1.9 cm less than you want";
+    reads(browser, "Follow the size of 196 stitches", measures).await?;
     let followed = browser.text("table .pick").await?;
     ensure!(
         followed.contains("196") && followed.contains("follow this"),
@@ -51,7 +52,8 @@ pub async fn she_converts_between_inches_and_centimetres(stage: &mut Stage) -> R
     browser.press(".question > details:first-of-type summary").await?;
     browser.choose("#regauge-wanted-unit", "in").await?;
     browser.type_into("#regauge-wanted", "40").await?;
-    reads(browser, "Follow the size of 200 stitches", "39 3/8 in").await
+    let measures = "39 3/8 in, 5/8 in less than you want";
+    reads(browser, "Follow the size of 200 stitches", measures).await
 }
 
 /// Rows and shaping: the ends and the rows are converted, and the shaping is shared out anew.

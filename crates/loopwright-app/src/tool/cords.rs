@@ -16,6 +16,7 @@ use crate::words::tell::Long;
 use loopwright::bounds::Bounds;
 use loopwright::cords::{Answer, Around, By, GIRTH, Question, ROUNDS, Run, STITCHES, TIP, answer, read_list};
 use loopwright::problem::Kind;
+use loopwright::units::LengthUnit;
 use yew::prelude::*;
 
 /// The fields under "more".
@@ -56,7 +57,7 @@ pub fn view(desk: &Desk) -> Html {
     let mut reading = Reading::of(&sheet);
     let question = question(&mut reading, &sheet);
     let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(desk, &question, &answer));
+    let answers = answers.map(|answer| shown(&sheet, &question, &answer));
     let page = Page {
         folded: &FOLDED,
         waiting: words::WAITING,
@@ -127,8 +128,11 @@ fn form(sheet: &Sheet, say: Say) -> Html {
 }
 
 /// The cords, the changes, the drawing and the sum.
-fn shown(desk: &Desk, question: &Question, answer: &Answer) -> Html {
-    let inches = TAPE.in_inches(desk);
+fn shown(sheet: &Sheet, question: &Question, answer: &Answer) -> Html {
+    let desk = &sheet.desk;
+    // A cord is called as it was typed.
+    let typed = !question.cords.is_empty() && list_unit(sheet, "cords") == LengthUnit::Inch;
+    let inches = typed || TAPE.in_inches(desk);
     let long: Long = &|length| TAPE.print(desk, length);
     let cord: Long = &|length| words::cord(length, inches, long);
     let headline = words::headline(answer, cord);

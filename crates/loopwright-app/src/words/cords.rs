@@ -68,7 +68,11 @@ pub fn headline(answer: &Answer, cord: Long) -> String {
         match stretch.by {
             By::Cord(length) => said += &cord(length),
             By::Gap(Gap { small: true, .. }) => said += "double-pointed needles or magic loop",
-            By::Gap(_) => said += "another way",
+            By::Gap(Gap {
+                cord: Some((shortest, _)),
+                ..
+            }) => said += &say_with("a cord of @ or more", &[], &[&cord(shortest)]),
+            By::Gap(_) => said += "two circular needles",
         }
     }
     said

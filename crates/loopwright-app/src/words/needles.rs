@@ -1,6 +1,7 @@
 //! The words of needle sizes. Millimetres are printed as the needle has them, never rounded.
 
 use super::Title;
+use super::intl::{either, say_with};
 use super::tell::{Value, tell};
 use crate::part::ChoiceRow;
 use core::cmp::Ordering;
@@ -128,6 +129,11 @@ pub fn problem(problem: &Problem) -> String {
         Kind::Unreadable(Unreadable::NotANumber | Unreadable::UnknownUnit | Unreadable::WrongKind { .. }) => {
             "Type the size as it stands on the needle, as in 7, 10 1/2 or 000.".into()
         }
+        Kind::NoExact { .. } => say_with(
+            "No needle has that number. Type the nearest, @.",
+            &[],
+            &[&either(&problem.kind.nearest())],
+        ),
         _ => super::problem::sentence(&problem.kind),
     }
 }

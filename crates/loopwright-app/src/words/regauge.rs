@@ -9,7 +9,7 @@ use crate::part::ChoiceRow;
 use loopwright::cast_on::Knitting;
 use loopwright::problem::{Kind, Problem};
 use loopwright::regauge::{Answer, Converted, Question, Shaped};
-use loopwright::units::Gauge;
+use loopwright::units::{Gauge, Length};
 
 /// What it is called.
 pub const TITLE: Title = Title {
@@ -122,7 +122,7 @@ pub fn lead(question: &Question, answer: &Answer, long: Long) -> (&'static str, 
             "For the width you want",
             say("Follow the size of # stitches", &[size.pattern]),
             "At your gauge it measures",
-            long(size.unchanged),
+            measures(answer, size, long),
         ),
         (None, Some(shaped)) if found.is_empty() => (
             "Shaping at your gauge",
@@ -138,6 +138,19 @@ pub fn lead(question: &Question, answer: &Answer, long: Long) -> (&'static str, 
         ),
     };
     (title, line, (before.into(), after))
+}
+
+/// What the size to follow measures, and by how much that misses the width.
+fn measures(answer: &Answer, size: &Converted, long: Long) -> String {
+    let off = answer.follow.map_or(Length::ZERO, |follow| follow.off);
+    let under = Length::ZERO.saturating_sub(off);
+    let (pattern, off) = if under > Length::ZERO {
+        ("@, @ less than you want", under)
+    } else {
+        ("@, @ more than you want", off)
+    };
+    let pattern = if long(off) == long(Length::ZERO) { "@" } else { pattern };
+    tell(pattern, &[Value::Length(size.unchanged), Value::Length(off)], long)
 }
 
 /// What it may be if the swatch was misread; of a size that is followed also whether another is as near.

@@ -257,7 +257,9 @@ impl Piece {
         }
         let mut small = true;
         for cord in &self.cords {
-            small &= cord.stiff || largest < cord.stitches.0;
+            // One whose tips are too long says only what would be too much for it.
+            let limit = if cord.stiff { cord.stitches.1 } else { cord.stitches.0 };
+            small &= largest < limit;
         }
         Gap {
             least,

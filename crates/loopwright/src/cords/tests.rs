@@ -431,3 +431,26 @@ proptest! {
         prop_assert_eq!(read_list(&texts.join(between), LengthUnit::Cm), Ok(lengths));
     }
 }
+
+/// The obvious answer, since no cord at hand is left, would be double-pointed needles.
+#[test]
+fn a_wide_piece_is_not_small_because_the_short_cord_is_stiff() {
+    let gap = |stitches: u32| {
+        let around = Around::Even {
+            from: stitches,
+            to: stitches,
+            rounds: 1,
+        };
+        let question = Question {
+            tip: Some(Length::from_mm(130)),
+            ..round(around, &[40])
+        };
+        match answer(&question).unwrap().plan[0].by {
+            By::Gap(gap) => gap,
+            By::Cord(cord) => panic!("{cord:?} serves"),
+        }
+    };
+    // 200 cm and 42 cm at 20 stitches in 10 cm.
+    assert!(!gap(400).small && gap(400).cord.is_some());
+    assert!(gap(84).small);
+}
