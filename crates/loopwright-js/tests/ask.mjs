@@ -2,15 +2,8 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import {
-  castOn, gauge as gaugeOf, initSync, printLength, printMass, readCount, readGauge, readLength, readMass, sizing, spacing,
-  swatch, tail, yarn,
-  castOn, cords, initSync, needles, printLength, printMass, readCount, readGauge, readLength, readMass, sizing, spacing, tail, yarn,
-  castOn, initSync, printLength, printMass, readCount, readGauge, readLength, readMass, shaping, sizing, spacing, stairs,
-  tail, yarn,
-  castOn, flare, initSync, printLength, printMass, raglan, readCount, readGauge, readLength, readMass, sizing, spacing,
-  tail, yarn, yoke,
-  castOn, initSync, printLength, printMass, readCount, readGauge, readLength, readMass, regauge, rows, sizing, spacing,
-  tail, yarn,
+  castOn, cords, flare, gauge as gaugeOf, initSync, needles, printLength, printMass, raglan, readCount, readGauge,
+  readLength, readMass, regauge, rows, shaping, sizing, spacing, stairs, swatch, tail, yarn, yoke,
 } from "loopwright";
 
 initSync({ module: readFileSync(new URL(import.meta.resolve("loopwright/wasm"))) });
@@ -107,12 +100,12 @@ assert.deepEqual([seven.length, seven[0].across, seven[0].hole], [1, 4_500_000, 
 assert.deepEqual(needles({ size: { Us: 48 } }).problems, [
   { field: "size", kind: { NoExact: { below: 11, above: 13 } } },
 ]);
-const yoke = { around: { Even: { from: 90, to: 230, rounds: 60 } } };
-const unwashed = readGauge("20", centimetres(10)).value;
-const plan = cords({ ...yoke, unwashed }).answer;
-assert.deepEqual(plan.picks, [centimetres(40), centimetres(60)]);
-assert.deepEqual(plan.plan[1], { by: { Cord: centimetres(60) }, earliest: 14, latest: 31, last: 60 });
-assert.deepEqual(cords(yoke).problems, [{ field: "gauge", kind: "Missing" }]);
+const growing = { around: { Even: { from: 90, to: 230, rounds: 60 } } };
+const along = cords({ ...growing, unwashed: readGauge("20", centimetres(10)).value }).answer;
+assert.deepEqual(along.picks, [centimetres(40), centimetres(60)]);
+assert.deepEqual(along.plan[1], { by: { Cord: centimetres(60) }, earliest: 14, latest: 31, last: 60 });
+assert.deepEqual(cords(growing).problems, [{ field: "gauge", kind: "Missing" }]);
+
 // 18 stitches in 66 rows: one pair at once, eight more behind 7 plain rows each; and a shoulder in steps.
 const slope = shaping({ ask: { Lose: 18 }, rows: 66 }).answer;
 assert.deepEqual(slope.schedule.blocks, [{ plain: 0, change: 2, times: 1 }, { plain: 7, change: 2, times: 8 }]);
@@ -120,6 +113,7 @@ assert.deepEqual([slope.used, slope.schedule.left, slope.pair.first], [65, 1, "S
 assert.deepEqual(shaping({ ask: { Lose: 80 }, rows: 66 }).problems[0], { field: "rows", kind: { TooFew: { least: 80 } } });
 const shoulder = stairs({ stitches: 27, ask: { Steps: 4 } }).answer;
 assert.deepEqual(shoulder.stairs.map(({ row, stitches }) => [row, stitches]), [[1, 7], [3, 7], [5, 7], [7, 6]]);
+
 // A flat circle of 21 by 28 gains 4.712 stitches a round; a yoke and a raglan are other sums.
 const row_gauge = readGauge("28", centimetres(10)).value;
 const cape = { neck: 96, depth: centimetres(30), gauge, row_gauge };
@@ -133,6 +127,7 @@ const { schedule } = yoke({ from: 320, to: 96, rounds: 60, multiple: 8 }).answer
 assert.deepEqual(schedule.blocks.map((block) => [block.plain, block.change, block.times]), [[13, 56, 1], [14, 56, 3]]);
 const seams = raglan({ body: 56, sleeve: 16, body_to: 200, sleeve_to: 68, underarm: 8, rounds: 64 }).answer;
 assert.deepEqual([seams.full, seams.body_only, seams.needle, seams.aside], [22, 10, 304, 60]);
+
 // 40 cm at 28 rows in 10 cm are 112, nearest to which nine repeats of 12 end; 60 rows of 20 cm are on course at 30.
 const washed = readGauge("28", centimetres(10)).value;
 const unwashed = readGauge("30", centimetres(10)).value;
@@ -144,9 +139,9 @@ assert.deepEqual(rows({ ask: { Rows: 0 }, gauge: washed }).problems, [{ field: "
 
 // 180 stitches at 20 in 10 cm are 198 at 22, and 196 as they are come nearest to 91 cm.
 const [theirs, ours] = ["20", "22"].map((count) => readGauge(count, centimetres(10)).value);
-const own = regauge({ pattern: theirs, own: ours, counts: [180, 196], wanted: centimetres(91) }).answer;
-assert.deepEqual(own.stitches.map((found) => found.count), [198, 216]);
-assert.equal(own.follow.size, 1);
+const converted = regauge({ pattern: theirs, own: ours, counts: [180, 196], wanted: centimetres(91) }).answer;
+assert.deepEqual(converted.stitches.map((found) => found.count), [198, 216]);
+assert.equal(converted.follow.size, 1);
 assert.deepEqual(regauge({ pattern: theirs, own: ours }).problems, [{ field: "counts", kind: "Missing" }]);
 
 // Quantities are exact, in and out.
