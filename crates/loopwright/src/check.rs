@@ -11,7 +11,6 @@ pub(crate) struct Check {
     pub(crate) problems: Vec<Problem>,
 }
 
-#[allow(dead_code)]
 impl Check {
     /// A count must lie within bounds.
     #[inline(never)]

@@ -29,15 +29,15 @@ pub fn advice(problems: &[Problem], field: &str, sentence: &dyn Fn(&Problem) -> 
     })
 }
 
-/// Where the answer will be; or, when something that was typed is wrong, where to look.
+/// Where the answer will be; or, when something that was typed is wrong, where to look: first at what can be seen.
 pub fn waiting(problems: &[Problem], folded: &[&str], words: &'static str) -> Html {
     let mut said = words;
     for problem in problems {
         match problem.kind {
             Kind::Unreadable(Unreadable::Empty) => {}
-            _ if folded.contains(&problem.field) => return says("p", "quiet", page::UNDER_MORE),
+            _ if folded.contains(&problem.field) => said = page::UNDER_MORE,
             Kind::Missing => {}
-            _ => said = page::MEND,
+            _ => return says("p", "quiet", page::MEND),
         }
     }
     says("p", "quiet", said)

@@ -66,7 +66,7 @@ fn drawn(
         },
     ];
     if let Some(key) = key {
-        let units = UNITS.map(|(name, unit)| (name, words::span(words::length(unit))));
+        let units = UNITS.map(|(name, unit)| (name, words::list_unit(unit)));
         content.push(belonging(sheet, field, words::UNIT, units.into(), key, value));
     }
     content.push(advised(sheet, field, advice));

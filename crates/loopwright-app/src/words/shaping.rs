@@ -232,7 +232,7 @@ pub fn drawing(question: &Question, answer: &Answer) -> String {
 }
 
 /// Below the drawing.
-pub const KEY: &str = "▼ fewer, △ more. Not to scale.";
+pub const KEY: &str = "▼ fewer, △ more. The edges to scale, their stitches square.";
 
 /// Where the rule comes from.
 pub const SOURCE: &str = "Arithmetic. The first change at once, the last row plain, right-side rows, and which way a pair leans: common practice, no source.";

@@ -32,7 +32,7 @@ pub const LABEL_NEXT: &str = "The next row is";
 /// Where the answer will be.
 pub const WAITING: &str = "The steps appear here.";
 /// Below the drawing.
-pub const KEY: &str = "The right side faces you. Not to scale.";
+pub const KEY: &str = "The right side faces you. Stitches are drawn square.";
 
 /// How stitches go, by the key it is stored under.
 pub const WAYS: [(&str, &str); 2] = [("bind", "bind off"), ("short", "leave in short rows")];

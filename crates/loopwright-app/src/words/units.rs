@@ -34,6 +34,11 @@ pub fn span(key: &str) -> String {
     ["over ", key].concat()
 }
 
+/// The unit of the numbers of a list.
+pub fn list_unit(unit: LengthUnit) -> String {
+    ["in ", length(unit)].concat()
+}
+
 /// A label that names the unit, so that it is heard as well as seen.
 pub fn labelled(label: &str, unit: &str) -> String {
     [label, ", in ", unit].concat()
