@@ -4,6 +4,8 @@ mod app;
 mod backup;
 mod desk;
 mod drawing;
+mod form;
+mod kept;
 mod offline;
 mod page;
 mod part;

@@ -1,7 +1,7 @@
 //! The figures of a question, held against their bounds one after the other.
 
 use crate::bounds::Bounds;
-use crate::problem::{Kind, Problem};
+use crate::problem::{FieldPath, Kind, Problem};
 use crate::units::{Gauge, Length};
 
 /// What is wrong so far.
@@ -13,20 +13,18 @@ pub(crate) struct Check {
 
 impl Check {
     /// A count must lie within bounds.
-    #[inline(never)]
-    pub(crate) fn count(&mut self, field: &'static str, value: u32, bounds: Bounds<u32>) {
+    pub(crate) fn count(&mut self, field: impl Into<FieldPath>, value: u32, bounds: Bounds<u32>) {
         self.problems.extend(Problem::of_count(field, value, bounds));
     }
 
     /// A length must lie within bounds.
-    #[inline(never)]
-    pub(crate) fn length(&mut self, field: &'static str, value: Length, bounds: Bounds<Length>) {
+    pub(crate) fn length(&mut self, field: impl Into<FieldPath>, value: Length, bounds: Bounds<Length>) {
         self.problems.extend(Problem::of_length(field, value, bounds));
     }
 
     /// A gauge must have been counted over [`Gauge::SPANS`], and to [`Gauge::COUNTS`].
-    #[inline(never)]
-    pub(crate) fn gauge(&mut self, field: &'static str, gauge: Gauge) {
+    pub(crate) fn gauge(&mut self, field: impl Into<FieldPath>, gauge: Gauge) {
+        let field = field.into();
         self.length(field, gauge.span(), Gauge::SPANS);
         // A part of a stitch too few or too many is outside as well.
         let least = f64::from(Gauge::COUNTS.least);
@@ -39,16 +37,15 @@ impl Check {
     }
 
     /// The same for a gauge that need not be known.
-    pub(crate) fn gauge_if_any(&mut self, field: &'static str, gauge: Option<Gauge>) {
+    pub(crate) fn gauge_if_any(&mut self, field: impl Into<FieldPath>, gauge: Option<Gauge>) {
         if let Some(gauge) = gauge {
             self.gauge(field, gauge);
         }
     }
 
     /// A list must have so many counts, each within bounds; the first that is wrong is told.
-    #[inline(never)]
-    pub(crate) fn counts(&mut self, field: &'static str, counts: &[u32], each: Bounds<u32>, many: Bounds<u32>) {
-        let before = self.problems.len();
+    pub(crate) fn counts(&mut self, field: impl Into<FieldPath>, counts: &[u32], each: Bounds<u32>, many: Bounds<u32>) {
+        let (field, before) = (field.into(), self.problems.len());
         self.count(field, u32::try_from(counts.len()).unwrap_or(u32::MAX), many);
         for count in counts {
             if self.problems.len() == before {
@@ -58,15 +55,13 @@ impl Check {
     }
 
     /// Something else is wrong with a figure.
-    #[inline(never)]
-    pub(crate) fn wrong(&mut self, field: &'static str, kind: Kind) {
-        self.problems.push(Problem { field, kind });
+    pub(crate) fn wrong(&mut self, field: impl Into<FieldPath>, kind: Kind) {
+        self.problems.push(Problem::new(field, kind));
     }
 
     /// A figure that has to be known is not.
-    pub(crate) fn missing(&mut self, field: &'static str) {
-        let kind = Kind::Missing;
-        self.problems.push(Problem { field, kind });
+    pub(crate) fn missing(&mut self, field: impl Into<FieldPath>) {
+        self.wrong(field, Kind::Missing);
     }
 
     /// Everything that is wrong, if anything.

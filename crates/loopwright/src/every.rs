@@ -1,8 +1,7 @@
 //! Counts that will do: from the least on, one every so many. A multiple of 8 plus 3, whole ridges, the same row of a
 //! chart.
 
-/// A quotient, exact; what is below the line is above nothing.
-pub(crate) type Exact = (i128, i128);
+use crate::units::rate::Quotient;
 
 /// From the least on, one every `step`; neither is nothing.
 #[derive(Clone, Copy, Debug)]
@@ -33,8 +32,7 @@ impl Every {
     }
 
     /// The nearest that will do, the smaller of two equally near; and whether the next larger is exactly as near.
-    #[inline(never)]
-    pub(crate) fn nearest(self, (over, under): Exact) -> (u32, bool) {
+    pub(crate) fn nearest(self, Quotient { over, under }: Quotient) -> (u32, bool) {
         let one = 2 * under * i128::from(self.step);
         let past = 2 * (over - i128::from(self.least) * under);
         let steps = (past + one / 2 - 1).div_euclid(one).max(0);

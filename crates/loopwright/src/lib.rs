@@ -61,12 +61,13 @@ mod tools;
 
 pub mod bounds;
 mod check;
+pub mod choice;
 mod every;
 pub mod fabric;
 pub mod problem;
-mod rate;
 pub mod row;
 pub mod tables;
+pub mod terms;
 pub mod units;
 
 /// One module for each tool of the list.

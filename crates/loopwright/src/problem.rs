@@ -1,18 +1,99 @@
 //! What is wrong with a question, as data.
 //!
-//! A [`Problem`] names the field and says what would be right: a limit, the nearest counts that can be had. It
-//! holds no sentence, so that every language can make its own.
+//! A [`Problem`] names the [`FieldPath`] in the question and says what would be right: a limit, the nearest counts that can
+//! be had. It holds no sentence, so that every language can make its own.
 
 use crate::bounds::Bounds;
+use crate::choice::{FieldName, GroupName};
 use crate::units::parse::Unreadable;
 use crate::units::{Amount, Length};
+use std::fmt;
+
+/// Where in a question something is: a field, or a field of one member of a repeated group.
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+pub struct FieldPath {
+    key: &'static str,
+    member: Option<(GroupName, usize)>,
+}
+
+impl FieldPath {
+    /// A field of one member of a repeated group, counted from nought.
+    pub const fn in_group(group: GroupName, index: usize, key: &'static str) -> Self {
+        Self {
+            key,
+            member: Some((group, index)),
+        }
+    }
+
+    /// A field that belongs to no group.
+    pub const fn alone(key: &'static str) -> Self {
+        Self { key, member: None }
+    }
+
+    /// The key of the field, the same in every member of a group.
+    pub const fn key(self) -> &'static str {
+        self.key
+    }
+
+    /// The group that the field belongs to.
+    pub fn group(self) -> Option<GroupName> {
+        self.member.map(|(group, _)| group)
+    }
+
+    /// Which member of its group the field belongs to, counted from nought.
+    pub fn index(self) -> Option<usize> {
+        self.member.map(|(_, index)| index)
+    }
+
+    /// The name of the field among these, if it is one of them.
+    pub fn name<N: FieldName>(self) -> Option<N> {
+        N::from_key(self.key).filter(|_| N::GROUP == self.group())
+    }
+
+    /// What the field is stored and linked under: `stitches`, and of the third section `s3_stitches`.
+    pub fn stored(self) -> String {
+        match self.member {
+            None => self.key.to_owned(),
+            Some((group, index)) => format!("{}{}_{}", group.stored, index + 1, self.key),
+        }
+    }
+}
+
+impl<N: FieldName> From<N> for FieldPath {
+    fn from(name: N) -> Self {
+        Self::alone(name.key())
+    }
+}
+
+/// The path in the question: `stitches`, `sections[2].stitches`.
+impl fmt::Display for FieldPath {
+    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self.member {
+            None => formatter.write_str(self.key),
+            Some((group, index)) => write!(formatter, "{}[{index}].{}", group.name, self.key),
+        }
+    }
+}
+
+impl fmt::Debug for FieldPath {
+    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
+        fmt::Display::fmt(self, formatter)
+    }
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for FieldPath {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
 
 /// One thing that has to change before there is an answer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Problem {
-    /// The field of the question, by the name it has in the tool's `Question`.
-    pub field: &'static str,
+    /// Where in the question.
+    pub field: FieldPath,
     /// What is wrong, with the nearest thing that would be right.
     pub kind: Kind,
 }
@@ -66,25 +147,33 @@ pub enum Kind {
 }
 
 impl Problem {
+    /// What is wrong, and where.
+    pub fn new(field: impl Into<FieldPath>, kind: Kind) -> Self {
+        let field = field.into();
+        Self { field, kind }
+    }
+
     /// What is wrong with a count that must lie within bounds; nothing if it does.
-    pub fn of_count(field: &'static str, value: u32, bounds: Bounds<u32>) -> Option<Self> {
+    pub fn of_count(field: impl Into<FieldPath>, value: u32, bounds: Bounds<u32>) -> Option<Self> {
         let Bounds { least, most } = bounds;
         let kind = match value {
             _ if value < least => Kind::TooFew { least },
             _ if value > most => Kind::TooMany { most },
             _ => return None,
         };
+        let field = field.into();
         Some(Self { field, kind })
     }
 
     /// What is wrong with a length that must lie within bounds; nothing if it does.
-    pub fn of_length(field: &'static str, value: Length, bounds: Bounds<Length>) -> Option<Self> {
+    pub fn of_length(field: impl Into<FieldPath>, value: Length, bounds: Bounds<Length>) -> Option<Self> {
         let (least, most) = (Amount::Length(bounds.least), Amount::Length(bounds.most));
         let kind = match value {
             _ if value < bounds.least => Kind::TooSmall { least },
             _ if value > bounds.most => Kind::TooLarge { most },
             _ => return None,
         };
+        let field = field.into();
         Some(Self { field, kind })
     }
 }
@@ -106,5 +195,22 @@ impl Kind {
             | Self::Missing
             | Self::NeedsSwatch => Vec::new(),
         }
+    }
+}
+
+// Until every tool has names for its fields.
+impl crate::choice::Key for &'static str {
+    const ALL: &'static [Self] = &[];
+
+    fn key(self) -> &'static str {
+        self
+    }
+}
+
+impl FieldName for &'static str {}
+
+impl PartialEq<&str> for FieldPath {
+    fn eq(&self, other: &&str) -> bool {
+        self.key == *other
     }
 }

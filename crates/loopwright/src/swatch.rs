@@ -18,9 +18,9 @@
 //! assert_eq!((answer.rows.unwrap().count, answer.height), (42, Length::from_mm(150)));
 //! ```
 
-use crate::cast_on::{MULTIPLE, Multiple, PLUS};
 use crate::check::Check;
 use crate::problem::Problem;
+use crate::terms::{MULTIPLE, Multiple, PLUS};
 use crate::units::{Gauge, Length};
 
 /// The fewest stitches on each side that are not measured. Common practice, no source.
@@ -219,7 +219,11 @@ mod tests {
             row_repeat: 0,
             round: false,
         });
-        let mut fields: Vec<_> = problems.unwrap_err().iter().map(|problem| problem.field).collect();
+        let mut fields: Vec<_> = problems
+            .unwrap_err()
+            .iter()
+            .map(|problem| problem.field.key())
+            .collect();
         fields.dedup();
         assert_eq!(fields.join(" "), "gauge rows multiple plus row_repeat");
     }

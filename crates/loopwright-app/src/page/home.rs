@@ -3,7 +3,7 @@
 use crate::desk::Desk;
 use crate::part::plain::{el, element, link, path, says};
 use crate::route::{self, Route};
-use crate::tool::{Group, TOOLS, Tool};
+use crate::tool::{Entry, Group, TOOLS};
 use crate::words::home as words;
 use yew::prelude::*;
 
@@ -21,13 +21,13 @@ pub fn home(desk: &Desk) -> Html {
     el("div", "home", page)
 }
 
-fn tools_of(group: Group) -> impl Iterator<Item = &'static Tool> {
+fn tools_of(group: Group) -> impl Iterator<Item = &'static Entry> {
     TOOLS.iter().filter(move |tool| tool.group == group)
 }
 
 /// The tools of one group.
 fn menu(desk: &Desk, group: Group) -> Html {
-    let entry = |tool: &Tool| {
+    let entry = |tool: &Entry| {
         let href = route::print(&Route::Tool {
             id: tool.id.into(),
             fields: Vec::new(),

@@ -2,9 +2,10 @@
 
 use super::Sheet;
 use super::plain::{button, el, element, says, text};
+use crate::form::{Field, Fields};
 use crate::store::Typed;
 use crate::words::{intl, page};
-use loopwright::problem::{Kind, Problem};
+use loopwright::problem::{FieldPath, Kind, Problem};
 use loopwright::units::parse::Unreadable;
 use yew::prelude::*;
 
@@ -18,7 +19,12 @@ pub struct Advice {
 }
 
 /// The advice for one field, if something is wrong with it. A field that is still empty needs none.
-pub fn advice(problems: &[Problem], field: &str, sentence: &dyn Fn(&Problem) -> String) -> Option<Advice> {
+pub fn advice(
+    problems: &[Problem],
+    field: impl Into<FieldPath>,
+    sentence: &dyn Fn(&Problem) -> String,
+) -> Option<Advice> {
+    let field = field.into();
     let problem = problems.iter().find(|problem| problem.field == field)?;
     if problem.kind == Kind::Unreadable(Unreadable::Empty) {
         return None;
@@ -35,12 +41,23 @@ pub fn waiting(problems: &[Problem], folded: &[&str], words: &'static str) -> Ht
     for problem in problems {
         match problem.kind {
             Kind::Unreadable(Unreadable::Empty) => {}
-            _ if folded.contains(&problem.field) => said = page::UNDER_MORE,
+            _ if folded.contains(&problem.field.key()) => said = page::UNDER_MORE,
             Kind::Missing => {}
             _ => return says("p", "quiet", page::MEND),
         }
     }
     says("p", "quiet", said)
+}
+
+/// The same, as the table of the tool says what is folded away.
+pub fn waiting_for(problems: &[Problem], fields: &Fields, words: &'static str) -> Html {
+    let is_folded = |problem: &&Problem| fields.row(problem.field).is_some_and(Field::is_folded);
+    let folded: Vec<&str> = problems
+        .iter()
+        .filter(is_folded)
+        .map(|problem| problem.field.key())
+        .collect();
+    waiting(problems, &folded, words)
 }
 
 /// The id of the advice below a field.
@@ -49,22 +66,23 @@ pub(super) fn advice_id(element: &str) -> String {
 }
 
 /// The advice as it stands below its field.
-pub(super) fn advised(sheet: &Sheet, field: &'static str, advice: Option<Advice>) -> Html {
+pub(super) fn advised(sheet: &Sheet, field: impl Into<FieldPath>, advice: Option<Advice>) -> Html {
+    let field = field.into().stored();
     let Some(Advice { sentence, nearest }) = advice else {
         return Html::default();
     };
     let mut content = vec![el("p", "", vec![text(sentence)])];
     for value in nearest {
         let label = [page::USE, " ", &intl::number(value)].concat();
-        let sheet = sheet.clone();
+        let (sheet, field) = (sheet.clone(), field.clone());
         // The unit that stands beside the field, such as a gauge's span, stays.
         let put = move |_| {
-            let unit = sheet.desk.text(sheet.id, field).and_then(|typed| typed.unit);
+            let unit = sheet.desk.text(sheet.id, &field).and_then(|typed| typed.unit);
             let text = value.to_string();
-            sheet.desk.write(sheet.id, field, Some(Typed { text, unit }));
+            sheet.desk.write(sheet.id, &field, Some(Typed { text, unit }));
         };
         content.push(button(label, Callback::from(put)));
     }
-    let id = advice_id(&sheet.element(field));
+    let id = advice_id(&sheet.element(&field));
     element("div", &[("class", "problem"), ("id", &id)], content)
 }

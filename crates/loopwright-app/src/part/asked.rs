@@ -27,6 +27,6 @@ pub fn asked(
         Ok(answers) => (answers, Vec::new()),
         Err(problems) => (waiting(&problems, page.folded, page.waiting), problems),
     };
-    let say = |field: &str| advice(&problems, field, page.problem);
+    let say = |field: &'static str| advice(&problems, field, page.problem);
     tool_page(sheet, form(sheet, &say), answers)
 }

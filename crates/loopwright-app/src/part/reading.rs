@@ -8,7 +8,7 @@ use loopwright::units::{Gauge, Length};
 use yew::prelude::*;
 
 /// What to type instead in a field, if anything.
-pub type Say<'a> = &'a dyn Fn(&str) -> Option<Advice>;
+pub type Say<'a> = &'a dyn Fn(&'static str) -> Option<Advice>;
 
 /// A field of a form that is drawn row by row: its name, its label, what it starts with, and its scale if it holds a
 /// length.
@@ -45,7 +45,7 @@ impl<'a> Reading<'a> {
     /// Notes what is wrong with a field.
     #[inline(never)]
     pub fn wrong(&mut self, field: &'static str, kind: Kind) {
-        self.problems.push(Problem { field, kind });
+        self.problems.push(Problem::new(field, kind));
     }
 
     /// A whole number.

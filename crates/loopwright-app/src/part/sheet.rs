@@ -3,7 +3,7 @@
 use crate::desk::Desk;
 use crate::store::{Entry, Typed};
 use loopwright::bounds::Bounds;
-use loopwright::problem::Kind;
+use loopwright::problem::{FieldPath, Kind};
 use loopwright::units::count;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -50,6 +50,17 @@ impl Sheet {
     }
 
     /// A tap that sets these fields.
+    pub fn setting(&self, fields: Vec<(FieldPath, String)>) -> Callback<MouseEvent> {
+        let sheet = self.clone();
+        Callback::from(move |_| {
+            let entries = fields
+                .iter()
+                .map(|(field, text)| Entry::new(sheet.id, field.stored(), Some(Typed::plain(text))));
+            sheet.desk.write_many(entries.collect());
+        })
+    }
+
+    /// A tap that sets these fields.
     pub fn sets(&self, fields: Vec<(&'static str, String)>) -> Callback<MouseEvent> {
         let sheet = self.clone();
         Callback::from(move |_| {
@@ -66,24 +77,24 @@ impl Sheet {
     }
 
     /// Keeps what is typed into an input, as typed.
-    pub(super) fn typing(&self, field: &'static str, unit: Option<&'static str>) -> Callback<InputEvent> {
-        let sheet = self.clone();
+    pub(super) fn typing(&self, field: &str, unit: Option<&'static str>) -> Callback<InputEvent> {
+        let (sheet, field) = (self.clone(), field.to_owned());
         Callback::from(move |event: InputEvent| {
             let text = event.target_unchecked_into::<HtmlInputElement>().value();
             let typed = Typed {
                 text,
                 unit: unit.map(Into::into),
             };
-            sheet.desk.write(sheet.id, field, Some(typed));
+            sheet.desk.write(sheet.id, &field, Some(typed));
         })
     }
 
     /// Keeps what is chosen.
-    pub(super) fn choosing(&self, field: &'static str) -> Callback<Event> {
-        let sheet = self.clone();
+    pub(super) fn choosing(&self, field: &str) -> Callback<Event> {
+        let (sheet, field) = (self.clone(), field.to_owned());
         Callback::from(move |event: Event| {
             let key = event.target_unchecked_into::<HtmlSelectElement>().value();
-            sheet.desk.write(sheet.id, field, Some(Typed::plain(key)));
+            sheet.desk.write(sheet.id, &field, Some(Typed::plain(key)));
         })
     }
 }

@@ -1,21 +1,25 @@
 //! The view of even spacing: a sentence with fields in it, the row, the ring or comb of the needle, the sum.
 
-use super::State;
-use crate::desk::Desk;
+use super::{State, Tool};
 use crate::drawing::needle::{self, Needle};
+use crate::fields;
+use crate::form::{Field, Fields, Reader, Start};
+use crate::kept::Offer;
 use crate::part::plain::{button, el, element, list, says, tells};
-use crate::part::{
-    Choice, ChoiceRow, Label, Page, Reading, Say, Sheet, answered, asked, choice, choices, chosen, field, more, notes,
-    row, select, working,
-};
+use crate::part::{Form, Part, Part::Words, View, answer_choice, answered, notes, row, wait, working};
+use crate::words::page::MORE;
 use crate::words::spacing as words;
 use loopwright::bounds::Bounds;
+use loopwright::choice::Key;
+use loopwright::problem::Problem;
 use loopwright::spacing::{
-    Answer, Ask, Decrease, Edge, Fabric, Face, Increase, Knitting, MULTIPLE, Order, Question, STITCHES, Way, answer,
+    Answer, Ask, Asked, Decrease, Edge, EdgeKind, Fabric, Face, Increase, Knitting, MULTIPLE, Marker, Name, Order,
+    Question, STITCHES, USUAL_EDGE, Way, Working, answer,
 };
 use yew::prelude::*;
 
-const SHEET: &str = "spacing";
+/// Numbers in the second field; what is too many there is for the maths to say.
+const AMOUNTS: Bounds<u32> = Bounds::new(0, STITCHES.most * 2);
 
 /// A page draws at most this many changes as marks.
 const MOST_DRAWN: usize = 2_000;
@@ -26,18 +30,8 @@ const MOST_LISTED: usize = 600;
 /// Places shown before the page says that there are more.
 const FIRST_LISTED: usize = 120;
 
-/// Numbers in the second field; what is too many there is for the maths to say.
-const AMOUNTS: Bounds<u32> = Bounds::new(0, STITCHES.most * 2);
-
-/// The place among what can be asked of a multiple; and among the edges, of plain stitches.
-const MULTIPLES: usize = 3;
-const LEAST: usize = 1;
-
-/// Plain stitches at an edge, before anything is typed.
-const EDGE_PLAIN: &str = "2";
-
 /// The named states.
-pub const STATES: &[State] = &[
+const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("filled", "stitches=132&amount=16"),
     State::new("increases", "stitches=96&ask=gain&amount=20"),
@@ -52,144 +46,161 @@ pub const STATES: &[State] = &[
     State::new("extreme", "stitches=100000&amount=31416&order=even"),
 ];
 
-const ASK: ChoiceRow = ("ask", words::LABEL_ASK, &words::ASKS);
-const KNITTING: ChoiceRow = ("knitting", words::LABEL_KNITTING, &words::KNITTINGS);
-const DECREASE: ChoiceRow = ("decrease", words::LABEL_DECREASE, &words::DECREASES);
-const INCREASE: ChoiceRow = ("increase", words::LABEL_INCREASE, &words::INCREASES);
-const EDGE: ChoiceRow = ("edge", words::LABEL_EDGE, &words::EDGES);
-const MARKER: ChoiceRow = ("marker", words::LABEL_MARKER, &words::MARKERS);
-const FACE: ChoiceRow = ("face", words::LABEL_FACE, &words::FACES);
-const FABRIC: ChoiceRow = ("fabric", words::LABEL_FABRIC, &words::FABRICS);
-
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, SHEET);
-    let mut reading = Reading::of(&sheet);
-    let question = question(&mut reading, &sheet);
-    let is_read = reading.problems.is_empty();
-    let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(&sheet, &question, &answer));
-    let page = Page {
-        folded: &["edge_plain"],
-        waiting: words::WAITING,
-        problem: &|problem| words::problem(is_read.then_some(&question), problem),
-    };
-    asked(&sheet, &page, &ask_for, answers)
+fields! { FIELDS of Name, words::label;
+    Stitches => Field::count(STITCHES).in_sentence(),
+    Ask => Field::choice::<Asked>().in_sentence(),
+    Amount => Field::count(AMOUNTS).in_sentence(),
+    Plus => Field::count(Bounds::new(0, MULTIPLE.most)).starts(Start::Count(0)).in_sentence(),
+    Knitting => Field::choice::<Working>().in_sentence(),
+    Decrease => Field::choice::<Decrease>().folded(MORE).only_if(may_decrease),
+    Increase => Field::choice::<Increase>().folded(MORE).only_if(may_increase),
+    Edge => Field::choice::<EdgeKind>().folded(MORE).only_if(is_flat),
+    Marker => Field::choice::<Marker>().folded(MORE).only_if(is_round),
+    EdgePlain => Field::count(Bounds::new(0, STITCHES.most))
+        .starts(Start::Count(USUAL_EDGE))
+        .folded(MORE)
+        .only_if(has_plain_edge),
+    Face => Field::choice::<Face>().folded(MORE),
+    Fabric => Field::choice::<Fabric>().folded(MORE),
+    Order => Field::text().in_answer(),
 }
 
-/// Its small picture: a ring of twenty stitches with five decreases.
-pub fn sign() -> Html {
-    needle::ring(&Needle {
-        stitches: 20,
-        places: vec![2, 6, 10, 14, 18],
-        uses: 2,
-        gives: 1,
-        caption: None,
-    })
+fn may_decrease(fields: &Fields) -> bool {
+    match fields.choice(Name::Ask) {
+        Asked::Lose | Asked::Reach | Asked::Multiple | Asked::Decreases => true,
+        Asked::Gain | Asked::Increases => false,
+    }
 }
 
-/// From the fields as typed to the question.
-fn question(reading: &mut Reading, sheet: &Sheet) -> Question {
-    let stitches = reading.count("stitches", STITCHES, "");
-    let ask = chosen(sheet, &ASK);
-    let amounts = if ask == MULTIPLES { MULTIPLE } else { AMOUNTS };
-    let amount = reading.count("amount", amounts, "");
-    Question {
-        stitches,
-        ask: match ask {
-            0 => Ask::Lose(amount),
-            1 => Ask::Gain(amount),
-            2 => Ask::Reach(amount),
-            MULTIPLES => Ask::Multiple {
-                of: amount,
-                plus: reading.count("plus", Bounds::new(0, MULTIPLE.most), "0"),
+fn may_increase(fields: &Fields) -> bool {
+    match fields.choice(Name::Ask) {
+        Asked::Gain | Asked::Reach | Asked::Multiple | Asked::Increases => true,
+        Asked::Lose | Asked::Decreases => false,
+    }
+}
+
+fn is_flat(fields: &Fields) -> bool {
+    fields.choice::<Working>(Name::Knitting) == Working::Flat
+}
+
+fn is_round(fields: &Fields) -> bool {
+    !is_flat(fields)
+}
+
+fn has_plain_edge(fields: &Fields) -> bool {
+    is_flat(fields) && fields.choice::<EdgeKind>(Name::Edge) == EdgeKind::AtLeast
+}
+
+/// Even spacing.
+pub struct Spacing;
+
+impl Tool for Spacing {
+    const ID: &'static str = "spacing";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let question = Question {
+            stitches: reader.count(Name::Stitches),
+            ask: ask(&mut reader),
+            knitting: knitting(&mut reader),
+            decrease: reader.choice(Name::Decrease),
+            increase: reader.choice(Name::Increase),
+            face: reader.choice(Name::Face),
+            fabric: reader.choice(Name::Fabric),
+        };
+        reader.done(question)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    fn form(form: &Form) -> Html {
+        let mut want = vec![
+            Words(words::AND_WANT),
+            Part::Field(Name::Ask),
+            Part::Field(Name::Amount),
+        ];
+        if form.view.fields.choice::<Asked>(Name::Ask) == Asked::Multiple {
+            want.extend([Words(words::PLUS), Part::Field(Name::Plus)]);
+        }
+        list(vec![
+            form.line(&[
+                Words(words::I_HAVE),
+                Part::Field(Name::Stitches),
+                Words(words::STITCHES),
+            ]),
+            form.line(&want),
+            form.line(&[Words(words::WORKING), Part::Field(Name::Knitting)]),
+            form.columns(),
+        ])
+    }
+
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
+        shown(view, question, answer)
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    fn problem(_: &View, question: Option<&Question>, problem: &Problem) -> String {
+        words::problem(question, problem)
+    }
+
+    /// A ring of twenty stitches with five decreases.
+    fn sign() -> Html {
+        needle::ring(&Needle {
+            stitches: 20,
+            places: vec![2, 6, 10, 14, 18],
+            uses: 2,
+            gives: 1,
+            caption: None,
+        })
+    }
+}
+
+fn ask(reader: &mut Reader) -> Ask {
+    let amount = reader.count(Name::Amount);
+    match reader.choice(Name::Ask) {
+        Asked::Lose => Ask::Lose(amount),
+        Asked::Gain => Ask::Gain(amount),
+        Asked::Reach => Ask::Reach(amount),
+        Asked::Multiple => Ask::Multiple {
+            of: amount,
+            plus: reader.count(Name::Plus),
+        },
+        Asked::Decreases => Ask::Decreases(amount),
+        Asked::Increases => Ask::Increases(amount),
+    }
+}
+
+fn knitting(reader: &mut Reader) -> Knitting {
+    match reader.choice(Name::Knitting) {
+        Working::Round => Knitting::Round {
+            end_on_change: reader.choice::<Marker>(Name::Marker) == Marker::EndOnChange,
+        },
+        Working::Flat => Knitting::Flat {
+            edge: match reader.choice(Name::Edge) {
+                EdgeKind::Half => Edge::Half,
+                EdgeKind::AtLeast => Edge::AtLeast(reader.count(Name::EdgePlain)),
+                EdgeKind::Mirrored => Edge::Mirrored,
             },
-            4 => Ask::Decreases(amount),
-            _ => Ask::Increases(amount),
-        },
-        knitting: match (chosen(sheet, &KNITTING), chosen(sheet, &EDGE)) {
-            (0, _) => Knitting::Round {
-                end_on_change: chosen(sheet, &MARKER) == 1,
-            },
-            (_, 0) => Knitting::Flat { edge: Edge::Half },
-            (_, LEAST) => Knitting::Flat {
-                edge: Edge::AtLeast(reading.count("edge_plain", Bounds::new(0, STITCHES.most), EDGE_PLAIN)),
-            },
-            _ => Knitting::Flat { edge: Edge::Mirrored },
-        },
-        decrease: match chosen(sheet, &DECREASE) {
-            0 => Decrease::K2tog,
-            1 => Decrease::Ssk,
-            2 => Decrease::P2tog,
-            3 => Decrease::Sk2p,
-            _ => Decrease::Cdd,
-        },
-        increase: match chosen(sheet, &INCREASE) {
-            0 => Increase::M1,
-            1 => Increase::Yo,
-            _ => Increase::Kfb,
-        },
-        face: match chosen(sheet, &FACE) {
-            0 => Face::Knit,
-            _ => Face::Purl,
-        },
-        fabric: match chosen(sheet, &FABRIC) {
-            0 => Fabric::Stockinette,
-            1 => Fabric::Garter,
-            _ => Fabric::Rib,
         },
     }
-}
-
-/// The sentence with its fields, and the rest under "more".
-fn ask_for(sheet: &Sheet, say: Say) -> Html {
-    let number = |name: &'static str, label, start| field(sheet, name, Label::Unseen(label), start, say(name));
-    let word = |words| says("span", "", words);
-    let have = vec![
-        word(words::I_HAVE),
-        number("stitches", words::LABEL_STITCHES, ""),
-        word(words::STITCHES),
-    ];
-    let mut want = vec![
-        word(words::AND_WANT),
-        choice(sheet, &ASK),
-        number("amount", words::LABEL_AMOUNT, ""),
-    ];
-    if chosen(sheet, &ASK) == MULTIPLES {
-        want.extend([word(words::PLUS), number("plus", words::LABEL_PLUS, "0")]);
-    }
-    let how = vec![word(words::WORKING), choice(sheet, &KNITTING)];
-    list(vec![
-        el("div", "line", have),
-        el("div", "line", want),
-        el("div", "line", how),
-        more(vec![the_rest(sheet, say)]),
-    ])
-}
-
-/// Fields that have a sensible start; only those that matter to what is asked.
-fn the_rest(sheet: &Sheet, say: Say) -> Html {
-    let ask = chosen(sheet, &ASK);
-    let flat = chosen(sheet, &KNITTING) == 1;
-    let mut fields = Vec::new();
-    if !matches!(ask, 1 | 5) {
-        fields.push(choices(sheet, &[&DECREASE]));
-    }
-    if !matches!(ask, 0 | 4) {
-        fields.push(choices(sheet, &[&INCREASE]));
-    }
-    fields.push(choices(sheet, &[if flat { &EDGE } else { &MARKER }]));
-    if flat && chosen(sheet, &EDGE) == LEAST {
-        let label = Label::Shown(words::LABEL_EDGE_PLAIN);
-        fields.push(field(sheet, "edge_plain", label, EDGE_PLAIN, say("edge_plain")));
-    }
-    fields.push(choices(sheet, &[&FACE, &FABRIC]));
-    list(fields)
 }
 
 /// The answer in the order it is chosen, with its drawing and its sum.
-fn shown(sheet: &Sheet, question: &Question, answer: &Answer) -> Html {
-    let way = chosen_way(sheet, answer);
+fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
+    let way = chosen_way(view, answer);
     let round = matches!(question.knitting, Knitting::Round { .. });
     let mut marks = Vec::new();
     for change in way.row.changes().take(MOST_DRAWN + 1) {
@@ -204,8 +215,8 @@ fn shown(sheet: &Sheet, question: &Question, answer: &Answer) -> Html {
     };
     list(vec![
         answered(words::once(round), line, words::outcome(answer)),
-        neighbours(sheet, answer),
-        orders(sheet, answer),
+        neighbours(view, answer),
+        orders(view, answer),
         el("figure", "needle", vec![drawn(answer, marks, round)]),
         listed,
         notes(answer.notes.iter().map(words::note).collect(), &way.row),
@@ -213,47 +224,35 @@ fn shown(sheet: &Sheet, question: &Question, answer: &Answer) -> Html {
     ])
 }
 
-fn order_key(way: &Way) -> &'static str {
-    match way.order {
-        Order::TwoBlocks => "two",
-        Order::BlocksInTurn => "turn",
-        Order::MostEven => "even",
-    }
-}
-
 /// The order the knitter chose, or the suggested one.
-fn chosen_way<'a>(sheet: &Sheet, answer: &'a Answer) -> &'a Way {
-    let key = sheet.text("order", "");
-    let suggested = &answer.ways[answer.suggested];
-    answer
-        .ways
-        .iter()
-        .find(|way| order_key(way) == key)
-        .unwrap_or(suggested)
+fn chosen_way<'a>(view: &View, answer: &'a Answer) -> &'a Way {
+    let order = Order::from_key(&view.fields.text(Name::Order.into()));
+    let chosen = answer.ways.iter().find(|way| Some(way.order) == order);
+    chosen.unwrap_or(&answer.ways[answer.suggested])
 }
 
-fn orders(sheet: &Sheet, answer: &Answer) -> Html {
+/// The orders it can be written in, where there are several.
+fn orders(view: &View, answer: &Answer) -> Html {
     if answer.ways.len() < 2 {
         return Html::default();
     }
-    let choice = |way: &Way| Choice {
-        key: order_key(way),
-        label: words::order(way.order, way.drift).into(),
-    };
-    let choices = answer.ways.iter().map(choice).collect();
-    let start = order_key(&answer.ways[answer.suggested]);
-    let label = Label::Shown(words::LABEL_ORDER);
-    el("div", "line", vec![select(sheet, "order", label, choices, start)])
+    let option = |way: &Way| (way.order.key(), words::order(way.order, way.drift));
+    let options = answer.ways.iter().map(option).collect();
+    let chosen = chosen_way(view, answer).order.key();
+    el("div", "line", vec![answer_choice(view, Name::Order, options, chosen)])
 }
 
 /// The counts either side, when a multiple was asked for: a tap goes there.
-fn neighbours(sheet: &Sheet, answer: &Answer) -> Html {
+fn neighbours(view: &View, answer: &Answer) -> Html {
     let Some(multiples) = answer.multiples else {
         return Html::default();
     };
     let mut line = vec![says("span", "", words::MULTIPLES)];
     for reached in [multiples.below, multiples.above].into_iter().flatten() {
-        let go = sheet.sets(vec![("ask", "reach".into()), ("amount", reached.stitches.to_string())]);
+        let go = view.sheet.setting(vec![
+            (Name::Ask.into(), Asked::Reach.key().into()),
+            (Name::Amount.into(), reached.stitches.to_string()),
+        ]);
         line.push(button(words::reached(answer.before, &reached), go));
     }
     el("p", "line", line)
@@ -293,4 +292,32 @@ fn places(marks: &[u32], changes: u32, readable: bool) -> Html {
     ];
     let attributes = [("class", "places"), ("open", "open")];
     element("details", &attributes[..if readable { 1 } else { 2 }], content)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Spacing>();
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Spacing::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Spacing>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Spacing::sign()
+    }
 }

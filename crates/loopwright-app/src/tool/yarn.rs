@@ -67,7 +67,7 @@ fn missing(sheet: &Sheet, problems: &[Problem]) -> Html {
         first => waiting(
             problems,
             items::FOLDED,
-            words::waiting(first.map_or("", |first| first.field)),
+            words::waiting(first.map_or("", |first| first.field.key())),
         ),
     }
 }

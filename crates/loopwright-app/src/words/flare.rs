@@ -187,7 +187,7 @@ pub const SOURCE: &str = "Geometry of circle and cone. Eight at a time, a plain 
 
 /// What to type instead. Of what would make growth that is too fast possible, one thing is enough.
 pub fn problem(problem: &Problem) -> String {
-    let before = match (problem.field, problem.kind) {
+    let before = match (problem.field.key(), problem.kind) {
         ("each", Kind::TooFew { least: 2.. }) => "There are too few rounds for that. Change one marked figure. ",
         ("each", Kind::TooMany { .. }) => "One to a gap at the neck. ",
         ("multiple", Kind::NoExact { .. }) => {

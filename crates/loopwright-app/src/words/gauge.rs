@@ -41,7 +41,7 @@ pub const ROWS_ONLY: &str = "Stitches match and rows do not. Lengths by measure 
 /// What is wrong with a field. Counts of several spots are parted by commas.
 pub fn problem(wrong: &Problem) -> String {
     match wrong.kind {
-        Kind::Unreadable(Unreadable::TwoNumbers) if !wrong.field.starts_with("pattern") => {
+        Kind::Unreadable(Unreadable::TwoNumbers) if !wrong.field.key().starts_with("pattern") => {
             "Part the counts by commas, as in 21, 20 1/2, 21.".into()
         }
         _ => sentence(&wrong.kind),

@@ -32,3 +32,9 @@ pub struct Title {
     /// The question it answers, in one line.
     pub asks: &'static str,
 }
+
+/// What a thing to choose is called where it is chosen.
+pub trait Worded {
+    /// Its words.
+    fn words(self) -> &'static str;
+}

@@ -270,8 +270,8 @@ pub const SOURCE: &str = "Arithmetic. Of two equally near the smaller: common pr
 /// What to type instead.
 pub fn problem(problem: &Problem) -> String {
     match problem.kind {
-        Kind::Missing if problem.field == "counts" => "Type the stitches of the sizes here.".into(),
-        Kind::Missing if problem.field.ends_with("_rows") => "Type both row gauges for this.".into(),
+        Kind::Missing if problem.field.key() == "counts" => "Type the stitches of the sizes here.".into(),
+        Kind::Missing if problem.field.key().ends_with("_rows") => "Type both row gauges for this.".into(),
         Kind::Missing => "Type this too, or empty the field that goes with it.".into(),
         _ => super::problem::sentence(&problem.kind),
     }

@@ -287,7 +287,7 @@ pub const SOURCE: &str = "Arithmetic. One row for an edge, and how far a long pi
 /// What to type instead.
 pub fn problem(problem: &Problem) -> String {
     match problem.kind {
-        Kind::Missing if problem.field == "repeat" => "Type the rows of one repeat to end in it.".into(),
+        Kind::Missing if problem.field.key() == "repeat" => "Type the rows of one repeat to end in it.".into(),
         Kind::Missing => "Type this too, or empty the field that goes with it.".into(),
         _ => super::problem::sentence(&problem.kind),
     }

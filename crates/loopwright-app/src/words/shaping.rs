@@ -3,7 +3,13 @@
 use super::Title;
 use super::intl::{number, say, say_with, stitches};
 use super::schedule::{rows, shaping_row, shaping_rows, written};
-pub use super::spacing::INCREASES;
+/// Ways to increase.
+pub const INCREASES: [(&str, &str); 3] = [
+    ("m1", "M1, from the bar"),
+    ("yo", "yo, a yarn over"),
+    ("kfb", "kfb, front and back"),
+];
+
 use loopwright::problem::{Kind, Problem};
 use loopwright::row::Stitch;
 use loopwright::shaping::{Answer, Ask, Knitting, Order, Pair, Question, Side};
@@ -239,7 +245,7 @@ pub const SOURCE: &str = "Arithmetic. The first change at once, the last row pla
 
 /// What to type instead. What is too steep can be mended in each of several fields.
 pub fn problem(question: &Question, problem: &Problem) -> String {
-    let (pattern, number) = match (problem.field, problem.kind, question.ask, question.stitches) {
+    let (pattern, number) = match (problem.field.key(), problem.kind, question.ask, question.stitches) {
         ("rows", Kind::TooFew { least }, ..) if least > 1 => ("That many stitches need @ or more.", least),
         ("each", Kind::TooFew { least }, ..) if least > 1 => ("Or change # or more each time.", least),
         ("amount", Kind::TooMany { .. }, Ask::Lose(lost), Some(now)) if lost >= now => {

@@ -128,7 +128,7 @@ pub fn tape(tape: Tape) -> &'static str {
 /// What to type instead; empty while there is nothing to say, since nothing was typed.
 pub fn problem(problem: &Problem, print: &dyn Fn(Length) -> String) -> String {
     let (limit, or) = match problem.kind {
-        Kind::Missing if problem.field.ends_with("_stitches") => {
+        Kind::Missing if problem.field.key().ends_with("_stitches") => {
             return "Rows alone move no girth. Type the stitches too.".into();
         }
         Kind::Missing | Kind::Unreadable(Unreadable::Empty) => return String::new(),
@@ -155,7 +155,7 @@ pub fn unread(unread: &Unread, print: &dyn Fn(Length) -> String) -> String {
         }
         WhyUnread::Number(why) => {
             let kind = Kind::Unreadable(why);
-            let what = problem(&Problem { field: "sizes", kind }, print);
+            let what = problem(&Problem::new("sizes", kind), print);
             ["“", &unread.piece, "”: ", &what].concat()
         }
         WhyUnread::TwoLists => "Two lists: type the one you want to use.".into(),

@@ -1,10 +1,13 @@
 //! The words of even spacing.
 
-use super::Title;
 use super::intl::{either, number, say, say_with, stitches, tenths, times};
+use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
 use loopwright::row::{Lean, Stitch};
-use loopwright::spacing::{Answer, Ask, Fraction, Note, Order, Question, Reached, Step};
+use loopwright::spacing::{
+    Answer, Ask, Asked, Decrease, EdgeKind, Fabric, Face, Fraction, Increase, Marker, Name, Note, Order, Question,
+    Reached, Step, Working,
+};
 use loopwright::units::parse::Unreadable;
 
 /// What it is called.
@@ -22,32 +25,6 @@ pub const AND_WANT: &str = "and want to";
 pub const PLUS: &str = "plus";
 /// Before the choice of round or flat.
 pub const WORKING: &str = "working";
-/// The label of the first field.
-pub const LABEL_STITCHES: &str = "Stitches on the needle";
-/// The label of the choice of what to do.
-pub const LABEL_ASK: &str = "What to do";
-/// The label of the number.
-pub const LABEL_AMOUNT: &str = "How many";
-/// The label of the stitches beside a multiple.
-pub const LABEL_PLUS: &str = "Edge stitches beside the repeats";
-/// The label of the choice of round or flat.
-pub const LABEL_KNITTING: &str = "In the round or flat";
-/// The label of the choice of decrease.
-pub const LABEL_DECREASE: &str = "Decrease with";
-/// The label of the choice of increase.
-pub const LABEL_INCREASE: &str = "Increase with";
-/// The label of the choice at the marker.
-pub const LABEL_MARKER: &str = "At the marker";
-/// The label of the choice at the edges.
-pub const LABEL_EDGE: &str = "At the edges";
-/// The label of the plain stitches at the edges.
-pub const LABEL_EDGE_PLAIN: &str = "Plain stitches at each edge";
-/// The label of the choice of side.
-pub const LABEL_FACE: &str = "This row or round is";
-/// The label of the choice of fabric.
-pub const LABEL_FABRIC: &str = "The fabric is";
-/// The label of the choice of order.
-pub const LABEL_ORDER: &str = "Write it as";
 /// Where the answer will be.
 pub const WAITING: &str = "The row you knit appears here.";
 /// Above the places of the changes.
@@ -55,47 +32,106 @@ pub const PLACES: &str = "Where to hang markers";
 /// Beside the two multiples.
 pub const MULTIPLES: &str = "The nearest such counts";
 
-/// What to do, by the key it is stored under.
-pub const ASKS: [(&str, &str); 6] = [
-    ("lose", "lose"),
-    ("gain", "gain"),
-    ("reach", "end with"),
-    ("multiple", "end on a multiple of"),
-    ("decreases", "make decreases:"),
-    ("increases", "make increases:"),
-];
-/// In the round or flat.
-pub const KNITTINGS: [(&str, &str); 2] = [("round", "in the round"), ("flat", "flat, back and forth")];
-/// At the marker.
-pub const MARKERS: [(&str, &str); 2] = [
-    ("split", "keep changes off the marker"),
-    ("end", "end on the change: the shortest text"),
-];
-/// At the edges.
-pub const EDGES: [(&str, &str); 3] = [
-    ("half", "half a run at each edge"),
-    ("least", "at least so many plain stitches"),
-    ("mirrored", "mirrored, with leaning pairs"),
-];
+/// What a field is called.
+pub const fn label(name: Name) -> &'static str {
+    match name {
+        Name::Stitches => "Stitches on the needle",
+        Name::Ask => "What to do",
+        Name::Amount => "How many",
+        Name::Plus => "Edge stitches beside the repeats",
+        Name::Knitting => "In the round or flat",
+        Name::Decrease => "Decrease with",
+        Name::Increase => "Increase with",
+        Name::Marker => "At the marker",
+        Name::Edge => "At the edges",
+        Name::EdgePlain => "Plain stitches at each edge",
+        Name::Face => "This row or round is",
+        Name::Fabric => "The fabric is",
+        Name::Order => "Write it as",
+    }
+}
 
-/// Ways to decrease.
-pub const DECREASES: [(&str, &str); 5] = [
-    ("k2tog", "k2tog (leans right)"),
-    ("ssk", "ssk (leans left)"),
-    ("p2tog", "p2tog"),
-    ("sk2p", "sk2p (takes away two)"),
-    ("cdd", "cdd, centred (takes away two)"),
-];
-/// Ways to increase.
-pub const INCREASES: [(&str, &str); 3] = [
-    ("m1", "M1, from the bar"),
-    ("yo", "yo, a yarn over"),
-    ("kfb", "kfb, front and back"),
-];
-/// The side that faces the knitter.
-pub const FACES: [(&str, &str); 2] = [("knit", "a knit one"), ("purl", "a purl one")];
-/// The fabric.
-pub const FABRICS: [(&str, &str); 3] = [("stockinette", "stockinette"), ("garter", "garter"), ("rib", "rib")];
+impl Worded for Asked {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Lose => "lose",
+            Self::Gain => "gain",
+            Self::Reach => "end with",
+            Self::Multiple => "end on a multiple of",
+            Self::Decreases => "make decreases:",
+            Self::Increases => "make increases:",
+        }
+    }
+}
+
+impl Worded for Working {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Round => "in the round",
+            Self::Flat => "flat, back and forth",
+        }
+    }
+}
+
+impl Worded for Marker {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Split => "keep changes off the marker",
+            Self::EndOnChange => "end on the change: the shortest text",
+        }
+    }
+}
+
+impl Worded for EdgeKind {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Half => "half a run at each edge",
+            Self::AtLeast => "at least so many plain stitches",
+            Self::Mirrored => "mirrored, with leaning pairs",
+        }
+    }
+}
+
+impl Worded for Decrease {
+    fn words(self) -> &'static str {
+        match self {
+            Self::K2tog => "k2tog (leans right)",
+            Self::Ssk => "ssk (leans left)",
+            Self::P2tog => "p2tog",
+            Self::Sk2p => "sk2p (takes away two)",
+            Self::Cdd => "cdd, centred (takes away two)",
+        }
+    }
+}
+
+impl Worded for Increase {
+    fn words(self) -> &'static str {
+        match self {
+            Self::M1 => "M1, from the bar",
+            Self::Yo => "yo, a yarn over",
+            Self::Kfb => "kfb, front and back",
+        }
+    }
+}
+
+impl Worded for Face {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Knit => "a knit one",
+            Self::Purl => "a purl one",
+        }
+    }
+}
+
+impl Worded for Fabric {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Stockinette => "stockinette",
+            Self::Garter => "garter",
+            Self::Rib => "rib",
+        }
+    }
+}
 
 /// An order, with what it costs.
 pub fn order(order: Order, drift: Fraction) -> String {
@@ -311,9 +347,9 @@ pub fn problem(question: Option<&Question>, problem: &Problem) -> String {
     if problem.kind == Kind::Unreadable(Unreadable::UnknownUnit) {
         return "Type the number alone, as in 132.".into();
     }
-    match (question, problem.field) {
-        (Some(question), "amount") => amount_problem(question, &problem.kind),
-        (Some(_), "stitches") => match problem.kind {
+    match (question, problem.field.name()) {
+        (Some(question), Some(Name::Amount)) => amount_problem(question, &problem.kind),
+        (Some(_), Some(Name::Stitches)) => match problem.kind {
             Kind::TooFew { least } => say("There is no room for a change on so few. Type # or more.", &[least]),
             ref other => super::problem::sentence(other),
         },

@@ -265,7 +265,7 @@ pub const SOURCE: &str = "Only the sums are arithmetic. One turn a stitch, 3 to 
 
 /// What to type instead.
 pub fn problem(problem: &Problem) -> String {
-    if matches!(problem.field, "needle" | "second")
+    if matches!(problem.field.key(), "needle" | "second")
         && let Some(said) = of_needle(&problem.kind)
     {
         return said;

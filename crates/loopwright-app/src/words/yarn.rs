@@ -209,7 +209,7 @@ pub fn line(line: &Line, print: Print) -> String {
 
 /// What to type instead.
 pub fn problem(problem: &Problem) -> String {
-    match (problem.field, &problem.kind) {
+    match (problem.field.key(), &problem.kind) {
         (_, Kind::NeedsSwatch) => "From such a gauge the yarn in these stitches cannot be told. Type the gauge of a stockinette swatch on the same needle, or weigh a swatch.".into(),
         ("measured", _) => "A measured piece needs the gauge of a swatch in its own fabric. Measure one, or count stitches and rows.".into(),
         ("sections", Kind::TooMany { most }) => say("That is more than # stitches. Type fewer.", &[*most]),

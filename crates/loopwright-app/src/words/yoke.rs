@@ -107,14 +107,14 @@ pub fn problem(problem: &Problem) -> String {
         Kind::NoExact {
             below: None,
             above: Some(least),
-        } if problem.field == "shaping_rounds" => (
+        } if problem.field.key() == "shaping_rounds" => (
             "No round can more than double, or lose more than half. Type # or more.",
             least,
         ),
         Kind::NoExact {
             below: Some(most),
             above: None,
-        } if problem.field == "shaping_rounds" => {
+        } if problem.field.key() == "shaping_rounds" => {
             ("Each changes the count by the multiple or more. Type # at most.", most)
         }
         _ => return super::problem::sentence(&problem.kind),

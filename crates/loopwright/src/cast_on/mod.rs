@@ -26,6 +26,7 @@ mod fit;
 mod markers;
 mod note;
 
+pub use crate::terms::{MULTIPLE, Multiple, PLUS, Range};
 pub use markers::{EVERY, MarkerPlan};
 pub use note::Note;
 
@@ -44,12 +45,6 @@ pub const WIDTH: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(20,
 
 /// Over what a gauge may have been counted: 5 mm to 1 m.
 pub const SPAN: Bounds<Length> = Gauge::SPANS;
-
-/// Stitches of one repeat.
-pub const MULTIPLE: Bounds<u32> = Bounds::new(1, 1_000);
-
-/// Stitches beside the repeats. More than one repeat of them is odd, but is written.
-pub const PLUS: Bounds<u32> = Bounds::new(0, 1_000);
 
 /// Edge or seam stitches at one edge.
 pub const EDGE: Bounds<u32> = Bounds::new(0, 100);
@@ -82,17 +77,6 @@ impl Question {
             knitting: Knitting::Round { extra: false },
         }
     }
-}
-
-/// `multiple of 8 plus 3`. At least one whole repeat is cast on.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct Multiple {
-    /// Stitches of one repeat, within [`MULTIPLE`]; 1 when any count will do.
-    pub of: u32,
-    /// Stitches beside the repeats, within [`PLUS`], that balance the two edges of a flat piece. Kept in the question
-    /// but not counted in the round, so that it is back when the knitting is flat again.
-    pub plus: u32,
 }
 
 /// In the round or flat, with what each adds outside the width.
@@ -163,16 +147,6 @@ pub struct Count {
     pub off: Length,
 }
 
-/// The least and the most, both possible.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Range {
-    /// The least.
-    pub least: Length,
-    /// The most.
-    pub most: Length,
-}
-
 /// Works out the count.
 ///
 /// # Errors
@@ -187,10 +161,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     let (repeats, most) = (fit.nearest(), fit.most_repeats());
     if repeats > most {
         let most = Amount::Length(fit.count(most).width);
-        return Err(vec![Problem {
-            field: "width",
-            kind: Kind::TooLarge { most },
-        }]);
+        return Err(vec![Problem::new("width", Kind::TooLarge { most })]);
     }
     let pick = fit.count(repeats);
     Ok(Answer {

@@ -223,7 +223,7 @@ fn every_field_out_of_bounds_is_named() {
     let fields: Vec<_> = answer(&question)
         .unwrap_err()
         .iter()
-        .map(|problem| problem.field)
+        .map(|problem| problem.field.key())
         .collect();
     let all = ["width", "gauge", "gauge", "multiple", "plus", "edge", "seam"];
     assert_eq!(fields, all);

@@ -257,7 +257,7 @@ fn every_field_out_of_bounds_is_named() {
         answer(question)
             .unwrap_err()
             .iter()
-            .map(|wrong| wrong.field)
+            .map(|wrong| wrong.field.key())
             .collect::<Vec<_>>()
     };
     assert_eq!(fields(&Question::about(Around::Rounds(vec![]))), ["around", "gauge"]);

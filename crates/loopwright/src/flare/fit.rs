@@ -84,7 +84,7 @@ impl Fit {
             multiple,
             ..
         } = *question;
-        let problem = |field, kind| Err(Problem { field, kind });
+        let problem = |field, kind| Err(Problem::new(field, kind));
         // Less than half a row is a round all the same.
         let rounds = row_gauge.count_over(question.depth).round().max(f64::from(ROWS.least));
         if rounds > f64::from(ROWS.most) {

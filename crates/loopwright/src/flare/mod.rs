@@ -26,6 +26,7 @@
 mod fit;
 mod shape;
 
+pub use crate::terms::MULTIPLE;
 pub use shape::Shape;
 
 use crate::bounds::Bounds;
@@ -44,9 +45,6 @@ pub const DEPTH: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(5, 
 
 /// How far round a hem may be: 1 cm to 100 m, which a ruffle can be.
 pub const GIRTH: Bounds<Length> = Bounds::new(Length::from_mm(10), Length::of(100, LengthUnit::M));
-
-/// Stitches of one repeat.
-pub const MULTIPLE: Bounds<u32> = Bounds::new(1, 1_000);
 
 /// How far off the flat rate a piece still lies flat, in thousandths of it. Common practice, no source.
 pub const STILL_FLAT: u32 = 50;

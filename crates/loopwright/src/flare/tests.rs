@@ -16,7 +16,7 @@ fn sixty(hem: Hem) -> Question {
 }
 
 fn problem(field: &'static str, kind: Kind) -> Problem {
-    Problem { field, kind }
+    Problem::new(field, kind)
 }
 
 /// Stitches after each round, counted as a knitter does: plain rounds, then an increase round, so many times.
@@ -407,7 +407,7 @@ proptest! {
             let mut offers = Vec::new();
             for value in problem.kind.nearest() {
                 let mut better = question;
-                match problem.field {
+                match problem.field.key() {
                     "each" => better.each = value,
                     "multiple" => better.multiple = value,
                     "stitches" => better.hem = Hem::Stitches(value),
@@ -420,7 +420,7 @@ proptest! {
             }
             if let Kind::TooSmall { least: Amount::Length(length) } | Kind::TooLarge { most: Amount::Length(length) } = problem.kind {
                 let mut better = question;
-                match problem.field {
+                match problem.field.key() {
                     "depth" => better.depth = length,
                     _ => better.hem = Hem::Girth(length),
                 }

@@ -181,7 +181,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check.done()?;
     let Some(stitches) = Measured::of(stitches, stitches_unwashed, question.pattern, question.width) else {
         let (field, kind) = ("stitches", Kind::Missing);
-        return Err(vec![Problem { field, kind }]);
+        return Err(vec![Problem::new(field, kind)]);
     };
     let rows = Measured::of(rows, rows_unwashed, question.pattern_rows, question.length);
     let next = Next::by(&stitches);

@@ -118,8 +118,8 @@ fn targets_that_lines_do_not_reach_have_neighbours() {
         ..usual()
     })
     .unwrap_err();
-    let problem = |field, below, above| Problem {
-        field,
+    let problem = |field: &'static str, below, above| Problem {
+        field: field.into(),
         kind: Kind::NoExact { below, above },
     };
     assert_eq!(
@@ -136,7 +136,7 @@ fn targets_that_lines_do_not_reach_have_neighbours() {
 #[test]
 fn too_few_rounds_say_how_many() {
     let problems = answer(&Question { rounds: 30, ..usual() }).unwrap_err();
-    let problem = |field, kind| Problem { field, kind };
+    let problem = |field, kind| Problem::new(field, kind);
     assert_eq!(
         problems,
         [

@@ -2,9 +2,10 @@
 
 use super::{COUNTS, MEASURE, Question, REPEAT, ROWS, STITCHES, shape};
 use crate::bounds::Bounds;
-use crate::cast_on::{EDGE, Knitting, MULTIPLE, PLUS};
+use crate::cast_on::{EDGE, Knitting};
 use crate::check::Check;
 use crate::problem::Problem;
+use crate::terms::{MULTIPLE, PLUS};
 
 pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
     let mut check = Check::default();

@@ -1,12 +1,12 @@
 //! From a count at one gauge to the nearest at another that keeps what has to be kept, in whole numbers throughout.
 
 use super::{Converted, Question};
-use crate::cast_on::Range;
 use crate::check::Check;
-use crate::every::{Every, Exact};
-use crate::problem::{Kind, Problem};
-use crate::rate::{PARTS, Rate, nearest};
+use crate::every::Every;
+use crate::problem::{FieldPath, Kind, Problem};
 use crate::spacing::Fraction;
+use crate::terms::Range;
+use crate::units::rate::{PARTS, Quotient, Rate};
 use crate::units::{Amount, Gauge, Length};
 
 /// Two checked gauges of one direction.
@@ -25,28 +25,31 @@ impl Scale {
     }
 
     /// What keeps the measure of so many.
-    pub(super) const fn ideal(self, count: u32) -> Exact {
+    pub(super) const fn ideal(self, count: u32) -> Quotient {
         let Self { theirs, ours, .. } = self;
-        (count as i128 * ours.count * theirs.span, theirs.count * ours.span)
+        Quotient {
+            over: count as i128 * ours.thousandths() * theirs.span(),
+            under: theirs.thousandths() * ours.span(),
+        }
     }
 
     /// What makes a measure at the own gauge.
-    pub(super) fn wanted(self, measure: Length) -> Exact {
-        (i128::from(measure.to_nm()) * self.ours.count, PARTS * self.ours.span)
+    pub(super) fn wanted(self, measure: Length) -> Quotient {
+        self.ours.count_over(measure)
     }
 
     /// What so many measure if the own swatch was read half of one wrong, either way.
     pub(super) fn range(self, count: u32) -> Range {
         Range {
-            least: self.ours.misread(1).long(count),
-            most: self.ours.misread(-1).long(count),
+            least: self.ours.misread(1).width_of(count),
+            most: self.ours.misread(-1).width_of(count),
         }
     }
 
     /// How far so many are from a measure at the own gauge, to be compared only.
     pub(super) fn away(self, count: u32, measure: Length) -> i128 {
-        let (wanted, one) = self.wanted(measure);
-        (i128::from(count) * one - wanted).abs()
+        let Quotient { over, under } = self.wanted(measure);
+        (i128::from(count) * under - over).abs()
     }
 
     /// What a count becomes, `outside` of its stitches standing beside the measure; where that is more than can be
@@ -54,24 +57,24 @@ impl Scale {
     pub(super) fn convert(
         self,
         check: &mut Check,
-        (field, pattern): (&'static str, u32),
+        (field, pattern): (impl Into<FieldPath>, u32),
         outside: u32,
         keep: Every,
     ) -> Converted {
         let ideal = self.ideal(pattern.saturating_sub(outside));
         let found = self.nearest(pattern, outside, ideal, keep);
         if found.count > self.most {
-            let (over, under) = self.ideal(1);
+            let Quotient { over, under } = self.ideal(1);
             let most = i128::from(self.most.saturating_sub(outside)) * under / over;
             let most = u32::try_from(most).unwrap_or(u32::MAX).saturating_add(outside).max(1);
             let kind = Kind::TooMany { most };
-            check.problems.push(Problem { field, kind });
+            check.problems.push(Problem::new(field, kind));
         }
         found
     }
 
     /// The rows of a length at both gauges; where they are more than can be worked with, the greatest length is told.
-    pub(super) fn measured(self, check: &mut Check, field: &'static str, length: Length) -> Converted {
+    pub(super) fn measured(self, check: &mut Check, field: impl Into<FieldPath>, length: Length) -> Converted {
         let theirs = Self {
             ours: self.theirs,
             ..self
@@ -79,26 +82,29 @@ impl Scale {
         let pattern = Every::ONE.nearest(theirs.wanted(length)).0;
         let found = self.nearest(pattern, 0, self.wanted(length), Every::ONE);
         if found.count > self.most {
-            let most = Amount::Length(self.ours.long(self.most));
+            let most = Amount::Length(self.ours.width_of(self.most));
             let kind = Kind::TooLarge { most };
-            check.problems.push(Problem { field, kind });
+            check.problems.push(Problem::new(field, kind));
         }
         Converted { was: length, ..found }
     }
 
-    #[inline(never)]
-    fn nearest(self, pattern: u32, outside: u32, ideal: Exact, keep: Every) -> Converted {
+    fn nearest(self, pattern: u32, outside: u32, ideal: Quotient, keep: Every) -> Converted {
         let inside = pattern.saturating_sub(outside);
         let becomes = keep.nearest(ideal).0;
-        let thousandths = nearest(ideal.0 * PARTS, ideal.1);
+        let thousandths = Quotient {
+            over: ideal.over * PARTS,
+            under: ideal.under,
+        }
+        .nearest();
         Converted {
             pattern,
             count: becomes.saturating_add(outside),
             ideal: Fraction::new(thousandths as u64, PARTS as u64),
             kept: keep.allows(inside),
-            was: self.theirs.long(inside),
-            becomes: self.ours.long(becomes),
-            unchanged: self.ours.long(inside),
+            was: self.theirs.width_of(inside),
+            becomes: self.ours.width_of(becomes),
+            unchanged: self.ours.width_of(inside),
         }
     }
 }

@@ -36,7 +36,7 @@ pub(super) fn follow(question: &Question, wide: Scale, wanted: Length) -> Option
     let inside = count.saturating_sub(outside);
     Some(Follow {
         size,
-        off: wide.ours.long(inside).saturating_sub(wanted),
+        off: wide.ours.width_of(inside).saturating_sub(wanted),
         tied,
     })
 }

@@ -40,11 +40,12 @@ pub use follow::Follow;
 pub use shape::{Shaped, Shaping};
 
 use crate::bounds::Bounds;
-use crate::cast_on::{Knitting, Multiple, Range};
+use crate::cast_on::Knitting;
 use crate::check::Check;
 use crate::problem::Problem;
 use crate::sizing::{Gauges, Moves};
 use crate::spacing::Fraction;
+use crate::terms::{Multiple, Range};
 use crate::units::{Gauge, Length, LengthUnit};
 use fit::Scale;
 

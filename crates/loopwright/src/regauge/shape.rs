@@ -91,7 +91,7 @@ impl Shaped {
                 // It is too steep for the rows there are; more than can be worked with is far too many.
                 shaped.needs = ROWS.most;
                 for problem in problems {
-                    if let ("rows", Kind::TooFew { least }) = (problem.field, problem.kind) {
+                    if let ("rows", Kind::TooFew { least }) = (problem.field.key(), problem.kind) {
                         shaped.needs = least;
                     }
                 }
@@ -149,6 +149,6 @@ pub(super) fn check(question: &Question, shaping: &Shaping, check: &mut Check) {
             below: to.checked_sub(down).filter(|below| *below >= least),
             above: to.checked_add(up),
         };
-        check.problems.push(Problem { field: "to", kind });
+        check.problems.push(Problem::new("to", kind));
     }
 }

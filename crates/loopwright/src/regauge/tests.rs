@@ -395,7 +395,7 @@ fn shaping_that_has_no_room_says_how_many_rows_it_needs() {
         below: Some(40),
         above: Some(42),
     };
-    assert_eq!(answer(&odd).unwrap_err(), [Problem { field: "to", kind }]);
+    assert_eq!(answer(&odd).unwrap_err(), [Problem::new("to", kind)]);
 }
 
 #[test]
@@ -420,7 +420,7 @@ fn every_field_out_of_bounds_is_named() {
         answer(question)
             .unwrap_err()
             .iter()
-            .map(|wrong| wrong.field)
+            .map(|wrong| wrong.field.key())
             .collect::<Vec<_>>()
     };
     assert_eq!(fields(&counts(&[])), ["counts"]);

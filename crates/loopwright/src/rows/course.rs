@@ -1,8 +1,8 @@
 //! In mid-knit: what the tape says beside what it should say, and where to stop.
 
 use super::{Question, Tape};
-use crate::rate::{PARTS, Rate};
 use crate::units::Length;
+use crate::units::rate::Rate;
 
 /// Whether the knitting is as long as the swatch said it would be.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -43,18 +43,15 @@ impl Course {
     pub(super) fn of(question: &Question, tape: Tape, pick: u32, wanted: Length) -> Self {
         let washed = Rate::of(question.gauge);
         let before = question.unwashed.map_or(washed, Rate::of);
-        let misread = |halves| before.misread(halves).long(tape.rows);
+        let misread = |halves| before.misread(halves).width_of(tape.rows);
         let standing = match tape.length {
             long if long > misread(-1) => Standing::Ahead,
             long if long < misread(1) => Standing::Behind,
             _ => Standing::OnCourse,
         };
-        let should_be = before.long(tape.rows);
+        let should_be = before.width_of(tape.rows);
         let after_washing = before.worked_at(tape.length, washed);
-        let own = |length: Length| Rate {
-            count: i128::from(tape.rows) * PARTS,
-            span: i128::from(length.to_nm()).max(1),
-        };
+        let own = |length: Length| Rate::of_measured(tape.rows, length);
         let (rows, rate) = match standing {
             Standing::OnCourse => (pick, before),
             _ => {
@@ -70,7 +67,7 @@ impl Course {
             rows,
             to_go: rows.saturating_sub(tape.rows),
             past: tape.rows.saturating_sub(rows),
-            stop_at: rate.long(rows),
+            stop_at: rate.width_of(rows),
         }
     }
 }

@@ -34,12 +34,13 @@ mod course;
 pub use course::{Course, Standing};
 
 use crate::bounds::Bounds;
-use crate::cast_on::{Range, WIDTH};
+use crate::cast_on::WIDTH;
 use crate::check::Check;
-use crate::every::{Every, Exact};
+use crate::every::Every;
 use crate::problem::{Kind, Problem};
-use crate::rate::{PARTS, Rate};
 use crate::spacing::Fraction;
+use crate::terms::Range;
+use crate::units::rate::{Quotient, Rate};
 use crate::units::{Amount, Gauge, Length};
 
 /// How many rows there may be.
@@ -120,15 +121,15 @@ impl Question {
     }
 
     /// The rows without the edges that make a length.
-    fn exact(&self, length: Length, rate: Rate) -> Exact {
-        let under = rate.span * PARTS;
-        let over = rate.count * i128::from(length.to_nm()) - i128::from(self.edges) * under;
-        (over, under)
+    fn exact(&self, length: Length, rate: Rate) -> Quotient {
+        let Quotient { over, under } = rate.count_over(length);
+        let over = over - i128::from(self.edges) * under;
+        Quotient { over, under }
     }
 
     /// How long so many rows are, with the edges.
     fn length(&self, rows: u32, rate: Rate) -> Length {
-        rate.long(rows.saturating_add(self.edges))
+        rate.width_of(rows.saturating_add(self.edges))
     }
 
     /// Rows beside the whole repeats.
@@ -227,10 +228,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     };
     if rows > ROWS.most {
         let most = Amount::Length(question.length(ROWS.most, rate));
-        return Err(vec![Problem {
-            field: "length",
-            kind: Kind::TooLarge { most },
-        }]);
+        return Err(vec![Problem::new("length", Kind::TooLarge { most })]);
     }
     let count = |rows: u32| Count {
         rows,
@@ -241,7 +239,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         Ask::Length(length) => length,
         _ => pick.length,
     };
-    let (over, under) = question.exact(wanted, rate);
+    let Quotient { over, under } = question.exact(wanted, rate);
     let past = rows.saturating_sub(question.set_up);
     let above = ends.above(rows);
     Ok(Answer {

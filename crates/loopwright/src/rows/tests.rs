@@ -251,7 +251,7 @@ fn every_field_out_of_bounds_is_named() {
         }),
     };
     let problems = answer(&question).unwrap_err();
-    let fields: Vec<_> = problems.iter().map(|problem| problem.field).collect();
+    let fields: Vec<_> = problems.iter().map(|problem| problem.field.key()).collect();
     let all = "length gauge gauge unwashed unwashed repeat set_up end_after edges tape_rows tape_length";
     assert_eq!(fields.join(" "), all);
     for (ask, field, most) in [
@@ -260,7 +260,7 @@ fn every_field_out_of_bounds_is_named() {
         (Ask::Repeats(u32::MAX), "repeats", 20_000),
     ] {
         let kind = Kind::TooMany { most };
-        assert_eq!(answer(&about(ask)).unwrap_err(), [Problem { field, kind }]);
+        assert_eq!(answer(&about(ask)).unwrap_err(), [Problem::new(field, kind)]);
     }
     // So many rows that the length is too long: the longest that can be is named, and can be had.
     let tight = Gauge::of(400, SPAN.least);

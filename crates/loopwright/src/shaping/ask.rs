@@ -110,6 +110,6 @@ impl Wanted {
     }
 }
 
-const fn wrong(field: &'static str, kind: Kind) -> Problem {
-    Problem { field, kind }
+fn wrong(field: &'static str, kind: Kind) -> Problem {
+    Problem::new(field, kind)
 }

@@ -39,6 +39,7 @@ use crate::bounds::Bounds;
 use crate::check::Check;
 use crate::problem::Problem;
 pub use crate::spacing::Increase;
+pub use crate::terms::Side;
 use ask::Wanted;
 use schedule::Room;
 
@@ -122,16 +123,6 @@ pub enum Ask {
     Gain(u32),
     /// So many stitches in the end; the count now has to be known.
     Reach(u32),
-}
-
-/// The side of the fabric that faces the knitter.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Side {
-    /// The right side: RS.
-    Right,
-    /// The wrong side: WS.
-    Wrong,
 }
 
 /// Flat or in the round.

@@ -160,13 +160,7 @@ fn one_track_never_takes_more_than_there_is() {
         ..Question::about(Ask::Lose(12), 60)
     })
     .unwrap_err();
-    assert_eq!(
-        problems,
-        [Problem {
-            field: "amount",
-            kind: Kind::TooMany { most: 10 }
-        }]
-    );
+    assert_eq!(problems, [Problem::new("amount", Kind::TooMany { most: 10 })]);
     let problems = answer(&Question {
         stitches: Some(2),
         ..Question::about(Ask::Lose(2), 60)
@@ -175,7 +169,7 @@ fn one_track_never_takes_more_than_there_is() {
     assert_eq!(
         problems,
         [Problem {
-            field: "stitches",
+            field: "stitches".into(),
             kind: Kind::TooFew { least: 3 }
         }]
     );
@@ -210,7 +204,7 @@ fn a_target_needs_the_count_now() {
     assert_eq!(
         problems,
         [Problem {
-            field: "stitches",
+            field: "stitches".into(),
             kind: Kind::Missing
         }]
     );
@@ -349,7 +343,7 @@ fn the_steepest_and_what_is_steeper() {
         ..Question::about(Ask::Lose(2), 60)
     });
     assert_eq!(few.unwrap().most, 8);
-    let problem = |field, kind| Problem { field, kind };
+    let problem = |field, kind| Problem::new(field, kind);
     assert_eq!(
         answer(&Question::about(Ask::Lose(16), 12)).unwrap_err(),
         [
@@ -475,7 +469,7 @@ proptest! {
         for problem in problems {
             for value in problem.kind.nearest() {
                 let mut better = question;
-                match (problem.field, &mut better.ask) {
+                match (problem.field.key(), &mut better.ask) {
                     ("rows", _) => better.rows = value,
                     ("each", _) => better.each = value,
                     ("stitches", _) => better.stitches = Some(value),

@@ -39,7 +39,7 @@ pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
     for (field, missing) in [("sizes", sizes == 0), ("listed", question.listed.is_none())] {
         if missing {
             let kind = Kind::Missing;
-            problems.push(Problem { field, kind });
+            problems.push(Problem::new(field, kind));
         }
     }
     if problems.is_empty() { Ok(()) } else { Err(problems) }

@@ -75,13 +75,7 @@ fn ease_is_never_added_to_a_list_of_bodies() {
 #[test]
 fn what_the_list_measures_is_asked_and_not_guessed() {
     let unasked = Question::about(mm(910), sizes("97, 103"));
-    assert_eq!(
-        answer(&unasked),
-        Err(vec![Problem {
-            field: "listed",
-            kind: Kind::Missing
-        }])
-    );
+    assert_eq!(answer(&unasked), Err(vec![Problem::new("listed", Kind::Missing)]));
     let ranges = found(&about(910, "86-91, 91-97", Listed::Garment));
     assert!(ranges.note(Told::LooksLikeBodies).is_some());
     assert!(
@@ -602,20 +596,14 @@ fn what_is_outside_its_bounds_is_told_by_field() {
     let fields: Vec<_> = answer(&wrong)
         .unwrap_err()
         .iter()
-        .map(|problem| problem.field)
+        .map(|problem| problem.field.key())
         .collect();
     assert_eq!(fields, ["bust", "ease", "sizes"]);
     let none = Question {
         sizes: Vec::new(),
         ..about(910, "97", Listed::Garment)
     };
-    assert_eq!(
-        answer(&none),
-        Err(vec![Problem {
-            field: "sizes",
-            kind: Kind::Missing
-        }])
-    );
+    assert_eq!(answer(&none), Err(vec![Problem::new("sizes", Kind::Missing)]));
     let small = Question {
         bust: mm(49),
         ..about(910, "97", Listed::Garment)
@@ -623,7 +611,7 @@ fn what_is_outside_its_bounds_is_told_by_field() {
     let kind = Kind::TooSmall {
         least: Amount::Length(GIRTH.least),
     };
-    assert_eq!(answer(&small), Err(vec![Problem { field: "bust", kind }]));
+    assert_eq!(answer(&small), Err(vec![Problem::new("bust", kind)]));
 }
 
 fn any_ask() -> impl Strategy<Value = Ask> {

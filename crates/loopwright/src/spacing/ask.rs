@@ -1,6 +1,6 @@
 //! From what is wanted to how many changes, and what is nearest when it cannot be had.
 
-use super::{Ask, Edge, Face, Knitting, Question};
+use super::{Ask, Edge, Face, Knitting, Name, Question};
 use crate::problem::{Kind, Problem};
 use crate::row::Stitch;
 
@@ -131,7 +131,7 @@ fn most_changes(stitches: u32, change: Stitch, knitting: Knitting) -> u32 {
 /// How many changes the question comes to.
 pub(super) fn plan(question: &Question) -> Result<Plan, Problem> {
     let (down, up) = (Means::decrease(question), Means::increase(question));
-    let amount = |result: Result<Plan, Kind>| result.map_err(|kind| Problem { field: "amount", kind });
+    let amount = |result: Result<Plan, Kind>| result.map_err(|kind| Problem::new(Name::Amount, kind));
     match question.ask {
         Ask::Lose(_) | Ask::Decreases(_) if down.most == 0 => Err(no_room(question, down)),
         Ask::Gain(_) | Ask::Increases(_) if up.most == 0 => Err(no_room(question, up)),
@@ -152,10 +152,7 @@ fn no_room(question: &Question, means: Means) -> Problem {
         } => plain.saturating_mul(2).saturating_add(means.change.uses()),
         _ => means.change.uses().max(2),
     };
-    Problem {
-        field: "stitches",
-        kind: Kind::TooFew { least },
-    }
+    Problem::new(Name::Stitches, Kind::TooFew { least })
 }
 
 fn reach(stitches: u32, target: u32, down: Means, up: Means) -> Result<Plan, Kind> {

@@ -15,23 +15,27 @@
 //! ```
 
 mod ask;
+mod choices;
 mod lay;
 mod note;
 mod order;
 
+pub use crate::terms::{MULTIPLE, Working};
 pub use ask::{Multiples, Reached, multiples};
+pub use choices::{Asked, EdgeKind, Marker, Name};
 pub use note::{Note, Step};
 pub use order::{Fraction, Order};
 
 use crate::bounds::Bounds;
+use crate::choice::Choice;
 use crate::problem::Problem;
 use crate::row::{Row, Stitch};
 
 /// How many stitches may be on the needle.
 pub const STITCHES: Bounds<u32> = Bounds::new(1, 100_000);
 
-/// The parts of a multiple: `multiple of 8 plus 3`.
-pub const MULTIPLE: Bounds<u32> = Bounds::new(1, 1_000);
+/// Plain stitches at each edge where so many are asked for and none are said.
+pub const USUAL_EDGE: u32 = 2;
 
 /// A text of more terms than this is not one to knit from: the page gives a table beside a shorter order.
 pub const LONGEST_TEXT: usize = 60;
@@ -62,11 +66,11 @@ impl Question {
         Self {
             stitches,
             ask: Ask::Lose(1),
-            decrease: Decrease::K2tog,
-            increase: Increase::M1,
+            decrease: Decrease::START,
+            increase: Increase::START,
             knitting: Knitting::Round { end_on_change: false },
-            face: Face::Knit,
-            fabric: Fabric::Stockinette,
+            face: Face::START,
+            fabric: Fabric::START,
         }
     }
 }
@@ -289,10 +293,10 @@ impl Spread {
 
 fn check(question: &Question) -> Result<(), Vec<Problem>> {
     let mut problems = Vec::new();
-    problems.extend(Problem::of_count("stitches", question.stitches, STITCHES));
+    problems.extend(Problem::of_count(Name::Stitches, question.stitches, STITCHES));
     if let Ask::Multiple { of, plus } = question.ask {
-        let wrong = Problem::of_count("amount", of, MULTIPLE);
-        let wrong = wrong.or_else(|| Problem::of_count("plus", plus, Bounds::new(0, of - 1)));
+        let wrong = Problem::of_count(Name::Amount, of, MULTIPLE);
+        let wrong = wrong.or_else(|| Problem::of_count(Name::Plus, plus, Bounds::new(0, of - 1)));
         problems.extend(wrong);
     }
     if problems.is_empty() { Ok(()) } else { Err(problems) }

@@ -42,6 +42,17 @@ pub enum Weight {
     Jumbo,
 }
 
+crate::keys!(Weight {
+    Lace = "lace",
+    SuperFine = "super fine",
+    Fine = "fine",
+    Light = "light",
+    Medium = "medium",
+    Bulky = "bulky",
+    SuperBulky = "super bulky",
+    Jumbo = "jumbo",
+});
+
 /// A printed range. An end that is missing is open: `6 and fewer`, `12.75 mm and up`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]

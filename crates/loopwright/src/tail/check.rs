@@ -6,10 +6,9 @@ use crate::check::Check;
 use crate::problem::{Kind, Problem};
 
 /// Nothing is known that a tail could be worked out from.
-pub(super) const NOTHING_KNOWN: Problem = Problem {
-    field: "yarn",
-    kind: Kind::Missing,
-};
+pub(super) fn nothing_known() -> Problem {
+    Problem::new("yarn", Kind::Missing)
+}
 
 pub(super) fn check(question: &Question) -> Vec<Problem> {
     let mut check = Check::default();

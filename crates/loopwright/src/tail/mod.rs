@@ -30,6 +30,7 @@ mod method;
 mod piece;
 mod practice;
 
+pub use crate::terms::Range;
 pub use estimate::{Estimate, Way, Why};
 pub use left::{Left, Remaining, Verdict};
 pub use method::{METHODS, Method, SHORT, Strand};
@@ -181,16 +182,6 @@ pub struct Answer {
     pub two_strands: bool,
 }
 
-/// The least and the most.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Range {
-    /// The least.
-    pub least: Length,
-    /// The most.
-    pub most: Length,
-}
-
 /// Works out the tail.
 ///
 /// # Errors
@@ -207,7 +198,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     let estimates = estimate::all(question, strand);
     let is_long = matches!(strand, Strand::Thumb { .. });
     if is_long && estimates.is_empty() {
-        problems.push(check::NOTHING_KNOWN);
+        problems.push(check::nothing_known());
         return Err(problems);
     }
     let decided = estimate::decide(&estimates, question.measured);

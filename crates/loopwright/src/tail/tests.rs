@@ -276,10 +276,7 @@ fn nothing_known_is_a_problem_for_a_long_tail_only() {
         needle,
         ..Question::about(100)
     };
-    let missing = Problem {
-        field: "yarn",
-        kind: Kind::Missing,
-    };
+    let missing = Problem::new("yarn", Kind::Missing);
     assert_eq!(answer(&question), Err(vec![missing]));
     let method = Method::Knitted;
     assert!(answer(&Question { method, ..question }).is_ok());
@@ -362,7 +359,7 @@ fn every_field_out_of_bounds_is_named() {
         method: Method::LongTail,
     };
     let problems = answer(&question).unwrap_err();
-    let fields: Vec<_> = problems.iter().map(|problem| problem.field).collect();
+    let fields: Vec<_> = problems.iter().map(|problem| problem.field.key()).collect();
     let all = [
         "stitches",
         "end",

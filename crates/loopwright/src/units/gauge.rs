@@ -59,6 +59,11 @@ impl Gauge {
         f64::from(self.thousandths) / f64::from(PARTS)
     }
 
+    /// The count over its own span, in thousandths, which is how finely it is held.
+    pub const fn thousandths(self) -> u32 {
+        self.thousandths
+    }
+
     /// The span the count was taken over.
     pub const fn span(self) -> Length {
         self.span

@@ -38,6 +38,7 @@ mod names;
 mod number;
 pub mod parse;
 pub mod print;
+pub mod rate;
 pub mod switch;
 
 pub use count::CountUnit;

@@ -29,12 +29,12 @@ impl Found {
         let (least, most) = (Amount::Mass(bounds.least), Amount::Mass(bounds.most));
         if value < bounds.least {
             self.0.push(Problem {
-                field,
+                field: field.into(),
                 kind: Kind::TooSmall { least },
             });
         } else if value > bounds.most {
             self.0.push(Problem {
-                field,
+                field: field.into(),
                 kind: Kind::TooLarge { most },
             });
         }
@@ -103,10 +103,7 @@ fn check_piece(found: &mut Found, piece: &Piece) {
         }
     }
     if !speaks_for(&piece.swatch, &piece.sections) {
-        found.0.push(Problem {
-            field: "swatch",
-            kind: Kind::NeedsSwatch,
-        });
+        found.0.push(Problem::new("swatch", Kind::NeedsSwatch));
     }
     found.length("seams", piece.extras.seams, EXTRA);
     found.length("other", piece.extras.other, EXTRA);

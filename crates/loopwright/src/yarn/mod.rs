@@ -241,10 +241,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
             lines = line::lines(piece, &per_stitch);
             if per_stitch.length == Length::ZERO || line::total(&lines).most > STATED.most {
                 let most = Amount::Length(STATED.most);
-                return Err(vec![Problem {
-                    field: "sections",
-                    kind: Kind::TooLarge { most },
-                }]);
+                return Err(vec![Problem::new("sections", Kind::TooLarge { most })]);
             }
             if piece.extras.joins {
                 join = practice::JOIN;

@@ -69,7 +69,7 @@ fn expected(fabric: Fabric, swatch: Swatch) -> f64 {
 
 fn kinds(question: &Question) -> Vec<(&'static str, Kind)> {
     let problems = answer(question).err().unwrap_or_default();
-    problems.into_iter().map(|p| (p.field, p.kind)).collect()
+    problems.into_iter().map(|p| (p.field.key(), p.kind)).collect()
 }
 
 /// Garter's own gauge in the stockinette sum is 18 % short.

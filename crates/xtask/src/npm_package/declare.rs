@@ -190,7 +190,8 @@ impl Writer<'_> {
                 "number".to_owned()
             }
             "bool" => "boolean".to_owned(),
-            "str" | "String" | "char" => "string".to_owned(),
+            // A path in the question crosses as its text: `sections[2].stitches`.
+            "str" | "String" | "char" | "FieldPath" => "string".to_owned(),
             "Option" => format!("{} | null", inner(self)?),
             "Box" => inner(self)?,
             // `A | null` needs its brackets; a name does well without.

@@ -78,12 +78,13 @@ impl<'a> Reading<'a> {
 
     /// Something is wrong.
     pub fn fail(&mut self, problem: &Problem) {
-        self.wrong.push((problem.field, words::problem(problem, self.print)));
+        self.wrong
+            .push((problem.field.key(), words::problem(problem, self.print)));
     }
 
     fn or<T>(&mut self, read: Result<T, Kind>, field: &'static str, otherwise: T) -> T {
         read.unwrap_or_else(|kind| {
-            self.fail(&Problem { field, kind });
+            self.fail(&Problem::new(field, kind));
             otherwise
         })
     }
@@ -135,7 +136,7 @@ impl<'a> Reading<'a> {
         let rows = self.or(up, rows, None);
         if across == Ok(None) && rows.is_some() {
             let (field, kind) = (stitches, Kind::Missing);
-            self.fail(&Problem { field, kind });
+            self.fail(&Problem::new(field, kind));
         }
         let stitches = self.or(across, stitches, None)?;
         Some(Gauges { stitches, rows })

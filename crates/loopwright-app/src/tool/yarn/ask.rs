@@ -140,7 +140,7 @@ struct Reader<'a> {
 
 impl Reader<'_> {
     fn found(&mut self, field: &'static str, kind: Kind) {
-        self.problems.push(Problem { field, kind });
+        self.problems.push(Problem::new(field, kind));
     }
 
     #[inline(never)]
@@ -237,7 +237,7 @@ impl Reader<'_> {
         // What could not be read is said already.
         if self.problems.len() == before {
             for problem in section.problems() {
-                self.found(slot.field(problem.field), problem.kind);
+                self.found(slot.field(problem.field.key()), problem.kind);
             }
         }
         section

@@ -133,7 +133,7 @@ impl Form<'_> {
 
     /// What is wrong with several fields together, and for a swatch that cannot tell, two ways out.
     fn trouble(&self) -> Html {
-        let is_it = |problem: &&Problem| matches!(problem.field, "sections" | "swatch" | "measured");
+        let is_it = |problem: &&Problem| matches!(problem.field.key(), "sections" | "swatch" | "measured");
         let Some(problem) = self.problems.iter().find(is_it) else {
             return Html::default();
         };
@@ -156,7 +156,7 @@ impl Form<'_> {
     }
 
     #[inline(never)]
-    fn advice(&self, name: &str) -> Option<Advice> {
+    fn advice(&self, name: &'static str) -> Option<Advice> {
         advice(self.problems, name, &words::problem)
     }
 

@@ -177,9 +177,9 @@ fn what_was_not_washed_is_not_said_to_be() {
 
 #[test]
 fn a_slash_between_counts_asks_for_commas() {
-    let problem = |field| {
+    let problem = |field: &'static str| {
         problem(&Problem {
-            field,
+            field: field.into(),
             kind: Kind::Unreadable(Unreadable::TwoNumbers),
         })
     };

@@ -213,9 +213,6 @@ fn what_cannot_be_read_is_shown_with_what_to_type() {
     let small = Kind::TooSmall {
         least: Amount::Length(Length::from_inches(4)),
     };
-    let small = Problem {
-        field: "bust",
-        kind: small,
-    };
+    let small = Problem::new("bust", small);
     assert_eq!(problem(&small, &in_inches), "Type 4 in or more.");
 }

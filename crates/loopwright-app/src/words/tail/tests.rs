@@ -119,9 +119,9 @@ fn yards_go_with_inches_and_metres_with_centimetres() {
 #[test]
 fn needles_are_asked_for_in_millimetres() {
     let least = Amount::Length(tail::NEEDLE.least);
-    let said = |field, why| {
+    let said = |field: &'static str, why| {
         problem(&Problem {
-            field,
+            field: field.into(),
             kind: Kind::Unreadable(why),
         })
     };

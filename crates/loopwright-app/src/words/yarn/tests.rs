@@ -186,7 +186,7 @@ fn a_problem_says_what_to_type() {
     assert!(said.contains("weigh a swatch"), "{said}");
     for field in ["sections", "reserve"] {
         let kind = Kind::TooMany { most: 5 };
-        let said = problem(&Problem { field, kind });
+        let said = problem(&Problem::new(field, kind));
         assert!(said.contains("Type"), "{said}");
     }
 }

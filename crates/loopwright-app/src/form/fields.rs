@@ -1,0 +1,188 @@
+//! The fields of one tool as they stand: what was typed, or what each starts with.
+//!
+//! A snapshot, taken once a keystroke: the form is drawn from it and the question is read from it, so that both speak of
+//! the same texts.
+
+use super::{Field, Kind, LIST_UNITS, Start, TAPE, span_of};
+use crate::store::{self, Typed};
+use loopwright::choice::{Choice, FieldName, GroupName, Key};
+use loopwright::problem::FieldPath;
+use loopwright::units::print::{self, Step};
+use loopwright::units::{LengthUnit, MassUnit};
+use std::rc::Rc;
+
+/// What is chosen once for all tools: units.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Settings(store::Fields);
+
+impl Settings {
+    /// The settings on this sheet.
+    pub const fn new(fields: store::Fields) -> Self {
+        Self(fields)
+    }
+
+    /// What is set, if anything.
+    pub fn text(&self, setting: &str) -> Option<&str> {
+        self.0.get(setting).map(|typed| typed.text.as_str())
+    }
+}
+
+/// The key of a field of a repeated group, where a stored key names one: of `s12_stitches` it is `stitches`.
+fn member_key(group: GroupName, stored: &str) -> Option<&str> {
+    let (number, key) = stored.strip_prefix(group.stored)?.split_once('_')?;
+    number.parse::<u32>().ok().map(|_| key)
+}
+
+/// The fields of one tool, or of one member of its repeated group.
+#[derive(Clone)]
+pub struct Fields {
+    table: &'static [Field],
+    typed: Rc<store::Fields>,
+    settings: Rc<Settings>,
+    member: Option<usize>,
+}
+
+impl Fields {
+    /// The fields of a table, with what was typed into them.
+    pub fn new(table: &'static [Field], typed: store::Fields, settings: Settings) -> Self {
+        Self {
+            table,
+            typed: Rc::new(typed),
+            settings: Rc::new(settings),
+            member: None,
+        }
+    }
+
+    /// The fields as one member of the repeated group sees them, counted from nought.
+    pub fn member(&self, index: usize) -> Self {
+        Self {
+            member: Some(index),
+            ..self.clone()
+        }
+    }
+
+    /// Which member of the repeated group this is, if any.
+    pub const fn index(&self) -> Option<usize> {
+        self.member
+    }
+
+    /// The rows of the table that stand alone, or those of a repeated group.
+    pub fn table(&self, group: Option<GroupName>) -> impl Iterator<Item = &'static Field> {
+        self.table.iter().filter(move |field| field.group == group)
+    }
+
+    /// What is chosen once for all tools.
+    pub fn settings(&self) -> &Settings {
+        &self.settings
+    }
+
+    /// Whether nothing at all was typed.
+    pub fn is_untouched(&self) -> bool {
+        self.typed.is_empty()
+    }
+
+    /// What was typed under a key that no row of the table has.
+    pub fn unknown(&self) -> Vec<&str> {
+        let is_row = |stored: &str| {
+            self.table.iter().any(|row| match row.group {
+                None => row.key == stored,
+                Some(group) => member_key(group, stored) == Some(row.key),
+            })
+        };
+        let keys = self.typed.iter().map(|(key, _)| key.as_str());
+        keys.filter(|key| !is_row(key)).collect()
+    }
+
+    /// Where a field is. A name of the repeated group means the member that this is, and the first one where it is none.
+    pub fn path<N: FieldName>(&self, name: N) -> FieldPath {
+        match N::GROUP {
+            Some(group) => FieldPath::in_group(group, self.member.unwrap_or(0), name.key()),
+            None => name.into(),
+        }
+    }
+
+    /// Where the field of a row is.
+    pub fn path_of(&self, field: &'static Field) -> FieldPath {
+        match field.group {
+            Some(group) => FieldPath::in_group(group, self.member.unwrap_or(0), field.key),
+            None => FieldPath::alone(field.key),
+        }
+    }
+
+    /// The row of a field.
+    pub fn row(&self, path: FieldPath) -> Option<&'static Field> {
+        let is_row = |field: &&Field| field.key == path.key() && field.group == path.group();
+        self.table.iter().find(is_row)
+    }
+
+    /// What was typed into a field, if anything ever was.
+    pub fn typed(&self, path: FieldPath) -> Option<&Typed> {
+        self.typed.get(&path.stored())
+    }
+
+    /// Whether something stands in a field that was typed, more than spaces.
+    pub fn is_typed<N: FieldName>(&self, name: N) -> bool {
+        let typed = self.typed(self.path(name));
+        typed.is_some_and(|typed| !typed.text.trim().is_empty())
+    }
+
+    /// The text that stands in a field: what was typed, or what it starts with.
+    pub fn text(&self, path: FieldPath) -> String {
+        match self.typed(path) {
+            Some(typed) => typed.text.clone(),
+            None => self.start(path).text,
+        }
+    }
+
+    /// What a field starts with, in the unit that its scale has first.
+    pub fn start(&self, path: FieldPath) -> Typed {
+        let Some(row) = self.row(path) else {
+            return Typed::plain("");
+        };
+        match (row.start, &row.kind) {
+            (Start::Empty, Kind::Choice(options)) => Typed::plain((options.start)()),
+            (Start::Empty, _) => Typed::plain(""),
+            (Start::Count(count), _) => Typed::plain(count.to_string()),
+            (Start::Length(length), Kind::Length(scale, _)) => scale.typed(length),
+            (Start::Length(length), _) => Typed::plain(print::print(length, LengthUnit::Cm, Step::Tenth)),
+            (Start::Mass(mass), Kind::Mass(scale, _)) => scale.typed(mass),
+            (Start::Mass(mass), _) => Typed::plain(print::print(mass, MassUnit::Gram, Step::Tenth)),
+            (Start::From(start), _) => Typed::plain(start(self)),
+        }
+    }
+
+    /// What is chosen in a field; what holds before anything is, where what is stored is none of them.
+    pub fn choice<C: Choice>(&self, name: impl FieldName) -> C {
+        let path = self.path(name);
+        debug_assert!(self.offers::<C>(path), "{path} offers other things to choose");
+        let chosen = self.typed(path).and_then(|typed| C::from_key(&typed.text));
+        chosen.unwrap_or(C::START)
+    }
+
+    /// Whether the options of a field are those of a choice.
+    fn offers<C: Choice>(&self, path: FieldPath) -> bool {
+        match self.row(path).map(|row| &row.kind) {
+            Some(Kind::Choice(options)) => (options.all)()
+                .iter()
+                .map(|option| option.0)
+                .eq(C::ALL.iter().map(|c| c.key())),
+            _ => false,
+        }
+    }
+
+    /// The unit of a list that names none: the one that was shown when it was typed.
+    pub fn list_unit(&self, path: FieldPath) -> (&'static str, LengthUnit) {
+        let key = match self.typed(path) {
+            Some(typed) => typed.unit.as_deref().unwrap_or_default(),
+            None => TAPE.shown(&self.settings).key,
+        };
+        let found = LIST_UNITS.into_iter().find(|(name, _)| *name == key);
+        found.unwrap_or(LIST_UNITS[0])
+    }
+
+    /// The text of a gauge and the span that stands beside it.
+    pub fn gauge(&self, path: FieldPath) -> (&str, super::Span) {
+        let typed = self.typed(path);
+        (typed.map_or("", |typed| typed.text.as_str()), span_of(typed))
+    }
+}

@@ -1,0 +1,330 @@
+//! What a tool asks: one table of fields a tool, and how their texts become the values of a question.
+//!
+//! The table is read by everything that has to do with fields: the form that draws them, the reader that makes a
+//! question of them, the fold that hides them, links, named states, and the place where a problem is shown. It is data;
+//! nothing here draws, and nothing here knows a tool.
+
+mod fields;
+mod multiple;
+mod reader;
+mod scale;
+mod span;
+
+pub use fields::{Fields, Settings};
+pub use multiple::{plus_behind, read_multiple};
+pub use reader::Reader;
+pub use scale::{NEEDLE, SETTINGS, Scale, TAPE, WEIGHT, YARN};
+pub use span::{SPANS, Span, gauge_as_typed, span_of};
+
+use crate::kept::Kept;
+use crate::words::Worded;
+use loopwright::bounds::Bounds;
+use loopwright::choice::{Choice, GroupName};
+use loopwright::units::{Length, LengthUnit, Mass};
+
+/// One field of a tool: a row of its table.
+pub struct Field {
+    /// Its key in what is stored and linked.
+    pub key: &'static str,
+    /// The repeated group it belongs to, if any.
+    pub group: Option<GroupName>,
+    /// What it is called beside the field.
+    pub label: &'static str,
+    /// What it holds.
+    pub kind: Kind,
+    /// What stands in it before anything is typed.
+    pub start: Start,
+    /// Under which name its value holds for all tools.
+    pub kept: Keeping,
+    /// Whether what stands in the field is not to be kept, only taken from what is.
+    pub take_only: bool,
+    /// Where in the form it stands.
+    pub place: Place,
+    /// Whether it is asked at all, as the others stand.
+    pub asked: fn(&Fields) -> bool,
+    /// A remark below it; none if that is empty.
+    pub remark: &'static str,
+}
+
+/// What a field holds.
+#[derive(Clone, Copy)]
+pub enum Kind {
+    /// A whole number.
+    Count(Bounds<u32>),
+    /// A length, shown in the units of a scale.
+    Length(&'static Scale<Length>, Bounds<Length>),
+    /// A weight.
+    Mass(&'static Scale<Mass>, Bounds<Mass>),
+    /// One gauge.
+    Gauge,
+    /// Several counts of one gauge.
+    Gauges,
+    /// One of a few.
+    Choice(Options),
+    /// A list as it stands in a pattern.
+    List(List),
+    /// Text that the tool reads itself.
+    Text,
+    /// No field: a place below which stands what is wrong with several fields together.
+    Whole,
+}
+
+/// A list of numbers.
+#[derive(Clone, Copy)]
+pub struct List {
+    /// What stands in it as long as it is empty.
+    pub example: &'static str,
+    /// Whether its numbers are lengths, with a unit beside the list.
+    pub lengths: bool,
+}
+
+/// The units that a list of lengths may be in, each by the key that is stored as the unit of its text.
+pub const LIST_UNITS: [(&str, LengthUnit); 2] = [("cm", LengthUnit::Cm), ("in", LengthUnit::Inch)];
+
+/// What can be chosen in a field: each by its key and its words.
+#[derive(Clone, Copy)]
+pub struct Options {
+    /// All of them, in the order they are shown.
+    pub all: fn() -> Vec<(&'static str, &'static str)>,
+    /// The key of the one that holds before anything is chosen.
+    pub start: fn() -> &'static str,
+}
+
+impl Options {
+    /// The options of a choice.
+    pub const fn of<C: Choice + Worded>() -> Self {
+        Self {
+            all: options::<C>,
+            start: start_key::<C>,
+        }
+    }
+}
+
+fn options<C: Choice + Worded>() -> Vec<(&'static str, &'static str)> {
+    C::ALL.iter().map(|choice| (choice.key(), choice.words())).collect()
+}
+
+fn start_key<C: Choice>() -> &'static str {
+    C::START.key()
+}
+
+/// What stands in a field before anything is typed.
+#[derive(Clone, Copy)]
+pub enum Start {
+    /// Nothing.
+    Empty,
+    /// A count.
+    Count(u32),
+    /// A length.
+    Length(Length),
+    /// A weight.
+    Mass(Mass),
+    /// What follows from the other fields.
+    From(fn(&Fields) -> String),
+}
+
+/// Under which name a field's value holds for all tools.
+#[derive(Clone, Copy)]
+pub enum Keeping {
+    /// Under none.
+    Nothing,
+    /// Under this one.
+    As(Kept),
+    /// Under one that depends on the other fields.
+    By(fn(&Fields) -> Kept),
+}
+
+/// Where in the form a field stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Place {
+    /// In the sentence that the tool writes around its fields.
+    Sentence,
+    /// Below the sentence, in a short column.
+    Open,
+    /// Folded away below this title.
+    Folded(&'static str),
+    /// Beside the answer, which draws it; the form passes over it.
+    Answer,
+}
+
+impl Field {
+    /// A field that holds this, with nothing in it, in the open column.
+    pub const fn new(kind: Kind) -> Self {
+        Self {
+            key: "",
+            group: None,
+            label: "",
+            kind,
+            start: Start::Empty,
+            kept: Keeping::Nothing,
+            take_only: false,
+            place: Place::Open,
+            asked: always,
+            remark: "",
+        }
+    }
+
+    /// A whole number.
+    pub const fn count(bounds: Bounds<u32>) -> Self {
+        Self::new(Kind::Count(bounds))
+    }
+
+    /// A length.
+    pub const fn length(scale: &'static Scale<Length>, bounds: Bounds<Length>) -> Self {
+        Self::new(Kind::Length(scale, bounds))
+    }
+
+    /// A weight.
+    pub const fn mass(scale: &'static Scale<Mass>, bounds: Bounds<Mass>) -> Self {
+        Self::new(Kind::Mass(scale, bounds))
+    }
+
+    /// One gauge.
+    pub const fn gauge() -> Self {
+        Self::new(Kind::Gauge)
+    }
+
+    /// Several counts of one gauge.
+    pub const fn gauges() -> Self {
+        Self::new(Kind::Gauges)
+    }
+
+    /// One of a few.
+    pub const fn choice<C: Choice + Worded>() -> Self {
+        Self::new(Kind::Choice(Options::of::<C>()))
+    }
+
+    /// A list of counts.
+    pub const fn counts(example: &'static str) -> Self {
+        Self::new(Kind::List(List {
+            example,
+            lengths: false,
+        }))
+    }
+
+    /// A list of lengths.
+    pub const fn lengths(example: &'static str) -> Self {
+        Self::new(Kind::List(List { example, lengths: true }))
+    }
+
+    /// Text that the tool reads itself.
+    pub const fn text() -> Self {
+        Self::new(Kind::Text)
+    }
+
+    /// A place for what is wrong with several fields together.
+    pub const fn whole() -> Self {
+        Self::new(Kind::Whole)
+    }
+
+    /// It starts with this.
+    pub const fn starts(self, start: Start) -> Self {
+        Self { start, ..self }
+    }
+
+    /// Its value is offered to be taken from and kept under a name that holds for all tools.
+    pub const fn kept(self, name: Kept) -> Self {
+        Self {
+            kept: Keeping::As(name),
+            ..self
+        }
+    }
+
+    /// The same, under a name that depends on the other fields.
+    pub const fn kept_by(self, name: fn(&Fields) -> Kept) -> Self {
+        Self {
+            kept: Keeping::By(name),
+            ..self
+        }
+    }
+
+    /// A kept value is offered to be taken, and what stands in the field is not offered to be kept: it is several counts,
+    /// or what is only hoped for.
+    pub const fn taken(self, name: Kept) -> Self {
+        Self {
+            kept: Keeping::As(name),
+            take_only: true,
+            ..self
+        }
+    }
+
+    /// It stands in the sentence.
+    pub const fn in_sentence(self) -> Self {
+        Self {
+            place: Place::Sentence,
+            ..self
+        }
+    }
+
+    /// It lies folded away below this title.
+    pub const fn folded(self, title: &'static str) -> Self {
+        Self {
+            place: Place::Folded(title),
+            ..self
+        }
+    }
+
+    /// It stands beside the answer.
+    pub const fn in_answer(self) -> Self {
+        Self {
+            place: Place::Answer,
+            ..self
+        }
+    }
+
+    /// It is asked only where this holds.
+    pub const fn only_if(self, asked: fn(&Fields) -> bool) -> Self {
+        Self { asked, ..self }
+    }
+
+    /// This stands below it.
+    pub const fn remarked(self, remark: &'static str) -> Self {
+        Self { remark, ..self }
+    }
+
+    /// The row of this name; used by the [`fields`](crate::fields) macro.
+    pub const fn named(self, key: &'static str, group: Option<GroupName>, label: &'static str) -> Self {
+        Self {
+            key,
+            group,
+            label,
+            ..self
+        }
+    }
+
+    /// Whether it lies folded away.
+    pub const fn is_folded(&self) -> bool {
+        matches!(self.place, Place::Folded(_))
+    }
+}
+
+const fn always(_: &Fields) -> bool {
+    true
+}
+
+/// The table of a tool, a row for each name of a field. A name without a row does not compile.
+///
+/// ```ignore
+/// fields! { FIELDS of Name, words::label;
+///     Stitches => Field::count(STITCHES).in_sentence(),
+///     Amount => Field::count(AMOUNTS).in_sentence(),
+/// }
+/// ```
+#[macro_export]
+macro_rules! fields {
+    ($table:ident of $names:ident, $label:path; $($name:ident => $field:expr,)+) => {
+        /// The fields, in the order of the form.
+        pub const $table: &[$crate::form::Field] = &[$({
+            let field: $crate::form::Field = $field;
+            field.named(
+                $names::$name.key(),
+                <$names as loopwright::choice::FieldName>::GROUP,
+                $label($names::$name),
+            )
+        },)+];
+
+        const _: fn($names) = |name| match name {
+            $($names::$name => (),)+
+        };
+    };
+}

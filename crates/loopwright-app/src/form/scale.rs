@@ -1,0 +1,117 @@
+//! The units that one kind of quantity is shown in. Which of them is chosen once for all tools; what was typed stays
+//! stored as typed, with the unit it was typed in, so that switching back brings the very text back.
+
+use super::Settings;
+use crate::store::Typed;
+use crate::words::units as words;
+use loopwright::units::print::{self, Step};
+use loopwright::units::{Length, LengthUnit, Mass, MassUnit, Measure, switch};
+
+/// The sheet of what holds for all tools but is no fact of the knitting: units and light.
+pub const SETTINGS: &str = "settings";
+
+/// One unit of a scale.
+#[derive(Clone, Copy)]
+pub struct ScaleUnit<T: Measure> {
+    /// The key it is stored under.
+    pub key: &'static str,
+    /// The unit.
+    pub unit: T::Unit,
+    /// How finely a quantity in it is shown.
+    pub step: Step,
+}
+
+impl<T: Measure> ScaleUnit<T> {
+    const fn new(key: &'static str, unit: T::Unit, step: Step) -> Self {
+        Self { key, unit, step }
+    }
+}
+
+/// The units one kind of quantity is shown in.
+pub struct Scale<T: Measure + 'static> {
+    /// The setting that says which is shown.
+    pub setting: &'static str,
+    /// The unit before anything is chosen.
+    pub first: ScaleUnit<T>,
+    /// The other one, if there is one.
+    pub other: Option<ScaleUnit<T>>,
+    /// A unit in words.
+    pub name: fn(T::Unit) -> &'static str,
+}
+
+/// What a tape measures.
+pub const TAPE: Scale<Length> = Scale {
+    setting: "length",
+    first: ScaleUnit::new("cm", LengthUnit::Cm, Step::Tenth),
+    other: Some(ScaleUnit::new("in", LengthUnit::Inch, Step::Eighths)),
+    name: words::length,
+};
+
+/// How far yarn runs.
+pub const YARN: Scale<Length> = Scale {
+    setting: "yarn",
+    first: ScaleUnit::new("m", LengthUnit::M, Step::Tenth),
+    other: Some(ScaleUnit::new("yd", LengthUnit::Yard, Step::Tenth)),
+    name: words::length,
+};
+
+/// What a needle measures.
+pub const NEEDLE: Scale<Length> = Scale {
+    setting: "needle",
+    first: ScaleUnit::new("mm", LengthUnit::Mm, Step::Hundredth),
+    other: None,
+    name: words::length,
+};
+
+/// What a scale says.
+pub const WEIGHT: Scale<Mass> = Scale {
+    setting: "weight",
+    first: ScaleUnit::new("g", MassUnit::Gram, Step::Tenth),
+    other: Some(ScaleUnit::new("oz", MassUnit::Ounce, Step::Hundredth)),
+    name: words::mass,
+};
+
+impl<T: Measure> Scale<T> {
+    /// The units, the first one first.
+    pub fn units(&self) -> impl Iterator<Item = ScaleUnit<T>> {
+        [Some(self.first), self.other].into_iter().flatten()
+    }
+
+    /// The unit that is shown now.
+    pub fn shown(&self, settings: &Settings) -> ScaleUnit<T> {
+        self.unit(settings.text(self.setting))
+    }
+
+    /// The unit of this key; the first where there is none.
+    fn unit(&self, key: Option<&str>) -> ScaleUnit<T> {
+        self.units().find(|unit| Some(unit.key) == key).unwrap_or(self.first)
+    }
+
+    /// A text with the unit that stood beside it as it was typed.
+    pub fn as_typed(&self, typed: &Typed) -> switch::Typed<T> {
+        switch::Typed::new(typed.text.clone(), self.unit(typed.unit.as_deref()).unit)
+    }
+
+    /// A quantity as it would be typed in the first unit.
+    pub fn typed(&self, value: T) -> Typed {
+        Typed::with_unit(print::print(value, self.first.unit, self.first.step), self.first.key)
+    }
+
+    /// A quantity as it stands in a sentence, in the unit that is shown: `7 1/2 in`. A number and its unit stay on one
+    /// line.
+    pub fn print(&self, settings: &Settings, value: T) -> String {
+        self.print_to(settings, value, self.shown(settings).step)
+    }
+
+    /// The same, as finely as `step` says.
+    pub fn print_to(&self, settings: &Settings, value: T, step: Step) -> String {
+        print::with_unit(value, self.shown(settings).unit, step).replace(' ', "\u{a0}")
+    }
+}
+
+impl Scale<Length> {
+    /// Whether inches and yards are shown.
+    pub fn in_inches(&self, settings: &Settings) -> bool {
+        matches!(self.shown(settings).unit, LengthUnit::Inch | LengthUnit::Yard)
+    }
+}

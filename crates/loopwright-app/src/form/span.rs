@@ -1,0 +1,93 @@
+//! Over what a gauge was counted. The span belongs to the count, since 10 cm and 4 in are 1.6 % apart: it is stored as the
+//! count's unit, and another span says that the count was taken over that, and converts nothing. A span that is not among
+//! the choices is typed behind the count: `31 in 18 cm`.
+
+use crate::store::Typed;
+use loopwright::units::print::{self, Step};
+use loopwright::units::{Gauge, Length, LengthUnit};
+
+/// A span to choose: the key that is stored as the count's unit, and how long it is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Span {
+    /// The key, which is also how it is read.
+    pub key: &'static str,
+    /// How long it is.
+    pub length: Length,
+}
+
+impl Span {
+    const fn new(key: &'static str, length: Length) -> Self {
+        Self { key, length }
+    }
+
+    /// The span before anything is chosen.
+    pub const USUAL: Self = Self::new("10 cm", Gauge::TEN_CM);
+}
+
+/// The spans people count over.
+pub const SPANS: [Span; 9] = [
+    Span::USUAL,
+    Span::new("4 in", Gauge::FOUR_INCHES),
+    Span::new("15 cm", Length::of(15, LengthUnit::Cm)),
+    Span::new("6 in", Length::from_inches(6)),
+    Span::new("20 cm", Length::from_mm(200)),
+    Span::new("8 in", Length::from_inches(8)),
+    Span::new("5 cm", Length::of(5, LengthUnit::Cm)),
+    Span::new("2 in", Length::from_inches(2)),
+    Span::new("1 in", Length::INCH),
+];
+
+/// The span that stands beside a count.
+pub fn span_of(typed: Option<&Typed>) -> Span {
+    let key = typed.and_then(|typed| typed.unit.as_deref());
+    let chosen = SPANS.into_iter().find(|span| Some(span.key) == key);
+    chosen.unwrap_or(Span::USUAL)
+}
+
+/// A gauge as it would be typed: with its span as the unit if that is one of the choices, else behind the count; none if
+/// no field would take it.
+pub fn gauge_as_typed(gauge: Gauge) -> Option<Typed> {
+    let span = gauge.span();
+    let count = plain_decimal(gauge.thousandths());
+    let typed = match SPANS.iter().find(|known| known.length == span) {
+        Some(known) => Typed::with_unit(count, known.key),
+        None => Typed::plain(format!("{count} over {}", plain_span(gauge))),
+    };
+    let is_read_back = Gauge::read(&typed.text, span).is_ok_and(|read| read == gauge);
+    is_read_back.then_some(typed)
+}
+
+/// A number of thousandths as every field reads it, whatever the language of the page.
+fn plain_decimal(thousandths: u32) -> String {
+    let decimals = format!("{}.{:03}", thousandths / 1_000, thousandths % 1_000);
+    decimals.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+fn plain_span(gauge: Gauge) -> String {
+    if gauge.over_inches() {
+        print::with_unit(gauge.span(), LengthUnit::Inch, Step::Eighths)
+    } else {
+        print::with_unit(gauge.span(), LengthUnit::Cm, Step::Tenth)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_span_is_the_one_that_is_named() {
+        for span in SPANS {
+            assert_eq!(span_of(Some(&Typed::with_unit("21", span.key))), span);
+        }
+        assert_eq!(span_of(None), Span::USUAL);
+    }
+
+    #[test]
+    fn a_gauge_is_written_as_it_is_read() {
+        let halves = Gauge::new(21_500, Gauge::FOUR_INCHES).map(gauge_as_typed);
+        assert_eq!(halves, Some(Some(Typed::with_unit("21.5", "4 in"))));
+        let odd = Gauge::of(31, Length::from_mm(180));
+        assert_eq!(gauge_as_typed(odd), Some(Typed::plain("31 over 18 cm")));
+    }
+}

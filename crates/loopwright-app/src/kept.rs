@@ -1,0 +1,104 @@
+//! What the knitter has settled once, for all tools. It is written only by her tap on "keep" and taken only by her tap on
+//! "use"; never silently.
+
+use crate::form::gauge_as_typed;
+use crate::store::Typed;
+use loopwright::tables::yarn_weight::Weight;
+use loopwright::units::print::{self, Step};
+use loopwright::units::{Gauge, Length, LengthUnit};
+
+/// The sheet it is written on.
+pub const SHEET: &str = "known";
+
+/// One thing that holds for all tools.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Kept {
+    /// Round the body at the bust.
+    Bust,
+    /// Stitches that were cast on.
+    CastOn,
+    /// The needle, across.
+    Needle,
+    /// The class on the ball band.
+    YarnClass,
+    /// Stitches of the washed swatch.
+    GaugeStitches,
+    /// Rows of the washed swatch.
+    GaugeRows,
+    /// Stitches of the swatch before it was washed.
+    GaugeStitchesUnwashed,
+    /// Rows of the swatch before it was washed.
+    GaugeRowsUnwashed,
+}
+
+loopwright::keys!(Kept {
+    Bust = "bust",
+    CastOn = "cast_on",
+    Needle = "needle",
+    YarnClass = "yarn_class",
+    GaugeStitches = "gauge_stitches",
+    GaugeRows = "gauge_rows",
+    GaugeStitchesUnwashed = "gauge_stitches_unwashed",
+    GaugeRowsUnwashed = "gauge_rows_unwashed",
+});
+
+impl Kept {
+    /// What kind of value it is.
+    pub const fn dimension(self) -> Dimension {
+        match self {
+            Self::Bust => Dimension::Length,
+            Self::CastOn => Dimension::Count,
+            Self::Needle => Dimension::Needle,
+            Self::YarnClass => Dimension::YarnClass,
+            Self::GaugeStitches | Self::GaugeRows | Self::GaugeStitchesUnwashed | Self::GaugeRowsUnwashed => {
+                Dimension::Gauge
+            }
+        }
+    }
+}
+
+/// What kind of value is kept.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Dimension {
+    /// A count.
+    Count,
+    /// A length of a tape.
+    Length,
+    /// A needle, in millimetres.
+    Needle,
+    /// A gauge.
+    Gauge,
+    /// A class of yarn.
+    YarnClass,
+}
+
+/// A value that an answer offers to be kept or carried on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Value {
+    /// A count.
+    Count(u32),
+    /// A needle, across.
+    Needle(Length),
+    /// A gauge.
+    Gauge(Gauge),
+    /// A class of yarn.
+    YarnClass(Weight),
+}
+
+impl Value {
+    /// The value as it would be typed into a field; none if no field would take it.
+    pub fn as_typed(self) -> Option<Typed> {
+        match self {
+            Self::Count(count) => Some(Typed::plain(count.to_string())),
+            Self::Needle(across) => {
+                let text = print::print(across, LengthUnit::Mm, Step::Hundredth);
+                Some(Typed::with_unit(text, "mm"))
+            }
+            Self::Gauge(gauge) => gauge_as_typed(gauge),
+            Self::YarnClass(weight) => Some(Typed::plain(weight.key())),
+        }
+    }
+}
+
+/// What an answer offers: under which name, and the value.
+pub type Offer = (Kept, Value);

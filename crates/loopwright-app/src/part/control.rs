@@ -1,0 +1,275 @@
+//! One field as it is drawn: the input, the list or the choice, with its label, its unit, and what is wrong with it. The
+//! text is never rewritten.
+
+use super::advice::{Advice, advice_id, advised};
+use super::offer::offered;
+use super::plain::{button, el, element, list, text};
+use super::{Label, View};
+use crate::form::{Field, Kind, LIST_UNITS, List, Options, SETTINGS, SPANS, Scale};
+use crate::store::Typed;
+use crate::words::units as words;
+use loopwright::choice::FieldName;
+use loopwright::problem::FieldPath;
+use loopwright::units::Measure;
+use web_sys::{HtmlInputElement, HtmlSelectElement, HtmlTextAreaElement};
+use yew::prelude::*;
+
+/// Whether the label of a field is seen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Labelled {
+    /// It stands beside the field.
+    Shown,
+    /// The sentence around the field says it; the label is for those who cannot see that.
+    Unseen,
+}
+
+/// Which keys a tablet shows. A decimal keypad has no slash and a numeric one no sign, so that fractions need all.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Keys {
+    Figures,
+    All,
+}
+
+impl Keys {
+    const fn input_mode(self) -> &'static str {
+        match self {
+            Self::Figures => "numeric",
+            Self::All => "text",
+        }
+    }
+}
+
+/// Fractions that a decimal keypad has no slash for.
+const EIGHTHS: [&str; 7] = ["1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"];
+
+/// The field with all that belongs to it.
+pub fn control(view: &View, field: &'static Field, labelled: Labelled, advice: Option<Advice>) -> Html {
+    let control = Control {
+        view,
+        field,
+        path: view.fields.path_of(field),
+        id: view.sheet.element(&view.fields.path_of(field).stored()),
+        labelled,
+        wrong: advice.is_some(),
+    };
+    let below = advised(&view.sheet, control.path, advice);
+    let offered = offered(view, field);
+    let drawn = match &field.kind {
+        Kind::Count(_) => list(vec![control.count(), below]),
+        Kind::Text => boxed("quantity", labelled, vec![control.plain_text(), below]),
+        Kind::Length(scale, _) => el("div", "quantity", vec![control.measure(scale), below]),
+        Kind::Mass(scale, _) => el("div", "quantity", vec![control.measure(scale), below]),
+        Kind::Gauge | Kind::Gauges => el("div", "quantity", vec![control.gauge(), below]),
+        Kind::Choice(options) => list(vec![control.choice(options), below]),
+        Kind::List(about) => el("div", "wide", vec![control.list(about), below]),
+        Kind::Whole => below,
+    };
+    // A place for the offer whether there is one or not: else the field that is typed in would be drawn anew.
+    list(vec![drawn, offered])
+}
+
+/// In a box of its own, but for a field that stands in a sentence.
+fn boxed(class: &'static str, labelled: Labelled, content: Vec<Html>) -> Html {
+    match labelled {
+        Labelled::Shown => el("div", class, content),
+        Labelled::Unseen => list(content),
+    }
+}
+
+struct Control<'a> {
+    view: &'a View,
+    field: &'static Field,
+    path: FieldPath,
+    id: String,
+    labelled: Labelled,
+    wrong: bool,
+}
+
+impl Control<'_> {
+    fn count(&self) -> Html {
+        let value = self.view.fields.text(self.path);
+        list(vec![self.label(), self.input(value, Keys::Figures, None)])
+    }
+
+    fn plain_text(&self) -> Html {
+        let value = self.view.fields.text(self.path);
+        list(vec![self.label(), self.input(value, Keys::All, None)])
+    }
+
+    /// A length or a weight. Switching the unit shows the quantity converted; what was typed stays stored as typed.
+    fn measure<T: Measure>(&self, scale: &'static Scale<T>) -> Html {
+        let fields = &self.view.fields;
+        let shown = scale.shown(fields.settings());
+        let typed = fields
+            .typed(self.path)
+            .cloned()
+            .unwrap_or_else(|| fields.start(self.path));
+        let value = scale.as_typed(&typed).shown_in(shown.unit, shown.step).into_owned();
+        let label = words::labelled(self.field.label, (scale.name)(shown.unit));
+        let mut content = vec![
+            self.label_of(&label),
+            self.input(value.clone(), Keys::All, Some(shown.key)),
+        ];
+        if scale.other.is_some() {
+            content.push(self.unit_switch(scale, shown.key));
+        }
+        if shown.key == "in" {
+            content.push(self.eighths(&value));
+        }
+        list(content)
+    }
+
+    /// The choice of unit: one setting for every field of this scale, and an id of its own beside each.
+    fn unit_switch<T: Measure>(&self, scale: &'static Scale<T>, shown: &str) -> Html {
+        let units = scale.units().map(|unit| (unit.key, (scale.name)(unit.unit).to_owned()));
+        let desk = self.view.sheet.desk.clone();
+        let onchange = Callback::from(move |event: Event| {
+            let key = event.target_unchecked_into::<HtmlSelectElement>().value();
+            desk.write(SETTINGS, scale.setting, Some(Typed::plain(key)));
+        });
+        self.beside(words::UNIT, units.collect(), shown, onchange)
+    }
+
+    /// Taps that put a fraction behind the whole number that stands there.
+    fn eighths(&self, value: &str) -> Html {
+        let first = value.split(' ').next();
+        let whole = first.filter(|whole| !whole.is_empty() && !whole.contains('/'));
+        let chip = |eighth: &'static str| {
+            let text = whole.map_or_else(|| eighth.to_owned(), |whole| format!("{whole} {eighth}"));
+            let (sheet, field) = (self.view.sheet.clone(), self.path.stored());
+            let put = move |_| {
+                let typed = Typed::with_unit(text.clone(), "in");
+                sheet.desk.write(sheet.id, &field, Some(typed));
+            };
+            button(eighth.into(), Callback::from(put))
+        };
+        el("div", "chips", EIGHTHS.into_iter().map(chip).collect())
+    }
+
+    fn gauge(&self) -> Html {
+        let (text, span) = self.view.fields.gauge(self.path);
+        let spans = SPANS.map(|span| (span.key, words::span(span.key)));
+        list(vec![
+            self.label(),
+            self.input(text.to_owned(), Keys::All, Some(span.key)),
+            self.unit_of_text(words::SPAN, spans.into(), span.key, text),
+        ])
+    }
+
+    /// A list as it stands in a pattern: several lines if need be.
+    fn list(&self, about: &List) -> Html {
+        let value = self.view.fields.text(self.path);
+        let unit = about.lengths.then(|| self.view.fields.list_unit(self.path).0);
+        let (sheet, field) = (self.view.sheet.clone(), self.path.stored());
+        let oninput = move |event: InputEvent| {
+            let text = event.target_unchecked_into::<HtmlTextAreaElement>().value();
+            let unit = unit.map(Into::into);
+            sheet.desk.write(sheet.id, &field, Some(Typed { text, unit }));
+        };
+        let mut content = vec![
+            self.label(),
+            html! {
+                <textarea id={self.id.clone()} value={value.clone()} {oninput} rows="2" autocomplete="off"
+                    spellcheck="false" placeholder={about.example} aria-invalid={self.wrong.then_some("true")}
+                    aria-describedby={self.described_by()} />
+            },
+        ];
+        if let Some(unit) = unit {
+            let units = LIST_UNITS.map(|(key, unit)| (key, words::list_unit(unit)));
+            content.push(self.unit_of_text(words::UNIT, units.into(), unit, &value));
+        }
+        list(content)
+    }
+
+    fn choice(&self, options: &Options) -> Html {
+        let typed = self.view.fields.text(self.path);
+        let all = (options.all)();
+        let is_there = all.iter().any(|(key, _)| *key == typed);
+        let chosen = if is_there { typed.as_str() } else { (options.start)() };
+        let option = |(key, words): (&'static str, &'static str)| {
+            html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
+        };
+        let options: Html = all.into_iter().map(option).collect();
+        let onchange = self.view.sheet.choosing(&self.path.stored());
+        list(vec![
+            self.label(),
+            html! { <select id={self.id.clone()} {onchange}>{ options }</select> },
+        ])
+    }
+
+    /// The choice of what a text was counted over or is written in, where that belongs to the text: it is stored as the
+    /// text's unit, and another choice keeps the same text and converts nothing.
+    fn unit_of_text(&self, label: &'static str, units: Vec<(&'static str, String)>, chosen: &str, typed: &str) -> Html {
+        let (sheet, field) = (self.view.sheet.clone(), self.path.stored());
+        let typed = typed.to_owned();
+        let onchange = Callback::from(move |event: Event| {
+            let key = event.target_unchecked_into::<HtmlSelectElement>().value();
+            let typed = Typed::with_unit(typed.clone(), key);
+            sheet.desk.write(sheet.id, &field, Some(typed));
+        });
+        self.beside(label, units, chosen, onchange)
+    }
+
+    /// A choice that stands beside the field.
+    fn beside(
+        &self,
+        label: &'static str,
+        units: Vec<(&'static str, String)>,
+        chosen: &str,
+        onchange: Callback<Event>,
+    ) -> Html {
+        let id = format!("{}-unit", self.id);
+        let label = Label::Unseen(label).draw(&id);
+        let option = |(key, words): (&'static str, String)| {
+            html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
+        };
+        let options: Html = units.into_iter().map(option).collect();
+        list(vec![label, html! { <select {id} {onchange}>{ options }</select> }])
+    }
+
+    fn input(&self, value: String, keys: Keys, unit: Option<&'static str>) -> Html {
+        let (sheet, field) = (self.view.sheet.clone(), self.path.stored());
+        let oninput = move |event: InputEvent| {
+            let text = event.target_unchecked_into::<HtmlInputElement>().value();
+            let unit = unit.map(Into::into);
+            sheet.desk.write(sheet.id, &field, Some(Typed { text, unit }));
+        };
+        html! {
+            <input id={self.id.clone()} {value} {oninput} type="text" inputmode={keys.input_mode()} autocomplete="off"
+                enterkeyhint="done" aria-invalid={self.wrong.then_some("true")} aria-describedby={self.described_by()} />
+        }
+    }
+
+    fn described_by(&self) -> Option<String> {
+        self.wrong.then(|| advice_id(&self.id))
+    }
+
+    fn label(&self) -> Html {
+        self.label_of(self.field.label)
+    }
+
+    fn label_of(&self, label: &str) -> Html {
+        let attributes = [("for", self.id.as_str()), ("class", "unseen")];
+        let shown = match self.labelled {
+            Labelled::Shown => &attributes[..1],
+            Labelled::Unseen => &attributes[..],
+        };
+        element("label", shown, vec![text(label.to_owned().into())])
+    }
+}
+
+/// A choice that stands beside the answer, whose words depend on it.
+pub fn answer_choice(view: &View, name: impl FieldName, options: Vec<(&'static str, String)>, chosen: &str) -> Html {
+    let path = view.fields.path(name);
+    let Some(field) = view.fields.row(path) else {
+        return Html::default();
+    };
+    let id = view.sheet.element(&path.stored());
+    let label = Label::Shown(field.label).draw(&id);
+    let option = |(key, words): (&'static str, String)| {
+        html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
+    };
+    let options: Html = options.into_iter().map(option).collect();
+    let onchange = view.sheet.choosing(&path.stored());
+    list(vec![label, html! { <select {id} {onchange}>{ options }</select> }])
+}

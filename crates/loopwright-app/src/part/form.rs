@@ -1,0 +1,120 @@
+//! The form of a tool, drawn from its table of fields: the sentence that the tool writes around the first of them, a short
+//! column, and what lies folded away. What is wrong with a field stands right below it.
+
+use super::control::{Labelled, control};
+use super::plain::{el, folded, list, says};
+use super::{Advice, View, advice};
+use crate::form::{Field, Kind, Place};
+use crate::words::page;
+use loopwright::choice::{FieldName, GroupName};
+use loopwright::problem::{FieldPath, Problem};
+use yew::prelude::*;
+
+/// The fields of a tool on their way to the screen.
+pub struct Form<'a> {
+    /// The sheet and the fields.
+    pub view: &'a View,
+    /// What is wrong.
+    pub problems: &'a [Problem],
+    /// The sentence for what is wrong.
+    pub sentence: &'a dyn Fn(&Problem) -> String,
+}
+
+impl Form<'_> {
+    /// What stands open below the sentence, and what is folded away, in the order of the table.
+    pub fn columns(&self) -> Html {
+        list(vec![self.open(None), self.folds(None)])
+    }
+
+    /// The open column.
+    pub fn open(&self, group: Option<GroupName>) -> Html {
+        let open = self.column(group, Place::Open);
+        if open.is_empty() {
+            return Html::default();
+        }
+        el("div", "fields", open)
+    }
+
+    /// Every fold, one after the other.
+    pub fn folds(&self, group: Option<GroupName>) -> Html {
+        let mut titles: Vec<&'static str> = Vec::new();
+        for field in self.view.fields.table(group) {
+            match field.place {
+                Place::Folded(title) if !titles.contains(&title) => titles.push(title),
+                _ => {}
+            }
+        }
+        let fold = |title| {
+            let fields = self.column(group, Place::Folded(title));
+            if fields.is_empty() {
+                return Html::default();
+            }
+            folded("more", title, vec![el("div", "fields", fields)])
+        };
+        list(titles.into_iter().map(fold).collect())
+    }
+
+    /// The fields that are asked in one place, with their labels.
+    fn column(&self, group: Option<GroupName>, place: Place) -> Vec<Html> {
+        let asked = |field: &&'static Field| field.place == place && (field.asked)(&self.view.fields);
+        let here = self.view.fields.table(group).filter(asked);
+        here.map(|field| self.draw(field, Labelled::Shown)).collect()
+    }
+
+    /// A line of a sentence with fields in it.
+    pub fn line(&self, parts: &[Part<impl FieldName>]) -> Html {
+        let drawn = parts.iter().map(|part| match *part {
+            Part::Words(words) => says("span", "", words),
+            Part::Field(name) => self.inline(name),
+        });
+        el("div", "line", drawn.collect())
+    }
+
+    /// A field whose label the sentence around it says.
+    pub fn inline(&self, name: impl FieldName) -> Html {
+        self.named(name, Labelled::Unseen)
+    }
+
+    /// A field with its label.
+    pub fn labelled(&self, name: impl FieldName) -> Html {
+        self.named(name, Labelled::Shown)
+    }
+
+    fn named(&self, name: impl FieldName, labelled: Labelled) -> Html {
+        let row = self.view.fields.row(self.view.fields.path(name));
+        row.map_or_else(Html::default, |field| self.draw(field, labelled))
+    }
+
+    /// One field, what is offered beside it, and the remark below it.
+    fn draw(&self, field: &'static Field, labelled: Labelled) -> Html {
+        let path = self.view.fields.path_of(field);
+        let control = control(self.view, field, labelled, self.advice(field, path));
+        let remark = if field.remark.is_empty() {
+            Html::default()
+        } else {
+            says("p", "practice", field.remark)
+        };
+        list(vec![control, remark])
+    }
+
+    /// What to type instead in a field, if anything.
+    fn advice(&self, field: &Field, path: FieldPath) -> Option<Advice> {
+        let mut advice = advice(self.problems, path, self.sentence)?;
+        if matches!(field.kind, Kind::List(_)) {
+            // A number that would be right is one of the list, and never put in place of all.
+            advice.nearest.clear();
+        }
+        Some(advice)
+    }
+}
+
+/// A piece of a sentence with fields in it.
+pub enum Part<N> {
+    /// Words.
+    Words(&'static str),
+    /// A field.
+    Field(N),
+}
+
+/// The title of the usual fold.
+pub const MORE: &str = page::MORE;

@@ -1,0 +1,88 @@
+//! What holds for all tools, beside a field or an answer: a tap takes the kept value, another keeps the one that stands
+//! there. Nothing is taken or kept without a tap.
+
+use super::plain::{button, el, says, tells};
+use super::{Sheet, View};
+use crate::form::{Field, Keeping, Kind, Scale};
+use crate::kept::{self, Kept, Value};
+use crate::store::Typed;
+use crate::words::known as words;
+use loopwright::units::{Gauge, Measure};
+use yew::prelude::*;
+
+/// Beside a field: takes the kept value, or keeps the one that stands there, or says that it is the kept one.
+pub fn offered(view: &View, field: &'static Field) -> Html {
+    let name = match field.kept {
+        Keeping::Nothing => return Html::default(),
+        Keeping::As(name) => name,
+        Keeping::By(name) => name(&view.fields),
+    };
+    let path = view.fields.path_of(field);
+    let here = view.fields.typed(path).filter(|typed| !typed.text.trim().is_empty());
+    let kept = view.sheet.desk.text(kept::SHEET, name.key());
+    match (here, kept) {
+        (None, None) => Html::default(),
+        (Some(here), Some(kept)) if is_same(&field.kind, here, &kept) => says("p", "known", words::TAKEN),
+        // As long as something of her own stands there, what is only to be taken is not offered.
+        (Some(_), _) if field.take_only => Html::default(),
+        (here, kept) => {
+            let take = kept.map(|kept| {
+                let write = writing(&view.sheet, view.sheet.id, path.stored(), kept.clone());
+                button(words::take(&named(&kept)), write)
+            });
+            let keep = here.map(|here| {
+                let write = writing(&view.sheet, kept::SHEET, name.key().to_owned(), here.clone());
+                button(words::keep(&named(here)), write)
+            });
+            el("div", "known", take.into_iter().chain(keep).collect())
+        }
+    }
+}
+
+/// Whether two texts are the same value: 22 1/2 and 22.5 are.
+fn is_same(kind: &Kind, one: &Typed, other: &Typed) -> bool {
+    match kind {
+        Kind::Gauge | Kind::Gauges => {
+            let (one, other) = (gauge(one), gauge(other));
+            one.is_some() && one == other
+        }
+        Kind::Length(scale, _) => is_same_measure(scale, one, other),
+        Kind::Mass(scale, _) => is_same_measure(scale, one, other),
+        Kind::Count(_) | Kind::Choice(_) | Kind::List(_) | Kind::Text | Kind::Whole => one == other,
+    }
+}
+
+fn gauge(typed: &Typed) -> Option<Gauge> {
+    let span = crate::form::span_of(Some(typed));
+    Gauge::read(&typed.text, span.length).ok()
+}
+
+fn is_same_measure<T: Measure>(scale: &Scale<T>, one: &Typed, other: &Typed) -> bool {
+    let value = |typed| scale.as_typed(typed).read_any().map(|read| read.value).ok();
+    one == other || (value(one).is_some() && value(one) == value(other))
+}
+
+/// Beside an answer: keeps a value of it, or says that it is the kept one. Nothing where no field would take it.
+pub fn keep(view: &View, (name, value): (Kept, Value)) -> Html {
+    let Some(typed) = value.as_typed() else {
+        return Html::default();
+    };
+    let text = named(&typed);
+    let desk = &view.sheet.desk;
+    let content = if desk.text(kept::SHEET, name.key()).as_ref() == Some(&typed) {
+        tells("span", "", words::taken(&text))
+    } else {
+        let write = writing(&view.sheet, kept::SHEET, name.key().to_owned(), typed);
+        button(words::keep(&text), write)
+    };
+    el("p", "line", vec![content])
+}
+
+fn named(typed: &Typed) -> String {
+    words::value(typed.text.trim(), typed.unit.as_deref())
+}
+
+fn writing(sheet: &Sheet, to: &'static str, field: String, typed: Typed) -> Callback<MouseEvent> {
+    let desk = sheet.desk.clone();
+    Callback::from(move |_| desk.write(to, &field, Some(typed.clone())))
+}

@@ -1,0 +1,40 @@
+//! The page of a tool, from its fields to its answer: read once, answered once, drawn once.
+
+use super::advice::waiting_for;
+use super::{Form, Sheet, View};
+use crate::desk::Desk;
+use crate::form::{Fields, SETTINGS, Settings};
+use crate::tool::Tool;
+use loopwright::problem::Problem;
+use yew::prelude::*;
+
+/// Draws a tool as it stands on the desk.
+pub fn page<T: Tool>(desk: &Desk) -> Html {
+    let sheet = Sheet::new(desk, T::ID);
+    let settings = Settings::new(desk.fields(SETTINGS));
+    let view = View {
+        fields: Fields::new(T::FIELDS, desk.fields(T::ID), settings),
+        sheet,
+    };
+    let question = T::read(&view.fields);
+    let outcome = match &question {
+        Ok(question) => T::answer(question).map(|answer| T::show(&view, question, &answer)),
+        Err(problems) => Err(problems.clone()),
+    };
+    let (answers, problems) = match outcome {
+        Ok(answers) => (answers, Vec::new()),
+        Err(problems) => (T::wait(&view, &problems), problems),
+    };
+    let sentence = |problem: &Problem| T::problem(&view, question.as_ref().ok(), problem);
+    let form = Form {
+        view: &view,
+        problems: &problems,
+        sentence: &sentence,
+    };
+    super::answered::tool_page(&view.sheet, T::form(&form), answers)
+}
+
+/// What stands where the answer will be, by the table of the tool.
+pub fn wait(view: &View, problems: &[Problem], words: &'static str) -> Html {
+    waiting_for(problems, &view.fields, words)
+}
