@@ -105,7 +105,7 @@ impl<T: Measure> Scale<T> {
 
     /// The same, as finely as `step` says.
     pub fn print_to(&self, settings: &Settings, value: T, step: Step) -> String {
-        print::with_unit(value, self.shown(settings).unit, step).replace(' ', "\u{a0}")
+        words::quantity(value, self.shown(settings).unit, step)
     }
 }
 

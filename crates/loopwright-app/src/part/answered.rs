@@ -5,7 +5,7 @@ use super::Sheet;
 use super::doings::doings;
 use super::plain::{el, element, folded, items, list, says, tells, text};
 use crate::tool;
-use crate::words::{page, stitch};
+use crate::words::{self, page, stitch};
 use loopwright::row::{Row, Stitch};
 use yew::prelude::*;
 
@@ -52,13 +52,12 @@ pub fn answered(title: &'static str, line: Html, (before, after): (String, Strin
 
 /// A row to knit, broken between its terms; a bracket stays together where the line has room for it.
 pub fn row(row: &Row) -> Html {
-    let mut terms = Vec::new();
-    for (place, item) in row.items.iter().enumerate() {
-        let comma = if place + 1 < row.items.len() { "," } else { "" };
-        terms.push(tells("span", "", item.text() + comma));
-        terms.push(text(" ".into()));
+    let mut terms = words::row::terms(row);
+    let last = terms.len().saturating_sub(1);
+    terms.iter_mut().take(last).for_each(|term| term.push(','));
+    html! {
+        <p class="row">{ for terms.into_iter().map(|term| html! { <><span>{ term }</span>{ " " }</> }) }</p>
     }
-    el("p", "row", terms)
 }
 
 /// What is good to know.
@@ -77,7 +76,7 @@ pub fn notes(notes: Vec<String>, row: &Row) -> Html {
     for run in row.runs().take(LOOKED_AT) {
         if !seen.contains(&run.stitch) {
             seen.push(run.stitch);
-            meanings.push(says("dt", "", run.stitch.abbreviation().trim()));
+            meanings.push(says("dt", "", stitch::abbreviation(run.stitch).trim()));
             meanings.push(says("dd", "", stitch::meaning(run.stitch)));
         }
     }

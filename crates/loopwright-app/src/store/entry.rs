@@ -1,7 +1,7 @@
 //! What is written down, and what it adds up to: one [`Entry`] for each keystroke or tap, and the [`Sheets`] they
 //! make when read in order. Pure: nothing here knows where the log lives.
 
-use litemap::LiteMap;
+use std::collections::BTreeMap;
 
 /// The shape of an entry as this version writes it. A changed meaning needs a new number; old numbers stay readable.
 pub const VERSION: u8 = 1;
@@ -67,12 +67,12 @@ pub enum Line {
     Foreign(String),
 }
 
-/// The fields of one sheet, by name. A sorted list: a map's tree would be many bytes for a few fields.
-pub type Fields = LiteMap<String, Typed>;
+/// The fields of one sheet, by name.
+pub type Fields = BTreeMap<String, Typed>;
 
 /// Everything that stands on the desk: sheet, then field, then what was typed.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Sheets(LiteMap<String, Fields>);
+pub struct Sheets(BTreeMap<String, Fields>);
 
 impl Sheets {
     /// What stands in a field.

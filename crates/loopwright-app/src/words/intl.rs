@@ -6,6 +6,9 @@
 #[cfg(target_arch = "wasm32")]
 const LANGUAGE: &str = "en";
 
+/// What parts the decimals of a number.
+pub const DECIMAL_MARK: &str = ".";
+
 /// A whole number as it is written here.
 pub fn number(value: u32) -> String {
     written(f64::from(value))

@@ -11,6 +11,7 @@ pub mod known;
 pub mod page;
 pub mod problem;
 pub mod rounds;
+pub mod row;
 pub mod schedule;
 pub mod stitch;
 pub mod tell;

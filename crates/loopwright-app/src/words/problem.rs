@@ -1,9 +1,11 @@
 //! What to type, for every problem that any tool can have. A tool says it better where it knows more.
 
 use super::intl::{either, number, say, say_with};
+use super::units::quantity;
 use loopwright::problem::Kind;
 use loopwright::units::parse::Unreadable;
-use loopwright::units::{Amount, Dimension, Length, LengthUnit, MassUnit, print};
+use loopwright::units::print::Step;
+use loopwright::units::{Amount, Dimension, Length, LengthUnit, MassUnit};
 
 /// One sentence that says what to type.
 pub fn sentence(kind: &Kind) -> String {
@@ -57,7 +59,7 @@ fn unreadable(why: &Unreadable) -> String {
 pub fn amount(amount: &Amount) -> String {
     match *amount {
         Amount::Length(length) => both(length),
-        Amount::Mass(mass) => print::with_unit(mass, MassUnit::Gram, print::Step::Tenth),
+        Amount::Mass(mass) => quantity(mass, MassUnit::Gram, Step::Tenth),
         Amount::Count(count) => number(count),
     }
 }
@@ -69,10 +71,10 @@ fn both(length: Length) -> String {
         _ if length < Length::of(1, LengthUnit::M) => LengthUnit::Cm,
         _ => LengthUnit::M,
     };
-    let metric = print::with_unit(length, unit, print::Step::Thousandth);
-    let inches = print::with_unit(length, LengthUnit::Inch, print::Step::Tenth);
+    let metric = quantity(length, unit, Step::Thousandth);
+    let inches = quantity(length, LengthUnit::Inch, Step::Tenth);
     match unit {
         LengthUnit::Mm => metric,
-        _ => [&metric, " (", &inches, ")"].concat(),
+        _ => format!("{metric} ({inches})"),
     }
 }

@@ -1,6 +1,7 @@
 //! The words of even spacing.
 
 use super::intl::{either, number, say, say_with, stitches, tenths, times};
+use super::stitch::abbreviation;
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
 use loopwright::row::{Lean, Stitch};
@@ -165,7 +166,7 @@ pub fn outcome(answer: &Answer) -> (String, String) {
 
 /// How many changes, of which kind.
 pub fn changes(answer: &Answer) -> String {
-    say_with("# × @", &[answer.changes], &[answer.change.abbreviation()])
+    say_with("# × @", &[answer.changes], &[abbreviation(answer.change)])
 }
 
 /// The count before and after.
@@ -254,7 +255,7 @@ pub fn note(note: &Note) -> String {
             0,
         ),
         Note::MiddleLeans { change } => {
-            let words = [change.abbreviation(), lean(change)];
+            let words = [abbreviation(change), lean(change)];
             return say_with(
                 "The @ in the middle leans @; it has no partner on the other half.",
                 &[],
@@ -360,8 +361,8 @@ pub fn problem(question: Option<&Question>, problem: &Problem) -> String {
 fn amount_problem(question: &Question, kind: &Kind) -> String {
     let all = stitches(question.stitches);
     let (down, up) = (
-        question.decrease.stitch().abbreviation(),
-        question.increase.stitch().abbreviation(),
+        abbreviation(question.decrease.stitch()),
+        abbreviation(question.increase.stitch()),
     );
     match (*kind, question.ask) {
         (Kind::TooMany { most }, Ask::Lose(_)) => say_with(

@@ -1,6 +1,34 @@
-//! What each abbreviation means.
+//! How each stitch is abbreviated, and what the abbreviation means.
 
 use loopwright::row::Stitch;
+
+/// The trade's abbreviation. Plain stitches take their count straight after it (`K7`).
+pub const fn abbreviation(stitch: Stitch) -> &'static str {
+    match stitch {
+        Stitch::Knit => "K",
+        Stitch::Purl => "P",
+        Stitch::Rib => "rib ",
+        Stitch::K2tog => "k2tog",
+        Stitch::Ssk => "ssk",
+        Stitch::P2tog => "p2tog",
+        Stitch::Ssp => "ssp",
+        Stitch::Sk2p => "sk2p",
+        Stitch::K3tog => "k3tog",
+        Stitch::P3tog => "p3tog",
+        Stitch::P3togTbl => "p3tog tbl",
+        Stitch::Cdd => "cdd",
+        Stitch::Cddp => "cddp",
+        Stitch::M1 => "M1",
+        Stitch::M1L => "M1L",
+        Stitch::M1R => "M1R",
+        Stitch::M1p => "M1p",
+        Stitch::M1Lp => "M1Lp",
+        Stitch::M1Rp => "M1Rp",
+        Stitch::Yo => "yo",
+        Stitch::Kfb => "kfb",
+        Stitch::Pfb => "pfb",
+    }
+}
 
 /// How the stitch is worked.
 pub fn meaning(stitch: Stitch) -> &'static str {

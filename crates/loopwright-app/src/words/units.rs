@@ -1,7 +1,8 @@
 //! The words beside a length, a weight and a gauge.
 
-use super::intl::decimal;
-use loopwright::units::{Gauge, Length, LengthUnit, MassUnit, print};
+use super::intl::{DECIMAL_MARK, decimal};
+use loopwright::units::print::{self, Rounded, Step};
+use loopwright::units::{Gauge, Length, LengthUnit, MassUnit, Measure, Unit};
 
 /// The label of the unit switch.
 pub const UNIT: &str = "Unit";
@@ -52,11 +53,39 @@ pub fn gauge(gauge: Gauge) -> String {
 /// A length in the unit of a gauge, where nothing else says which unit she uses.
 pub fn length_beside(gauge: Gauge, length: Length) -> String {
     let (unit, step) = if gauge.over_inches() {
-        (LengthUnit::Inch, print::Step::Eighths)
+        (LengthUnit::Inch, Step::Eighths)
     } else {
-        (LengthUnit::Cm, print::Step::Tenth)
+        (LengthUnit::Cm, Step::Tenth)
     };
-    print::with_unit(length, unit, step).replace(' ', "\u{a0}")
+    quantity(length, unit, step)
+}
+
+/// A quantity with its unit, which stay on one line: `7 1/2 in`.
+pub fn quantity<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
+    with_symbol(print::rounded(value, unit, step), unit.into())
+}
+
+/// The same, rounded up: for what must not fall short.
+pub fn quantity_or_more<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
+    with_symbol(print::rounded_up(value, unit, step), unit.into())
+}
+
+/// A number that was rounded, as this language writes it.
+pub fn rounded(number: Rounded) -> String {
+    number.to_string().replace('.', DECIMAL_MARK).replace(' ', "\u{a0}")
+}
+
+fn with_symbol(number: Rounded, unit: Unit) -> String {
+    format!("{}\u{a0}{}", rounded(number), symbol(unit))
+}
+
+/// The short sign of a unit.
+pub const fn symbol(unit: Unit) -> &'static str {
+    match unit {
+        Unit::Length(unit) => unit.symbol(),
+        Unit::Mass(unit) => unit.symbol(),
+        Unit::Count(_) => "",
+    }
 }
 
 /// Over what a gauge was counted, in the unit it was counted in.

@@ -17,6 +17,7 @@
 //! ```
 
 use super::Measure;
+use std::fmt;
 
 /// How finely a quantity is shown, as a part of one unit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -75,18 +76,78 @@ impl Step {
     }
 }
 
-/// The number alone, rounded once to the nearest step, halves away from zero. Noughts at the end are not written.
+/// A number rounded to a step, before any language writes it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Rounded {
+    /// Whether it is less than nothing.
+    pub negative: bool,
+    /// The whole units.
+    pub whole: u64,
+    /// What is beside them.
+    pub rest: Rest,
+}
+
+/// What is beside the whole units.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Rest {
+    /// Nothing.
+    Nothing,
+    /// So many places behind the point, the last of them no nought: `Decimals { digits: 5, places: 2 }` is `.05`.
+    Decimals {
+        /// The digits as a number.
+        digits: u64,
+        /// How many places they take.
+        places: usize,
+    },
+    /// A fraction in lowest terms.
+    Fraction {
+        /// Above the line.
+        top: u64,
+        /// Below the line.
+        bottom: u64,
+    },
+}
+
+/// As it is written in figures everywhere: a point for decimals, a hyphen for what is less than nothing. A language may
+/// write it otherwise from the same data.
+impl fmt::Display for Rounded {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self { negative, whole, rest } = *self;
+        f.write_str(if negative { "-" } else { "" })?;
+        match rest {
+            Rest::Nothing => write!(f, "{whole}"),
+            Rest::Decimals { digits, places } => write!(f, "{whole}.{digits:0places$}"),
+            Rest::Fraction { top, bottom } if whole == 0 => write!(f, "{top}/{bottom}"),
+            Rest::Fraction { top, bottom } => write!(f, "{whole} {top}/{bottom}"),
+        }
+    }
+}
+
+/// The number rounded once to the nearest step, halves away from zero.
+pub fn rounded<T: Measure>(value: T, unit: T::Unit, step: Step) -> Rounded {
+    let (top, bottom) = in_steps(value, unit, step);
+    split(nearest(top, bottom), step)
+}
+
+/// The number rounded up to the step: for what must not fall short, such as a tail. What is a whole number of steps stays
+/// as it is.
+pub fn rounded_up<T: Measure>(value: T, unit: T::Unit, step: Step) -> Rounded {
+    let (top, bottom) = in_steps(value, unit, step);
+    // Half a step further, less the least there is: the nearest step is now the next one up.
+    split(nearest(2 * top + bottom - 1, 2 * bottom), step)
+}
+
+/// The number alone. Noughts at the end are not written.
 pub fn print<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
-    written(value.base(), T::per_unit(unit), step, false)
+    rounded(value, unit, step).to_string()
 }
 
 /// The number with its unit behind it, such as `7 1/2 in`.
 pub fn with_unit<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
-    [&print(value, unit, step), " ", T::symbol(unit)].concat()
+    format!("{} {}", rounded(value, unit, step), T::symbol(unit))
 }
 
-/// The number with its unit behind it, rounded up to the step: for what must not fall short, such as a tail. What is a
-/// whole number of steps stays as it is.
+/// The number with its unit behind it, rounded up to the step.
 ///
 /// ```
 /// use loopwright::units::print::{Step, up};
@@ -96,42 +157,46 @@ pub fn with_unit<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
 /// assert_eq!(up(Length::from_mm(3_200), LengthUnit::M, Step::Tenth), "3.2 m");
 /// ```
 pub fn up<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
-    let number = written(value.base(), T::per_unit(unit), step, true);
-    [&number, " ", T::symbol(unit)].concat()
+    format!("{} {}", rounded_up(value, unit, step), T::symbol(unit))
 }
 
-fn written(value: i64, per_unit: i64, step: Step, up: bool) -> String {
+/// How many steps a quantity is, as a fraction.
+fn in_steps<T: Measure>(value: T, unit: T::Unit, step: Step) -> (i128, i128) {
+    let top = i128::from(value.base()) * i128::from(step.parts());
+    (top, i128::from(T::per_unit(unit)))
+}
+
+/// So many steps, as whole units and the rest.
+fn split(steps: i128, step: Step) -> Rounded {
     let parts = u64::from(step.parts());
-    let (mut top, mut bottom) = (i128::from(value) * i128::from(parts), i128::from(per_unit));
-    if up {
-        // Half a step further, less the least there is: the nearest step is now the next one up.
-        (top, bottom) = (2 * top + bottom - 1, 2 * bottom);
-    }
-    let steps = nearest(top, bottom);
-    let sign = if steps < 0 { "-" } else { "" };
     // A step is never smaller than what is counted, so that this fits.
-    let steps = u64::try_from(steps.unsigned_abs()).unwrap_or(u64::MAX);
-    let (whole, part) = (steps / parts, steps % parts);
-    let mut text = [sign, &whole.to_string()].concat();
-    match (part, step.decimals()) {
-        (0, _) => {}
-        (part, Some(decimals)) => {
-            // The one in front keeps the noughts behind it in their places; a point is written for it.
-            let ten = 10_u64.pow(decimals as u32);
-            let digits = (ten + part * ten / parts).to_string();
-            text += ".";
-            text += digits.get(1..).unwrap_or_default().trim_end_matches('0');
-        }
+    let many = u64::try_from(steps.unsigned_abs()).unwrap_or(u64::MAX);
+    let (whole, part) = (many / parts, many % parts);
+    let rest = match (part, step.decimals()) {
+        (0, _) => Rest::Nothing,
+        (part, Some(places)) => decimals(part * 10_u64.pow(places as u32) / parts, places),
         (part, None) => {
             let shared = common(part, parts);
-            text = match whole {
-                0 => sign.into(),
-                _ => text + " ",
-            };
-            text += &[&(part / shared).to_string(), "/", &(parts / shared).to_string()].concat();
+            Rest::Fraction {
+                top: part / shared,
+                bottom: parts / shared,
+            }
         }
+    };
+    Rounded {
+        negative: steps < 0,
+        whole,
+        rest,
     }
-    text
+}
+
+/// Decimals without the noughts at their end.
+const fn decimals(mut digits: u64, mut places: usize) -> Rest {
+    while digits.is_multiple_of(10) && places > 1 {
+        digits /= 10;
+        places -= 1;
+    }
+    Rest::Decimals { digits, places }
 }
 
 /// The whole number nearest to a fraction, halves away from zero. The bottom is above zero.
