@@ -34,7 +34,7 @@ fn shell(desk: &Desk, route: &Route, offline: Offline) -> Html {
     let skip = [("class", "skip"), ("href", "#page")];
     let mark = [("class", "mark"), ("href", &route::print(&Route::Home))];
     let place = [("id", "page"), ("tabindex", "-1")];
-    let keeping = text(words::keeping(&desk.status().keeping).into());
+    let keeping = text(page::keeping(&desk.status().keeping).into());
     let ways = vec![
         element("a", &mark, vec![text(words::NAME.into())]),
         nav_link(route, &Route::Home, words::HOME),

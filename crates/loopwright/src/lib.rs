@@ -57,7 +57,7 @@
 //! ```
 
 #[macro_use]
-mod tools;
+pub mod tools;
 
 pub mod bounds;
 mod check;

@@ -4,6 +4,22 @@
 //! expand this list, so that a tool without its maths, its view, its words or its binding does not compile; menu,
 //! routes, titles, links, embedding and the gallery follow from it.
 
+/// When a question comes up.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Group {
+    /// Before casting on.
+    Before,
+    /// While it is begun.
+    Starting,
+    /// While the knitting is on the needles.
+    Needles,
+}
+
+impl Group {
+    /// All of them, in the order of a piece of knitting.
+    pub const ALL: [Self; 3] = [Self::Before, Self::Starting, Self::Needles];
+}
+
 /// Hands the list of tools to another macro, as `tool in Group,` rows in the order of the menu.
 #[macro_export]
 macro_rules! each_tool {

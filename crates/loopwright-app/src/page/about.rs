@@ -1,11 +1,12 @@
 //! What is stored and how to keep a copy of it, light and dusk, and the usual cautions.
 
-use crate::backup;
+use super::storage;
+use crate::backup::{self, BackupError};
 use crate::desk::{Desk, Said};
 use crate::part::plain::{button, el, link, list, says, status, text};
 use crate::part::{Choice, Label, Sheet, said, select};
 use crate::route::{self, Route};
-use crate::words::{about as words, page};
+use crate::words::about as words;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -31,7 +32,7 @@ pub fn about(desk: &Desk, offline_ready: bool) -> Html {
         says("p", "source", words::CARES_SOURCE),
         heading(words::STORED),
         says_so(words::STORED_TEXT),
-        says_so(page::persistence(desk.status().persistence)),
+        says_so(storage::persistence(desk.status().persistence)),
         heading(words::COPY),
         says_so(words::COPY_TEXT),
         copies(desk),
@@ -55,7 +56,7 @@ fn copies(desk: &Desk) -> Html {
         Callback::from(move |_| {
             desk.say(match backup::save_copy(&desk) {
                 Ok(()) => Said::Nothing,
-                Err(why) => Said::Words(words::refused(&why).into()),
+                Err(why) => Said::Words(refused(&why).into()),
             });
         })
     };
@@ -70,7 +71,7 @@ fn copies(desk: &Desk) -> Html {
             spawn_local(async move {
                 let sentence = match backup::bring_back(&desk, &file).await {
                     Ok(count) => words::brought_back(count),
-                    Err(why) => words::refused(&why).into(),
+                    Err(why) => refused(&why).into(),
                 };
                 desk.say(Said::Words(sentence));
                 // The same file chosen again is a new choice.
@@ -84,4 +85,15 @@ fn copies(desk: &Desk) -> Html {
         html! { <input id="bring-back" type="file" accept="application/json,.json" onchange={bring} /> },
     ];
     list(vec![el("div", "line", ways), status(said(desk))])
+}
+
+/// Why a copy could not be made or brought back.
+const fn refused(why: &BackupError) -> &'static str {
+    match why {
+        BackupError::NotMade => words::COPY_NOT_MADE,
+        BackupError::Unreadable => words::COPY_UNREADABLE,
+        BackupError::TooLong => words::COPY_TOO_LONG,
+        BackupError::NotOurs => words::COPY_NOT_OURS,
+        BackupError::Newer => words::COPY_NEWER,
+    }
 }

@@ -3,8 +3,9 @@
 use crate::desk::Desk;
 use crate::part::plain::{el, element, link, path, says};
 use crate::route::{self, Route};
-use crate::tool::{Entry, Group, TOOLS};
+use crate::tool::{Entry, TOOLS};
 use crate::words::home as words;
+use loopwright::tools::Group;
 use yew::prelude::*;
 
 /// The first page.

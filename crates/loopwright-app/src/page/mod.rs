@@ -3,7 +3,9 @@
 mod about;
 mod gallery;
 mod home;
+mod storage;
 
 pub use about::about;
 pub use gallery::{gallery, gallery_state};
 pub use home::home;
+pub use storage::keeping;

@@ -6,6 +6,7 @@ use crate::kept::Offer;
 use crate::part::{Form, View};
 use crate::words::{self, Title};
 use loopwright::problem::Problem;
+use loopwright::tools::Group;
 use yew::Html;
 
 /// A tool: its table of fields, and four functions from what was typed to what is shown. What it asks and how it answers
@@ -55,22 +56,6 @@ pub trait Tool {
 
     /// Its small picture on the first page.
     fn sign() -> Html;
-}
-
-/// When a question comes up: the parts of the menu.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Group {
-    /// Before casting on.
-    Before,
-    /// While it is begun.
-    Starting,
-    /// While the knitting is on the needles.
-    Needles,
-}
-
-impl Group {
-    /// The parts of the menu, in order.
-    pub const ALL: [Self; 3] = [Self::Before, Self::Starting, Self::Needles];
 }
 
 /// One named state of a tool, for the gallery and the browser tests.

@@ -1,7 +1,6 @@
 //! The words of the page about storage, copies and care.
 
 use super::intl::say;
-use crate::backup::BackupError;
 
 /// The title.
 pub const TITLE: &str = "About Loopwright";
@@ -63,13 +62,13 @@ pub fn brought_back(count: usize) -> String {
     }
 }
 
-/// Why a copy could not be made or brought back.
-pub fn refused(why: &BackupError) -> &'static str {
-    match why {
-        BackupError::NotMade => "The browser did not make the file. Try again, or use another browser.",
-        BackupError::Unreadable => "That file could not be read. Choose the file again.",
-        BackupError::TooLong => "That file is too long to be a copy from here. Choose loopwright-backup.json.",
-        BackupError::NotOurs => "That is not a copy from here, or it is damaged. Choose loopwright-backup.json.",
-        BackupError::Newer => "That copy was made by a later version. Take the new version of this page first.",
-    }
-}
+/// The browser did not make the file.
+pub const COPY_NOT_MADE: &str = "The browser did not make the file. Try again, or use another browser.";
+/// The file could not be read.
+pub const COPY_UNREADABLE: &str = "That file could not be read. Choose the file again.";
+/// Too long to be one of ours.
+pub const COPY_TOO_LONG: &str = "That file is too long to be a copy from here. Choose loopwright-backup.json.";
+/// Not one of ours, or damaged.
+pub const COPY_NOT_OURS: &str = "That is not a copy from here, or it is damaged. Choose loopwright-backup.json.";
+/// Made by a later version.
+pub const COPY_NEWER: &str = "That copy was made by a later version. Take the new version of this page first.";

@@ -1,6 +1,6 @@
 //! The words of the first page.
 
-use crate::tool::Group;
+use loopwright::tools::Group;
 
 /// The first line.
 pub const WELCOME: &str = "Sums for the knitting on your needles";

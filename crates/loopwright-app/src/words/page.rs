@@ -1,8 +1,6 @@
 //! The words around every tool: headings, buttons, and what may be said about the storage.
 
 use super::intl::say_with;
-use crate::desk::{Keeping, Persistence};
-use crate::store::StoreError;
 
 /// The name of the whole.
 pub const NAME: &str = "Loopwright";
@@ -45,39 +43,43 @@ pub const UPDATE_NOW: &str = "Use it now";
 /// An address without a page.
 pub const LOST: &str = "There is no page at this address.";
 
-/// What may be said about the storage, in few words.
-pub fn keeping(keeping: &Keeping) -> String {
-    match keeping {
-        Keeping::Kept => "Kept on this device".into(),
-        Keeping::Writing => "Keeping…".into(),
-        Keeping::Failed(why) => say_with("Not kept: @ The next change tries again.", &[], &[&refusal(why)]),
-        Keeping::MemoryOnly(StoreError::Guest) => "Nothing is kept inside another page".into(),
-        Keeping::MemoryOnly(why) => say_with("Not kept: @ All works until you close the page.", &[], &[&refusal(why)]),
-    }
+/// All that was typed is kept.
+pub const KEPT: &str = "Kept on this device";
+/// A change is on its way.
+pub const KEEPING: &str = "Keeping…";
+/// Inside another page.
+pub const NOTHING_KEPT_INSIDE: &str = "Nothing is kept inside another page";
+
+/// The last changes are on this page but could not be kept.
+pub fn not_kept_yet(why: &str) -> String {
+    say_with("Not kept: @ The next change tries again.", &[], &[why])
 }
 
-fn refusal(why: &StoreError) -> String {
-    match why {
-        StoreError::Denied => "this browser does not let pages store anything.".into(),
-        StoreError::Full => "the storage of this browser is full.".into(),
-        StoreError::Slow => "the storage of this browser does not answer.".into(),
-        StoreError::Guest => "this page is shown inside another.".into(),
-        StoreError::Broken(what) => say_with("the storage of this browser failed (@).", &[], &[what]),
-    }
+/// There is no storage.
+pub fn kept_in_memory_only(why: &str) -> String {
+    say_with("Not kept: @ All works until you close the page.", &[], &[why])
 }
 
-/// Whether the browser will forget.
-pub fn persistence(persistence: Persistence) -> &'static str {
-    match persistence {
-        Persistence::Granted => "This browser has promised not to clear it on its own.",
-        Persistence::Refused => {
-            "This browser may clear it when room is short or after some days without a visit. Put the page on your home screen, or save a copy now and then."
-        }
-        Persistence::Unknown => {
-            "Some browsers clear what pages store after seven days without a visit, unless the page is on the home screen. Save a copy now and then."
-        }
-    }
+/// Why: pages may not store.
+pub const STORAGE_DENIED: &str = "this browser does not let pages store anything.";
+/// Why: no room.
+pub const STORAGE_FULL: &str = "the storage of this browser is full.";
+/// Why: no answer.
+pub const STORAGE_SLOW: &str = "the storage of this browser does not answer.";
+/// Why: framed.
+pub const STORAGE_INSIDE: &str = "this page is shown inside another.";
+
+/// Why, in the browser's own words.
+pub fn storage_broken(what: &str) -> String {
+    say_with("the storage of this browser failed (@).", &[], &[what])
 }
+
+/// The browser will not forget on its own.
+pub const WILL_NOT_FORGET: &str = "This browser has promised not to clear it on its own.";
+/// It may.
+pub const MAY_FORGET: &str = "This browser may clear it when room is short or after some days without a visit. Put the page on your home screen, or save a copy now and then.";
+/// Nobody knows.
+pub const SOME_FORGET: &str = "Some browsers clear what pages store after seven days without a visit, unless the page is on the home screen. Save a copy now and then.";
 
 /// Beside a value that is common practice.
 pub const PRACTICE: &str = "common practice, no source";
