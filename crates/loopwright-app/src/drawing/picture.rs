@@ -4,7 +4,6 @@ use crate::part::plain::{element, text};
 use yew::prelude::*;
 
 /// A picture so wide and so high. One without words is a sign, which a reader that does not see passes over.
-#[inline(never)]
 pub fn picture(class: &str, (wide, high): (u32, u32), words: &str, content: Vec<Html>) -> Html {
     let view = ["0 0 ", &wide.to_string(), " ", &high.to_string()].concat();
     let seen = match words {
@@ -16,7 +15,6 @@ pub fn picture(class: &str, (wide, high): (u32, u32), words: &str, content: Vec<
 }
 
 /// Words with their middle at this place, to the whole unit, which is less than a pixel.
-#[inline(never)]
 pub fn label((x, y): (f64, f64), words: String) -> Html {
     let [x, y] = [x, y].map(|value| (value.round() as i32).to_string());
     element("text", &[("x", &*x), ("y", &y)], vec![text(words.into())])

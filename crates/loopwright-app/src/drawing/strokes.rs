@@ -11,7 +11,6 @@ pub const WIDE: f64 = 344.0;
 const MOST: f64 = 180.0;
 
 /// Upright strokes from `from` to the end, one every `pitch`, so tall to both sides of the middle.
-#[inline(never)]
 pub fn strokes(from: f64, pitch: f64, middle: f64, tall: f64) -> String {
     let mut path = Path::default();
     let mut x = from;

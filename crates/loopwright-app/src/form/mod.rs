@@ -23,6 +23,7 @@ use loopwright::choice::{Choice, GroupName};
 use loopwright::units::{Length, LengthUnit, Mass};
 
 /// One field of a tool: a row of its table.
+#[derive(Clone, Copy)]
 pub struct Field {
     /// Its key in what is stored and linked.
     pub key: &'static str,

@@ -13,13 +13,11 @@ impl Below {
     }
 
     /// Something that is drawn already.
-    #[inline(never)]
     pub fn add(&mut self, drawn: Html) {
         self.0.push(drawn);
     }
 
     /// A sentence, if there is one.
-    #[inline(never)]
     pub fn tell(&mut self, class: &'static str, sentence: String) {
         if !sentence.is_empty() {
             self.0.push(tells("p", class, sentence));
@@ -27,7 +25,6 @@ impl Below {
     }
 
     /// A title, and sentences below it, if there are any.
-    #[inline(never)]
     pub fn list(&mut self, title: &'static str, sentences: Vec<String>) {
         if !sentences.is_empty() {
             self.0.push(says("h3", "", title));

@@ -1,6 +1,5 @@
 //! The parts every tool is made of: plain functions from data to what is drawn. None of them knows a tool or does a
-//! sum. They are functions and not components because the whole tool is drawn anew at each keystroke anyway, and a
-//! component costs every knitter about two kilobytes.
+//! sum. They are functions and not components because they have no state and no identity of their own.
 
 mod advice;
 mod answered;

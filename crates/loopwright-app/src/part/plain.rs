@@ -1,11 +1,10 @@
-//! Elements from data. Each function here is compiled once and called from everywhere, where the macro would write out
-//! the making of an element anew at each place; a page of plain elements is a tenth of the bytes this way.
+//! Plain elements from data: a tag, a class, and what stands inside. Where an element has several attributes or children
+//! within children, `html!` reads better and is used.
 
 use yew::prelude::*;
 use yew::virtual_dom::{VList, VTag, VText};
 
 /// An element with these attributes and children.
-#[inline(never)]
 pub fn element(tag: &'static str, attributes: &[(&'static str, &str)], children: Vec<Html>) -> Html {
     let mut element = VTag::new(tag);
     for (name, value) in attributes {
@@ -18,56 +17,47 @@ pub fn element(tag: &'static str, attributes: &[(&'static str, &str)], children:
 }
 
 /// An element with a class, or with none if that is empty.
-#[inline(never)]
 pub fn el(tag: &'static str, class: &'static str, children: Vec<Html>) -> Html {
     let class = [("class", class)];
     element(tag, if class[0].1.is_empty() { &[] } else { &class }, children)
 }
 
 /// Several things, one after the other.
-#[inline(never)]
 pub fn list(children: Vec<Html>) -> Html {
     VList::with_children(children, None).into()
 }
 
 /// Text.
-#[inline(never)]
 pub fn text(text: AttrValue) -> Html {
     VText::new(text).into()
 }
 
 /// An element that holds fixed words.
-#[inline(never)]
 pub fn says(tag: &'static str, class: &'static str, words: &'static str) -> Html {
     el(tag, class, vec![text(words.into())])
 }
 
 /// An element that holds a sentence made for the occasion.
-#[inline(never)]
 pub fn tells(tag: &'static str, class: &'static str, words: String) -> Html {
     el(tag, class, vec![text(words.into())])
 }
 
 /// A place whose words are read out when they change.
-#[inline(never)]
 pub fn status(content: Html) -> Html {
     element("p", &[("role", "status")], vec![content])
 }
 
 /// A link.
-#[inline(never)]
 pub fn link(href: String, content: Vec<Html>) -> Html {
     element("a", &[("href", &href)], content)
 }
 
 /// A button.
-#[inline(never)]
 pub fn button(label: String, onclick: Callback<MouseEvent>) -> Html {
     html! { <button type="button" {onclick}>{ label }</button> }
 }
 
 /// What lies folded below its summary.
-#[inline(never)]
 pub fn folded(class: &'static str, summary: &'static str, content: Vec<Html>) -> Html {
     let mut children = vec![says("summary", "", summary)];
     children.extend(content);
@@ -75,7 +65,6 @@ pub fn folded(class: &'static str, summary: &'static str, content: Vec<Html>) ->
 }
 
 /// A list of sentences: `ul`, `ol`.
-#[inline(never)]
 pub fn items(tag: &'static str, sentences: Vec<String>) -> Html {
     el(
         tag,
@@ -88,7 +77,6 @@ pub fn items(tag: &'static str, sentences: Vec<String>) -> Html {
 }
 
 /// A line of a drawing.
-#[inline(never)]
 pub fn path(class: &str, d: &str) -> Html {
     element("path", &[("class", class), ("d", d)], Vec::new())
 }

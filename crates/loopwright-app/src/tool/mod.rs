@@ -125,6 +125,29 @@ pub mod tests {
         Fields::new(T::FIELDS, typed, Settings::default())
     }
 
+    /// A tool's question is read by names: from its table in any other order it is the same question.
+    pub fn shuffle_the_table<T: Tool<Question: std::fmt::Debug>>() {
+        for turn in 1..T::FIELDS.len() {
+            let mut rows = T::FIELDS.to_vec();
+            rows.rotate_left(turn);
+            rows.swap(0, turn / 2);
+            // A table lives as long as the program; a test may leak a few.
+            let rows: &'static [Field] = rows.leak();
+            for state in T::STATES {
+                let typed = route::to_fields(&route::parse_query(state.link));
+                let shuffled = T::read(&Fields::new(rows, typed, Settings::default()));
+                let usual = T::read(&fields_of::<T>(state));
+                assert_eq!(
+                    format!("{shuffled:?}"),
+                    format!("{usual:?}"),
+                    "{}, state {}",
+                    T::ID,
+                    state.name
+                );
+            }
+        }
+    }
+
     /// Every state of a tool is read and answered without a page; each field that a state fills is in the table, and the
     /// states called "filled" and "empty" are what they are called.
     pub fn run_every_state<T: Tool>() {

@@ -301,6 +301,7 @@ mod tests {
     #[test]
     fn every_state_is_read_without_a_page() {
         crate::tool::tests::run_every_state::<Spacing>();
+        crate::tool::tests::shuffle_the_table::<Spacing>();
     }
 }
 

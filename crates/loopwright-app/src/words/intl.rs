@@ -36,13 +36,11 @@ fn written(value: f64) -> String {
 
 /// A sentence with these numbers in it: each `#` of the pattern is the next one, and of `{stitch|stitches}` the word
 /// that goes with the number before it.
-#[inline(never)]
 pub fn say(pattern: &str, numbers: &[u32]) -> String {
     say_with(pattern, numbers, &[])
 }
 
 /// A sentence with these numbers and words in it; each `@` is the next word.
-#[inline(never)]
 pub fn say_with(pattern: &str, numbers: &[u32], words: &[&str]) -> String {
     let (mut numbers, mut words) = (numbers.iter(), words.iter());
     let (mut said, mut last, mut silent) = (String::new(), 0, false);
@@ -64,7 +62,6 @@ pub fn say_with(pattern: &str, numbers: &[u32], words: &[&str]) -> String {
 }
 
 /// The same, with words made for it: a sum whose lines are many is smaller this way.
-#[inline(never)]
 pub fn say_made(pattern: &str, numbers: &[u32], words: Vec<String>) -> String {
     let words: Vec<&str> = words.iter().map(String::as_str).collect();
     say_with(pattern, numbers, &words)

@@ -27,7 +27,6 @@ pub enum Value {
 }
 
 /// A sentence with these in it: a count in the place of the next `#`, all else of the next `@`.
-#[inline(never)]
 pub fn tell(pattern: &str, values: &[Value], long: Long) -> String {
     let (mut numbers, mut words) = (Vec::new(), Vec::new());
     for value in values {

@@ -1,23 +1,91 @@
-//! Rust text with everything taken out that is not code, so that a rule does not stumble over a word in a comment.
+//! Rust text with everything taken out that is not code, so that a rule does not stumble over a word in a comment; and
+//! the strings alone, for a rule about those.
 
-/// The text with comments, strings and characters blanked; every line keeps its place.
+use proc_macro2::{Span, TokenStream, TokenTree};
+use std::str::FromStr;
+
+/// The text with comments, strings and characters blanked; every line keeps its place. A text that is no Rust stays as it
+/// is.
 pub fn code_only(text: &str) -> String {
-    let mut code = String::with_capacity(text.len());
-    let mut rest = text;
-    while !rest.is_empty() {
-        let length = blank_length(rest, &code);
-        let (piece, blank) = match length {
-            0 => (rest.split_at(rest.chars().next().map_or(1, char::len_utf8)).0, false),
-            _ => (&rest[..length], true),
-        };
-        if blank {
-            code.extend(piece.chars().map(|letter| if letter == '\n' { '\n' } else { ' ' }));
-        } else {
-            code.push_str(piece);
-        }
-        rest = &rest[piece.len()..];
-    }
+    let Ok(tokens) = TokenStream::from_str(text) else {
+        return text.to_owned();
+    };
+    let blank = |letter: char| if letter == '\n' { "\n".to_owned() } else { " ".repeat(letter.len_utf8()) };
+    let mut code: String = text.chars().map(blank).collect();
+    keep(tokens, text, &mut code);
     code
+}
+
+/// A string in a source, with the line it stands in.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Text {
+    /// The line, counted from 1.
+    pub line: usize,
+    /// What stands between its quotes, as it is written.
+    pub written: String,
+}
+
+/// The strings of a source, without those of its comments.
+pub fn strings(text: &str) -> Vec<Text> {
+    let mut found = Vec::new();
+    if let Ok(tokens) = TokenStream::from_str(text) {
+        gather(tokens, text, &mut found);
+    }
+    found
+}
+
+/// Puts the tokens back that are code. A comment for the documentation is a token too, but not as it stands in the text.
+fn keep(tokens: TokenStream, text: &str, code: &mut String) {
+    for token in tokens {
+        match token {
+            TokenTree::Group(group) => {
+                put_back(group.span_open(), text, code);
+                put_back(group.span_close(), text, code);
+                keep(group.stream(), text, code);
+            }
+            TokenTree::Ident(ident) if source(ident.span(), text) == ident.to_string() => {
+                put_back(ident.span(), text, code);
+            }
+            TokenTree::Punct(punct) if source(punct.span(), text) == punct.as_char().to_string() => {
+                put_back(punct.span(), text, code);
+            }
+            TokenTree::Literal(literal) if !is_text(&literal.to_string()) => put_back(literal.span(), text, code),
+            TokenTree::Ident(_) | TokenTree::Punct(_) | TokenTree::Literal(_) => {}
+        }
+    }
+}
+
+fn gather(tokens: TokenStream, text: &str, found: &mut Vec<Text>) {
+    for token in tokens {
+        match token {
+            TokenTree::Group(group) => gather(group.stream(), text, found),
+            TokenTree::Literal(literal) => {
+                let written = literal.to_string();
+                // What stands in the documentation was no literal in the text.
+                if is_text(&written) && source(literal.span(), text) == written {
+                    let line = literal.span().start().line;
+                    found.push(Text { line, written });
+                }
+            }
+            TokenTree::Ident(_) | TokenTree::Punct(_) => {}
+        }
+    }
+}
+
+fn is_text(literal: &str) -> bool {
+    literal.contains(['"', '\''])
+}
+
+fn source(span: Span, text: &str) -> &str {
+    text.get(span.byte_range()).unwrap_or_default()
+}
+
+fn put_back(span: Span, text: &str, code: &mut String) {
+    let range = span.byte_range();
+    // The brackets of a comment for the documentation have the place of the comment.
+    if range.len() <= 1 || source(span, text).chars().all(|letter| letter.is_alphanumeric() || "_#.+-".contains(letter)) {
+        code.replace_range(range.clone(), source(span, text));
+    }
 }
 
 /// The code without the items that are compiled for tests only.
@@ -58,83 +126,6 @@ pub fn block_end(code: &str, open: usize) -> usize {
 /// The line, counted from 1, in which a place stands.
 pub fn line_of(text: &str, at: usize) -> usize {
     text[..at].matches('\n').count() + 1
-}
-
-/// How much at the beginning of `rest` is a comment, a string or a character; 0 if it is code.
-fn blank_length(rest: &str, before: &str) -> usize {
-    let within_word = before.ends_with(|letter: char| letter.is_alphanumeric() || letter == '_');
-    if rest.starts_with("//") {
-        rest.find('\n').unwrap_or(rest.len())
-    } else if rest.starts_with("/*") {
-        comment_length(rest)
-    } else if rest.starts_with('"') {
-        quoted_length(rest)
-    } else if !within_word && rest.trim_start_matches(['b', 'c']).starts_with('r') {
-        raw_length(rest)
-    } else if rest.starts_with('\'') {
-        character_length(rest)
-    } else {
-        0
-    }
-}
-
-fn comment_length(rest: &str) -> usize {
-    let mut depth = 0_usize;
-    let mut at = 0;
-    while at < rest.len() {
-        if rest[at..].starts_with("/*") {
-            depth += 1;
-            at += 2;
-        } else if rest[at..].starts_with("*/") {
-            depth -= 1;
-            at += 2;
-            if depth == 0 {
-                return at;
-            }
-        } else {
-            at += rest[at..].chars().next().map_or(1, char::len_utf8);
-        }
-    }
-    rest.len()
-}
-
-fn quoted_length(rest: &str) -> usize {
-    let mut escaped = false;
-    for (at, letter) in rest.char_indices().skip(1) {
-        match letter {
-            _ if escaped => escaped = false,
-            '\\' => escaped = true,
-            '"' => return at + 1,
-            _ => {}
-        }
-    }
-    rest.len()
-}
-
-/// `r"…"`, `r#"…"#` and so on; 0 for a word that only begins with an r.
-fn raw_length(rest: &str) -> usize {
-    let Some(at) = rest.find('r') else { return 0 };
-    let marks = rest[at + 1..].len() - rest[at + 1..].trim_start_matches('#').len();
-    let open = at + 1 + marks;
-    if !rest[open..].starts_with('"') {
-        return 0;
-    }
-    let close = format!("\"{}", "#".repeat(marks));
-    let end = rest[open + 1..].find(&close);
-    end.map_or(rest.len(), |end| open + 1 + end + close.len())
-}
-
-/// `'x'` or `'\…'`; 0 for a lifetime.
-fn character_length(rest: &str) -> usize {
-    let mut letters = rest.char_indices().skip(1);
-    match letters.next() {
-        Some((_, '\\')) => rest[3.min(rest.len())..].find('\'').map_or(0, |at| at + 4),
-        Some(_) => letters
-            .next()
-            .filter(|(_, letter)| *letter == '\'')
-            .map_or(0, |(at, _)| at + 1),
-        None => 0,
-    }
 }
 
 #[cfg(test)]
