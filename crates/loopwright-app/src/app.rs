@@ -134,5 +134,5 @@ fn title(route: &Route) -> String {
         Route::About => Some(words::ABOUT),
         _ => None,
     };
-    title.map_or_else(|| words::NAME.into(), |title| [title, " · ", words::NAME].concat())
+    title.map_or_else(|| words::NAME.into(), |title| format!("{title} · {}", words::NAME))
 }

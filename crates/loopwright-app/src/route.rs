@@ -94,9 +94,9 @@ pub fn print(route: &Route) -> String {
         Route::Home => "#/".into(),
         Route::About => "#/about".into(),
         Route::Gallery => "#/gallery".into(),
-        Route::GalleryState { tool, state } => ["#/gallery/", &encode(tool), "/", &encode(state)].concat(),
-        Route::Tool { id, fields } => ["#/", &encode(id), &print_query(fields)].concat(),
-        Route::Embed { id, fields } => ["#/embed/", &encode(id), &print_query(fields)].concat(),
+        Route::GalleryState { tool, state } => format!("#/gallery/{}/{}", encode(tool), encode(state)),
+        Route::Tool { id, fields } => format!("#/{}{}", encode(id), print_query(fields)),
+        Route::Embed { id, fields } => format!("#/embed/{}{}", encode(id), print_query(fields)),
         Route::Unknown(hash) => hash.clone(),
     }
 }
@@ -130,7 +130,7 @@ pub fn to_fields(pairs: &[(String, String)]) -> Fields {
 const UNIT: &str = ".unit";
 
 fn unit_name(field: &str) -> String {
-    [field, UNIT].concat()
+    format!("{field}{UNIT}")
 }
 
 /// The fields of an address, behind its question mark.
@@ -161,10 +161,7 @@ fn encode(text: &str) -> String {
         if byte.is_ascii_alphanumeric() || b"-_.~".contains(&byte) {
             encoded.push(byte.into());
         } else {
-            encoded.push('%');
-            for digit in [byte >> 4, byte & 15] {
-                encoded.push(char::from(digit + if digit < 10 { b'0' } else { b'A' - 10 }));
-            }
+            encoded += &format!("%{byte:02X}");
         }
     }
     encoded

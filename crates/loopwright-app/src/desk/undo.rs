@@ -8,11 +8,11 @@ use crate::store::{Entry, Fields, Sheets};
 
 /// The name of the sheet that holds what was there before.
 pub fn before(sheet: &str) -> String {
-    [sheet, ".before"].concat()
+    format!("{sheet}.before")
 }
 
 fn link(sheet: &str) -> String {
-    [sheet, ".link"].concat()
+    format!("{sheet}.link")
 }
 
 /// Whether a sheet's name is one of this file's own.

@@ -10,13 +10,9 @@ pub struct Path(String);
 impl Path {
     /// A line from point to point.
     pub fn line(&mut self, points: &[Point]) {
-        let mut command = 'M';
-        for (x, y) in points {
-            self.0.push(command);
-            push_tenths(&mut self.0, *x);
-            self.0.push(' ');
-            push_tenths(&mut self.0, *y);
-            command = 'L';
+        for (place, (x, y)) in points.iter().enumerate() {
+            let command = if place == 0 { 'M' } else { 'L' };
+            self.0 += &format!("{command}{} {}", tenths(*x), tenths(*y));
         }
     }
 
@@ -33,20 +29,9 @@ impl Path {
 
 /// A coordinate to one decimal.
 pub fn tenths(value: f64) -> String {
-    let mut written = String::new();
-    push_tenths(&mut written, value);
-    written
-}
-
-/// The same, behind what is there. Written from whole numbers, since printing an `f64` would bring the whole float printer
-/// into the page for it.
-fn push_tenths(path: &mut String, value: f64) {
-    let tenths = (value * 10.0).round() as i32;
-    let digit = char::from(b'0' + (tenths.unsigned_abs() % 10) as u8);
-    path.push_str(if tenths < 0 { "-" } else { "" });
-    path.push_str(&(tenths.unsigned_abs() / 10).to_string());
-    path.push('.');
-    path.push(digit);
+    // Nought has no sign.
+    let rounded = (value * 10.0).round() / 10.0 + 0.0;
+    format!("{rounded:.1}")
 }
 
 #[cfg(test)]

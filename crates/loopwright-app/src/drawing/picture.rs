@@ -5,7 +5,7 @@ use yew::prelude::*;
 
 /// A picture so wide and so high. One without words is a sign, which a reader that does not see passes over.
 pub fn picture(class: &str, (wide, high): (u32, u32), words: &str, content: Vec<Html>) -> Html {
-    let view = ["0 0 ", &wide.to_string(), " ", &high.to_string()].concat();
+    let view = format!("0 0 {wide} {high}");
     let seen = match words {
         "" => ("aria-hidden", "true"),
         _ => ("aria-label", words),

@@ -40,14 +40,14 @@ fn entry(tool: &'static str, state: &'static str) -> Html {
         vec![element(
             "a",
             &attributes,
-            vec![text([tool, ": ", state].concat().into())],
+            vec![text(format!("{tool}: {state}").into())],
         )],
     )
 }
 
 /// The name of a state among all.
 fn name(tool: &str, state: &str) -> String {
-    [tool, "/", state].concat()
+    format!("{tool}/{state}")
 }
 
 /// One state, on a desk of its own.

@@ -73,7 +73,7 @@ impl Sheet {
 
     /// The id of a field's element.
     pub(super) fn element(&self, field: &str) -> String {
-        [self.id, "-", field].concat()
+        format!("{}-{field}", self.id)
     }
 
     /// Keeps what is typed into an input, as typed.

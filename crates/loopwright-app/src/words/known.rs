@@ -4,25 +4,25 @@
 pub const TAKEN: &str = "the one you keep for all tools";
 /// Keeps this value of an answer for all tools.
 pub fn keep(text: &str) -> String {
-    ["Keep ", text, " for all tools"].concat()
+    format!("Keep {text} for all tools")
 }
 
 /// This value of an answer is the kept one.
 pub fn taken(text: &str) -> String {
-    [text, " is the one you keep for all tools."].concat()
+    format!("{text} is the one you keep for all tools.")
 }
 
 /// Takes the kept value.
 pub fn take(value: &str) -> String {
-    ["Use ", value].concat()
+    format!("Use {value}")
 }
 
 /// A value with its unit.
 pub fn value(text: &str, unit: Option<&str>) -> String {
     match unit {
         // A gauge carries its span as its unit.
-        Some(span) if span.contains(' ') => [text, " over ", span].concat(),
-        Some(unit) => [text, " ", unit].concat(),
+        Some(span) if span.contains(' ') => format!("{text} over {span}"),
+        Some(unit) => format!("{text} {unit}"),
         None => text.into(),
     }
 }

@@ -32,22 +32,22 @@ pub fn mass(unit: MassUnit) -> &'static str {
 
 /// A span that stitches or rows are counted over, by its key.
 pub fn span(key: &str) -> String {
-    ["over ", key].concat()
+    format!("over {key}")
 }
 
 /// The unit of the numbers of a list.
 pub fn list_unit(unit: LengthUnit) -> String {
-    ["in ", length(unit)].concat()
+    format!("in {}", length(unit))
 }
 
 /// A label that names the unit, so that it is heard as well as seen.
 pub fn labelled(label: &str, unit: &str) -> String {
-    [label, ", in ", unit].concat()
+    format!("{label}, in {unit}")
 }
 
 /// A gauge with its span: `21 over 10 cm`.
 pub fn gauge(gauge: Gauge) -> String {
-    [&decimal(gauge.count()), "\u{a0}over\u{a0}", &span_of(gauge.span())].concat()
+    format!("{}\u{a0}over\u{a0}{}", decimal(gauge.count()), span_of(gauge.span()))
 }
 
 /// A length in the unit of a gauge, where nothing else says which unit she uses.
