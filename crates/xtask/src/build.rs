@@ -3,7 +3,7 @@
 use crate::{
     compile,
     files::{self, Files},
-    finish, house, minify, order, page,
+    finish, house, minify, page,
     run::say,
     single, sizes, squeeze,
 };
@@ -40,10 +40,8 @@ fn assemble() -> Result<Files> {
     files.extend(compile::compile()?);
     let wasm = format!("{}_bg.wasm", house::APP);
     if let Some(smaller) = squeeze::squeeze(&files[&wasm])? {
-        files.insert(wasm.clone(), smaller);
+        files.insert(wasm, smaller);
     }
-    let ordered = order::order(&files[&wasm])?;
-    files.insert(wasm, ordered);
     Ok(files)
 }
 

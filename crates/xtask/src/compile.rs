@@ -2,7 +2,7 @@
 
 use crate::{
     files::Files,
-    glue, house, quiet,
+    glue, house,
     run::{minutes, run, say},
 };
 use anyhow::{Context, Result, ensure};
@@ -114,13 +114,7 @@ fn bind(wasm: &Path) -> Result<Files> {
     let modules = output.local_modules().keys().chain(output.npm_dependencies().keys());
     let foreign: Vec<&String> = inline.chain(modules).collect();
     ensure!(foreign.is_empty(), "a crate brings JavaScript of its own: {foreign:?}");
-    quiet::quiet(output.wasm_mut())?;
-    let mut js = glue::without_comments(output.js())?;
-    for (place, import) in output.wasm_mut().imports.iter_mut().enumerate() {
-        let short = glue::short_name(place);
-        js = glue::rename(&js, &import.name, &short)?;
-        import.name = short;
-    }
+    let js = glue::without_comments(output.js())?;
     Ok(Files::from([
         (format!("{}.js", house::APP), js.into_bytes()),
         (format!("{}_bg.wasm", house::APP), output.wasm_mut().emit_wasm()),
