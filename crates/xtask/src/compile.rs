@@ -12,7 +12,10 @@ use wasm_bindgen_cli_support::Bindgen;
 /// The two files that are compiled: the glue and the WebAssembly, not yet optimised.
 pub fn compile() -> Result<Files> {
     add_target()?;
-    say("Compiling the app to WebAssembly (the slow part, a minute or so the first time)");
+    say(&format!(
+        "Compiling the app to WebAssembly with {} (the slow part, a minute or so the first time)",
+        compiler()?
+    ));
     run(
         Command::new("cargo")
             .args(["build", "--locked", "--release", "--package", house::APP])
@@ -75,6 +78,11 @@ pub(crate) fn flags() -> Result<Vec<String>> {
         .into_iter()
         .map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display()))
         .collect())
+}
+
+/// The compiler's version, in its own words.
+pub fn compiler() -> Result<String> {
+    rustc(&["--version"])
 }
 
 /// The commit the compiler was built from.

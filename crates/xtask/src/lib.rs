@@ -32,3 +32,4 @@ pub mod sizes;
 pub mod squeeze;
 pub mod tidy;
 pub mod tools;
+pub mod weight;
