@@ -9,6 +9,7 @@ use crate::{
     weight::{self, Weight},
 };
 use anyhow::Result;
+use std::path::PathBuf;
 
 /// The folder that holds the page in one file.
 pub const SINGLE_FOLDER: &str = "dist-file";
@@ -17,7 +18,7 @@ pub const SINGLE: &str = "loopwright.html";
 
 /// Builds the release: the folder, the single file, and the table of their sizes.
 pub fn build() -> Result<()> {
-    let made = assemble()?;
+    let made = assemble(house::APP, "web")?;
     let single = Files::from([(SINGLE.to_owned(), single::single(&made.files)?)]);
     let finished = write_folder(made)?;
     files::replace(&house::root().join(SINGLE_FOLDER), &single)?;
@@ -30,7 +31,17 @@ pub fn build() -> Result<()> {
 
 /// Builds the folder only, for a look at the page.
 pub fn build_folder() -> Result<()> {
-    write_folder(assemble()?).map(|_| ())
+    write_folder(assemble(house::APP, "web")?).map(|_| ())
+}
+
+/// Builds the bare page in the same way, into a folder under cargo's, and answers where that is.
+pub fn build_bare() -> Result<PathBuf> {
+    let mut made = assemble(house::BARE, "tests/bench/bare")?;
+    minify::minify(&mut made.files)?;
+    finish::finish_page(&mut made.files, house::BARE)?;
+    let folder = house::target_folder()?.join("bare");
+    files::replace(&folder, &made.files)?;
+    Ok(folder)
 }
 
 /// A page, and whether all that makes it smaller could be done.
@@ -39,11 +50,11 @@ struct Made {
     is_small: bool,
 }
 
-/// Everything that belongs to the page, not yet finished.
-fn assemble() -> Result<Made> {
-    let mut files = page::gather(&house::root().join("web"))?;
-    files.extend(compile::compile()?);
-    let wasm = format!("{}_bg.wasm", house::APP);
+/// Everything that belongs to the page of a package, not yet finished; `page` is the folder with what is not compiled.
+fn assemble(package: &str, page: &str) -> Result<Made> {
+    let mut files = page::gather(&house::root().join(page))?;
+    files.extend(compile::compile(package)?);
+    let wasm = format!("{package}_bg.wasm");
     let smaller = squeeze::squeeze(&files[&wasm])?;
     let is_small = smaller.is_some();
     files.extend(smaller.map(|smaller| (wasm, smaller)));

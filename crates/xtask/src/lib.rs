@@ -23,6 +23,7 @@ pub mod npm;
 pub mod npm_package;
 pub mod packages;
 pub mod page;
+pub mod pages;
 pub mod preload;
 pub mod run;
 pub mod serve;
