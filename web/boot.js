@@ -24,7 +24,31 @@ import("./loopwright-app.js")
     recover();
   })
   // Even after a failed start: a broken version must be able to learn that there is a better one.
+  .finally(firstPage)
   .finally(keepForOffline);
+
+// How long the offline worker waits for the first page, in milliseconds. A version that neither draws one nor stops
+// must be able to learn of a better one as well.
+const PATIENCE = 10_000;
+
+// Waits until the first page or the recover screen is drawn. The worker fetches all files once more, and on a slow
+// connection they would hold up the first answer.
+function firstPage() {
+  return new Promise((resolve) => {
+    const app = document.getElementById("app");
+    const look = () => {
+      if (!recovering && !app.querySelector(":scope > :not(.waiting)")) return;
+      watch.disconnect();
+      // A frame is drawn after its callbacks, so what follows them comes after the drawing.
+      requestAnimationFrame(() => setTimeout(resolve));
+    };
+    const watch = new MutationObserver(look);
+    // The app hides with the recover screen.
+    watch.observe(app, { childList: true, attributes: true });
+    setTimeout(resolve, PATIENCE);
+    look();
+  });
+}
 
 // ---- Recover --------------------------------------------------------------------------------------------------
 

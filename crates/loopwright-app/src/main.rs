@@ -14,11 +14,6 @@ mod store;
 mod tool;
 mod words;
 
-/// The usual allocator is eight kilobytes for a speed that nothing here needs.
-#[cfg(target_arch = "wasm32")]
-#[global_allocator]
-static MEMORY: rlsf::SmallGlobalTlsf = rlsf::SmallGlobalTlsf::new();
-
 fn main() {
     // Without its place in the page the app takes the whole of it.
     match gloo_utils::document().get_element_by_id("app") {

@@ -3,11 +3,13 @@
 use crate::{
     compile,
     files::{self, Files},
-    finish, house, minify, order, page,
+    finish, house, minify, page,
     run::say,
     single, sizes, squeeze,
+    weight::{self, Weight},
 };
 use anyhow::Result;
+use std::path::PathBuf;
 
 /// The folder that holds the page in one file.
 pub const SINGLE_FOLDER: &str = "dist-file";
@@ -16,41 +18,62 @@ pub const SINGLE: &str = "loopwright.html";
 
 /// Builds the release: the folder, the single file, and the table of their sizes.
 pub fn build() -> Result<()> {
-    let files = assemble()?;
-    let single = Files::from([(SINGLE.to_owned(), single::single(&files)?)]);
-    let finished = write_folder(files)?;
+    let made = assemble(house::APP, "web")?;
+    let single = Files::from([(SINGLE.to_owned(), single::single(&made.files)?)]);
+    let finished = write_folder(made)?;
     files::replace(&house::root().join(SINGLE_FOLDER), &single)?;
     say("Weighing it");
-    println!(
-        "\ndist/\n{}\n{SINGLE_FOLDER}/\n{}",
-        sizes::table(&finished)?,
-        sizes::table(&single)?
-    );
+    let (table, sum) = sizes::table(&finished.files)?;
+    println!("\ndist/\n{table}\n{SINGLE_FOLDER}/\n{}", sizes::table(&single)?.0);
+    println!("{}", compare(&finished, sum.brotli)?);
     Ok(())
 }
 
 /// Builds the folder only, for a look at the page.
 pub fn build_folder() -> Result<()> {
-    write_folder(assemble()?).map(|_| ())
+    write_folder(assemble(house::APP, "web")?).map(|_| ())
 }
 
-/// Everything that belongs to the page, not yet finished.
-fn assemble() -> Result<Files> {
-    let mut files = page::gather(&house::root().join("web"))?;
-    files.extend(compile::compile()?);
-    let wasm = format!("{}_bg.wasm", house::APP);
-    if let Some(smaller) = squeeze::squeeze(&files[&wasm])? {
-        files.insert(wasm.clone(), smaller);
-    }
-    let ordered = order::order(&files[&wasm])?;
-    files.insert(wasm, ordered);
-    Ok(files)
+/// Builds the bare page in the same way, into a folder under cargo's, and answers where that is.
+pub fn build_bare() -> Result<PathBuf> {
+    let mut made = assemble(house::BARE, "tests/bench/bare")?;
+    minify::minify(&mut made.files)?;
+    finish::finish_page(&mut made.files, house::BARE)?;
+    let folder = house::target_folder()?.join("bare");
+    files::replace(&folder, &made.files)?;
+    Ok(folder)
 }
 
-fn write_folder(mut files: Files) -> Result<Files> {
-    minify::minify(&mut files)?;
+/// A page, and whether all that makes it smaller could be done.
+struct Made {
+    files: Files,
+    is_small: bool,
+}
+
+/// Everything that belongs to the page of a package, not yet finished; `page` is the folder with what is not compiled.
+fn assemble(package: &str, page: &str) -> Result<Made> {
+    let mut files = page::gather(&house::root().join(page))?;
+    files.extend(compile::compile(package)?);
+    let wasm = format!("{package}_bg.wasm");
+    let smaller = squeeze::squeeze(&files[&wasm])?;
+    let is_small = smaller.is_some();
+    files.extend(smaller.map(|smaller| (wasm, smaller)));
+    Ok(Made { files, is_small })
+}
+
+fn write_folder(mut made: Made) -> Result<Made> {
+    made.is_small &= minify::minify(&mut made.files)?;
     say("Writing dist/ with its policy and its list for offline use");
-    finish::finish(&mut files)?;
-    files::replace(&house::root().join("dist"), &files)?;
-    Ok(files)
+    finish::finish(&mut made.files)?;
+    files::replace(&house::root().join("dist"), &made.files)?;
+    Ok(made)
+}
+
+/// The folder's weight beside its budget and beside an earlier one, if it could be made as small as that was.
+fn compare(made: &Made, brotli: usize) -> Result<String> {
+    if !made.is_small {
+        return Ok("not compared: what makes the page smaller could not all be done".to_owned());
+    }
+    let compiler = compile::compiler()?;
+    weight::compare(&Weight { brotli, compiler }, sizes::Budget::now()?)
 }

@@ -1,21 +1,24 @@
-//! Compiles the app to WebAssembly and makes its JavaScript glue, so that the bytes say nothing of this machine.
+//! Compiles a package to WebAssembly and makes its JavaScript glue, so that the bytes say nothing of this machine.
 
 use crate::{
     files::Files,
-    glue, house, quiet,
+    glue, house,
     run::{minutes, run, say},
 };
 use anyhow::{Context, Result, ensure};
 use std::{fs, path::Path, process::Command};
 use wasm_bindgen_cli_support::Bindgen;
 
-/// The two files that are compiled: the glue and the WebAssembly, not yet optimised.
-pub fn compile() -> Result<Files> {
+/// The two files of a package that are compiled: the glue and the WebAssembly, not yet optimised.
+pub fn compile(package: &str) -> Result<Files> {
     add_target()?;
-    say("Compiling the app to WebAssembly (the slow part, a minute or so the first time)");
+    say(&format!(
+        "Compiling {package} to WebAssembly with {} (the slow part, a minute or so the first time)",
+        compiler()?
+    ));
     run(
         Command::new("cargo")
-            .args(["build", "--locked", "--release", "--package", house::APP])
+            .args(["build", "--locked", "--release", "--package", package])
             .args(["--target", house::WASM_TARGET])
             .current_dir(house::root())
             .env_remove("RUSTFLAGS")
@@ -25,9 +28,9 @@ pub fn compile() -> Result<Files> {
     let wasm = house::target_folder()?
         .join(house::WASM_TARGET)
         .join("release")
-        .join(format!("{}.wasm", house::APP));
+        .join(format!("{package}.wasm"));
     say("Making the glue between WebAssembly and the browser");
-    bind(&wasm)
+    bind(package, &wasm)
 }
 
 /// Adds the WebAssembly target to the toolchain where it is missing.
@@ -77,6 +80,11 @@ pub(crate) fn flags() -> Result<Vec<String>> {
         .collect())
 }
 
+/// The compiler's version, in its own words.
+pub fn compiler() -> Result<String> {
+    rustc(&["--version"])
+}
+
 /// The commit the compiler was built from.
 fn commit() -> Result<String> {
     let version = rustc(&["--version", "--verbose"])?;
@@ -94,10 +102,10 @@ fn rustc(arguments: &[&str]) -> Result<String> {
     Ok(String::from_utf8(output.stdout)?.trim().to_owned())
 }
 
-fn bind(wasm: &Path) -> Result<Files> {
+fn bind(package: &str, wasm: &Path) -> Result<Files> {
     let mut output = Bindgen::new()
         .input_path(wasm)
-        .out_name(house::APP)
+        .out_name(package)
         .web(true)?
         .typescript(false)
         // The glue finds the WebAssembly beside itself; the library's start leaves that out, the program's does not.
@@ -114,15 +122,9 @@ fn bind(wasm: &Path) -> Result<Files> {
     let modules = output.local_modules().keys().chain(output.npm_dependencies().keys());
     let foreign: Vec<&String> = inline.chain(modules).collect();
     ensure!(foreign.is_empty(), "a crate brings JavaScript of its own: {foreign:?}");
-    quiet::quiet(output.wasm_mut())?;
-    let mut js = glue::without_comments(output.js())?;
-    for (place, import) in output.wasm_mut().imports.iter_mut().enumerate() {
-        let short = glue::short_name(place);
-        js = glue::rename(&js, &import.name, &short)?;
-        import.name = short;
-    }
+    let js = glue::without_comments(output.js())?;
     Ok(Files::from([
-        (format!("{}.js", house::APP), js.into_bytes()),
-        (format!("{}_bg.wasm", house::APP), output.wasm_mut().emit_wasm()),
+        (format!("{package}.js"), js.into_bytes()),
+        (format!("{package}_bg.wasm"), output.wasm_mut().emit_wasm()),
     ]))
 }

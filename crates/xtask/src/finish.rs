@@ -1,4 +1,4 @@
-//! The last step of every build: the page gets its policy, and the offline worker its list of files.
+//! The last step of every build: the page gets its policy and its preload links, and the offline worker its list of files.
 //!
 //! The list is written after everything else has its final bytes. Each file stands in it with a hash, so that the
 //! worker can refuse a file that arrived broken; the version is a hash over all of them and the worker's own text, so
@@ -7,7 +7,9 @@
 use crate::{
     csp::{self, Sources},
     files::Files,
+    house,
     page::{elements, replaced, without},
+    preload::preload,
 };
 use anyhow::{Context, Result, ensure};
 use base64::{Engine, engine::general_purpose::STANDARD};
@@ -18,12 +20,18 @@ pub const WORKER: &str = "sw.js";
 
 /// Finishes a page that was built by us or by trunk.
 pub fn finish(files: &mut Files) -> Result<()> {
-    let html = text(files, "index.html")?;
-    let html = csp::enforce(&settle_reload(&drop_links(&html)), Sources::OwnFolder)?;
-    files.insert("index.html".to_owned(), html.into_bytes());
+    finish_page(files, house::APP)?;
     let worker = text(files, WORKER)?;
     let worker = fill(&worker, files)?;
     files.insert(WORKER.to_owned(), worker.into_bytes());
+    Ok(())
+}
+
+/// Finishes the page of the program of this name; a page that keeps nothing for offline use needs no more.
+pub fn finish_page(files: &mut Files, program: &str) -> Result<()> {
+    let html = settle_reload(&drop_links(&text(files, "index.html")?));
+    let html = csp::enforce(&preload(&html, program)?, Sources::OwnFolder)?;
+    files.insert("index.html".to_owned(), html.into_bytes());
     Ok(())
 }
 
@@ -158,7 +166,7 @@ mod tests {
     fn links_for_the_build_are_gone_and_the_policy_is_there() {
         let (html, _) = finished(page());
         assert!(
-            !html.contains("data-trunk") && html.contains("Content-Security-Policy"),
+            !html.contains("data-trunk") && html.find("Content-Security-Policy") < html.find("modulepreload"),
             "{html}"
         );
     }

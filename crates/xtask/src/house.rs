@@ -28,6 +28,8 @@ pub const WASM_BINDGEN: &str = "0.2.130";
 pub const WASM_TARGET: &str = "wasm32-unknown-unknown";
 /// The package that becomes the page.
 pub const APP: &str = "loopwright-app";
+/// The package of the bare page that it is measured beside.
+pub const BARE: &str = "loopwright-bare";
 
 /// The folder that holds `Cargo.toml`, `crates/` and `web/`.
 ///

@@ -33,6 +33,11 @@ pub fn serve(listener: &TcpListener, answer: impl Fn(&str) -> Response + Send + 
 
 /// Reads one request from the stream and writes its answer.
 pub fn converse(stream: &TcpStream, answer: &dyn Fn(&str) -> Response) -> io::Result<()> {
+    converse_over(stream, stream, answer)
+}
+
+/// The same, with the answer written to `out`, which hands it on to the stream in its own way.
+pub fn converse_over(stream: &TcpStream, out: impl Write, answer: &dyn Fn(&str) -> Response) -> io::Result<()> {
     stream.set_read_timeout(Some(PATIENCE))?;
     stream.set_write_timeout(Some(PATIENCE))?;
     let Some((method, path)) = read_head(stream)? else {
@@ -47,21 +52,21 @@ pub fn converse(stream: &TcpStream, answer: &dyn Fn(&str) -> Response) -> io::Re
             b"Only GET.\n".to_vec(),
         ),
     };
-    write(stream, &response, method != "HEAD")
+    write(out, &response, method != "HEAD")
 }
 
 /// Writes an answer as it is; a body shorter than its `Content-Length` reaches the browser as a broken download.
-pub fn write(mut stream: &TcpStream, response: &Response, with_body: bool) -> io::Result<()> {
+pub fn write(mut out: impl Write, response: &Response, with_body: bool) -> io::Result<()> {
     let mut head = format!("HTTP/1.1 {} {}\r\n", response.status, reason(response.status));
     for (name, value) in &response.headers {
         head += &format!("{name}: {value}\r\n");
     }
     head += "Connection: close\r\n\r\n";
-    stream.write_all(head.as_bytes())?;
+    out.write_all(head.as_bytes())?;
     if with_body {
-        stream.write_all(&response.body)?;
+        out.write_all(&response.body)?;
     }
-    stream.flush()
+    out.flush()
 }
 
 /// Method and path; `None` if the browser closed the connection without asking, or asked for nothing we can read.

@@ -1,8 +1,12 @@
 //! The chores by name: `cargo xtask <chore>`.
 
 use anyhow::{Context, Result, bail};
-use std::{env, path::PathBuf, process::ExitCode};
-use xtask::{build, ci, files, finish, npm_package, serve, shots, tidy};
+use std::{
+    env,
+    path::{Path, PathBuf},
+    process::ExitCode,
+};
+use xtask::{build, ci, files, finish, npm_package, pages, serve, shots, tidy};
 
 const HELP: &str = "\
 cargo xtask serve [--port N]   build the page and serve it on this machine
@@ -10,6 +14,7 @@ cargo xtask build              the release in dist/, the single file in dist-fil
 cargo xtask test               everything that has to hold; installs what it needs
 cargo xtask tidy               the house rules, for the sources and for dist/ if it is there
 cargo xtask bench              how long the sums take
+cargo xtask bench pages        how long a first visit waits for its answer; [--beside D] and in another built folder
 cargo xtask npm                the maths for JavaScript, a package folder in target/npm/
 cargo xtask shots [--out D]    pictures of every state of the gallery, and the README's
 cargo xtask finish [--dist D]  policy and offline list for a page built by trunk";
@@ -37,6 +42,8 @@ fn chore(arguments: &[String]) -> Result<()> {
         ["test"] => ci::test(),
         ["tidy"] => tidy::tidy(),
         ["bench"] => ci::bench(),
+        ["bench", "pages"] => pages::pages(None),
+        ["bench", "pages", "--beside", folder] => pages::pages(Some(Path::new(folder))),
         ["npm"] => npm_package::build().map(|_| ()),
         ["shots"] => shots::shots(None),
         ["shots", "--out", folder] => shots::shots(Some(folder.into())),

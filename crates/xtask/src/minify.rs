@@ -9,13 +9,14 @@ use crate::{
 use anyhow::Result;
 use std::process::Command;
 
-/// Puts smaller scripts and styles in place of the built ones; where that cannot be, the reason has been said.
+/// Puts smaller scripts and styles in place of the built ones, and answers whether it could; if not, the reason has been
+/// said.
 ///
 /// The worker stays as it is: it has blanks to be filled.
-pub fn minify(files: &mut Files) -> Result<()> {
+pub fn minify(files: &mut Files) -> Result<bool> {
     let Some(folder) = npm::fetch("esbuild", house::ESBUILD)? else {
         say("Scripts and styles are not minified");
-        return Ok(());
+        return Ok(false);
     };
     say("Making scripts and styles smaller");
     let is_meant = |path: &str| path != WORKER && (path.ends_with(".js") || path.ends_with(".css"));
@@ -32,5 +33,5 @@ pub fn minify(files: &mut Files) -> Result<()> {
         minutes(1),
     )?;
     files.extend(files::read(&work.join("after"))?);
-    Ok(())
+    Ok(true)
 }

@@ -1,11 +1,65 @@
-//! How many bytes travel: each file as it is, packed with gzip, and packed with brotli, as a table.
+//! How many bytes travel: each file as it is, packed with gzip, and packed with brotli, as a table; and how many may.
 
-use crate::files::Files;
-use anyhow::Result;
-use std::io::Write;
+use crate::{files::Files, house};
+use anyhow::{Context, Result, ensure};
+use std::{fs, io::Write};
 
-/// The most that the folder may weigh in all, each file packed with brotli.
-pub const BUDGET: usize = 200_000;
+/// What the house may weigh without a tool in it, in bytes: Yew, the desk, fields, drawings, styles.
+const HOUSE: usize = 130_000;
+
+/// What each tool adds to that.
+const TOOL: usize = 7_000;
+
+/// Pages that are no tool, each with what it weighed when it came. None may add more than [`PAGE`].
+const PAGES: [(&str, usize); 0] = [];
+
+/// The most that a page which is no tool may add.
+const PAGE: usize = 15_000;
+
+/// How many bytes the folder may weigh in all, each file packed with brotli, and what the number is made of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Budget {
+    /// How many tools there are.
+    pub tools: usize,
+    /// What all pages that are no tool may add.
+    pub pages: usize,
+}
+
+impl Budget {
+    /// The budget for as many tools as the maths lists now.
+    pub fn now() -> Result<Self> {
+        let path = house::root().join("crates/loopwright/src/tools.rs");
+        let source = fs::read_to_string(&path).with_context(|| format!("cannot read {}", path.display()))?;
+        let tools = tools(&source);
+        ensure!(
+            tools > 0,
+            "{} lists no tool in the form `tool in Group,`",
+            path.display()
+        );
+        for (name, weight) in PAGES {
+            ensure!(
+                weight <= PAGE,
+                "the page {name} may add {PAGE} bytes to the budget, not {weight}"
+            );
+        }
+        let pages = PAGES.iter().map(|(_, weight)| weight).sum();
+        Ok(Self { tools, pages })
+    }
+
+    /// The number of bytes.
+    pub fn bytes(self) -> usize {
+        HOUSE + TOOL * self.tools + self.pages
+    }
+}
+
+/// How many rows of the form `tool in Group,` the list of tools has.
+fn tools(source: &str) -> usize {
+    let is_row = |line: &&str| match line.split_whitespace().collect::<Vec<_>>()[..] {
+        [_, "in", group] => group.ends_with(','),
+        _ => false,
+    };
+    source.lines().filter(is_row).count()
+}
 
 /// A file's three sizes in bytes.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
@@ -43,8 +97,8 @@ pub fn total(files: &Files) -> Result<Sizes> {
     Ok(sum)
 }
 
-/// A table with a line for each file and one for all.
-pub fn table(files: &Files) -> Result<String> {
+/// A table with a line for each file and one for all, and what that last line says.
+pub fn table(files: &Files) -> Result<(String, Sizes)> {
     let mut text = line("bytes", ["raw", "gzip -9", "brotli 11"].map(str::to_owned));
     let mut sum = Sizes::default();
     for (path, bytes) in files {
@@ -52,7 +106,7 @@ pub fn table(files: &Files) -> Result<String> {
         sum = plus(sum, sizes);
         text += &row(path, sizes);
     }
-    Ok(text + &row("in all", sum))
+    Ok((text + &row("in all", sum), sum))
 }
 
 fn plus(a: Sizes, b: Sizes) -> Sizes {
@@ -74,7 +128,8 @@ fn line(name: &str, [raw, gzip, brotli]: [String; 3]) -> String {
     format!("{name:<32}{raw:>10}{gzip:>10}{brotli:>11}\n")
 }
 
-fn brotli(bytes: &[u8]) -> Result<Vec<u8>> {
+/// Packs with brotli, at its strongest.
+pub fn brotli(bytes: &[u8]) -> Result<Vec<u8>> {
     let mut packed = Vec::new();
     // The window (22, 4 MB) is the widest that every browser takes, and what servers use.
     brotli::CompressorWriter::new(&mut packed, 1 << 16, 11, 22).write_all(bytes)?;
@@ -84,6 +139,16 @@ fn brotli(bytes: &[u8]) -> Result<Vec<u8>> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn the_budget_grows_with_the_list_of_tools() {
+        let source = "//! A tool in a file,\nthen! {\n    gauge in Before,\n    cast_on in Starting,\n}\n";
+        assert_eq!(tools(source), 2);
+        let pages = 12_500;
+        assert_eq!(Budget { tools: 16, pages: 0 }.bytes(), 242_000);
+        assert_eq!(Budget { tools: 17, pages }.bytes(), 261_500);
+        assert!(Budget::now().unwrap().tools >= 16);
+    }
 
     #[test]
     fn packing_makes_repetition_small_and_is_repeatable() {
@@ -96,9 +161,9 @@ mod tests {
     #[test]
     fn the_table_has_a_line_for_each_file_and_one_for_all() {
         let files = Files::from([("a".to_owned(), vec![0; 10]), ("b".to_owned(), vec![0; 20])]);
-        let table = table(&files).unwrap();
+        let (table, sum) = table(&files).unwrap();
         assert_eq!(table.lines().count(), 4);
         assert!(table.lines().last().unwrap().contains("30"), "{table}");
-        assert_eq!(total(&files).unwrap().raw, 30);
+        assert_eq!(sum, total(&files).unwrap());
     }
 }

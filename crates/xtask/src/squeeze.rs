@@ -7,16 +7,8 @@ use crate::{
 use anyhow::{Context, Result};
 use std::{fs, process::Command};
 
-/// What `wasm-opt` is asked for. The page travels compressed, and there data split at its runs of noughts, sums kept so as
-/// not to be done twice, and code nested the last bit deeper weigh more than they save. Nothing lies in the lowest kilobyte of memory: Rust puts
-/// the stack there, which grows down to it from a megabyte above.
-const WANTED: [&str; 5] = [
-    "-Oz",
-    "--low-memory-unused",
-    "--skip-pass=memory-packing",
-    "--skip-pass=local-cse",
-    "--skip-pass=simplify-locals",
-];
+/// What `wasm-opt` is asked for: its usual passes for size.
+const WANTED: &str = "-Oz";
 
 /// The smaller module, or `None` where it cannot be made; then the reason has been said.
 pub fn squeeze(wasm: &[u8]) -> Result<Option<Vec<u8>>> {
@@ -32,7 +24,7 @@ pub fn squeeze(wasm: &[u8]) -> Result<Option<Vec<u8>>> {
     run(
         Command::new("node")
             .arg(folder.join("bin/wasm-opt"))
-            .args(WANTED)
+            .arg(WANTED)
             .arg(&before)
             .arg("-o")
             .arg(&after),

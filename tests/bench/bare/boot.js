@@ -1,0 +1,3 @@
+import start from "./loopwright-bare.js";
+
+start();
