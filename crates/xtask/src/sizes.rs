@@ -30,7 +30,7 @@ impl Budget {
     pub fn now() -> Result<Self> {
         let path = house::root().join("crates/loopwright/src/tools.rs");
         let source = fs::read_to_string(&path).with_context(|| format!("cannot read {}", path.display()))?;
-        let tools = tools(&source);
+        let tools = tools(&source).len();
         ensure!(
             tools > 0,
             "{} lists no tool in the form `tool in Group,`",
@@ -52,13 +52,13 @@ impl Budget {
     }
 }
 
-/// How many rows of the form `tool in Group,` the list of tools has.
-fn tools(source: &str) -> usize {
-    let is_row = |line: &&str| match line.split_whitespace().collect::<Vec<_>>()[..] {
-        [_, "in", group] => group.ends_with(','),
-        _ => false,
+/// The tools in the rows of the form `tool in Group,` of their list.
+pub fn tools(source: &str) -> Vec<String> {
+    let row = |line: &str| match line.split_whitespace().collect::<Vec<_>>()[..] {
+        [tool, "in", group] if group.ends_with(',') => Some(tool.to_owned()),
+        _ => None,
     };
-    source.lines().filter(is_row).count()
+    source.lines().filter_map(row).collect()
 }
 
 /// A file's three sizes in bytes.
