@@ -5,6 +5,9 @@
 
 mod built;
 mod code;
+mod layers;
+mod lists;
+mod sentences;
 mod sources;
 mod top;
 
@@ -52,8 +55,11 @@ pub fn tidy_sources() -> Result<()> {
     for (path, text) in texts {
         let for_tests = test_modules.iter().any(|module| sources::is_in(path, module));
         findings.extend(sources::check(path, text, for_tests));
+        findings.extend(layers::check(path, text));
+        findings.extend(sentences::check(path, text));
         findings.extend(built::paths_in(path, text.as_bytes(), &paths));
     }
+    findings.extend(lists::check()?);
     report(findings)
 }
 
