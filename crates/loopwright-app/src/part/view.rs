@@ -2,6 +2,7 @@
 
 use super::Sheet;
 use crate::form::{Fields, Scale, TAPE};
+use crate::words::tell::Tape;
 use loopwright::units::print::Step;
 use loopwright::units::{Length, Measure};
 
@@ -27,6 +28,15 @@ impl View {
     /// A length as a tape shows it.
     pub fn tape(&self, length: Length) -> String {
         self.print(&TAPE, length)
+    }
+
+    /// How what a tape measures is printed in a sentence.
+    pub fn tape_unit(&self) -> Tape {
+        let shown = TAPE.shown(self.fields.settings());
+        Tape {
+            unit: shown.unit,
+            step: shown.step,
+        }
     }
 
     /// Whether a scale shows inches and yards.

@@ -100,6 +100,20 @@ pub fn up<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
     [&number, " ", T::symbol(unit)].concat()
 }
 
+/// Whether nothing is left of a quantity when it is printed so.
+///
+/// ```
+/// use loopwright::units::print::{Step, is_nothing};
+/// use loopwright::units::{Length, LengthUnit};
+///
+/// assert!(is_nothing(Length::from_nm(-499_999), LengthUnit::Cm, Step::Tenth));
+/// assert!(!is_nothing(Length::from_nm(500_000), LengthUnit::Cm, Step::Tenth));
+/// ```
+pub fn is_nothing<T: Measure>(value: T, unit: T::Unit, step: Step) -> bool {
+    let steps = i128::from(value.base()) * i128::from(step.parts());
+    nearest(steps, i128::from(T::per_unit(unit))) == 0
+}
+
 fn written(value: i64, per_unit: i64, step: Step, up: bool) -> String {
     let parts = u64::from(step.parts());
     let (mut top, mut bottom) = (i128::from(value) * i128::from(parts), i128::from(per_unit));
