@@ -270,7 +270,7 @@ pub fn answer_choice(view: &View, name: impl FieldName, options: Vec<(&'static s
         return Html::default();
     };
     let id = view.sheet.element(&path.stored());
-    let label = Label::Shown(field.label).draw(&id);
+    let label = Label::Shown(field.label_in(&view.fields)).draw(&id);
     let option = |(key, words): (&'static str, String)| {
         html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
     };

@@ -2,7 +2,7 @@
 
 use super::Sheet;
 use crate::form::{Fields, Scale, TAPE};
-use crate::words::tell::Tape;
+use crate::words::units::Lengths;
 use loopwright::units::print::Step;
 use loopwright::units::{Length, Measure};
 
@@ -30,10 +30,10 @@ impl View {
         self.print(&TAPE, length)
     }
 
-    /// How what a tape measures is printed in a sentence.
-    pub fn tape_unit(&self) -> Tape {
-        let shown = TAPE.shown(self.fields.settings());
-        Tape {
+    /// How lengths on this scale are written in sentences.
+    pub fn lengths(&self, scale: &Scale<Length>) -> Lengths {
+        let shown = scale.shown(self.fields.settings());
+        Lengths {
             unit: shown.unit,
             step: shown.step,
         }

@@ -112,22 +112,22 @@ impl Tool for CastOn {
 
     /// The count, the needle, the tally and the sum.
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
-        let tape = view.tape_unit();
+        let lengths = view.lengths(&TAPE);
         let line = tells("p", "row", words::headline(answer));
         let offers = Self::offers(answer).into_iter().map(|offer| keep_offer(view, offer));
         list(vec![
             answered(
                 words::title(question.knitting),
                 line,
-                words::outcome(question, answer, tape),
+                words::outcome(question, answer, lengths),
             ),
-            tells("p", "", words::widths(answer, tape)),
+            tells("p", "", words::widths(answer, lengths)),
             says("p", "quiet", words::NEIGHBOURS),
-            items("ul", words::neighbours(answer, tape)),
+            items("ul", words::neighbours(answer, lengths)),
             list(offers.collect()),
             counting(view, answer),
             good_to_know(answer.notes.iter().map(words::note).collect()),
-            working(words::steps(question, answer, tape), words::SOURCE),
+            working(words::steps(question, answer, lengths), words::SOURCE),
         ])
     }
 

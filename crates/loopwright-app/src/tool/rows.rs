@@ -126,16 +126,16 @@ impl Tool for Rows {
 
     /// The rows or the length, the course, the neighbours, the drawing and the sum.
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
-        let tape = view.tape_unit();
-        let line = tells("p", "row", words::headline(question, answer, tape));
+        let lengths = view.lengths(&TAPE);
+        let line = tells("p", "row", words::headline(question, answer, lengths));
         list(vec![
-            answered(words::title(question), line, words::outcome(question, answer, tape)),
-            tells("p", "", words::widths(question, answer, tape)),
+            answered(words::title(question), line, words::outcome(question, answer, lengths)),
+            tells("p", "", words::widths(question, answer, lengths)),
             course(view, question, answer),
             neighbours(view, question, answer),
             drawn(view, question, answer),
             good_to_know(words::notes(question, answer)),
-            working(words::steps(question, answer, tape), words::SOURCE),
+            working(words::steps(question, answer, lengths), words::SOURCE),
         ])
     }
 
@@ -182,10 +182,10 @@ fn course(view: &View, question: &Question, answer: &Answer) -> Html {
     let Some(course) = &answer.course else {
         return Html::default();
     };
-    let tape = view.tape_unit();
+    let lengths = view.lengths(&TAPE);
     list(vec![
-        tells("p", "verdict", words::standing(question, course, tape)),
-        tells("p", "", words::tape_says(question, course, tape)),
+        tells("p", "verdict", words::standing(question, course, lengths)),
+        tells("p", "", words::tape_says(question, course, lengths)),
     ])
 }
 
@@ -194,7 +194,7 @@ fn neighbours(view: &View, question: &Question, answer: &Answer) -> Html {
     let Some(lead) = words::neighbours_lead(question, answer) else {
         return Html::default();
     };
-    let neighbours = words::neighbours(question, answer, view.tape_unit());
+    let neighbours = words::neighbours(question, answer, view.lengths(&TAPE));
     if neighbours.is_empty() {
         return Html::default();
     }
@@ -207,7 +207,7 @@ fn drawn(view: &View, question: &Question, answer: &Answer) -> Html {
         return Html::default();
     };
     let done = question.tape.map_or(0, |tape| tape.rows);
-    let picture = words::drawing(question, answer, view.tape_unit());
+    let picture = words::drawing(question, answer, view.lengths(&TAPE));
     let figure = vec![
         drawing::strip(answer.pick.rows, question.set_up, question.repeat, done, &picture),
         says("figcaption", "quiet", key),

@@ -1,9 +1,9 @@
-//! The words of the cast-on count. Lengths are printed in the unit the knitter uses, which [`Tape`] names.
+//! The words of the cast-on count. Lengths are printed in the unit the knitter uses, which [`Lengths`] names.
 
 use super::intl::{decimal, say, say_made, say_with, stitches};
 pub use super::tell::Long;
-use super::tell::Tape;
-use super::units::span_of;
+use super::tell::off;
+use super::units::{Lengths, span_of};
 use super::{Title, Worded};
 use loopwright::cast_on::{Answer, Distance, Join, Knitting, MarkerPlan, Name, Note, Question, Working};
 
@@ -89,7 +89,7 @@ pub fn headline(answer: &Answer) -> String {
 }
 
 /// What it comes to; and before that what the count is made of, where not all of it is for the pattern.
-pub fn outcome(question: &Question, answer: &Answer, tape: Tape) -> (String, String) {
+pub fn outcome(question: &Question, answer: &Answer, lengths: Lengths) -> (String, String) {
     let pick = &answer.pick;
     let mut before = String::new();
     if pick.inside < pick.cast_on {
@@ -106,7 +106,7 @@ pub fn outcome(question: &Question, answer: &Answer, tape: Tape) -> (String, Str
         Knitting::Flat { .. } => "@ wide",
     };
     before += "Washed, it is";
-    (before, say_with(pattern, &[], &[&tape.print(pick.width)]))
+    (before, say_with(pattern, &[], &[&lengths.write(pick.width)]))
 }
 
 /// The stitches beside the pattern, and what each are for.
@@ -120,19 +120,19 @@ fn beside(knitting: Knitting) -> Vec<(u32, &'static str)> {
 }
 
 /// How near the width is, and what it is if the swatch was misread.
-pub fn widths(answer: &Answer, tape: Tape) -> String {
+pub fn widths(answer: &Answer, lengths: Lengths) -> String {
     let pattern = "That is @. If the swatch was read half a stitch wrong, it is @ to @.";
     let range = answer.range;
     let words = vec![
-        tape.off(answer.pick.off),
-        tape.print(range.least),
-        tape.print(range.most),
+        off(answer.pick.off, lengths),
+        lengths.write(range.least),
+        lengths.write(range.most),
     ];
     say_made(pattern, &[], words)
 }
 
 /// The counts below and above, with what they would measure.
-pub fn neighbours(answer: &Answer, tape: Tape) -> Vec<String> {
+pub fn neighbours(answer: &Answer, lengths: Lengths) -> Vec<String> {
     let mut neighbours = Vec::new();
     for (count, as_near) in [(&answer.below, false), (&answer.above, answer.as_near)] {
         let Some(count) = count else { continue };
@@ -142,7 +142,7 @@ pub fn neighbours(answer: &Answer, tape: Tape) -> Vec<String> {
             (true, false) => "# (# for the pattern): @, @.",
             (true, true) => "# (# for the pattern): @, @, just as near.",
         };
-        let words = vec![tape.print(count.width), tape.off(count.off)];
+        let words = vec![lengths.write(count.width), off(count.off, lengths)];
         neighbours.push(say_made(pattern, &[count.cast_on, count.inside], words));
     }
     neighbours
@@ -214,9 +214,9 @@ pub fn note(note: &Note) -> String {
 }
 
 /// The sum.
-pub fn steps(question: &Question, answer: &Answer, tape: Tape) -> Vec<String> {
+pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<String> {
     let (gauge, pick) = (question.gauge, &answer.pick);
-    let (wanted, width) = (tape.print(question.width), tape.print(pick.width));
+    let (wanted, width) = (lengths.write(question.width), lengths.write(pick.width));
     let (count, span) = (decimal(gauge.count()), span_of(gauge.span()));
     let ideal = decimal(answer.ideal.to_f64());
     let (of, plus) = (question.multiple.of, answer.plus);

@@ -1,7 +1,8 @@
-//! The words of rows and length. Lengths are printed in the unit the knitter uses, which [`Tape`] names.
+//! The words of rows and length. Lengths are printed in the unit the knitter uses, which [`Lengths`] names.
 
 use super::intl::{say, say_with};
-use super::tell::{self, Tape, Value};
+use super::tell::{self, Value, off};
+use super::units::Lengths;
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
 use loopwright::rows::{Answer, Ask, Asked, Course, DROP, Fabric, LONG, Name, Question, Standing, Turning};
@@ -69,8 +70,8 @@ impl Worded for Fabric {
 }
 
 /// A sentence with these values in it.
-fn tell(pattern: &str, values: &[Value], tape: Tape) -> String {
-    tell::tell(pattern, values, &|length| tape.print(length))
+fn tell(pattern: &str, values: &[Value], lengths: Lengths) -> String {
+    tell::tell(pattern, values, &|length| lengths.write(length))
 }
 
 /// Whether rows are looked for, and not a length.
@@ -88,20 +89,20 @@ pub const fn title(question: &Question) -> &'static str {
 }
 
 /// The rows, or the length.
-pub fn headline(question: &Question, answer: &Answer, tape: Tape) -> String {
+pub fn headline(question: &Question, answer: &Answer, lengths: Lengths) -> String {
     if is_length(question) {
-        tell("Work @", &[rows(question, answer)], tape)
+        tell("Work @", &[rows(question, answer)], lengths)
     } else {
-        tell("@ long", &[length(answer)], tape)
+        tell("@ long", &[length(answer)], lengths)
     }
 }
 
 /// What they are made of, and what they come to.
-pub fn outcome(question: &Question, answer: &Answer, tape: Tape) -> (String, String) {
+pub fn outcome(question: &Question, answer: &Answer, lengths: Lengths) -> (String, String) {
     let (before, after) = if is_length(question) {
-        ("Washed, that is", tell("@ long", &[length(answer)], tape))
+        ("Washed, that is", tell("@ long", &[length(answer)], lengths))
     } else {
-        ("That is", tell("@", &[rows(question, answer)], tape))
+        ("That is", tell("@", &[rows(question, answer)], lengths))
     };
     (made_of(question, answer) + before, after)
 }
@@ -154,11 +155,15 @@ fn repeats(question: &Question, answer: &Answer) -> String {
 }
 
 /// How near the length is, and what it is if the swatch was misread.
-pub fn widths(question: &Question, answer: &Answer, tape: Tape) -> String {
+pub fn widths(question: &Question, answer: &Answer, lengths: Lengths) -> String {
     let range = [Value::Length(answer.range.least), Value::Length(answer.range.most)];
-    let range = tell("If the swatch was read half a row wrong, it is @ to @.", &range, tape);
+    let range = tell(
+        "If the swatch was read half a row wrong, it is @ to @.",
+        &range,
+        lengths,
+    );
     if is_length(question) {
-        say_with("That is @. @", &[], &[&tape.off(answer.off), &range])
+        say_with("That is @. @", &[], &[&off(answer.off, lengths), &range])
     } else {
         range
     }
@@ -174,20 +179,20 @@ pub const fn neighbours_lead(question: &Question, answer: &Answer) -> Option<&'s
 }
 
 /// The numbers below and above.
-pub fn neighbours(question: &Question, answer: &Answer, tape: Tape) -> Vec<String> {
+pub fn neighbours(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<String> {
     let mut neighbours = Vec::new();
     for (count, as_near) in [(&answer.below, false), (&answer.above, answer.as_near)] {
         if let Some(count) = count {
             let pattern = if as_near { "@: @, just as near." } else { "@: @." };
             let values = [Value::Rows(count.rows, question.round), Value::Length(count.length)];
-            neighbours.push(tell(pattern, &values, tape));
+            neighbours.push(tell(pattern, &values, lengths));
         }
     }
     neighbours
 }
 
 /// Ahead or behind, and how many rows are to go.
-pub fn standing(question: &Question, course: &Course, tape: Tape) -> String {
+pub fn standing(question: &Question, course: &Course, lengths: Lengths) -> String {
     let standing = match course.standing {
         Standing::OnCourse => "On course, as near as a tape tells: ",
         Standing::Ahead => "Ahead by @. Knitted on like this, @ make the length: ",
@@ -199,11 +204,11 @@ pub fn standing(question: &Question, course: &Course, tape: Tape) -> String {
     } else {
         say("# to go.", &[course.to_go])
     };
-    tell(standing, &values, tape) + &rest
+    tell(standing, &values, lengths) + &rest
 }
 
 /// What the tape should say, now and at the end.
-pub fn tape_says(question: &Question, course: &Course, tape: Tape) -> String {
+pub fn tape_says(question: &Question, course: &Course, lengths: Lengths) -> String {
     let pattern = match question.unwashed {
         Some(_) if course.past > 0 => "By the swatch it should be @ now. Washed, it will be @.",
         Some(_) => {
@@ -213,12 +218,12 @@ pub fn tape_says(question: &Question, course: &Course, tape: Tape) -> String {
             "By the washed swatch it should be @ now. The tape meets unwashed knitting: count the swatch before washing too."
         }
     };
-    let lengths = [
+    let values = [
         Value::Length(course.should_be),
         Value::Length(course.after_washing),
         Value::Length(course.stop_at),
     ];
-    tell(pattern, &lengths, tape)
+    tell(pattern, &values, lengths)
 }
 
 /// What is good to know.
@@ -258,9 +263,9 @@ pub fn notes(question: &Question, answer: &Answer) -> Vec<String> {
 }
 
 /// What the drawing shows.
-pub fn drawing(question: &Question, answer: &Answer, tape: Tape) -> String {
+pub fn drawing(question: &Question, answer: &Answer, lengths: Lengths) -> String {
     let done = question.tape.map_or(0, |tape| tape.rows);
-    tell("@, the first on the left. ", &[rows(question, answer)], tape)
+    tell("@, the first on the left. ", &[rows(question, answer)], lengths)
         + &made_of(question, answer)
         + &say("# done.", &[done])
 }
@@ -276,23 +281,27 @@ pub const fn key(question: &Question) -> Option<&'static str> {
 }
 
 /// The sum.
-pub fn steps(question: &Question, answer: &Answer, tape: Tape) -> Vec<String> {
+pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<String> {
     let (rows, gauge) = (Value::Count(answer.pick.rows), Value::Gauge(question.gauge));
     let mut steps = Vec::new();
     if let Ask::Length(length) = question.ask {
         let values = [Value::Length(length), gauge, Value::Part(answer.ideal), rows];
-        steps.push(tell("@ at @ take @ rows. The nearest that will do: #.", &values, tape));
+        steps.push(tell(
+            "@ at @ take @ rows. The nearest that will do: #.",
+            &values,
+            lengths,
+        ));
     }
     let pattern = match question.edges {
         0 => "# at @ measure @.",
         _ => "# at @ measure @, with # more for the edges.",
     };
     let edges = Value::Count(question.edges);
-    steps.push(tell(pattern, &[rows, gauge, length(answer), edges], tape));
+    steps.push(tell(pattern, &[rows, gauge, length(answer), edges], lengths));
     if let (Some(measured), Some(course)) = (question.tape, &answer.course) {
         let gauge = Value::Gauge(question.unwashed.unwrap_or(question.gauge));
         let values = [Value::Count(measured.rows), gauge, Value::Length(course.should_be)];
-        steps.push(tell("# at @ measure @ by the tape.", &values, tape));
+        steps.push(tell("# at @ measure @ by the tape.", &values, lengths));
     }
     steps
 }

@@ -2,40 +2,23 @@
 
 use super::intl::{decimal, say_made, say_with};
 use super::schedule::rows;
-use super::units::gauge;
+use super::units::{Lengths, gauge};
 use loopwright::spacing::Fraction;
-use loopwright::units::print::{self, Step};
-use loopwright::units::{Gauge, Length, LengthUnit};
+use loopwright::units::{Gauge, Length};
 
 /// How a length is printed.
 pub type Long<'a> = &'a dyn Fn(Length) -> String;
 
-/// In which unit lengths are printed, and how finely.
-#[derive(Clone, Copy)]
-pub struct Tape {
-    /// The unit.
-    pub unit: LengthUnit,
-    /// How finely.
-    pub step: Step,
-}
-
-impl Tape {
-    /// A length with its unit, which stay on one line.
-    pub fn print(self, length: Length) -> String {
-        print::with_unit(length, self.unit, self.step).replace(' ', "\u{a0}")
+/// By how much a length misses what was wanted, if it shows.
+pub fn off(over: Length, lengths: Lengths) -> String {
+    if lengths.is_nought(over) {
+        return "what you want".into();
     }
-
-    /// By how much a length misses what was wanted, if the tape shows it.
-    pub fn off(self, over: Length) -> String {
-        if print::is_nothing(over, self.unit, self.step) {
-            return "what you want".into();
-        }
-        let under = Length::ZERO.saturating_sub(over);
-        if under > Length::ZERO {
-            say_with("@ less than you want", &[], &[&self.print(under)])
-        } else {
-            say_with("@ more than you want", &[], &[&self.print(over)])
-        }
+    let under = Length::ZERO.saturating_sub(over);
+    if under > Length::ZERO {
+        say_with("@ less than you want", &[], &[&lengths.write(under)])
+    } else {
+        say_with("@ more than you want", &[], &[&lengths.write(over)])
     }
 }
 
@@ -79,14 +62,16 @@ pub fn tell(pattern: &str, values: &[Value], long: Long) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use loopwright::units::LengthUnit;
+    use loopwright::units::print::Step;
 
     #[test]
     fn what_is_off_is_said_only_where_it_shows() {
-        let tape = Tape {
+        let lengths = Lengths {
             unit: LengthUnit::Cm,
             step: Step::Tenth,
         };
-        let off = |tenths: i64| tape.off(Length::from_nm(tenths * 100_000)).replace('\u{a0}', " ");
+        let off = |tenths: i64| off(Length::from_nm(tenths * 100_000), lengths).replace('\u{a0}', " ");
         assert_eq!(off(0), "what you want");
         assert_eq!(off(-4), "what you want");
         assert_eq!(off(-120), "1.2 cm less than you want");

@@ -4,7 +4,7 @@ use super::*;
 use loopwright::cast_on::{Multiple, answer};
 use loopwright::units::{Gauge, Length, LengthUnit, print};
 
-const TAPE: Tape = Tape {
+const CM: Lengths = Lengths {
     unit: LengthUnit::Cm,
     step: print::Step::Tenth,
 };
@@ -12,11 +12,11 @@ const TAPE: Tape = Tape {
 /// Every sentence about a question.
 fn all(question: &Question) -> Vec<String> {
     let answer = answer(question).unwrap();
-    let (before, after) = outcome(question, &answer, TAPE);
-    let mut said = vec![before, after, headline(&answer), widths(&answer, TAPE)];
-    said.extend(neighbours(&answer, TAPE));
+    let (before, after) = outcome(question, &answer, CM);
+    let mut said = vec![before, after, headline(&answer), widths(&answer, CM)];
+    said.extend(neighbours(&answer, CM));
     said.extend(answer.notes.iter().map(note));
-    said.extend(steps(question, &answer, TAPE));
+    said.extend(steps(question, &answer, CM));
     said.extend(answer.markers.iter().map(|plan| drawing(plan, 20)));
     said
 }
@@ -54,7 +54,7 @@ fn no_sentence_shows_its_seams() {
 #[test]
 fn the_working_has_her_numbers_in_it() {
     let question = asked(1_000, 21, (8, 3), Knitting::Flat { edge: 0, seam: 1 });
-    let steps = steps(&question, &answer(&question).unwrap(), TAPE);
+    let steps = steps(&question, &answer(&question).unwrap(), CM);
     assert_eq!(
         steps,
         [
@@ -71,8 +71,8 @@ fn what_the_count_is_made_of_is_named() {
     let before = |multiple, knitting| {
         let question = asked(1_016, 22, multiple, knitting);
         let answer = answer(&question).unwrap();
-        let said = neighbours(&answer, TAPE);
-        (headline(&answer), outcome(&question, &answer, TAPE).0, said)
+        let said = neighbours(&answer, CM);
+        (headline(&answer), outcome(&question, &answer, CM).0, said)
     };
     let (line, said, near) = before((8, 3), Knitting::Flat { edge: 0, seam: 1 });
     assert_eq!(line, "Cast on 221");
@@ -102,5 +102,5 @@ fn the_join_takes_one_that_was_cast_on() {
     has(": 216 are left in the round.");
     has("One more for the join: 216 + 1 = 217.");
     // The swatch that has half a stitch more makes it narrower, and so stands first.
-    has("half a stitch wrong, it is 97.5 cm to 102.1 cm.");
+    has("half a stitch wrong, it is 97.5\u{a0}cm to 102.1\u{a0}cm.");
 }

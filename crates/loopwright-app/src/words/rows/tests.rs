@@ -4,7 +4,7 @@ use super::*;
 use loopwright::rows::answer;
 use loopwright::units::{Gauge, LengthUnit, print};
 
-const CM: Tape = Tape {
+const CM: Lengths = Lengths {
     unit: LengthUnit::Cm,
     step: print::Step::Tenth,
 };
