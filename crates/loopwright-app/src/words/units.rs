@@ -23,11 +23,6 @@ impl Lengths {
         print::with_unit(length, self.unit, self.step).replace(' ', "\u{a0}")
     }
 
-    /// The number alone, where the unit stands behind another.
-    pub fn write_number(self, length: Length) -> String {
-        print::print(length, self.unit, self.step).replace(' ', "\u{a0}")
-    }
-
     /// Whether a length is so small that it is written as nought.
     pub fn is_nought(self, length: Length) -> bool {
         print::is_nought(length, self.unit, self.step)

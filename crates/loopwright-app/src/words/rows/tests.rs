@@ -30,7 +30,7 @@ fn all(question: &Question) -> Vec<String> {
     let mut said = vec![before, after, headline(question, &answer, CM)];
     said.push(widths(question, &answer, CM));
     said.extend(neighbours(question, &answer, CM));
-    for course in &answer.course {
+    if let Some(course) = &answer.course {
         said.extend([standing(question, course, CM), tape_says(question, course, CM)]);
     }
     said.extend(notes(question, &answer));
