@@ -3,6 +3,8 @@
 
 use crate::form::gauge_as_typed;
 use crate::store::Typed;
+use crate::words::known as words;
+use loopwright::choice::Key;
 use loopwright::tables::yarn_weight::Weight;
 use loopwright::units::print::{self, Step};
 use loopwright::units::{Gauge, Length, LengthUnit};
@@ -55,6 +57,30 @@ impl Kept {
             }
         }
     }
+
+    /// A kept text as it is written now, where it was kept under a key that has changed.
+    pub fn renewed(self, typed: Typed) -> Typed {
+        match self.dimension() {
+            Dimension::YarnClass => match Weight::from_key(&typed.text) {
+                Some(weight) => Typed::plain(weight.key()),
+                None => typed,
+            },
+            Dimension::Count | Dimension::Length | Dimension::Needle | Dimension::Gauge => typed,
+        }
+    }
+
+    /// A kept text as it stands in a sentence.
+    pub fn print(self, typed: &Typed) -> String {
+        let (text, unit) = (typed.text.trim(), typed.unit.as_deref());
+        match self.dimension() {
+            Dimension::Count | Dimension::Length | Dimension::Needle => words::measured(text, unit),
+            Dimension::Gauge => words::counted(text, unit),
+            Dimension::YarnClass => match Weight::from_key(text) {
+                Some(weight) => words::class(weight).to_owned(),
+                None => text.to_owned(),
+            },
+        }
+    }
 }
 
 /// What kind of value is kept.
@@ -102,3 +128,31 @@ impl Value {
 
 /// What an answer offers: under which name, and the value.
 pub type Offer = (Kept, Value);
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_kept_value_is_named_as_it_was_typed() {
+        let typed = |text, unit| Typed::with_unit(text, unit);
+        assert_eq!(Kept::GaugeStitches.print(&typed("21", "10 cm")), "21 over 10 cm");
+        assert_eq!(Kept::GaugeRows.print(&Typed::plain("31 over 18 cm")), "31 over 18 cm");
+        assert_eq!(Kept::Bust.print(&typed("91 ", "cm")), "91 cm");
+        assert_eq!(Kept::CastOn.print(&Typed::plain("132")), "132");
+    }
+
+    #[test]
+    fn a_class_that_was_kept_as_two_words_is_the_same_class() {
+        let value = Value::YarnClass(Weight::SuperFine).as_typed();
+        let old = Kept::YarnClass.renewed(Typed::plain("super fine"));
+        assert_eq!(value, Some(old));
+        for key in ["super fine", "super-fine"] {
+            assert_eq!(Kept::YarnClass.print(&Typed::plain(key)), "super fine");
+        }
+        // What is no class is neither lost nor made one.
+        let other = Typed::plain("sock");
+        assert_eq!(Kept::YarnClass.renewed(other.clone()), other);
+        assert_eq!(Kept::YarnClass.print(&other), "sock");
+    }
+}

@@ -2,8 +2,8 @@
 //!
 //! Each name has a *key*: the word that stands for it in what is stored and in links. A key is a promise: what was kept
 //! or linked with it opens for ever, so it is written once, here beside the type, and never derived from an order. The
-//! two macros write the list of all names and the exhaustive `match` behind [`Key::key`]; a name that is missing from
-//! either does not compile.
+//! macros write the list of all names and the exhaustive `match` behind [`Key::key`]; a name that is missing from
+//! either does not compile. A key that has changed leaves its old one behind, which is read and never written again.
 //!
 //! ```
 //! use loopwright::choice::{Choice, Key};
@@ -23,10 +23,8 @@ pub trait Key: Copy + Eq + 'static {
     /// The word for it in what is stored and linked.
     fn key(self) -> &'static str;
 
-    /// What a stored or linked word stands for, if anything.
-    fn from_key(key: &str) -> Option<Self> {
-        Self::ALL.iter().copied().find(|name| name.key() == key)
-    }
+    /// What a stored or linked word stands for, if anything: its key, or one that it had before.
+    fn from_key(key: &str) -> Option<Self>;
 }
 
 /// One of a few things to choose from.
@@ -50,10 +48,11 @@ pub struct GroupName {
     pub stored: &'static str,
 }
 
-/// Writes [`Key`] for an enum: `keys!(Side { Right = "right", Wrong = "wrong" });`
+/// Writes [`Key`] for an enum: `keys!(Side { Right = "right", Wrong = "wrong" });`. Keys that a name had before stand
+/// behind the present one: `BackwardLoop = "backward-loop" | "backward loop"`.
 #[macro_export]
 macro_rules! keys {
-    ($name:ident { $($variant:ident = $key:literal),+ $(,)? }) => {
+    ($name:ident { $($variant:ident = $key:literal $(| $old:literal)*),+ $(,)? }) => {
         impl $name {
             /// The word for it in what is stored and linked.
             pub const fn key(self) -> &'static str {
@@ -68,6 +67,13 @@ macro_rules! keys {
 
             fn key(self) -> &'static str {
                 $name::key(self)
+            }
+
+            fn from_key(key: &str) -> Option<Self> {
+                match key {
+                    $($key $(| $old)* => Some(Self::$variant),)+
+                    _ => None,
+                }
             }
         }
     };
@@ -128,7 +134,7 @@ mod tests {
         Small,
         Large,
     }
-    choice!(Ball starts Large { Small = "small", Large = "large" });
+    choice!(Ball starts Large { Small = "small" | "rather small" | "tiny", Large = "large" });
 
     #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     enum Name {
@@ -148,6 +154,15 @@ mod tests {
             assert_eq!(Ball::from_key(ball.key()), Some(*ball));
         }
         assert_eq!(Ball::START, Ball::Large);
+    }
+
+    #[test]
+    fn an_old_key_is_read_and_never_written() {
+        for old in ["rather small", "tiny"] {
+            assert_eq!(Ball::from_key(old).map(Ball::key), Some("small"));
+        }
+        assert_eq!(Ball::from_key("rather large"), None);
+        assert_eq!(Ball::ALL.len(), 2);
     }
 
     #[test]

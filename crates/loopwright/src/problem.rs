@@ -205,6 +205,10 @@ impl crate::choice::Key for &'static str {
     fn key(self) -> &'static str {
         self
     }
+
+    fn from_key(_: &str) -> Option<Self> {
+        None
+    }
 }
 
 impl FieldName for &'static str {}

@@ -8,8 +8,9 @@ use crate::part::plain::{self, el};
 use loopwright::cast_on::MarkerPlan;
 use yew::prelude::*;
 
-/// More stitches than this are drawn as a line instead of ticks, and more markers not at all.
+/// More stitches than this are drawn as a line instead of ticks.
 const MOST_TICKS: u32 = 200;
+/// More markers than this are not drawn.
 const MOST_MARKERS: usize = 60;
 
 const RIGHT: f64 = 340.0;
@@ -17,8 +18,8 @@ const WIDE: f64 = 320.0;
 /// Room for the figures of one marker.
 const ROOM: f64 = 44.0;
 
-/// The needle; how many stitches are on it already, what it shows for those who cannot see it, and the count at each
-/// marker as it is written. A sign has no words, and empty counts.
+/// The needle, with `on` stitches on it already; `words` say what it shows for those who cannot see it, and `counts` are
+/// written at the markers. On a sign all of these are empty.
 pub fn needle(plan: &MarkerPlan, on: u32, words: &str, counts: &[String]) -> Html {
     let x = |stitches: f64| RIGHT - WIDE * stitches / f64::from(plan.stitches.max(1));
     let [mut done, mut ticks, mut full, mut open, mut markers]: [Path; 5] = Default::default();
@@ -35,13 +36,13 @@ pub fn needle(plan: &MarkerPlan, on: u32, words: &str, counts: &[String]) -> Htm
     full.line(&[(RIGHT, 94.0), (rest, 94.0)]);
     open.line(&[(rest, 94.0), (RIGHT - WIDE, 94.0)]);
     let marks = plan.marks();
-    let (mut labels, mut said) = (Vec::new(), RIGHT + ROOM);
+    let (mut labels, mut last_label) = (Vec::new(), RIGHT + ROOM);
     if marks.len() <= MOST_MARKERS {
         for (mark, count) in marks.iter().zip(counts) {
             let x = x(f64::from(*mark));
             markers.line(&[(x, 98.0), (x, 38.0)]);
-            if said - x >= ROOM {
-                said = x;
+            if last_label - x >= ROOM {
+                last_label = x;
                 labels.push(label((x, 30.0), count.clone()));
             }
         }

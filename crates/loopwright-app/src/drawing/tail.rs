@@ -12,13 +12,20 @@ const WIDE: f64 = 344.0;
 /// Arms closer than this are not drawn.
 const LEAST_ARM: f64 = 8.0;
 
-/// How each part is drawn.
-const CLASSES: [&str; 3] = ["yarn", "yarn perhaps", "yarn end"];
+/// A tail by where its parts end, measured from its beginning.
+pub struct Tail {
+    /// The end of what the stitches need.
+    pub stitches: Length,
+    /// The end of that and the reserve.
+    pub with_reserve: Length,
+    /// The end of the tail, behind the end to weave in.
+    pub with_end: Length,
+}
 
-/// The line, by where its parts end; the arm, and what it shows for those who cannot see it. A sign has no words.
-pub fn line(ends: [Length; 3], arm: Length, words: &str) -> Html {
+/// The line, the arms beside it, and what it shows for those who cannot see it. A sign has no words.
+pub fn line(tail: &Tail, arm: Length, words: &str) -> Html {
     let nm = |length: Length| length.to_nm() as f64;
-    let scale = WIDE / nm(ends[2].max(arm)).max(1.0);
+    let scale = WIDE / nm(tail.with_end.max(arm)).max(1.0);
     let mut arms = Path::default();
     let pitch = scale * nm(arm);
     let mut x = LEFT + pitch;
@@ -27,8 +34,13 @@ pub fn line(ends: [Length; 3], arm: Length, words: &str) -> Html {
         x += pitch;
     }
     let mut content = vec![plain::path("arms", &arms.written())];
+    let parts = [
+        ("yarn", tail.stitches),
+        ("yarn perhaps", tail.with_reserve),
+        ("yarn end", tail.with_end),
+    ];
     let mut from = LEFT;
-    for (class, end) in CLASSES.iter().zip(ends) {
+    for (class, end) in parts {
         let to = LEFT + scale * nm(end);
         let mut part = Path::default();
         part.line(&[(from, 20.0), (to, 20.0)]);

@@ -31,6 +31,8 @@ pub struct Field {
     pub group: Option<GroupName>,
     /// What it is called beside the field.
     pub label: &'static str,
+    /// What it is called instead, where that depends on the other fields.
+    pub label_by: Option<fn(&Fields) -> &'static str>,
     /// What it holds.
     pub kind: Kind,
     /// What stands in it before anything is typed.
@@ -89,6 +91,8 @@ pub struct Options {
     pub all: fn() -> Vec<(&'static str, &'static str)>,
     /// The key of the one that holds before anything is chosen.
     pub start: fn() -> &'static str,
+    /// The key of the one that a stored text stands for, if it is one of them: the text itself, or what has replaced it.
+    pub read: fn(&str) -> Option<&'static str>,
 }
 
 impl Options {
@@ -97,6 +101,7 @@ impl Options {
         Self {
             all: options::<C>,
             start: start_key::<C>,
+            read: read_key::<C>,
         }
     }
 }
@@ -107,6 +112,10 @@ fn options<C: Choice + Worded>() -> Vec<(&'static str, &'static str)> {
 
 fn start_key<C: Choice>() -> &'static str {
     C::START.key()
+}
+
+fn read_key<C: Choice>(stored: &str) -> Option<&'static str> {
+    C::from_key(stored).map(C::key)
 }
 
 /// What stands in a field before anything is typed.
@@ -155,6 +164,7 @@ impl Field {
             key: "",
             group: None,
             label: "",
+            label_by: None,
             kind,
             start: Start::Empty,
             kept: Keeping::Nothing,
@@ -278,6 +288,14 @@ impl Field {
         Self { asked, ..self }
     }
 
+    /// What it is called depends on the other fields.
+    pub const fn labelled_by(self, label: fn(&Fields) -> &'static str) -> Self {
+        Self {
+            label_by: Some(label),
+            ..self
+        }
+    }
+
     /// This stands below it.
     pub const fn remarked(self, remark: &'static str) -> Self {
         Self { remark, ..self }
@@ -291,6 +309,11 @@ impl Field {
             label,
             ..self
         }
+    }
+
+    /// What it is called as the other fields stand.
+    pub fn label_in(&self, fields: &Fields) -> &'static str {
+        self.label_by.map_or(self.label, |label| label(fields))
     }
 
     /// Whether it lies folded away.

@@ -2,7 +2,6 @@
 //! text is never rewritten.
 
 use super::advice::{Advice, advice_id, advised};
-use super::offer::offered;
 use super::plain::{button, el, element, list, text};
 use super::{Label, View};
 use crate::form::{Field, Kind, LIST_UNITS, List, Options, SETTINGS, SPANS, Scale};
@@ -42,7 +41,7 @@ impl Keys {
 /// Fractions that a decimal keypad has no slash for.
 const EIGHTHS: [&str; 7] = ["1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"];
 
-/// The field with all that belongs to it.
+/// The field, with what is wrong with it.
 pub fn control(view: &View, field: &'static Field, labelled: Labelled, advice: Option<Advice>) -> Html {
     let control = Control {
         view,
@@ -53,8 +52,7 @@ pub fn control(view: &View, field: &'static Field, labelled: Labelled, advice: O
         wrong: advice.is_some(),
     };
     let below = advised(&view.sheet, control.path, advice);
-    let offered = offered(view, field);
-    let drawn = match &field.kind {
+    match &field.kind {
         Kind::Count(_) => list(vec![control.count(), below]),
         Kind::Text => boxed("quantity", labelled, vec![control.plain_text(), below]),
         Kind::Length(scale, _) => el("div", "quantity", vec![control.measure(scale), below]),
@@ -63,9 +61,7 @@ pub fn control(view: &View, field: &'static Field, labelled: Labelled, advice: O
         Kind::Choice(options) => list(vec![control.choice(options), below]),
         Kind::List(about) => el("div", "wide", vec![control.list(about), below]),
         Kind::Whole => below,
-    };
-    // A place for the offer whether there is one or not: else the field that is typed in would be drawn anew.
-    list(vec![drawn, offered])
+    }
 }
 
 /// In a box of its own, but for a field that stands in a sentence.
@@ -105,13 +101,13 @@ impl Control<'_> {
             .cloned()
             .unwrap_or_else(|| fields.start(self.path));
         let value = scale.as_typed(&typed).shown_in(shown.unit, shown.step).into_owned();
-        let label = words::labelled(self.field.label, (scale.name)(shown.unit));
+        let label = words::labelled(self.field.label_in(fields), (scale.name)(shown.unit));
         let mut content = vec![
             self.label_of(&label),
             self.input(value.clone(), Keys::All, Some(shown.key)),
         ];
         if scale.other.is_some() {
-            content.push(self.unit_switch(scale, shown.key));
+            content.push(self.unit_switch(scale));
         }
         if shown.key == "in" {
             content.push(self.eighths(&value));
@@ -120,14 +116,8 @@ impl Control<'_> {
     }
 
     /// The choice of unit: one setting for every field of this scale, and an id of its own beside each.
-    fn unit_switch<T: Measure>(&self, scale: &'static Scale<T>, shown: &str) -> Html {
-        let units = scale.units().map(|unit| (unit.key, (scale.name)(unit.unit).to_owned()));
-        let desk = self.view.sheet.desk.clone();
-        let onchange = Callback::from(move |event: Event| {
-            let key = event.target_unchecked_into::<HtmlSelectElement>().value();
-            desk.write(SETTINGS, scale.setting, Some(Typed::plain(key)));
-        });
-        self.beside(words::UNIT, units.collect(), shown, onchange)
+    fn unit_switch<T: Measure>(&self, scale: &'static Scale<T>) -> Html {
+        unit_setting(self.view, scale, format!("{}-unit", self.id), words::UNIT)
     }
 
     /// Taps that put a fraction behind the whole number that stands there.
@@ -184,8 +174,7 @@ impl Control<'_> {
     fn choice(&self, options: &Options) -> Html {
         let typed = self.view.fields.text(self.path);
         let all = (options.all)();
-        let is_there = all.iter().any(|(key, _)| *key == typed);
-        let chosen = if is_there { typed.as_str() } else { (options.start)() };
+        let chosen = (options.read)(&typed).unwrap_or_else(options.start);
         let option = |(key, words): (&'static str, &'static str)| {
             html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
         };
@@ -207,24 +196,7 @@ impl Control<'_> {
             let typed = Typed::with_unit(typed.clone(), key);
             sheet.desk.write(sheet.id, &field, Some(typed));
         });
-        self.beside(label, units, chosen, onchange)
-    }
-
-    /// A choice that stands beside the field.
-    fn beside(
-        &self,
-        label: &'static str,
-        units: Vec<(&'static str, String)>,
-        chosen: &str,
-        onchange: Callback<Event>,
-    ) -> Html {
-        let id = format!("{}-unit", self.id);
-        let label = Label::Unseen(label).draw(&id);
-        let option = |(key, words): (&'static str, String)| {
-            html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
-        };
-        let options: Html = units.into_iter().map(option).collect();
-        list(vec![label, html! { <select {id} {onchange}>{ options }</select> }])
+        selection(format!("{}-unit", self.id), label, units, chosen, onchange)
     }
 
     fn input(&self, value: String, keys: Keys, unit: Option<&'static str>) -> Html {
@@ -245,7 +217,7 @@ impl Control<'_> {
     }
 
     fn label(&self) -> Html {
-        self.label_of(self.field.label)
+        self.label_of(self.field.label_in(&self.view.fields))
     }
 
     fn label_of(&self, label: &str) -> Html {
@@ -258,6 +230,39 @@ impl Control<'_> {
     }
 }
 
+/// The choice of the unit of a scale where it stands in the sentence and not beside a field.
+pub fn unit_choice<T: Measure>(view: &View, scale: &'static Scale<T>, label: &'static str) -> Html {
+    unit_setting(view, scale, format!("{SETTINGS}-{}", scale.setting), label)
+}
+
+/// The choice of the unit of a scale, which is one setting wherever it stands.
+fn unit_setting<T: Measure>(view: &View, scale: &'static Scale<T>, id: String, label: &'static str) -> Html {
+    let units = scale.units().map(|unit| (unit.key, (scale.name)(unit.unit).to_owned()));
+    let desk = view.sheet.desk.clone();
+    let onchange = Callback::from(move |event: Event| {
+        let key = event.target_unchecked_into::<HtmlSelectElement>().value();
+        desk.write(SETTINGS, scale.setting, Some(Typed::plain(key)));
+    });
+    let shown = scale.shown(view.fields.settings()).key;
+    selection(id, label, units.collect(), shown, onchange)
+}
+
+/// A choice whose label is for those who cannot see what it stands beside.
+fn selection(
+    id: String,
+    label: &'static str,
+    choices: Vec<(&'static str, String)>,
+    chosen: &str,
+    onchange: Callback<Event>,
+) -> Html {
+    let label = Label::Unseen(label).draw(&id);
+    let option = |(key, words): (&'static str, String)| {
+        html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
+    };
+    let options: Html = choices.into_iter().map(option).collect();
+    list(vec![label, html! { <select {id} {onchange}>{ options }</select> }])
+}
+
 /// A choice that stands beside the answer, whose words depend on it.
 pub fn answer_choice(view: &View, name: impl FieldName, options: Vec<(&'static str, String)>, chosen: &str) -> Html {
     let path = view.fields.path(name);
@@ -265,7 +270,7 @@ pub fn answer_choice(view: &View, name: impl FieldName, options: Vec<(&'static s
         return Html::default();
     };
     let id = view.sheet.element(&path.stored());
-    let label = Label::Shown(field.label).draw(&id);
+    let label = Label::Shown(field.label_in(&view.fields)).draw(&id);
     let option = |(key, words): (&'static str, String)| {
         html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
     };

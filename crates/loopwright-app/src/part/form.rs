@@ -2,11 +2,13 @@
 //! column, and what lies folded away. What is wrong with a field stands right below it.
 
 use super::control::{Labelled, control};
+use super::offer::offered;
 use super::plain::{el, folded, list, says};
 use super::{Advice, View, advice};
 use crate::form::{Field, Kind, Place};
 use crate::words::page;
 use loopwright::choice::{FieldName, GroupName};
+use loopwright::problem::Kind::Missing;
 use loopwright::problem::{FieldPath, Problem};
 use yew::prelude::*;
 
@@ -61,13 +63,20 @@ impl Form<'_> {
         here.map(|field| self.draw(field, Labelled::Shown)).collect()
     }
 
-    /// A line of a sentence with fields in it.
+    /// A line of a sentence with fields in it, and below it what is offered beside them.
     pub fn line(&self, parts: &[Part<impl FieldName>]) -> Html {
-        let drawn = parts.iter().map(|part| match *part {
-            Part::Words(words) => says("span", "", words),
-            Part::Field(name) => self.inline(name),
-        });
-        el("div", "line", drawn.collect())
+        let (mut line, mut offers) = (Vec::new(), Vec::new());
+        for part in parts {
+            match *part {
+                Part::Words(words) => line.push(says("span", "", words)),
+                Part::Field(name) => {
+                    let field = self.row(name);
+                    line.push(field.map_or_else(Html::default, |field| self.control(field, Labelled::Unseen)));
+                    offers.push(field.map_or_else(Html::default, |field| offered(self.view, field)));
+                }
+            }
+        }
+        list(vec![el("div", "line", line), list(offers)])
     }
 
     /// A field whose label the sentence around it says.
@@ -81,30 +90,48 @@ impl Form<'_> {
     }
 
     fn named(&self, name: impl FieldName, labelled: Labelled) -> Html {
-        let row = self.view.fields.row(self.view.fields.path(name));
+        let row = self.row(name);
         row.map_or_else(Html::default, |field| self.draw(field, labelled))
     }
 
-    /// One field, what is offered beside it, and the remark below it.
+    fn row(&self, name: impl FieldName) -> Option<&'static Field> {
+        self.view.fields.row(self.view.fields.path(name))
+    }
+
+    /// One field, what is offered beside it, and the remark below it. Each has its place whether it is there or not:
+    /// else the field that is typed in would be drawn anew.
     fn draw(&self, field: &'static Field, labelled: Labelled) -> Html {
-        let path = self.view.fields.path_of(field);
-        let control = control(self.view, field, labelled, self.advice(field, path));
         let remark = if field.remark.is_empty() {
             Html::default()
         } else {
             says("p", "practice", field.remark)
         };
-        list(vec![control, remark])
+        list(vec![self.control(field, labelled), offered(self.view, field), remark])
+    }
+
+    /// The field itself, with what is wrong with it.
+    fn control(&self, field: &'static Field, labelled: Labelled) -> Html {
+        let path = self.view.fields.path_of(field);
+        control(self.view, field, labelled, self.advice(field, path))
     }
 
     /// What to type instead in a field, if anything.
     fn advice(&self, field: &Field, path: FieldPath) -> Option<Advice> {
+        if matches!(field.kind, Kind::Choice(_)) && self.is_missing(path) {
+            // What is still to be chosen needs no more advice than what is still to be typed.
+            return None;
+        }
         let mut advice = advice(self.problems, path, self.sentence)?;
         if matches!(field.kind, Kind::List(_)) {
             // A number that would be right is one of the list, and never put in place of all.
             advice.nearest.clear();
         }
         Some(advice)
+    }
+
+    fn is_missing(&self, path: FieldPath) -> bool {
+        let missing = |problem: &Problem| problem.field == path && problem.kind == Missing;
+        self.problems.iter().any(missing)
     }
 }
 

@@ -38,7 +38,7 @@ pub use field::{Label, field, signed};
 pub use fields::{Field, fields, folded_fields};
 pub use gauge::{GaugeRow, gauge, gauge_typed, gauges, gauges_taken, read_gauge, read_gauge_if_any, read_gauges};
 
-pub use control::answer_choice;
+pub use control::{answer_choice, unit_choice};
 pub use counted::counted;
 pub use form::{Form, Part};
 pub use known::{keep, known};

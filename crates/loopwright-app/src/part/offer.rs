@@ -19,20 +19,22 @@ pub fn offered(view: &View, field: &'static Field) -> Html {
     };
     let path = view.fields.path_of(field);
     let here = view.fields.typed(path).filter(|typed| !typed.text.trim().is_empty());
+    let here = here.map(|typed| name.renewed(typed.clone()));
     let kept = view.sheet.desk.text(kept::SHEET, name.key());
+    let kept = kept.map(|typed| name.renewed(typed));
     match (here, kept) {
         (None, None) => Html::default(),
-        (Some(here), Some(kept)) if is_same(&field.kind, here, &kept) => says("p", "known", words::TAKEN),
+        (Some(here), Some(kept)) if is_same(&field.kind, &here, &kept) => says("p", "known", words::TAKEN),
         // As long as something of her own stands there, what is only to be taken is not offered.
         (Some(_), _) if field.take_only => Html::default(),
         (here, kept) => {
             let take = kept.map(|kept| {
-                let write = writing(&view.sheet, view.sheet.id, path.stored(), kept.clone());
-                button(words::take(&named(&kept)), write)
+                let label = words::take(&name.print(&kept));
+                button(label, writing(&view.sheet, view.sheet.id, path.stored(), kept))
             });
             let keep = here.map(|here| {
-                let write = writing(&view.sheet, kept::SHEET, name.key().to_owned(), here.clone());
-                button(words::keep(&named(here)), write)
+                let label = words::keep(&name.print(&here));
+                button(label, writing(&view.sheet, kept::SHEET, name.key().to_owned(), here))
             });
             el("div", "known", take.into_iter().chain(keep).collect())
         }
@@ -67,19 +69,15 @@ pub fn keep(view: &View, (name, value): (Kept, Value)) -> Html {
     let Some(typed) = value.as_typed() else {
         return Html::default();
     };
-    let text = named(&typed);
-    let desk = &view.sheet.desk;
-    let content = if desk.text(kept::SHEET, name.key()).as_ref() == Some(&typed) {
+    let text = name.print(&typed);
+    let kept = view.sheet.desk.text(kept::SHEET, name.key());
+    let content = if kept.map(|kept| name.renewed(kept)).as_ref() == Some(&typed) {
         tells("span", "", words::taken(&text))
     } else {
         let write = writing(&view.sheet, kept::SHEET, name.key().to_owned(), typed);
         button(words::keep(&text), write)
     };
     el("p", "line", vec![content])
-}
-
-fn named(typed: &Typed) -> String {
-    words::value(typed.text.trim(), typed.unit.as_deref())
 }
 
 fn writing(sheet: &Sheet, to: &'static str, field: String, typed: Typed) -> Callback<MouseEvent> {

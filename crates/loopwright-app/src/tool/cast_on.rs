@@ -1,39 +1,28 @@
 //! The view of the cast-on count: how wide and at what gauge, the count, the needle with its markers, and a tally that
 //! is tapped at each marker while casting on. A tap is kept like any other figure: the stitches that are on the needle.
 
-use super::State;
-use crate::desk::Desk;
+use super::{State, Tool};
 use crate::drawing::cast_on as drawing;
+use crate::fields;
+use crate::form::{Field, Fields, Reader, Start, TAPE, plus_behind, read_multiple};
+use crate::kept::{Kept, Offer, Value};
 use crate::part::plain::{button, el, items, list, says, status, tells, text};
-use crate::part::{
-    Choice, Label, Page, Reading, Row, Say, Sheet, TAPE, answered, asked, gauges, good_to_know, keep, more, multiple,
-    multiple_fields, rows, select, working,
-};
+use crate::part::{Form, Part, Part::Words, View, answer_choice, answered, good_to_know, keep_offer, wait, working};
 use crate::store::Typed;
 use crate::words::intl::number;
-use crate::words::{cast_on as words, page::PRACTICE, problem};
+use crate::words::page::{MORE, PRACTICE};
+use crate::words::{Worded, cast_on as words};
 use loopwright::bounds::Bounds;
-use loopwright::cast_on::{Answer, EDGE, Knitting, MarkerPlan, Question, STITCHES, WIDTH, answer};
-use loopwright::units::Length;
+use loopwright::cast_on::{
+    Answer, Distance, EDGE, Join, Knitting, MULTIPLE, MarkerPlan, Multiple, Name, PLUS, Question, STITCHES, USUAL_EDGE,
+    USUAL_SEAM, WIDTH, Working, answer,
+};
+use loopwright::choice::Key;
+use loopwright::problem::Problem;
 use yew::prelude::*;
 
-/// The field of the tally: how many stitches are on the needle.
-const ON: &str = "on";
-
-/// The fields under "more".
-const FOLDED: [&str; 4] = ["multiple", "plus", "edge", "seam"];
-
-/// Seam stitches at each edge, before anything is typed.
-const SEAM: &str = "1";
-
-/// What stands at the edges of a flat piece.
-const EDGES: [Row; 2] = [
-    ("edge", words::LABEL_EDGE, "0", None),
-    ("seam", words::LABEL_SEAM, SEAM, None),
-];
-
 /// The named states.
-pub const STATES: &[State] = &[
+const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("filled", "width=100&gauge=21"),
     State::new("multiple", "width=100&gauge=21&multiple=8&plus=3&on=60"),
@@ -49,120 +38,143 @@ pub const STATES: &[State] = &[
     State::new("extreme", "width=20 m&gauge=400&on=40000"),
 ];
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "cast_on");
-    let long = |length: Length| TAPE.print(desk, length);
-    let mut reading = Reading::of(&sheet);
-    let question = question(&mut reading, &sheet);
-    let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(&sheet, &question, &answer, &long));
-    let page = Page {
-        folded: &FOLDED,
-        waiting: words::WAITING,
-        problem: &|wrong| problem::sentence(&wrong.kind),
-    };
-    asked(&sheet, &page, &form, answers)
+fields! { FIELDS of Name, words::label;
+    Knitting => Field::choice::<Working>().in_sentence(),
+    Width => Field::length(&TAPE, WIDTH).labelled_by(width_label),
+    Gauge => Field::gauge().kept(Kept::GaugeStitches),
+    Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
+    Plus => Field::count(PLUS).starts(Start::From(plus_start)).folded(MORE),
+    Edge => Field::count(EDGE).starts(Start::Count(USUAL_EDGE)).folded(MORE).only_if(is_flat),
+    Seam => Field::count(EDGE)
+        .starts(Start::Count(USUAL_SEAM))
+        .folded(MORE)
+        .only_if(is_flat)
+        .remarked(PRACTICE),
+    Extra => Field::choice::<Join>().folded(MORE).only_if(is_round),
+    Every => Field::choice::<Distance>().in_answer(),
+    On => Field::count(Bounds::new(0, STITCHES.most)).starts(Start::Count(0)).in_answer(),
 }
 
-/// Its small picture: a needle with two markers and an open group.
-pub fn sign() -> Html {
-    drawing::needle(&MarkerPlan::of(26, 10), 0, "", &[String::new(), String::new()])
+fn width_label(fields: &Fields) -> &'static str {
+    words::width_label(fields.choice(Name::Knitting))
 }
 
-fn is_flat(sheet: &Sheet) -> bool {
-    sheet.text("knitting", "") == "flat"
+fn plus_start(fields: &Fields) -> String {
+    plus_behind(fields, Name::Multiple)
 }
 
-/// From the fields as typed to the question.
-fn question(reading: &mut Reading, sheet: &Sheet) -> Question {
-    Question {
-        width: reading.length(&TAPE, "width", WIDTH, ""),
-        gauge: reading.gauge("gauge"),
-        multiple: multiple(reading, sheet),
-        knitting: if is_flat(sheet) {
-            Knitting::Flat {
-                edge: reading.count("edge", EDGE, "0"),
-                seam: reading.count("seam", EDGE, SEAM),
-            }
-        } else {
-            Knitting::Round {
-                extra: sheet.text("extra", "") == "extra",
-            }
+fn is_flat(fields: &Fields) -> bool {
+    match fields.choice(Name::Knitting) {
+        Working::Flat => true,
+        Working::Round => false,
+    }
+}
+
+fn is_round(fields: &Fields) -> bool {
+    !is_flat(fields)
+}
+
+/// How many to cast on.
+pub struct CastOn;
+
+impl Tool for CastOn {
+    const ID: &'static str = "cast_on";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let question = Question {
+            width: reader.length(Name::Width),
+            gauge: reader.gauge(Name::Gauge),
+            multiple: read_multiple(&mut reader, Name::Multiple, Name::Plus),
+            knitting: knitting(&mut reader),
+        };
+        reader.done(question)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(answer: &Answer) -> Vec<Offer> {
+        vec![(Kept::CastOn, Value::Count(answer.pick.cast_on))]
+    }
+
+    fn form(form: &Form) -> Html {
+        list(vec![
+            form.line(&[Words(words::I_KNIT), Part::Field(Name::Knitting)]),
+            form.columns(),
+        ])
+    }
+
+    /// The count, the needle, the tally and the sum.
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
+        let lengths = view.lengths(&TAPE);
+        let line = tells("p", "row", words::headline(answer));
+        let offers = Self::offers(answer).into_iter().map(|offer| keep_offer(view, offer));
+        list(vec![
+            answered(
+                words::title(question.knitting),
+                line,
+                words::outcome(question, answer, lengths),
+            ),
+            tells("p", "", words::widths(answer, lengths)),
+            says("p", "quiet", words::NEIGHBOURS),
+            items("ul", words::neighbours(answer, lengths)),
+            list(offers.collect()),
+            counting(view, answer),
+            good_to_know(answer.notes.iter().map(words::note).collect()),
+            working(words::steps(question, answer, lengths), words::SOURCE),
+        ])
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    /// A needle with two markers and an open group.
+    fn sign() -> Html {
+        drawing::needle(&MarkerPlan::of(26, 10), 0, "", &[String::new(), String::new()])
+    }
+}
+
+fn knitting(reader: &mut Reader) -> Knitting {
+    match reader.choice(Name::Knitting) {
+        Working::Round => Knitting::Round {
+            extra: match reader.choice(Name::Extra) {
+                Join::Plain => false,
+                Join::Extra => true,
+            },
+        },
+        Working::Flat => Knitting::Flat {
+            edge: reader.count(Name::Edge),
+            seam: reader.count(Name::Seam),
         },
     }
 }
 
-/// The fields, and the rest under "more".
-fn form(sheet: &Sheet, say: Say) -> Html {
-    let flat = is_flat(sheet);
-    let choice = |name, label, choices| select(sheet, name, label, Choice::keyed(choices), "");
-    let how = vec![
-        says("span", "", words::I_KNIT),
-        choice("knitting", Label::Unseen(words::LABEL_KNITTING), &words::KNITTINGS),
-    ];
-    let labels = [words::LABEL_MULTIPLE, words::LABEL_PLUS];
-    let mut rest = vec![multiple_fields(sheet, labels, say)];
-    if flat {
-        rest.push(rows(sheet, &EDGES, say));
-        rest.push(says("p", "practice", PRACTICE));
-    } else {
-        rest.push(choice("extra", Label::Shown(words::LABEL_JOIN), &words::JOINS));
-    }
-    list(vec![
-        el("div", "line", how),
-        TAPE.field(sheet, "width", words::by_knitting(flat)[1], "", say("width")),
-        gauges(sheet, &[("gauge", words::LABEL_GAUGE, "gauge_stitches")], say),
-        more(rest),
-    ])
-}
-
-/// The count, the needle, the tally and the sum.
-fn shown(sheet: &Sheet, question: &Question, answer: &Answer, long: words::Long) -> Html {
-    let flat = is_flat(sheet);
-    let line = tells("p", "row", words::headline(answer));
-    let notes = answer.notes.iter().map(words::note).collect();
-    list(vec![
-        answered(
-            words::by_knitting(flat)[0],
-            line,
-            words::outcome(question, answer, long),
-        ),
-        tells("p", "", words::widths(answer, long)),
-        says("p", "quiet", words::NEIGHBOURS),
-        items("ul", words::neighbours(answer, long)),
-        keep(&sheet.desk, "cast_on", Typed::plain(answer.pick.cast_on.to_string())),
-        counting(sheet, answer),
-        good_to_know(notes),
-        working(words::steps(question, answer, long), words::SOURCE),
-    ])
-}
-
 /// The needle with its markers, and the tally.
-fn counting(sheet: &Sheet, answer: &Answer) -> Html {
-    let chosen = sheet.text("every", "");
-    let place = words::EVERY.iter().position(|(every, _)| *every == chosen);
-    let plan = answer.markers[place.unwrap_or(0)];
-    let on = on_needle(sheet).min(plan.stitches);
+fn counting(view: &View, answer: &Answer) -> Html {
+    let distance: Distance = view.fields.choice(Name::Every);
+    let plan = answer.markers_at(distance);
+    let on = on_needle(&view.fields).min(plan.stitches);
     let counts: Vec<String> = plan.marks().into_iter().map(number).collect();
+    let distances = Distance::ALL.iter().map(|each| (each.key(), each.words().to_owned()));
+    let every = vec![
+        answer_choice(view, Name::Every, distances.collect(), distance.key()),
+        says("small", "practice", PRACTICE),
+    ];
     let figure = vec![
         drawing::needle(&plan, on, &words::drawing(&plan, on), &counts),
         tells("figcaption", "quiet", words::groups(&plan)),
     ];
-    let label = Label::Shown(words::LABEL_EVERY);
-    let every = vec![
-        select(sheet, "every", label, Choice::keyed(&words::EVERY), ""),
-        says("small", "practice", PRACTICE),
-    ];
-    let mut taps = vec![button(
-        words::reached(plan.next(on)),
-        tap(sheet, plan, MarkerPlan::next),
-    )];
+    let mut taps = vec![button(words::reached(plan.next(on)), tap(view, plan, MarkerPlan::next))];
     if on > 0 {
-        taps.push(button(
-            words::back(plan.before(on).unwrap_or(0)),
-            tap(sheet, plan, MarkerPlan::before),
-        ));
+        let before = plan.before(on).unwrap_or(0);
+        taps.push(button(words::back(before), tap(view, plan, MarkerPlan::before)));
     }
     let section = vec![
         says("h3", "", words::TALLY),
@@ -174,28 +186,52 @@ fn counting(sheet: &Sheet, answer: &Answer) -> Html {
     el("section", "tally", section)
 }
 
-fn on_needle(sheet: &Sheet) -> u32 {
-    let all = Bounds::new(0, STITCHES.most);
-    sheet.count(ON, all, "0").unwrap_or(0)
+/// How many stitches are on the needle; none where what stands there is no count.
+fn on_needle(fields: &Fields) -> u32 {
+    Reader::new(fields).count(Name::On)
 }
 
 /// A tap counts from what is on the needle when it comes, so that two quick ones are two.
-fn tap(sheet: &Sheet, plan: MarkerPlan, goes: fn(MarkerPlan, u32) -> Option<u32>) -> Callback<MouseEvent> {
-    let sheet = sheet.clone();
+fn tap(view: &View, plan: MarkerPlan, goes: fn(MarkerPlan, u32) -> Option<u32>) -> Callback<MouseEvent> {
+    let (sheet, settings) = (view.sheet.clone(), view.fields.settings().clone());
     Callback::from(move |_| {
-        let to = goes(plan, on_needle(&sheet)).map(|on| Typed::plain(on.to_string()));
-        sheet.desk.write(sheet.id, ON, to);
+        let now = Fields::new(FIELDS, sheet.desk.fields(sheet.id), settings.clone());
+        let on = goes(plan, on_needle(&now)).map(|on| Typed::plain(on.to_string()));
+        sheet.desk.write(sheet.id, Name::On.key(), on);
     })
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::tool::tests::fields_of;
 
     #[test]
-    fn the_keys_of_the_markers_are_their_distances() {
-        let distances = loopwright::cast_on::EVERY.map(|every| every.to_string());
-        assert_eq!(distances, words::EVERY.map(|(every, _)| every));
-        assert_eq!(loopwright::cast_on::USUAL_SEAM.to_string(), SEAM);
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<CastOn>();
+    }
+
+    #[test]
+    fn what_is_no_count_is_nothing_on_the_needle() {
+        let on = |link| on_needle(&fields_of::<CastOn>(&State::new("on", link)));
+        assert_eq!((on("on=60"), on(""), on("on=many")), (60, 0, 0));
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = CastOn::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<CastOn>(desk)
+    }
+
+    pub fn sign() -> Html {
+        CastOn::sign()
     }
 }

@@ -1,52 +1,24 @@
 //! The view of rows and length: what is asked and the washed row gauge; the rows or the length with its neighbours, and
 //! in mid-knit whether the tape is ahead or behind.
 
-use super::State;
-use crate::desk::Desk;
+use super::{State, Tool};
 use crate::drawing::rows as drawing;
-use crate::part::plain::{el, list, says, tells};
-use crate::part::{
-    Below, Field, Page, Reading, Say, Sheet, TAPE, answered, asked, choice, chosen, fields, folded_fields,
-    good_to_know, working,
-};
-use crate::words::{page, rows as words, tell::Long};
-use loopwright::bounds::Bounds;
+use crate::fields;
+use crate::form::{Field, Fields, Reader, Start, TAPE};
+use crate::kept::{Kept, Offer};
+use crate::part::plain::{el, items, list, says, tells};
+use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, wait, working};
+use crate::words::page::{MORE, PRACTICE};
+use crate::words::rows as words;
 use loopwright::cast_on::WIDTH;
-use loopwright::rows::{Answer, Ask, EDGES, Question, REPEAT, ROWS, SET_UP, Tape, answer};
-use loopwright::units::Length;
+use loopwright::problem::Problem;
+use loopwright::rows::{
+    Answer, Ask, Asked, EDGES, END_AFTER, Fabric, Name, Question, REPEAT, ROWS, SET_UP, Tape, Turning, answer,
+};
 use yew::prelude::*;
 
-/// The fields that may be folded away.
-const FOLDED: [&str; 7] = [
-    "repeat",
-    "set_up",
-    "end_after",
-    "edges",
-    "unwashed",
-    "tape_rows",
-    "tape_length",
-];
-
-/// The knitting, the chart, and the edges.
-const MORE: [Field; 7] = [
-    Field::Choice(&words::KNITTING),
-    Field::Choice(&words::FABRIC),
-    Field::Figure(("repeat", words::LABEL_REPEAT, "1", None)),
-    Field::Figure(("set_up", words::LABEL_SET_UP, "0", None)),
-    Field::Figure(("end_after", words::LABEL_END, "0", None)),
-    Field::Figure(("edges", words::LABEL_EDGES, "0", None)),
-    Field::Practice,
-];
-
-/// For the middle of the knitting.
-const MIDWAY: [Field; 3] = [
-    Field::Figure(("tape_rows", words::LABEL_DONE, "", None)),
-    Field::Figure(("tape_length", words::LABEL_TAPE, "", Some(&TAPE))),
-    Field::Gauge(("unwashed", words::LABEL_UNWASHED, "gauge_rows_unwashed")),
-];
-
 /// The named states.
-pub const STATES: &[State] = &[
+const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("filled", "length=40&gauge=28"),
     State::new("chart", "length=40&gauge=28&repeat=12&set_up=2&end_after=7"),
@@ -74,107 +46,208 @@ pub const STATES: &[State] = &[
     State::new("extreme", "length=2000&gauge=90&repeat=2"),
 ];
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "rows");
-    let long = |length: Length| TAPE.print(desk, length);
-    let mut reading = Reading::of(&sheet);
-    let question = question(&mut reading, &sheet);
-    let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(&question, &answer, &long));
-    let page = Page {
-        folded: &FOLDED,
-        waiting: words::WAITING,
-        problem: &words::problem,
+fields! { FIELDS of Name, words::label;
+    Ask => Field::choice::<Asked>().in_sentence(),
+    Length => Field::length(&TAPE, WIDTH).only_if(asks_length),
+    Rows => Field::count(ROWS).only_if(asks_rows),
+    Ridges => Field::count(ROWS).only_if(asks_ridges),
+    Repeats => Field::count(ROWS).only_if(asks_repeats),
+    Gauge => Field::gauge().kept(Kept::GaugeRows),
+    Knitting => Field::choice::<Turning>().folded(MORE),
+    Fabric => Field::choice::<Fabric>().folded(MORE),
+    Repeat => Field::count(REPEAT).starts(Start::Count(REPEAT.least)).folded(MORE),
+    SetUp => Field::count(SET_UP).starts(Start::Count(SET_UP.least)).folded(MORE),
+    EndAfter => Field::count(END_AFTER).starts(Start::Count(END_AFTER.least)).folded(MORE),
+    Edges => Field::count(EDGES).starts(Start::Count(EDGES.least)).folded(MORE).remarked(PRACTICE),
+    TapeRows => Field::count(ROWS).folded(words::MIDWAY),
+    TapeLength => Field::length(&TAPE, WIDTH).folded(words::MIDWAY),
+    Unwashed => Field::gauge().kept(Kept::GaugeRowsUnwashed).folded(words::MIDWAY),
+}
+
+fn asks_length(fields: &Fields) -> bool {
+    fields.choice::<Asked>(Name::Ask) == Asked::Length
+}
+
+fn asks_rows(fields: &Fields) -> bool {
+    fields.choice::<Asked>(Name::Ask) == Asked::Rows
+}
+
+fn asks_ridges(fields: &Fields) -> bool {
+    fields.choice::<Asked>(Name::Ask) == Asked::Ridges
+}
+
+fn asks_repeats(fields: &Fields) -> bool {
+    fields.choice::<Asked>(Name::Ask) == Asked::Repeats
+}
+
+/// Rows and length.
+pub struct Rows;
+
+impl Tool for Rows {
+    const ID: &'static str = "rows";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let ask = ask(&mut reader);
+        let tape = reader.both(Name::TapeRows, Name::TapeLength);
+        let question = Question {
+            ask,
+            gauge: reader.gauge(Name::Gauge),
+            unwashed: reader.gauge_if_any(Name::Unwashed),
+            garter: is_garter(&reader, ask),
+            round: is_round(&reader),
+            repeat: reader.count(Name::Repeat),
+            set_up: reader.count(Name::SetUp),
+            end_after: reader.count(Name::EndAfter),
+            edges: reader.count(Name::Edges),
+            tape: tape.map(|(rows, length)| Tape { rows, length }),
+        };
+        reader.done(question)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    fn form(form: &Form) -> Html {
+        list(vec![
+            form.line(&[Words(words::I_HAVE), Part::Field(Name::Ask)]),
+            form.columns(),
+        ])
+    }
+
+    /// The rows or the length, the course, the neighbours, the drawing and the sum.
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
+        let lengths = view.lengths(&TAPE);
+        let line = tells("p", "row", words::headline(question, answer, lengths));
+        list(vec![
+            answered(words::title(question), line, words::outcome(question, answer, lengths)),
+            tells("p", "", words::widths(question, answer, lengths)),
+            course(view, question, answer),
+            neighbours(view, question, answer),
+            drawn(view, question, answer),
+            good_to_know(words::notes(question, answer)),
+            working(words::steps(question, answer, lengths), words::SOURCE),
+        ])
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem)
+    }
+
+    /// Two repeats, and half of the rows done.
+    fn sign() -> Html {
+        drawing::strip(26, 2, 8, 13, "")
+    }
+}
+
+fn ask(reader: &mut Reader) -> Ask {
+    match reader.choice(Name::Ask) {
+        Asked::Length => Ask::Length(reader.length(Name::Length)),
+        Asked::Rows => Ask::Rows(reader.count(Name::Rows)),
+        Asked::Ridges => Ask::Ridges(reader.count(Name::Ridges)),
+        Asked::Repeats => Ask::Repeats(reader.count(Name::Repeats)),
+    }
+}
+
+/// Ridges are of garter, whatever stitch is chosen.
+fn is_garter(reader: &Reader, ask: Ask) -> bool {
+    match (ask, reader.choice(Name::Fabric)) {
+        (Ask::Ridges(_), Fabric::Any | Fabric::Garter) => true,
+        (Ask::Length(_) | Ask::Rows(_) | Ask::Repeats(_), fabric) => fabric == Fabric::Garter,
+    }
+}
+
+fn is_round(reader: &Reader) -> bool {
+    match reader.choice(Name::Knitting) {
+        Turning::Flat => false,
+        Turning::Round => true,
+    }
+}
+
+/// Ahead or behind, where the tape was read.
+fn course(view: &View, question: &Question, answer: &Answer) -> Html {
+    let Some(course) = &answer.course else {
+        return Html::default();
     };
-    asked(&sheet, &page, &form, answers)
-}
-
-/// Its small picture: two repeats, and half of the rows done.
-pub fn sign() -> Html {
-    drawing::strip(26, 2, 8, 13, "")
-}
-
-/// The field of what is asked.
-fn asked_by(sheet: &Sheet) -> &'static str {
-    let (_, _, fields) = words::ASK;
-    fields.get(chosen(sheet, &words::ASK)).map_or("length", |field| field.0)
-}
-
-/// What is asked, by the field that holds it: a length, or a number.
-fn ask(reading: &mut Reading, field: &'static str) -> Ask {
-    if field == "length" {
-        return Ask::Length(reading.length(&TAPE, field, WIDTH, ""));
-    }
-    let count = reading.count(field, ROWS, "");
-    match field {
-        "ridges" => Ask::Ridges(count),
-        "repeats" => Ask::Repeats(count),
-        _ => Ask::Rows(count),
-    }
-}
-
-/// From the fields as typed to the question.
-fn question(reading: &mut Reading, sheet: &Sheet) -> Question {
-    let ask = ask(reading, asked_by(sheet));
-    let tape = reading.both(("tape_rows", ROWS), ("tape_length", &TAPE, WIDTH));
-    Question {
-        ask,
-        gauge: reading.gauge("gauge"),
-        unwashed: reading.gauge_if_any("unwashed"),
-        garter: chosen(sheet, &words::FABRIC) == 1 || matches!(ask, Ask::Ridges(_)),
-        round: chosen(sheet, &words::KNITTING) == 1,
-        repeat: reading.count("repeat", REPEAT, "1"),
-        set_up: reading.count("set_up", SET_UP, "0"),
-        end_after: reading.count("end_after", Bounds::new(0, REPEAT.most), "0"),
-        edges: reading.count("edges", EDGES, "0"),
-        tape: tape.map(|(rows, length)| Tape { rows, length }),
-    }
-}
-
-/// The fields, and the rest folded away.
-fn form(sheet: &Sheet, say: Say) -> Html {
-    let have = vec![says("span", "", words::I_HAVE), choice(sheet, &words::ASK)];
-    let (label, scale) = match asked_by(sheet) {
-        "length" => (words::LABEL_LENGTH, Some(&TAPE)),
-        _ => (words::LABEL_MANY, None),
-    };
-    let asked = [
-        Field::Figure((asked_by(sheet), label, "", scale)),
-        Field::Gauge(("gauge", words::LABEL_GAUGE, "gauge_rows")),
-    ];
+    let lengths = view.lengths(&TAPE);
     list(vec![
-        el("div", "line", have),
-        fields(sheet, &asked, say),
-        folded_fields(sheet, page::MORE, &MORE, say),
-        folded_fields(sheet, words::MIDWAY, &MIDWAY, say),
+        tells("p", "verdict", words::standing(question, course, lengths)),
+        tells("p", "", words::tape_says(question, course, lengths)),
     ])
 }
 
-/// The rows or the length, the course, the neighbours, the drawing and the sum.
-fn shown(question: &Question, answer: &Answer, long: Long) -> Html {
-    let line = tells("p", "row", words::headline(question, answer, long));
-    let outcome = words::outcome(question, answer, long);
-    let mut below = Below::of(answered(words::title(question), line, outcome));
-    below.tell("", words::widths(question, answer, long));
-    if let Some(course) = &answer.course {
-        let [standing, tape] = words::course(question, course, long);
-        below.tell("verdict", standing);
-        below.tell("", tape);
+/// The numbers below and above, where not every number will do.
+fn neighbours(view: &View, question: &Question, answer: &Answer) -> Html {
+    let Some(lead) = words::neighbours_lead(question, answer) else {
+        return Html::default();
+    };
+    let neighbours = words::neighbours(question, answer, view.lengths(&TAPE));
+    if neighbours.is_empty() {
+        return Html::default();
     }
-    let (lead, next) = words::neighbours(question, answer, long);
-    below.list(lead, next);
-    let key = words::key(question);
-    if !key.is_empty() {
-        let done = question.tape.map_or(0, |tape| tape.rows);
-        let picture = words::drawing(question, answer, long);
-        let figure = vec![
-            drawing::strip(answer.pick.rows, question.set_up, question.repeat, done, &picture),
-            says("figcaption", "quiet", key),
-        ];
-        below.add(el("figure", "needle", figure));
+    list(vec![says("h3", "", lead), items("ul", neighbours)])
+}
+
+/// The rows as they grow, where there is more to see than rows.
+fn drawn(view: &View, question: &Question, answer: &Answer) -> Html {
+    let Some(key) = words::key(question) else {
+        return Html::default();
+    };
+    let done = question.tape.map_or(0, |tape| tape.rows);
+    let picture = words::drawing(question, answer, view.lengths(&TAPE));
+    let figure = vec![
+        drawing::strip(answer.pick.rows, question.set_up, question.repeat, done, &picture),
+        says("figcaption", "quiet", key),
+    ];
+    el("figure", "needle", figure)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Rows>();
     }
-    below.add(good_to_know(words::notes(question, answer)));
-    below.add(working(words::steps(question, answer, long), words::SOURCE));
-    below.done()
+
+    #[test]
+    fn ridges_are_of_garter_whatever_stitch_is_chosen() {
+        let read = |link| Rows::read(&crate::tool::tests::fields_of::<Rows>(&State::new("garter", link)));
+        let garter = |link| read(link).map(|question| question.garter);
+        assert_eq!(garter("ask=ridges&ridges=21&gauge=42&fabric=any"), Ok(true));
+        assert_eq!(garter("length=10&gauge=42&fabric=garter"), Ok(true));
+        assert_eq!(garter("length=10&gauge=42"), Ok(false));
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Rows::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Rows>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Rows::sign()
+    }
 }

@@ -4,88 +4,178 @@
 mod ask;
 mod states;
 
-pub use states::STATES;
-
-use crate::desk::Desk;
+use super::{State, Tool};
 use crate::drawing::tail as drawing;
+use crate::form::{Field, Fields, TAPE, YARN};
+use crate::kept::Offer;
 use crate::part::plain::{el, list, says, tells};
-use crate::part::{Page, Reading, Sheet, TAPE, YARN, answered, asked, good_to_know, working};
+use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, unit_choice, wait, working};
 use crate::words::page::PRACTICE;
 use crate::words::tail::{self as words, Print};
-use loopwright::tail::{ARM, Answer, Question, Strand, Way, Why, answer};
+use loopwright::problem::Problem;
+use loopwright::tail::{ARM, Answer, Estimate, Name, Question, Strand, Way, Why, answer};
 use loopwright::units::{Length, LengthUnit};
 use yew::prelude::*;
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "tail");
-    let mut reading = Reading::of(&sheet);
-    let question = ask::question(&mut reading, &sheet);
-    let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(desk, &question, &answer));
-    let page = Page {
-        folded: &ask::FOLDED,
-        waiting: words::WAITING,
-        problem: &words::problem,
+/// The tail of a cast-on.
+pub struct Tail;
+
+impl Tool for Tail {
+    const ID: &'static str = "tail";
+    const FIELDS: &'static [Field] = ask::FIELDS;
+    const STATES: &'static [State] = states::NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        ask::question(fields)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    /// The sentence with its fields, and the rest folded away.
+    fn form(form: &Form) -> Html {
+        let stitches = [
+            Words(words::I_CAST_ON),
+            Part::Field(Name::Stitches),
+            Words(words::STITCHES),
+        ];
+        let mut how = vec![Part::Field(Name::Method)];
+        let mut unit = Html::default();
+        if ask::draws_from_tail(&form.view.fields) {
+            how.extend([Words(words::IN_YARN), Part::Field(Name::Yarn)]);
+            let choice = unit_choice(form.view, &YARN, words::LABEL_UNIT);
+            unit = el("div", "line", vec![says("span", "", words::MEASURED_IN), choice]);
+        }
+        list(vec![form.line(&stitches), form.line(&how), unit, form.columns()])
+    }
+
+    /// The tail, its drawing, the estimates and the sum.
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
+        let print = Print {
+            yards: is_in_yards(view, answer),
+        };
+        let line = tells("p", "row", words::headline(answer, print));
+        let verdict = answer
+            .left
+            .as_ref()
+            .map_or_else(Html::default, |left| tells("p", "verdict", words::verdict(left, print)));
+        list(vec![
+            answered(words::title(answer.strand), line, words::outcome(answer)),
+            verdict,
+            tells("p", "", words::because(answer, print)),
+            drawn(answer, print),
+            estimates(question, answer, print),
+            good_to_know(words::notes(answer)),
+            working(words::sum(answer, question.end, print), words::SOURCE),
+        ])
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem)
+    }
+
+    /// A tail in its three parts.
+    fn sign() -> Html {
+        let cm = |cm| Length::of(cm, LengthUnit::Cm);
+        let tail = drawing::Tail {
+            stitches: cm(240),
+            with_reserve: cm(290),
+            with_end: cm(350),
+        };
+        drawing::line(&tail, ARM, "")
+    }
+}
+
+/// In which family of units all lengths are printed. Where no yarn is measured off there is the end only, which was
+/// typed as a tape shows it.
+fn is_in_yards(view: &View, answer: &Answer) -> bool {
+    match answer.strand {
+        Strand::Thumb { .. } => view.in_inches(&YARN),
+        Strand::EndOnly | Strand::HalfInWaste | Strand::Second => match answer.left {
+            Some(_) => view.in_inches(&YARN),
+            None => view.in_inches(&TAPE),
+        },
+    }
+}
+
+/// The tail as a line.
+fn drawn(answer: &Answer, print: Print) -> Html {
+    let tail = drawing::Tail {
+        stitches: answer.needs,
+        with_reserve: answer.with_reserve,
+        with_end: answer.tail,
     };
-    asked(&sheet, &page, &ask::form, answers)
-}
-
-/// Its small picture: a tail in its three parts.
-pub fn sign() -> Html {
-    let parts = [240, 290, 350].map(|cm| Length::of(cm, LengthUnit::Cm));
-    drawing::line(parts, ARM, "")
-}
-
-/// The tail, its drawing, the estimates and the sum.
-fn shown(desk: &Desk, question: &Question, answer: &Answer) -> Html {
-    // Where no yarn is measured off there is the end only, which was typed as a tape shows it.
-    let is_yarn = matches!(answer.strand, Strand::Thumb { .. }) || answer.left.is_some();
-    let yards = if is_yarn { &YARN } else { &TAPE }.in_inches(desk);
-    let print = Print { yards };
-    let line = tells("p", "row", words::headline(answer, print));
-    let parts = [answer.needs, answer.with_reserve, answer.tail];
-    let picture = vec![
-        drawing::line(parts, ARM, &words::drawing(answer, print)),
+    let figure = vec![
+        drawing::line(&tail, ARM, &words::drawing(answer, print)),
         tells("figcaption", "quiet", words::key(print)),
     ];
-    let mut said = vec![answered(
-        words::by_strand(answer.strand)[0],
-        line,
-        words::outcome(answer),
-    )];
-    if let Some(left) = &answer.left {
-        said.push(tells("p", "verdict", words::verdict(left, print)));
-    }
-    said.push(tells("p", "", words::because(answer, print)));
-    said.push(el("figure", "needle", picture));
-    said.push(estimates(question, answer, print));
-    said.push(good_to_know(words::notes(answer)));
-    said.push(working(words::sum(answer, question.end, print), words::SOURCE));
-    list(said)
+    el("figure", "needle", figure)
 }
 
 /// The ways it was reckoned, side by side.
 fn estimates(question: &Question, answer: &Answer, print: Print) -> Html {
-    let mut ways = Vec::new();
-    for (place, estimate) in answer.estimates.iter().enumerate() {
-        let (by, sum) = words::estimate(estimate, question.stitches, print);
-        let mut said = vec![says("p", "", by), tells("p", "", sum)];
-        if !matches!(estimate.way, Way::Measured(_)) {
-            said.push(says("p", "practice", PRACTICE));
-        }
-        let wins = answer.wins == Some(place);
-        if wins {
-            said.push(says("strong", "", words::WINS));
-        }
-        ways.push(el("div", if wins { "wins" } else { "" }, said));
-    }
-    if ways.is_empty() {
+    if answer.estimates.is_empty() {
         return Html::default();
     }
-    let mut content = vec![says("h3", "", words::ESTIMATES), el("div", "ways", ways)];
+    let ways = answer.estimates.iter().enumerate().map(|(place, estimate)| {
+        let sum = words::estimate(estimate, question.stitches, print);
+        way(estimate, sum, answer.wins == Some(place))
+    });
+    let mut content = vec![says("h3", "", words::ESTIMATES), el("div", "ways", ways.collect())];
     if answer.why != Why::Measured {
         content.push(says("p", "quiet", words::SURER));
     }
     el("section", "", content)
+}
+
+/// One way, with its sum.
+fn way(estimate: &Estimate, sum: String, wins: bool) -> Html {
+    let mut content = vec![says("p", "", words::way(&estimate.way)), tells("p", "", sum)];
+    match estimate.way {
+        Way::Measured(_) => {}
+        Way::Wraps { .. } | Way::Edge { .. } | Way::Class { .. } => content.push(says("p", "practice", PRACTICE)),
+    }
+    if wins {
+        content.push(says("strong", "", words::WINS));
+    }
+    el("div", if wins { "wins" } else { "" }, content)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Tail>();
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Tail::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Tail>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Tail::sign()
+    }
 }

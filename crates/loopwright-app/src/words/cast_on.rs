@@ -1,11 +1,11 @@
-//! The words of the cast-on count. Lengths come in printed, in the unit the knitter uses, by the function `long`.
+//! The words of the cast-on count. Lengths are printed in the unit the knitter uses, which [`Lengths`] names.
 
-use super::Title;
 use super::intl::{decimal, say, say_made, say_with, stitches};
 pub use super::tell::Long;
-use super::units::span_of;
-use loopwright::cast_on::{Answer, Knitting, MarkerPlan, Note, Question};
-use loopwright::units::Length;
+use super::tell::off;
+use super::units::{Lengths, span_of};
+use super::{Title, Worded};
+use loopwright::cast_on::{Answer, Distance, Join, Knitting, MarkerPlan, Name, Note, Question, Working};
 
 /// What it is called.
 pub const TITLE: Title = Title {
@@ -16,52 +16,70 @@ pub const TITLE: Title = Title {
 pub const I_KNIT: &str = "I knit";
 /// The label of the choice of round or flat.
 pub const LABEL_KNITTING: &str = "In the round or flat";
-/// The label of the gauge.
-pub const LABEL_GAUGE: &str = "Stitches in the washed swatch";
 /// The label of the repeat.
 pub const LABEL_MULTIPLE: &str = "The pattern takes a multiple of";
 /// The label of the stitches beside the repeats.
 pub const LABEL_PLUS: &str = "plus, for its two edges";
-/// The label of the choice at the join.
-pub const LABEL_JOIN: &str = "To join the round";
-/// The label of the edge stitches.
-pub const LABEL_EDGE: &str = "Edge stitches to be seen, at each edge";
-/// The label of the seam stitches.
-pub const LABEL_SEAM: &str = "Stitches the seam takes in, at each edge";
 /// Where the answer will be.
 pub const WAITING: &str = "The stitches you cast on appear here.";
-/// The label of the choice of markers.
-pub const LABEL_EVERY: &str = "Hang a marker";
 /// Above the tally.
 pub const TALLY: &str = "Count as you cast on";
 /// All stitches are on the needle.
 pub const AGAIN: &str = "Begin the count again";
-
-/// How far apart markers are, each after its key.
-pub const EVERY: [(&str, &str); 3] = [
-    ("20", "every 20 stitches"),
-    ("25", "every 25 stitches"),
-    ("50", "every 50 stitches"),
-];
-/// In the round or flat.
-pub const KNITTINGS: [(&str, &str); 2] = [("round", "in the round"), ("flat", "flat, back and forth")];
-/// At the join.
-pub const JOINS: [(&str, &str); 2] = [
-    ("plain", "no stitch more"),
-    ("extra", "one more, worked into the first"),
-];
 /// Above the neighbours.
 pub const NEIGHBOURS: &str = "Or cast on";
 
-/// What stands beside the pattern: at the seams, at the edges, at the join.
-const BESIDE: [&str; 3] = [", # for the seams", ", # for the edges", ", # for the join"];
+/// In the round or flat, until every tool is one.
+pub const KNITTINGS: [(&str, &str); 2] = [("round", "in the round"), ("flat", "flat, back and forth")];
 
-/// Above the count, its label of the width, and what the width is called: flat, or in the round.
-pub const fn by_knitting(flat: bool) -> [&'static str; 3] {
-    if flat {
-        ["For the flat piece", "How wide, washed", "@ wide"]
-    } else {
-        ["For the round", "How far round, washed", "@ round"]
+/// What a field is called.
+pub const fn label(name: Name) -> &'static str {
+    match name {
+        Name::Knitting => LABEL_KNITTING,
+        Name::Width => width_label(Working::Round),
+        Name::Gauge => "Stitches in the washed swatch",
+        Name::Multiple => LABEL_MULTIPLE,
+        Name::Plus => LABEL_PLUS,
+        Name::Edge => "Edge stitches to be seen, at each edge",
+        Name::Seam => "Stitches the seam takes in, at each edge",
+        Name::Extra => "To join the round",
+        Name::Every => "Hang a marker",
+        Name::On => "Stitches on the needle",
+    }
+}
+
+/// What the field of the width is called.
+pub const fn width_label(working: Working) -> &'static str {
+    match working {
+        Working::Round => "How far round, washed",
+        Working::Flat => "How wide, washed",
+    }
+}
+
+impl Worded for Join {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Plain => "no stitch more",
+            Self::Extra => "one more, worked into the first",
+        }
+    }
+}
+
+impl Worded for Distance {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Twenty => "every 20 stitches",
+            Self::TwentyFive => "every 25 stitches",
+            Self::Fifty => "every 50 stitches",
+        }
+    }
+}
+
+/// Above the count.
+pub const fn title(knitting: Knitting) -> &'static str {
+    match knitting {
+        Knitting::Round { .. } => "For the round",
+        Knitting::Flat { .. } => "For the flat piece",
     }
 }
 
@@ -71,52 +89,51 @@ pub fn headline(answer: &Answer) -> String {
 }
 
 /// What it comes to; and before that what the count is made of, where not all of it is for the pattern.
-pub fn outcome(question: &Question, answer: &Answer, long: Long) -> (String, String) {
-    let (flat, beside) = match question.knitting {
-        Knitting::Flat { edge, seam } => (true, [2 * seam, 2 * edge, 0]),
-        Knitting::Round { extra } => (false, [0, 0, u32::from(extra)]),
-    };
+pub fn outcome(question: &Question, answer: &Answer, lengths: Lengths) -> (String, String) {
     let pick = &answer.pick;
     let mut before = String::new();
     if pick.inside < pick.cast_on {
-        before = say("# for the pattern", &[pick.inside]);
-        for (count, words) in beside.into_iter().zip(BESIDE) {
+        before += &say("# for the pattern", &[pick.inside]);
+        for (count, pattern) in beside(question.knitting) {
             if count > 0 {
-                before += &say(words, &[count]);
+                before += &say(pattern, &[count]);
             }
         }
         before += ". ";
     }
+    let pattern = match question.knitting {
+        Knitting::Round { .. } => "@ round",
+        Knitting::Flat { .. } => "@ wide",
+    };
     before += "Washed, it is";
-    (before, say_with(by_knitting(flat)[2], &[], &[&long(pick.width)]))
+    (before, say_with(pattern, &[], &[&lengths.write(pick.width)]))
 }
 
-/// By how much a length misses what was wanted, if a tape shows it.
-pub(super) fn off(over: Length, long: Long) -> String {
-    let under = Length::ZERO.saturating_sub(over);
-    let (pattern, off) = if under > Length::ZERO {
-        ("@ less than you want", under)
-    } else {
-        ("@ more than you want", over)
-    };
-    let off = long(off);
-    if off == long(Length::ZERO) {
-        return "what you want".into();
+/// The stitches beside the pattern, and what each are for.
+fn beside(knitting: Knitting) -> Vec<(u32, &'static str)> {
+    match knitting {
+        Knitting::Round { extra } => vec![(u32::from(extra), ", # for the join")],
+        Knitting::Flat { edge, seam } => {
+            vec![(2 * seam, ", # for the seams"), (2 * edge, ", # for the edges")]
+        }
     }
-    say_with(pattern, &[], &[&off])
 }
 
 /// How near the width is, and what it is if the swatch was misread.
-pub fn widths(answer: &Answer, long: Long) -> String {
+pub fn widths(answer: &Answer, lengths: Lengths) -> String {
     let pattern = "That is @. If the swatch was read half a stitch wrong, it is @ to @.";
     let range = answer.range;
-    let words = vec![off(answer.pick.off, long), long(range.least), long(range.most)];
+    let words = vec![
+        off(answer.pick.off, lengths),
+        lengths.write(range.least),
+        lengths.write(range.most),
+    ];
     say_made(pattern, &[], words)
 }
 
 /// The counts below and above, with what they would measure.
-pub fn neighbours(answer: &Answer, long: Long) -> Vec<String> {
-    let mut said = Vec::new();
+pub fn neighbours(answer: &Answer, lengths: Lengths) -> Vec<String> {
+    let mut neighbours = Vec::new();
     for (count, as_near) in [(&answer.below, false), (&answer.above, answer.as_near)] {
         let Some(count) = count else { continue };
         let pattern = match (count.inside < count.cast_on, as_near) {
@@ -125,10 +142,10 @@ pub fn neighbours(answer: &Answer, long: Long) -> Vec<String> {
             (true, false) => "# (# for the pattern): @, @.",
             (true, true) => "# (# for the pattern): @, @, just as near.",
         };
-        let words = vec![long(count.width), off(count.off, long)];
-        said.push(say_made(pattern, &[count.cast_on, count.inside], words));
+        let words = vec![lengths.write(count.width), off(count.off, lengths)];
+        neighbours.push(say_made(pattern, &[count.cast_on, count.inside], words));
     }
-    said
+    neighbours
 }
 
 /// How many are on the needle.
@@ -197,15 +214,11 @@ pub fn note(note: &Note) -> String {
 }
 
 /// The sum.
-pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
+pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<String> {
     let (gauge, pick) = (question.gauge, &answer.pick);
-    let words = [
-        &*long(question.width),
-        &*decimal(gauge.count()),
-        &*span_of(gauge.span()),
-        &*decimal(answer.ideal.to_f64()),
-        &*long(pick.width),
-    ];
+    let (wanted, width) = (lengths.write(question.width), lengths.write(pick.width));
+    let (count, span) = (decimal(gauge.count()), span_of(gauge.span()));
+    let ideal = decimal(answer.ideal.to_f64());
     let (of, plus) = (question.multiple.of, answer.plus);
     let multiple = match (of, plus) {
         (1, 0) => say("The nearest whole count: #.", &[pick.inside]),
@@ -219,12 +232,16 @@ pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
         }
     };
     let mut steps = vec![
-        say_with("Width times gauge: @ × @ ÷ @ = @ stitches.", &[], &words),
+        say_with(
+            "Width times gauge: @ × @ ÷ @ = @ stitches.",
+            &[],
+            &[&wanted, &count, &span, &ideal],
+        ),
         multiple,
         say_with(
             "Its real width: # × @ ÷ @ = @.",
             &[pick.inside],
-            &[words[2], words[1], words[4]],
+            &[&span, &count, &width],
         ),
     ];
     match question.knitting {

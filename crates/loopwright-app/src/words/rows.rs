@@ -1,12 +1,12 @@
-//! The words of rows and length. Lengths come in printed, in the unit the knitter uses, by the function `long`.
+//! The words of rows and length. Lengths are printed in the unit the knitter uses, which [`Lengths`] names.
 
-use super::Title;
-use super::cast_on::off;
 use super::intl::{say, say_with};
-use super::tell::{Long, Value, tell};
-use crate::part::ChoiceRow;
+use super::tell::{self, Value, off};
+use super::units::Lengths;
+use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
-use loopwright::rows::{Answer, Ask, Course, DROP, LONG, Question, Standing};
+use loopwright::rows::{Answer, Ask, Asked, Course, DROP, Fabric, LONG, Name, Question, Standing, Turning};
+use loopwright::terms::Working;
 use loopwright::units::Length;
 
 /// What it is called.
@@ -16,54 +16,63 @@ pub const TITLE: Title = Title {
 };
 /// Before the choice of what is known.
 pub const I_HAVE: &str = "I have";
-/// The label of the length.
-pub const LABEL_LENGTH: &str = "How long, washed";
-/// The label of a number.
-pub const LABEL_MANY: &str = "How many";
-/// The label of the washed gauge.
-pub const LABEL_GAUGE: &str = "Rows in the washed swatch";
-/// The label of the gauge before washing.
-pub const LABEL_UNWASHED: &str = "Rows in the swatch before washing";
-/// The label of the repeat.
-pub const LABEL_REPEAT: &str = "Rows of one repeat";
-/// The label of the set-up rows.
-pub const LABEL_SET_UP: &str = "Set-up rows before it";
-/// The label of the end.
-pub const LABEL_END: &str = "End after row (0 for whole repeats)";
-/// The label of the edges.
-pub const LABEL_EDGES: &str = "Edges measured along (0 to 2)";
 /// Where the fields for the middle of the knitting are.
 pub const MIDWAY: &str = "Am I on course?";
-/// The label of the rows that are done.
-pub const LABEL_DONE: &str = "Rows done so far";
-/// The label of the tape.
-pub const LABEL_TAPE: &str = "The tape on the needle says";
 /// Where the answer will be.
 pub const WAITING: &str = "The rows, or the length, appear here.";
 
-/// What is known, and what is wanted; each by the name of its field.
-pub const ASK: ChoiceRow = (
-    "ask",
-    "What you have",
-    &[
-        ("length", "a length to knit"),
-        ("rows", "a number of rows"),
-        ("ridges", "garter ridges"),
-        ("repeats", "repeats of a chart"),
-    ],
-);
-/// Flat or in the round.
-pub const KNITTING: ChoiceRow = (
-    "knitting",
-    "In the round or flat",
-    &[("flat", "flat, back and forth"), ("round", "in the round")],
-);
-/// The stitch.
-pub const FABRIC: ChoiceRow = (
-    "fabric",
-    "The stitch",
-    &[("any", "any but garter"), ("garter", "garter: two rows a ridge")],
-);
+/// What a field is called.
+pub const fn label(name: Name) -> &'static str {
+    match name {
+        Name::Ask => "What you have",
+        Name::Length => "How long, washed",
+        Name::Rows | Name::Ridges | Name::Repeats => "How many",
+        Name::Gauge => "Rows in the washed swatch",
+        Name::Knitting => "In the round or flat",
+        Name::Fabric => "The stitch",
+        Name::Repeat => "Rows of one repeat",
+        Name::SetUp => "Set-up rows before it",
+        Name::EndAfter => "End after row (0 for whole repeats)",
+        Name::Edges => "Edges measured along (0 to 2)",
+        Name::TapeRows => "Rows done so far",
+        Name::TapeLength => "The tape on the needle says",
+        Name::Unwashed => "Rows in the swatch before washing",
+    }
+}
+
+impl Worded for Asked {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Length => "a length to knit",
+            Self::Rows => "a number of rows",
+            Self::Ridges => "garter ridges",
+            Self::Repeats => "repeats of a chart",
+        }
+    }
+}
+
+impl Worded for Turning {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Flat => Working::Flat.words(),
+            Self::Round => Working::Round.words(),
+        }
+    }
+}
+
+impl Worded for Fabric {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Any => "any but garter",
+            Self::Garter => "garter: two rows a ridge",
+        }
+    }
+}
+
+/// A sentence with these values in it.
+fn tell(pattern: &str, values: &[Value], lengths: Lengths) -> String {
+    tell::tell(pattern, values, &|length| lengths.write(length))
+}
 
 /// Whether rows are looked for, and not a length.
 const fn is_length(question: &Question) -> bool {
@@ -80,108 +89,127 @@ pub const fn title(question: &Question) -> &'static str {
 }
 
 /// The rows, or the length.
-pub fn headline(question: &Question, answer: &Answer, long: Long) -> String {
-    let pattern = if is_length(question) { "Work @" } else { "@ long" };
-    tell(pattern, &figure(question, answer, is_length(question)), long)
+pub fn headline(question: &Question, answer: &Answer, lengths: Lengths) -> String {
+    if is_length(question) {
+        tell("Work @", &[rows(question, answer)], lengths)
+    } else {
+        tell("@ long", &[length(answer)], lengths)
+    }
 }
 
 /// What they are made of, and what they come to.
-pub fn outcome(question: &Question, answer: &Answer, long: Long) -> (String, String) {
+pub fn outcome(question: &Question, answer: &Answer, lengths: Lengths) -> (String, String) {
     let (before, after) = if is_length(question) {
-        ("Washed, that is", "@ long")
+        ("Washed, that is", tell("@ long", &[length(answer)], lengths))
     } else {
-        ("That is", "@")
+        ("That is", tell("@", &[rows(question, answer)], lengths))
     };
-    let figure = figure(question, answer, !is_length(question));
-    (made_of(question, answer) + before, tell(after, &figure, long))
+    (made_of(question, answer) + before, after)
 }
 
-/// The rows, or how long they are.
-const fn figure(question: &Question, answer: &Answer, rows: bool) -> [Value; 1] {
-    [if rows {
-        Value::Rows(answer.pick.rows, question.round)
-    } else {
-        Value::Length(answer.pick.length)
-    }]
+/// All rows or rounds.
+const fn rows(question: &Question, answer: &Answer) -> Value {
+    Value::Rows(answer.pick.rows, question.round)
+}
+
+/// How long they are.
+const fn length(answer: &Answer) -> Value {
+    Value::Length(answer.pick.length)
 }
 
 /// Ridges, and repeats of the chart.
 fn made_of(question: &Question, answer: &Answer) -> String {
-    let mut said = String::new();
+    let mut parts = String::new();
     if question.garter {
-        let half = "# {ridge|ridges} and half a one. ";
-        let whole = "# {ridge|ridges}. ";
-        let pattern = if answer.pick.ends_right_side() { half } else { whole };
-        said = say(pattern, &[answer.ridges]);
+        let pattern = if answer.pick.ends_right_side() {
+            "# {ridge|ridges} and half a one. "
+        } else {
+            "# {ridge|ridges}. "
+        };
+        parts += &say(pattern, &[answer.ridges]);
     }
     if question.set_up > 0 && answer.repeats + answer.row == 0 {
-        said += "The set-up only. ";
+        parts += "The set-up only. ";
     }
     if question.repeat > 1 && answer.repeats > 0 {
-        let pattern = match (question.set_up, answer.row) {
-            (0, 0) => "# {repeat|repeats} of #. ",
-            (0, _) => "# {repeat|repeats} of #, and # of the next. ",
-            (_, 0) => "# {repeat|repeats} of #, after # for the set-up. ",
-            _ => "# {repeat|repeats} of #, and # of the next, after # for the set-up. ",
-        };
-        let mut numbers = vec![answer.repeats, question.repeat];
-        for number in [answer.row, question.set_up] {
-            if number > 0 {
-                numbers.push(number);
-            }
-        }
-        said += &say(pattern, &numbers);
+        parts += &repeats(question, answer);
     }
-    said
+    parts
+}
+
+/// Repeats of the chart, and the rows before and after them.
+fn repeats(question: &Question, answer: &Answer) -> String {
+    let (repeats, of) = (answer.repeats, question.repeat);
+    match (answer.row, question.set_up) {
+        (0, 0) => say("# {repeat|repeats} of #. ", &[repeats, of]),
+        (row, 0) => say("# {repeat|repeats} of #, and # of the next. ", &[repeats, of, row]),
+        (0, set_up) => say(
+            "# {repeat|repeats} of #, after # for the set-up. ",
+            &[repeats, of, set_up],
+        ),
+        (row, set_up) => say(
+            "# {repeat|repeats} of #, and # of the next, after # for the set-up. ",
+            &[repeats, of, row, set_up],
+        ),
+    }
 }
 
 /// How near the length is, and what it is if the swatch was misread.
-pub fn widths(question: &Question, answer: &Answer, long: Long) -> String {
+pub fn widths(question: &Question, answer: &Answer, lengths: Lengths) -> String {
     let range = [Value::Length(answer.range.least), Value::Length(answer.range.most)];
-    let range = tell("If the swatch was read half a row wrong, it is @ to @.", &range, long);
+    let range = tell(
+        "If the swatch was read half a row wrong, it is @ to @.",
+        &range,
+        lengths,
+    );
     if is_length(question) {
-        say_with("That is @. @", &[], &[&off(answer.off, long), &range])
+        say_with("That is @. @", &[], &[&off(answer.off, lengths), &range])
     } else {
         range
     }
 }
 
-/// The numbers below and above, and what stands before them; none where any number will do.
-pub fn neighbours(question: &Question, answer: &Answer, long: Long) -> (&'static str, Vec<String>) {
-    let mut said = Vec::new();
-    let lead = match (is_length(question), answer.ends) {
-        (true, _) => "Or work",
-        (false, false) => "These end as the pattern does",
-        (false, true) => return ("", said),
-    };
+/// What stands before the numbers below and above; nothing where any number will do.
+pub const fn neighbours_lead(question: &Question, answer: &Answer) -> Option<&'static str> {
+    match (is_length(question), answer.ends) {
+        (true, _) => Some("Or work"),
+        (false, false) => Some("These end as the pattern does"),
+        (false, true) => None,
+    }
+}
+
+/// The numbers below and above.
+pub fn neighbours(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<String> {
+    let mut neighbours = Vec::new();
     for (count, as_near) in [(&answer.below, false), (&answer.above, answer.as_near)] {
         if let Some(count) = count {
             let pattern = if as_near { "@: @, just as near." } else { "@: @." };
             let values = [Value::Rows(count.rows, question.round), Value::Length(count.length)];
-            said.push(tell(pattern, &values, long));
+            neighbours.push(tell(pattern, &values, lengths));
         }
     }
-    (lead, said)
+    neighbours
 }
 
-/// Ahead or behind, and how many rows are to go; then what the tape should say, now and at the end.
-pub fn course(question: &Question, course: &Course, long: Long) -> [String; 2] {
-    let mut standing = String::from(match course.standing {
+/// Ahead or behind, and how many rows are to go.
+pub fn standing(question: &Question, course: &Course, lengths: Lengths) -> String {
+    let standing = match course.standing {
         Standing::OnCourse => "On course, as near as a tape tells: ",
         Standing::Ahead => "Ahead by @. Knitted on like this, @ make the length: ",
         Standing::Behind => "Behind by @. Knitted on like this, @ make the length: ",
-    });
-    let values = [
-        Value::Off(course.off),
-        Value::Rows(course.rows, question.round),
-        Value::Count(course.to_go.max(course.past)),
-    ];
-    standing += if course.past > 0 {
-        "take back the last #."
-    } else {
-        "# to go."
     };
-    let tape = match question.unwashed {
+    let values = [Value::Off(course.off), Value::Rows(course.rows, question.round)];
+    let rest = if course.past > 0 {
+        say("take back the last #.", &[course.past])
+    } else {
+        say("# to go.", &[course.to_go])
+    };
+    tell(standing, &values, lengths) + &rest
+}
+
+/// What the tape should say, now and at the end.
+pub fn tape_says(question: &Question, course: &Course, lengths: Lengths) -> String {
+    let pattern = match question.unwashed {
         Some(_) if course.past > 0 => "By the swatch it should be @ now. Washed, it will be @.",
         Some(_) => {
             "By the swatch it should be @ now. Washed, it will be @. Stop when the tape says @, without the edges."
@@ -190,12 +218,12 @@ pub fn course(question: &Question, course: &Course, long: Long) -> [String; 2] {
             "By the washed swatch it should be @ now. The tape meets unwashed knitting: count the swatch before washing too."
         }
     };
-    let lengths = [
+    let values = [
         Value::Length(course.should_be),
         Value::Length(course.after_washing),
         Value::Length(course.stop_at),
     ];
-    [tell(&standing, &values, long), tell(tape, &lengths, long)]
+    tell(pattern, &values, lengths)
 }
 
 /// What is good to know.
@@ -222,12 +250,8 @@ pub fn notes(question: &Question, answer: &Answer) -> Vec<String> {
             "Fewer do not end so.",
         ),
     ];
-    let mut notes = Vec::new();
-    for (holds, note) in known {
-        if holds {
-            notes.push(note.to_owned());
-        }
-    }
+    let known = known.into_iter().filter(|(holds, _)| *holds);
+    let mut notes: Vec<String> = known.map(|(_, note)| note.to_owned()).collect();
     if pick.length >= LONG {
         let drop = [DROP.least, DROP.most];
         notes.push(say(
@@ -239,44 +263,45 @@ pub fn notes(question: &Question, answer: &Answer) -> Vec<String> {
 }
 
 /// What the drawing shows.
-pub fn drawing(question: &Question, answer: &Answer, long: Long) -> String {
-    let rows = figure(question, answer, true);
+pub fn drawing(question: &Question, answer: &Answer, lengths: Lengths) -> String {
     let done = question.tape.map_or(0, |tape| tape.rows);
-    tell("@, the first on the left. ", &rows, long) + &made_of(question, answer) + &say("# done.", &[done])
+    tell("@, the first on the left. ", &[rows(question, answer)], lengths)
+        + &made_of(question, answer)
+        + &say("# done.", &[done])
 }
 
-/// Below the drawing; nothing where there is nothing to draw but rows.
-pub const fn key(question: &Question) -> &'static str {
+/// Below the drawing; none where there is nothing to draw but rows.
+pub const fn key(question: &Question) -> Option<&'static str> {
     match (question.repeat > 1, question.tape.is_some()) {
-        (false, false) => "",
-        (true, false) => "A long stroke ends each repeat.",
-        (true, true) => "A long stroke ends each repeat; the thick line is done.",
-        (false, true) => "The thick line is done.",
+        (false, false) => None,
+        (true, false) => Some("A long stroke ends each repeat."),
+        (true, true) => Some("A long stroke ends each repeat; the thick line is done."),
+        (false, true) => Some("The thick line is done."),
     }
 }
 
 /// The sum.
-pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
+pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<String> {
     let (rows, gauge) = (Value::Count(answer.pick.rows), Value::Gauge(question.gauge));
     let mut steps = Vec::new();
     if let Ask::Length(length) = question.ask {
         let values = [Value::Length(length), gauge, Value::Part(answer.ideal), rows];
-        steps.push(tell("@ at @ take @ rows. The nearest that will do: #.", &values, long));
+        steps.push(tell(
+            "@ at @ take @ rows. The nearest that will do: #.",
+            &values,
+            lengths,
+        ));
     }
     let pattern = match question.edges {
         0 => "# at @ measure @.",
         _ => "# at @ measure @, with # more for the edges.",
     };
     let edges = Value::Count(question.edges);
-    steps.push(tell(
-        pattern,
-        &[rows, gauge, Value::Length(answer.pick.length), edges],
-        long,
-    ));
-    if let (Some(tape), Some(course)) = (question.tape, &answer.course) {
+    steps.push(tell(pattern, &[rows, gauge, length(answer), edges], lengths));
+    if let (Some(measured), Some(course)) = (question.tape, &answer.course) {
         let gauge = Value::Gauge(question.unwashed.unwrap_or(question.gauge));
-        let values = [Value::Count(tape.rows), gauge, Value::Length(course.should_be)];
-        steps.push(tell("# at @ measure @ by the tape.", &values, long));
+        let values = [Value::Count(measured.rows), gauge, Value::Length(course.should_be)];
+        steps.push(tell("# at @ measure @ by the tape.", &values, lengths));
     }
     steps
 }
@@ -287,7 +312,9 @@ pub const SOURCE: &str = "Arithmetic. One row for an edge, and how far a long pi
 /// What to type instead.
 pub fn problem(problem: &Problem) -> String {
     match problem.kind {
-        Kind::Missing if problem.field.key() == "repeat" => "Type the rows of one repeat to end in it.".into(),
+        Kind::Missing if problem.field.name() == Some(Name::Repeat) => {
+            "Type the rows of one repeat to end in it.".into()
+        }
         Kind::Missing => "Type this too, or empty the field that goes with it.".into(),
         _ => super::problem::sentence(&problem.kind),
     }

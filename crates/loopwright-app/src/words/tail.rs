@@ -5,10 +5,14 @@ mod print;
 
 pub use print::Print;
 
-use super::Title;
 use super::intl::{decimal, say, say_with, tenths};
+use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
-use loopwright::tail::{ARM, Answer, Estimate, MEASURED_FROM, Remaining, Strand, TWO_STRANDS_ABOVE, Verdict, Way, Why};
+use loopwright::tables::yarn_weight::Weight;
+use loopwright::tail::{
+    ARM, Answer, Estimate, MEASURED_FROM, Method, Name, Range, Remaining, Strand, TWO_STRANDS_ABOVE, Verdict, Way, Why,
+    YarnClass,
+};
 use loopwright::units::parse::Unreadable;
 use loopwright::units::{Amount, Length};
 use print::across;
@@ -26,34 +30,10 @@ pub const STITCHES: &str = "stitches,";
 pub const IN_YARN: &str = "in yarn that is";
 /// Before the choice of unit.
 pub const MEASURED_IN: &str = "measured in";
-/// The label of the count.
-pub const LABEL_STITCHES: &str = "Stitches to cast on";
-/// The label of the choice of method.
-pub const LABEL_METHOD: &str = "How they are cast on";
-/// The label of the choice of yarn.
-pub const LABEL_YARN: &str = "The class on the ball band";
 /// The label of the choice of unit.
 pub const LABEL_UNIT: &str = "Unit of yarn";
-/// The label of the needle.
-pub const LABEL_NEEDLE: &str = "Needle you cast on with";
-/// The label of a second needle.
-pub const LABEL_SECOND: &str = "A second needle held with it";
-/// The label of the wraps.
-pub const LABEL_WRAPS: &str = "Wraps of the yarn in an inch";
-/// The label of the edge.
-pub const LABEL_WIDTH: &str = "Length of the edge";
-/// The label of the stitches of a piece.
-pub const LABEL_MEASURED: &str = "Stitches of a piece you measured";
-/// The label of what they used.
-pub const LABEL_USED: &str = "Tail they used, without the slip knot";
-/// The label of the end.
-pub const LABEL_END: &str = "End to weave in";
 /// Where the fields for the middle of casting on are.
 pub const MIDWAY: &str = "Will what is left do?";
-/// The label of the tail that is left.
-pub const LABEL_LEFT: &str = "Tail that is left";
-/// The label of the stitches to go.
-pub const LABEL_TO_GO: &str = "Stitches still to cast on";
 /// Where the answer will be.
 pub const WAITING: &str = "Type the count and choose the class on the ball band. If there is none, count wraps or measure a piece: see “More about this”.";
 /// Above the estimates.
@@ -62,90 +42,105 @@ pub const ESTIMATES: &str = "Ways to reckon it";
 const KEY: &str =
     "Solid for the stitches, dashed for the reserve, thin for the end. The upright lines are arm’s lengths of about @.";
 
-/// The units of yarn.
-pub const UNITS: [(&str, &str); 2] = [("m", "metres"), ("yd", "yards")];
-
 /// Beside the estimate that the tail rests on.
 pub const WINS: &str = "The tail rests on this one.";
 /// Below the estimates.
 pub const SURER: &str = "A piece of 20 stitches, measured, is better than any rule.";
 
-/// The ways to cast on, in the order of the maths, each after the key it is stored under.
-pub const METHODS: [(&str, &str); 8] = [
-    ("long-tail", "long-tail"),
-    ("twisted", "twisted (German)"),
-    ("cable", "cable"),
-    ("knitted", "knitted on"),
-    ("backward loop", "backward loop"),
-    ("crochet chain", "crochet chain"),
-    ("tubular", "tubular"),
-    ("two strands", "long-tail, two strands"),
-];
+/// What a field is called.
+pub const fn label(name: Name) -> &'static str {
+    match name {
+        Name::Stitches => "Stitches to cast on",
+        Name::Method => "How they are cast on",
+        Name::Yarn => "The class on the ball band",
+        Name::Needle => "Needle you cast on with",
+        Name::Second => "A second needle held with it",
+        Name::Wraps => "Wraps of the yarn in an inch",
+        Name::Width => "Length of the edge",
+        Name::MeasuredStitches => "Stitches of a piece you measured",
+        Name::MeasuredUsed => "Tail they used, without the slip knot",
+        Name::End => "End to weave in",
+        Name::LeftTail => "Tail that is left",
+        Name::LeftToGo => "Stitches still to cast on",
+    }
+}
 
-/// The classes of yarn, in the order of the maths, and before them none; each after its key, in words, since a kept
-/// one is offered by it.
-pub const YARNS: [(&str, &str); 9] = [
-    ("", "of which class?"),
-    ("lace", "lace (0)"),
-    ("super fine", "super fine (1), sock"),
-    ("fine", "fine (2), sport"),
-    ("light", "light (3), DK"),
-    ("medium", "medium (4), worsted"),
-    ("bulky", "bulky (5), chunky"),
-    ("super bulky", "super bulky (6)"),
-    ("jumbo", "jumbo (7)"),
-];
+impl Worded for Method {
+    fn words(self) -> &'static str {
+        match self {
+            Self::LongTail => "long-tail",
+            Self::TwistedGerman => "twisted (German)",
+            Self::Cable => "cable",
+            Self::Knitted => "knitted on",
+            Self::BackwardLoop => "backward loop",
+            Self::CrochetChain => "crochet chain",
+            Self::Tubular => "tubular",
+            Self::TwoStrand => "long-tail, two strands",
+        }
+    }
+}
 
-/// Above the tail; the tail; what is said of it, and that; one thing to know.
-pub const fn by_strand(strand: Strand) -> [&'static str; 5] {
+impl Worded for YarnClass {
+    fn words(self) -> &'static str {
+        match self {
+            Self::NotSaid => "of which class?",
+            Self::Of(Weight::Lace) => "lace (0)",
+            Self::Of(Weight::SuperFine) => "super fine (1), sock",
+            Self::Of(Weight::Fine) => "fine (2), sport",
+            Self::Of(Weight::Light) => "light (3), DK",
+            Self::Of(Weight::Medium) => "medium (4), worsted",
+            Self::Of(Weight::Bulky) => "bulky (5), chunky",
+            Self::Of(Weight::SuperBulky) => "super bulky (6)",
+            Self::Of(Weight::Jumbo) => "jumbo (7)",
+        }
+    }
+}
+
+/// Above the tail.
+pub const fn title(strand: Strand) -> &'static str {
     match strand {
-        Strand::Thumb { .. } => [
-            "Before the slip knot",
-            "Leave a tail of @",
-            "From nose to fingertips, that is",
-            "@ arm’s lengths",
-            "The tail is the strand that goes round the thumb.",
-        ],
-        Strand::EndOnly => [
-            "Before the first stitch",
-            "Leave @",
-            "The stitches come from",
-            "the ball",
-            "The tail is only woven in.",
-        ],
-        Strand::HalfInWaste => [
-            "Where the yarn itself begins",
-            "Leave @",
-            "The stitches come from",
-            "the ball",
-            "The waste yarn needs no tail of yours.",
-        ],
-        Strand::Second => [
-            "Before the knot of both strands",
-            "Leave @ of each strand",
-            "The thumb’s strand comes from",
-            "a second ball, or the other end",
-            "There is one end more to weave in.",
-        ],
+        Strand::Thumb { .. } => "Before the slip knot",
+        Strand::EndOnly => "Before the first stitch",
+        Strand::HalfInWaste => "Where the yarn itself begins",
+        Strand::Second => "Before the knot of both strands",
     }
 }
 
 /// The tail.
 pub fn headline(answer: &Answer, print: Print) -> String {
-    say_with(by_strand(answer.strand)[1], &[], &[&print.up(answer.tail)])
+    let pattern = match answer.strand {
+        Strand::Thumb { .. } => "Leave a tail of @",
+        Strand::EndOnly | Strand::HalfInWaste => "Leave @",
+        Strand::Second => "Leave @ of each strand",
+    };
+    say_with(pattern, &[], &[&print.up(answer.tail)])
 }
 
 /// What it comes to.
 pub fn outcome(answer: &Answer) -> (String, String) {
-    let [_, _, before, after, _] = by_strand(answer.strand);
+    let (before, after) = match answer.strand {
+        Strand::Thumb { .. } => ("From nose to fingertips, that is", "@ arm’s lengths"),
+        Strand::EndOnly | Strand::HalfInWaste => ("The stitches come from", "the ball"),
+        Strand::Second => ("The thumb’s strand comes from", "a second ball, or the other end"),
+    };
     (before.into(), say_with(after, &[], &[&tenths(answer.arms.to_f64())]))
+}
+
+/// What the tail has to do.
+const fn strand_note(strand: Strand) -> &'static str {
+    match strand {
+        Strand::Thumb { .. } => "The tail is the strand that goes round the thumb.",
+        Strand::EndOnly => "The tail is only woven in.",
+        Strand::HalfInWaste => "The waste yarn needs no tail of yours.",
+        Strand::Second => "There is one end more to weave in.",
+    }
 }
 
 /// The range, and why the tail is what it is.
 pub fn because(answer: &Answer, print: Print) -> String {
     let range = match answer.why {
         Why::NoLongTail => "@ to @ is usual (common practice, no source).",
-        _ => "From @, the least without reserve, to @, the most with it.",
+        Why::Measured | Why::FewMeasured | Why::Largest => "From @, the least without reserve, to @, the most with it.",
     };
     let why = match answer.why {
         Why::Measured => " It rests on your piece, which knows your hands better than any rule.",
@@ -174,42 +169,40 @@ pub fn verdict(left: &Remaining, print: Print) -> String {
     say_with(pattern, &[left.to_go], &[&off])
 }
 
-/// What an estimate goes by, and its sum.
-pub fn estimate(known: &Estimate, stitches: u32, print: Print) -> (&'static str, String) {
-    let (by, sum, numbers, lengths) = match known.way {
-        Way::Wraps { needle, yarn } => (
-            "By turns round needle and yarn",
-            "# × π × (@ + @)",
-            [stitches; 2],
-            [across(needle), across(yarn)],
-        ),
-        Way::Edge { width } => ("By the edge", "@", [0; 2], [print.fine(width), String::new()]),
-        Way::Class { each, .. } => (
-            "By the class of the yarn",
-            "# × @",
-            [stitches; 2],
-            [print.fine(each), String::new()],
-        ),
-        Way::Measured(piece) => (
-            "By the piece you measured",
-            "@ ÷ # × #",
-            [piece.stitches, stitches],
-            [print.fine(piece.used), String::new()],
-        ),
+/// What an estimate goes by.
+pub const fn way(way: &Way) -> &'static str {
+    match way {
+        Way::Wraps { .. } => "By turns round needle and yarn",
+        Way::Edge { .. } => "By the edge",
+        Way::Class { .. } => "By the class of the yarn",
+        Way::Measured(_) => "By the piece you measured",
+    }
+}
+
+/// The sum of an estimate.
+pub fn estimate(known: &Estimate, stitches: u32, print: Print) -> String {
+    let mut sum = match known.way {
+        Way::Wraps { needle, yarn } => say_with("# × π × (@ + @)", &[stitches], &[&across(needle), &across(yarn)]),
+        Way::Edge { width } => print.fine(width),
+        Way::Class { each, .. } => say_with("# × @", &[stitches], &[&print.fine(each)]),
+        Way::Measured(piece) => say_with("@ ÷ # × #", &[piece.stitches, stitches], &[&print.fine(piece.used)]),
     };
-    let mut said = say_with(sum, &numbers, &[&lengths[0], &lengths[1]]);
     if known.most_percent > 100 {
         let times = [known.least_percent, known.most_percent].map(|percent| decimal(f64::from(percent) / 100.0));
-        said += &say_with(" × @ to @", &[], &[&times[0], &times[1]]);
+        sum += &say_with(" × @ to @", &[], &[&times[0], &times[1]]);
     }
-    let [least, most] = [known.needs.least, known.needs.most].map(|needs| print.fine_up(needs));
-    let needs = if least == most { " = @." } else { " = @ to @." };
-    (by, said + &say_with(needs, &[], &[&least, &most]))
+    let Range { least, most } = known.needs;
+    let needs = if least == most {
+        say_with(" = @.", &[], &[&print.fine_up(most)])
+    } else {
+        say_with(" = @ to @.", &[], &[&print.fine_up(least), &print.fine_up(most)])
+    };
+    sum + &needs
 }
 
 /// What is good to know.
 pub fn notes(answer: &Answer) -> Vec<String> {
-    let mut notes = vec![by_strand(answer.strand)[4].to_owned()];
+    let mut notes = vec![strand_note(answer.strand).to_owned()];
     if let Some(waste) = answer.waste {
         notes.push(say(
             "Cast on half of them, #, in waste yarn. Where that was rounded up, work one fewer in the first round.",
@@ -265,15 +258,14 @@ pub const SOURCE: &str = "Only the sums are arithmetic. One turn a stitch, 3 to 
 
 /// What to type instead.
 pub fn problem(problem: &Problem) -> String {
-    if matches!(problem.field.key(), "needle" | "second")
-        && let Some(said) = of_needle(&problem.kind)
-    {
-        return said;
-    }
-    match problem.kind {
+    let of_needle = match problem.field.name() {
+        Some(Name::Needle | Name::Second) => of_needle(&problem.kind),
+        _ => None,
+    };
+    of_needle.unwrap_or_else(|| match problem.kind {
         Kind::Missing => "Type this too, or empty the field that goes with it.".into(),
         _ => super::problem::sentence(&problem.kind),
-    }
+    })
 }
 
 /// The same for a needle, which is in millimetres.

@@ -1,13 +1,26 @@
 //! Sentences whose values come as the maths has them: counts, lengths, gauges, rows. They are printed in one place.
 
-use super::intl::{decimal, say_made};
+use super::intl::{decimal, say_made, say_with};
 use super::schedule::rows;
-use super::units::gauge;
+use super::units::{Lengths, gauge};
 use loopwright::spacing::Fraction;
 use loopwright::units::{Gauge, Length};
 
 /// How a length is printed.
 pub type Long<'a> = &'a dyn Fn(Length) -> String;
+
+/// By how much a length misses what was wanted, if it shows.
+pub fn off(over: Length, lengths: Lengths) -> String {
+    if lengths.is_nought(over) {
+        return "what you want".into();
+    }
+    let under = Length::ZERO.saturating_sub(over);
+    if under > Length::ZERO {
+        say_with("@ less than you want", &[], &[&lengths.write(under)])
+    } else {
+        say_with("@ more than you want", &[], &[&lengths.write(over)])
+    }
+}
 
 /// A value in a sentence.
 #[derive(Clone, Copy)]
@@ -43,4 +56,24 @@ pub fn tell(pattern: &str, values: &[Value], long: Long) -> String {
         });
     }
     say_made(pattern, &numbers, words)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use loopwright::units::LengthUnit;
+    use loopwright::units::print::Step;
+
+    #[test]
+    fn what_is_off_is_said_only_where_it_shows() {
+        let lengths = Lengths {
+            unit: LengthUnit::Cm,
+            step: Step::Tenth,
+        };
+        let off = |tenths: i64| off(Length::from_nm(tenths * 100_000), lengths).replace('\u{a0}', " ");
+        assert_eq!(off(0), "what you want");
+        assert_eq!(off(-4), "what you want");
+        assert_eq!(off(-120), "1.2 cm less than you want");
+        assert_eq!(off(35), "0.4 cm more than you want");
+    }
 }

@@ -9,6 +9,27 @@ pub const UNIT: &str = "Unit";
 /// The label of a gauge's span.
 pub const SPAN: &str = "Counted over";
 
+/// How lengths are written in a sentence.
+#[derive(Clone, Copy, Debug)]
+pub struct Lengths {
+    /// In which unit.
+    pub unit: LengthUnit,
+    /// How finely.
+    pub step: print::Step,
+}
+
+impl Lengths {
+    /// A length with its unit, both on one line.
+    pub fn write(self, length: Length) -> String {
+        print::with_unit(length, self.unit, self.step).replace(' ', "\u{a0}")
+    }
+
+    /// Whether a length is so small that it is written as nought.
+    pub fn is_nought(self, length: Length) -> bool {
+        print::is_nought(length, self.unit, self.step)
+    }
+}
+
 /// A unit of length in full.
 pub fn length(unit: LengthUnit) -> &'static str {
     match unit {

@@ -13,8 +13,29 @@
 //! assert_eq!(MarkerPlan::of(120, 20).marks().len(), 5);
 //! ```
 
-/// How far apart markers are set, in stitches. Common practice, no source.
-pub const EVERY: [u32; 3] = [20, 25, 50];
+/// How far apart markers are set. Common practice, no source.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Distance {
+    /// Every 20 stitches.
+    Twenty,
+    /// Every 25 stitches.
+    TwentyFive,
+    /// Every 50 stitches.
+    Fifty,
+}
+
+crate::choice!(Distance starts Twenty { Twenty = "20", TwentyFive = "25", Fifty = "50" });
+
+impl Distance {
+    /// Stitches from one marker to the next.
+    pub const fn stitches(self) -> u32 {
+        match self {
+            Self::Twenty => 20,
+            Self::TwentyFive => 25,
+            Self::Fifty => 50,
+        }
+    }
+}
 
 /// Markers at one distance, and what is left behind the last.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -57,5 +78,18 @@ impl MarkerPlan {
     pub fn before(self, on: u32) -> Option<u32> {
         let on = on.saturating_sub(1);
         (on >= self.every).then_some(on - on % self.every)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::choice::Key;
+
+    #[test]
+    fn the_key_of_a_distance_is_its_number() {
+        for distance in Distance::ALL {
+            assert_eq!(distance.key(), distance.stitches().to_string());
+        }
     }
 }

@@ -22,16 +22,19 @@
 //! assert_eq!(answer.pick.width, Length::from_nm(990_476_190));
 //! ```
 
+mod choices;
 mod fit;
 mod markers;
 mod note;
 
-pub use crate::terms::{MULTIPLE, Multiple, PLUS, Range};
-pub use markers::{EVERY, MarkerPlan};
+pub use crate::terms::{MULTIPLE, Multiple, PLUS, Range, Working};
+pub use choices::{Join, Name};
+pub use markers::{Distance, MarkerPlan};
 pub use note::Note;
 
 use crate::bounds::Bounds;
 use crate::check::Check;
+use crate::choice::Key;
 use crate::problem::{Kind, Problem};
 use crate::spacing::Fraction;
 use crate::units::{Amount, Gauge, Length, LengthUnit};
@@ -43,11 +46,11 @@ pub const STITCHES: Bounds<u32> = Bounds::new(1, 100_000);
 /// How wide the knitting may be: 5 mm to 20 m.
 pub const WIDTH: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(20, LengthUnit::M));
 
-/// Over what a gauge may have been counted: 5 mm to 1 m.
-pub const SPAN: Bounds<Length> = Gauge::SPANS;
-
 /// Edge or seam stitches at one edge.
 pub const EDGE: Bounds<u32> = Bounds::new(0, 100);
+
+/// Edge stitches that stay to be seen when nothing else is said.
+pub const USUAL_EDGE: u32 = 0;
 
 /// Seam stitches at one edge of a flat piece when nothing else is said: mattress stitch takes in one. Common practice,
 /// no source.
@@ -59,7 +62,7 @@ pub const USUAL_SEAM: u32 = 1;
 pub struct Question {
     /// How wide the washed piece is to be, or how far round; without edge and seam stitches. Within [`WIDTH`].
     pub width: Length,
-    /// Stitches in a span of the *washed* swatch: [`Gauge::COUNTS`] over [`SPAN`].
+    /// Stitches in a span of the *washed* swatch: [`Gauge::COUNTS`] over [`Gauge::SPANS`].
     pub gauge: Gauge,
     /// What the pattern asks the count to be.
     pub multiple: Multiple,
@@ -73,7 +76,7 @@ impl Question {
         Self {
             width,
             gauge,
-            multiple: Multiple { of: 1, plus: 0 },
+            multiple: Multiple::ANY,
             knitting: Knitting::Round { extra: false },
         }
     }
@@ -100,7 +103,7 @@ pub enum Knitting {
 impl Knitting {
     /// A flat piece that will be sewn.
     pub const SEWN: Self = Self::Flat {
-        edge: 0,
+        edge: USUAL_EDGE,
         seam: USUAL_SEAM,
     };
 }
@@ -123,8 +126,8 @@ pub struct Answer {
     pub ideal: Fraction,
     /// Stitches beside the repeats that are counted: none in the round.
     pub plus: u32,
-    /// Where to set markers while casting on, for each of [`EVERY`].
-    pub markers: [MarkerPlan; 3],
+    /// Where to set markers while casting on, at each [`Distance`].
+    pub markers: Vec<MarkerPlan>,
     /// What else she should know.
     pub notes: Vec<Note>,
 }
@@ -150,48 +153,47 @@ pub struct Count {
 /// Works out the count.
 ///
 /// # Errors
-/// Every [`Problem`] has the field `width`, `gauge`, `multiple`, `plus`, `edge` or `seam`, and the nearest value that
-/// can be had.
+/// Every [`Problem`] has a field of [`Name`], from the width to the seam, and the nearest value that can be had.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
-    let problems = check(question);
-    if !problems.is_empty() {
-        return Err(problems);
-    }
+    check(question)?;
     let fit = Fit::of(question);
-    let (repeats, most) = (fit.nearest(), fit.most_repeats());
+    let ((repeats, as_near), most) = (fit.nearest(), fit.most_repeats());
     if repeats > most {
         let most = Amount::Length(fit.count(most).width);
-        return Err(vec![Problem::new("width", Kind::TooLarge { most })]);
+        return Err(vec![Problem::new(Name::Width, Kind::TooLarge { most })]);
     }
     let pick = fit.count(repeats);
     Ok(Answer {
         pick,
         below: (repeats > 1).then(|| fit.count(repeats - 1)),
         above: (repeats < most).then(|| fit.count(repeats + 1)),
-        as_near: repeats < most && fit.is_midway(repeats),
+        as_near: repeats < most && as_near,
         range: fit.range(pick.inside),
-        ideal: fit.ideal(),
+        ideal: fit.ideal().into(),
         plus: fit.plus,
-        markers: EVERY.map(|every| MarkerPlan::of(pick.cast_on, every)),
+        markers: Distance::ALL.iter().map(|distance| MarkerPlan::of(pick.cast_on, distance.stitches())).collect(),
         notes: note::notes(question, &pick),
     })
 }
 
-fn check(question: &Question) -> Vec<Problem> {
-    let mut check = Check::default();
-    check.length("width", question.width, WIDTH);
-    check.length("gauge", question.gauge.span(), SPAN);
-    // A part of a stitch is none, and a part above the most is too many.
-    let gauge = question.gauge.count();
-    let gauge = if gauge < 1.0 { 0 } else { gauge.ceil() as u32 };
-    check.count("gauge", gauge, Gauge::COUNTS);
-    check.count("multiple", question.multiple.of, MULTIPLE);
-    check.count("plus", question.multiple.plus, PLUS);
-    if let Knitting::Flat { edge, seam } = question.knitting {
-        check.count("edge", edge, EDGE);
-        check.count("seam", seam, EDGE);
+impl Answer {
+    /// The markers at one distance.
+    pub const fn markers_at(&self, distance: Distance) -> MarkerPlan {
+        MarkerPlan::of(self.pick.cast_on, distance.stitches())
     }
-    check.problems
+}
+
+fn check(question: &Question) -> Result<(), Vec<Problem>> {
+    let mut check = Check::default();
+    check.length(Name::Width, question.width, WIDTH);
+    check.gauge(Name::Gauge, question.gauge);
+    check.count(Name::Multiple, question.multiple.of, MULTIPLE);
+    check.count(Name::Plus, question.multiple.plus, PLUS);
+    if let Knitting::Flat { edge, seam } = question.knitting {
+        check.count(Name::Edge, edge, EDGE);
+        check.count(Name::Seam, seam, EDGE);
+    }
+    check.done()
 }
 
 #[cfg(test)]

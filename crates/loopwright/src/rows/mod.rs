@@ -29,8 +29,10 @@
 //! assert_eq!((course.should_be, course.to_go), (cm(20), 50));
 //! ```
 
+mod choices;
 mod course;
 
+pub use choices::{Asked, Fabric, Name, Turning};
 pub use course::{Course, Standing};
 
 use crate::bounds::Bounds;
@@ -48,6 +50,9 @@ pub const ROWS: Bounds<u32> = Bounds::new(1, 20_000);
 
 /// Rows of one repeat of a chart.
 pub const REPEAT: Bounds<u32> = Bounds::new(1, 1_000);
+
+/// After which row of a repeat it may end; 0 for whole repeats.
+pub const END_AFTER: Bounds<u32> = Bounds::new(0, REPEAT.most);
 
 /// Rows of a chart before its first repeat.
 pub const SET_UP: Bounds<u32> = Bounds::new(0, 1_000);
@@ -69,7 +74,7 @@ pub const LONG: Length = Length::from_mm(500);
 pub struct Question {
     /// A length, or a number of rows, ridges or repeats.
     pub ask: Ask,
-    /// Rows of the *washed* swatch in this very fabric: [`Gauge::COUNTS`] over [`crate::cast_on::SPAN`].
+    /// Rows of the *washed* swatch in this very fabric: [`Gauge::COUNTS`] over [`Gauge::SPANS`].
     pub gauge: Gauge,
     /// Rows of the swatch before washing, for the tape in mid-knit.
     pub unwashed: Option<Gauge>,
@@ -90,7 +95,7 @@ pub struct Question {
 }
 
 impl Question {
-    /// Plain rows, back and forth, without a chart.
+    /// Plain rows, back and forth, without a chart: the least of everything.
     pub const fn about(ask: Ask, gauge: Gauge) -> Self {
         Self {
             ask,
@@ -98,10 +103,10 @@ impl Question {
             unwashed: None,
             garter: false,
             round: false,
-            repeat: 1,
-            set_up: 0,
-            end_after: 0,
-            edges: 0,
+            repeat: REPEAT.least,
+            set_up: SET_UP.least,
+            end_after: END_AFTER.least,
+            edges: EDGES.least,
             tape: None,
         }
     }
@@ -215,8 +220,7 @@ impl Count {
 /// Works out rows and lengths.
 ///
 /// # Errors
-/// Every [`Problem`] has the field `length`, `rows`, `ridges`, `repeats`, `gauge`, `unwashed`, `repeat`, `set_up`, `end_after`,
-/// `edges`, `tape_rows` or `tape_length`. A row to end after without a chart misses the repeat.
+/// Every [`Problem`] has a field of [`Name`]. A row to end after without a chart misses the repeat.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check(question)?;
     let (ends, rate) = (question.ends(), Rate::of(question.gauge));
@@ -228,7 +232,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     };
     if rows > ROWS.most {
         let most = Amount::Length(question.length(ROWS.most, rate));
-        return Err(vec![Problem::new("length", Kind::TooLarge { most })]);
+        return Err(vec![Problem::new(Name::Length, Kind::TooLarge { most })]);
     }
     let count = |rows: u32| Count {
         rows,
@@ -237,9 +241,8 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     let pick = count(rows);
     let wanted = match question.ask {
         Ask::Length(length) => length,
-        _ => pick.length,
+        Ask::Rows(_) | Ask::Ridges(_) | Ask::Repeats(_) => pick.length,
     };
-    let Quotient { over, under } = question.exact(wanted, rate);
     let past = rows.saturating_sub(question.set_up);
     let above = ends.above(rows);
     Ok(Answer {
@@ -256,40 +259,35 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
             least: question.length(rows, rate.misread(1)),
             most: question.length(rows, rate.misread(-1)),
         },
-        // Within bounds both are far below the most that 64 bits hold.
-        ideal: Fraction::new(over.max(0) as u64, under as u64),
+        ideal: question.exact(wanted, rate).into(),
         course: question.tape.map(|tape| Course::of(question, tape, rows, wanted)),
     })
 }
 
 fn check(question: &Question) -> Result<(), Vec<Problem>> {
     let mut check = Check::default();
-    let (field, count, most) = match question.ask {
-        Ask::Length(length) => {
-            check.length("length", length, WIDTH);
-            ("rows", ROWS.least, ROWS.most)
-        }
-        Ask::Rows(rows) => ("rows", rows, ROWS.most),
-        Ask::Ridges(ridges) => ("ridges", ridges, ROWS.most / 2),
+    match question.ask {
+        Ask::Length(length) => check.length(Name::Length, length, WIDTH),
+        Ask::Rows(rows) => check.count(Name::Rows, rows, ROWS),
+        Ask::Ridges(ridges) => check.count(Name::Ridges, ridges, Bounds::new(1, ROWS.most / 2)),
         Ask::Repeats(repeats) => {
             let room = ROWS.most.saturating_sub(question.beside());
-            ("repeats", repeats, room / question.repeat.max(1))
+            check.count(Name::Repeats, repeats, Bounds::new(1, room / question.repeat.max(1)));
         }
-    };
-    check.count(field, count, Bounds::new(1, most));
-    check.gauge("gauge", question.gauge);
-    check.gauge_if_any("unwashed", question.unwashed);
-    check.count("repeat", question.repeat, REPEAT);
-    check.count("set_up", question.set_up, SET_UP);
+    }
+    check.gauge(Name::Gauge, question.gauge);
+    check.gauge_if_any(Name::Unwashed, question.unwashed);
+    check.count(Name::Repeat, question.repeat, REPEAT);
+    check.count(Name::SetUp, question.set_up, SET_UP);
     // Without a chart there is no row of it to end after.
     match question.repeat {
-        1 if question.end_after > 1 => check.missing("repeat"),
-        repeat => check.count("end_after", question.end_after, Bounds::new(0, repeat)),
+        1 if question.end_after > 1 => check.missing(Name::Repeat),
+        repeat => check.count(Name::EndAfter, question.end_after, Bounds::new(0, repeat)),
     }
-    check.count("edges", question.edges, EDGES);
+    check.count(Name::Edges, question.edges, EDGES);
     if let Some(tape) = question.tape {
-        check.count("tape_rows", tape.rows, ROWS);
-        check.length("tape_length", tape.length, WIDTH);
+        check.count(Name::TapeRows, tape.rows, ROWS);
+        check.length(Name::TapeLength, tape.length, WIDTH);
     }
     check.done()
 }

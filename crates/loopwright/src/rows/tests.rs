@@ -1,7 +1,6 @@
 //! Rows found by trying them all, garter worked on a simulated needle, and each obvious sum beside the right one.
 
 use super::*;
-use crate::cast_on::SPAN;
 use proptest::prelude::*;
 
 fn ten(count: u32) -> Gauge {
@@ -251,19 +250,31 @@ fn every_field_out_of_bounds_is_named() {
         }),
     };
     let problems = answer(&question).unwrap_err();
-    let fields: Vec<_> = problems.iter().map(|problem| problem.field.key()).collect();
-    let all = "length gauge gauge unwashed unwashed repeat set_up end_after edges tape_rows tape_length";
-    assert_eq!(fields.join(" "), all);
-    for (ask, field, most) in [
-        (Ask::Rows(20_001), "rows", 20_000),
-        (Ask::Ridges(u32::MAX), "ridges", 10_000),
-        (Ask::Repeats(u32::MAX), "repeats", 20_000),
+    let names: Vec<Name> = problems.iter().filter_map(|problem| problem.field.name()).collect();
+    let all = [
+        Name::Length,
+        Name::Gauge,
+        Name::Gauge,
+        Name::Unwashed,
+        Name::Unwashed,
+        Name::Repeat,
+        Name::SetUp,
+        Name::EndAfter,
+        Name::Edges,
+        Name::TapeRows,
+        Name::TapeLength,
+    ];
+    assert_eq!(names, all);
+    for (ask, name, most) in [
+        (Ask::Rows(20_001), Name::Rows, 20_000),
+        (Ask::Ridges(u32::MAX), Name::Ridges, 10_000),
+        (Ask::Repeats(u32::MAX), Name::Repeats, 20_000),
     ] {
         let kind = Kind::TooMany { most };
-        assert_eq!(answer(&about(ask)).unwrap_err(), [Problem::new(field, kind)]);
+        assert_eq!(answer(&about(ask)).unwrap_err(), [Problem::new(name, kind)]);
     }
     // So many rows that the length is too long: the longest that can be is named, and can be had.
-    let tight = Gauge::of(400, SPAN.least);
+    let tight = Gauge::of(400, Gauge::SPANS.least);
     let long = answer(&Question::about(Ask::Length(WIDTH.most), tight)).unwrap_err();
     let Kind::TooLarge {
         most: Amount::Length(most),
@@ -435,7 +446,7 @@ proptest! {
         };
         let _ = answer(&wild);
         // The corners of what is accepted.
-        let corners = [Gauge::of(400, SPAN.least), Gauge::of(1, SPAN.most), Gauge::of(28, Gauge::TEN_CM)];
+        let corners = [Gauge::of(400, Gauge::SPANS.least), Gauge::of(1, Gauge::SPANS.most), Gauge::of(28, Gauge::TEN_CM)];
         for gauge in corners {
             for unwashed in corners {
                 for (rows, length) in [(ROWS.most, WIDTH.least), (1, WIDTH.most)] {

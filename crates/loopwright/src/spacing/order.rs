@@ -6,6 +6,7 @@
 //! any stretch of runs is within one stitch of its even share. *Two blocks* puts the long runs together: easy to
 //! remember, and it strays by `long * short / changes` stitches. *Blocks in turn* does that several times over.
 
+use crate::units::rate::Quotient;
 use std::cmp::Ordering;
 
 /// How long and short runs follow each other.
@@ -42,6 +43,14 @@ impl Fraction {
     /// For printing.
     pub fn to_f64(self) -> f64 {
         self.over as f64 / self.under as f64
+    }
+}
+
+impl From<Quotient> for Fraction {
+    /// What is below nothing is nothing. Of quantities within their bounds neither part is too large.
+    fn from(Quotient { over, under }: Quotient) -> Self {
+        let part = |part: i128| u64::try_from(part.max(0)).unwrap_or(u64::MAX);
+        Self::new(part(over), part(under))
     }
 }
 

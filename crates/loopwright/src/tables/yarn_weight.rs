@@ -42,14 +42,15 @@ pub enum Weight {
     Jumbo,
 }
 
+// The old keys of two words were kept and linked once.
 crate::keys!(Weight {
     Lace = "lace",
-    SuperFine = "super fine",
+    SuperFine = "super-fine" | "super fine",
     Fine = "fine",
     Light = "light",
     Medium = "medium",
     Bulky = "bulky",
-    SuperBulky = "super bulky",
+    SuperBulky = "super-bulky" | "super bulky",
     Jumbo = "jumbo",
 });
 
@@ -114,37 +115,47 @@ pub const fn diameter(wraps: u32) -> Length {
 }
 
 /// The table, thinnest first.
-pub const CLASSES: [Class; 8] = [
-    row(Weight::Lace, (33, 40), (150, 225), (Some(30), None)),
-    row(Weight::SuperFine, (27, 32), (225, 325), (Some(14), Some(30))),
-    row(Weight::Fine, (23, 26), (325, 375), (Some(12), Some(18))),
-    row(Weight::Light, (21, 24), (375, 450), (Some(11), Some(15))),
-    row(Weight::Medium, (16, 20), (450, 550), (Some(9), Some(12))),
-    row(Weight::Bulky, (12, 15), (550, 800), (Some(6), Some(9))),
-    // From memory; an older printing has 6 to 11.
-    Class {
-        certainty: Certainty::FromMemory,
-        ..row(Weight::SuperBulky, (7, 11), (800, 1275), (Some(5), Some(6)))
+pub const CLASSES: [Class; 8] = [LACE, SUPER_FINE, FINE, LIGHT, MEDIUM, BULKY, SUPER_BULKY, JUMBO];
+
+const LACE: Class = row(0, Weight::Lace, (33, 40), (150, 225), (Some(30), None));
+const SUPER_FINE: Class = row(1, Weight::SuperFine, (27, 32), (225, 325), (Some(14), Some(30)));
+const FINE: Class = row(2, Weight::Fine, (23, 26), (325, 375), (Some(12), Some(18)));
+const LIGHT: Class = row(3, Weight::Light, (21, 24), (375, 450), (Some(11), Some(15)));
+const MEDIUM: Class = row(4, Weight::Medium, (16, 20), (450, 550), (Some(9), Some(12)));
+const BULKY: Class = row(5, Weight::Bulky, (12, 15), (550, 800), (Some(6), Some(9)));
+
+/// From memory; an older printing has 6 to 11 stitches.
+const SUPER_BULKY: Class = Class {
+    certainty: Certainty::FromMemory,
+    ..row(6, Weight::SuperBulky, (7, 11), (800, 1275), (Some(5), Some(6)))
+};
+
+/// From memory; `6 and fewer` stitches, `12.75 mm and up`.
+const JUMBO: Class = Class {
+    certainty: Certainty::FromMemory,
+    stitches: Range {
+        least: None,
+        most: Some(6),
     },
-    // From memory; `6 and fewer`, `12.75 mm and up`.
-    Class {
-        certainty: Certainty::FromMemory,
-        stitches: Range {
-            least: None,
-            most: Some(6),
-        },
-        needle: Range {
-            least: Some(hundredths(1275)),
-            most: None,
-        },
-        ..row(Weight::Jumbo, (1, 6), (1275, 1275), (Some(1), Some(4)))
+    needle: Range {
+        least: Some(hundredths(1275)),
+        most: None,
     },
-];
+    ..row(7, Weight::Jumbo, (1, 6), (1275, 1275), (Some(1), Some(4)))
+};
 
 /// The row of a class.
 pub const fn class(weight: Weight) -> &'static Class {
-    // One row for each name, in the same order: a test holds them together.
-    &CLASSES[weight as usize]
+    match weight {
+        Weight::Lace => &LACE,
+        Weight::SuperFine => &SUPER_FINE,
+        Weight::Fine => &FINE,
+        Weight::Light => &LIGHT,
+        Weight::Medium => &MEDIUM,
+        Weight::Bulky => &BULKY,
+        Weight::SuperBulky => &SUPER_BULKY,
+        Weight::Jumbo => &JUMBO,
+    }
 }
 
 /// Where a gauge stands among the printed ranges.
@@ -197,9 +208,15 @@ pub fn place(gauge: Gauge) -> Place {
     }
 }
 
-const fn row(weight: Weight, stitches: (u32, u32), needle: (i64, i64), wraps: (Option<u32>, Option<u32>)) -> Class {
+const fn row(
+    number: u8,
+    weight: Weight,
+    stitches: (u32, u32),
+    needle: (i64, i64),
+    wraps: (Option<u32>, Option<u32>),
+) -> Class {
     Class {
-        number: weight as u8,
+        number,
         weight,
         stitches: Range::between(stitches.0, stitches.1),
         needle: Range::between(hundredths(needle.0), hundredths(needle.1)),
@@ -220,6 +237,7 @@ const fn hundredths(count: i64) -> Length {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::choice::Key;
     use proptest::prelude::*;
 
     fn four_inches(thousandths: u32) -> Place {
@@ -229,8 +247,17 @@ mod tests {
     #[test]
     fn rows_stand_where_their_names_say() {
         for (index, row) in CLASSES.iter().enumerate() {
-            assert_eq!((usize::from(row.number), row.weight as usize), (index, index));
+            assert_eq!(usize::from(row.number), index);
             assert_eq!(class(row.weight), row);
+        }
+        assert!(CLASSES.is_sorted_by_key(|row| row.weight));
+    }
+
+    #[test]
+    fn what_was_kept_as_two_words_is_still_read() {
+        for (old, weight) in [("super fine", Weight::SuperFine), ("super bulky", Weight::SuperBulky)] {
+            assert_eq!(Weight::from_key(old), Some(weight));
+            assert_eq!(weight.key(), old.replace(' ', "-"));
         }
     }
 
@@ -272,7 +299,7 @@ mod tests {
             match four_inches(thousandths) {
                 Place::Within { thicker, thinner } => prop_assert!(holds(thicker) && holds(thinner)),
                 Place::Between { thicker, thinner } => {
-                    prop_assert_eq!(thicker as u8, thinner as u8 + 1);
+                    prop_assert_eq!(class(thicker).number, class(thinner).number + 1);
                     prop_assert!(!CLASSES.iter().any(|class| holds(class.weight)));
                 }
                 Place::Finer => prop_assert!(stitches > 40.0),

@@ -1,7 +1,7 @@
 //! The estimates, and which of them wins.
 
 use super::practice::{EDGE_TIMES, per_stitch};
-use super::{MEASURED_FROM, Piece, Question, Range, Strand};
+use super::{MEASURED_FROM, MEASURED_RESERVE, Piece, Question, Range, Strand, USUAL_RESERVE};
 use crate::tables::yarn_weight::Weight;
 use crate::units::Length;
 
@@ -69,6 +69,17 @@ pub enum Why {
     NoLongTail,
 }
 
+impl Why {
+    /// The reserve on the stitches, in percent.
+    pub(super) const fn reserve(self) -> u32 {
+        match self {
+            Self::Measured => MEASURED_RESERVE,
+            Self::FewMeasured | Self::Largest => USUAL_RESERVE,
+            Self::NoLongTail => 0,
+        }
+    }
+}
+
 /// Every estimate that can be made from what is known; none for a method that needs no long tail.
 pub(super) fn all(question: &Question, strand: Strand) -> Vec<Estimate> {
     let mut all = Vec::new();
@@ -133,24 +144,27 @@ pub(super) struct Decided {
 
 /// Which estimate wins, and why.
 pub(super) fn decide(estimates: &[Estimate], measured: Option<Piece>) -> Decided {
-    let (mut least, mut most, mut largest) = (Length::MAX, Length::ZERO, None);
-    for (place, estimate) in estimates.iter().enumerate() {
-        least = least.min(estimate.needs.least);
-        if largest.is_none() || estimate.needs.most > most {
-            (most, largest) = (estimate.needs.most, Some(place));
-        }
-    }
+    let largest = largest(estimates);
     let (wins, why) = match measured {
         _ if estimates.is_empty() => (None, Why::NoLongTail),
-        // What was measured stands last.
-        Some(piece) if piece.stitches >= MEASURED_FROM => (estimates.len().checked_sub(1), Why::Measured),
+        Some(piece) if piece.stitches >= MEASURED_FROM => {
+            let is_measured = |estimate: &Estimate| matches!(estimate.way, Way::Measured(_));
+            (estimates.iter().position(is_measured), Why::Measured)
+        }
         Some(_) => (largest, Why::FewMeasured),
         None => (largest, Why::Largest),
     };
+    let least = estimates.iter().map(|estimate| estimate.needs.least).min();
     Decided {
         wins,
         why,
-        least,
+        least: least.unwrap_or(Length::ZERO),
         largest,
     }
+}
+
+/// The estimate that says the most; the first of several that say as much.
+fn largest(estimates: &[Estimate]) -> Option<usize> {
+    let all = estimates.iter().enumerate().rev();
+    all.max_by_key(|(_, estimate)| estimate.needs.most).map(|(place, _)| place)
 }

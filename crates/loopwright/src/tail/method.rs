@@ -59,29 +59,21 @@ pub enum Strand {
     Second,
 }
 
-/// Every method, the usual one first, and what its tail has to do. Common practice, no source.
-pub const METHODS: [(Method, Strand); 8] = [
-    (Method::LongTail, thumb(100, 100)),
-    (Method::TwistedGerman, thumb(125, 130)),
-    (Method::Cable, Strand::EndOnly),
-    (Method::Knitted, Strand::EndOnly),
-    (Method::BackwardLoop, Strand::EndOnly),
-    (Method::CrochetChain, Strand::EndOnly),
-    (Method::Tubular, Strand::HalfInWaste),
-    (Method::TwoStrand, Strand::Second),
-];
-
 impl Method {
-    /// What its tail has to do.
+    /// What its tail has to do. Common practice, no source.
     pub const fn strand(self) -> Strand {
-        // One row for each name, in the same order: a test holds them together.
-        METHODS[self as usize].1
-    }
-}
-
-const fn thumb(least_percent: u32, most_percent: u32) -> Strand {
-    Strand::Thumb {
-        least_percent,
-        most_percent,
+        match self {
+            Self::LongTail => Strand::Thumb {
+                least_percent: 100,
+                most_percent: 100,
+            },
+            Self::TwistedGerman => Strand::Thumb {
+                least_percent: 125,
+                most_percent: 130,
+            },
+            Self::Cable | Self::Knitted | Self::BackwardLoop | Self::CrochetChain => Strand::EndOnly,
+            Self::Tubular => Strand::HalfInWaste,
+            Self::TwoStrand => Strand::Second,
+        }
     }
 }

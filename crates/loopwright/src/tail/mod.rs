@@ -24,6 +24,7 @@
 //! ```
 
 mod check;
+mod choices;
 mod estimate;
 mod left;
 mod method;
@@ -31,9 +32,10 @@ mod piece;
 mod practice;
 
 pub use crate::terms::Range;
+pub use choices::{Name, YarnClass};
 pub use estimate::{Estimate, Way, Why};
 pub use left::{Left, Remaining, Verdict};
-pub use method::{METHODS, Method, SHORT, Strand};
+pub use method::{Method, SHORT, Strand};
 pub use piece::Piece;
 pub use practice::{ARM, EDGE_TIMES, per_stitch};
 
@@ -185,36 +187,26 @@ pub struct Answer {
 /// Works out the tail.
 ///
 /// # Errors
-/// Every [`Problem`] has the field `stitches`, `yarn`, `needle`, `second`, `width`, `measured_stitches`,
-/// `measured_used`, `end`, `left_tail` or `left_to_go`, and the nearest value that can be had. `yarn` is missing when
-/// nothing is known that a tail could be worked out from.
+/// Every [`Problem`] has a field of [`Name`], and the nearest value that can be had. The yarn is missing when nothing
+/// is known that a tail could be worked out from.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+    check::check(question)?;
     let strand = question.method.strand();
-    let mut problems = check::check(question);
-    if !problems.is_empty() {
-        return Err(problems);
-    }
-    let Question { stitches, end, .. } = *question;
-    let estimates = estimate::all(question, strand);
     let is_long = matches!(strand, Strand::Thumb { .. });
+    let stitches = question.stitches;
+    let estimates = estimate::all(question, strand);
     if is_long && estimates.is_empty() {
-        problems.push(check::nothing_known());
-        return Err(problems);
+        return Err(vec![check::nothing_known()]);
     }
     let decided = estimate::decide(&estimates, question.measured);
-    let reserve = match decided.why {
-        Why::NoLongTail => 0,
-        Why::Measured => MEASURED_RESERVE,
-        _ => USUAL_RESERVE,
-    };
+    let reserve = decided.why.reserve();
     let by = |place: Option<usize>, stitches: u32, reserve: u32| {
         let estimate = place.and_then(|place| estimates.get(place));
         estimate.map_or(Length::ZERO, |estimate| estimate.over(stitches, reserve))
     };
-    let with_end = |needs: Length| needs.saturating_add(end);
+    let with_end = |needs: Length| needs.saturating_add(question.end);
     let with_reserve = by(decided.wins, stitches, reserve);
     let tail = with_end(with_reserve);
-    let nm = |length: Length| length.to_nm().unsigned_abs();
     Ok(Answer {
         tail,
         range: if is_long {
@@ -224,8 +216,8 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
             }
         } else {
             Range {
-                least: end.min(SHORT.least),
-                most: end.max(SHORT.most),
+                least: question.end.min(SHORT.least),
+                most: question.end.max(SHORT.most),
             }
         },
         strand,
@@ -234,7 +226,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         reserve,
         needs: by(decided.wins, stitches, 0),
         with_reserve,
-        arms: Fraction::new(nm(tail).div_ceil(nm(ARM) / 10), 10),
+        arms: arms(tail),
         left: question.left.map(|left| {
             let needs = |reserve| with_end(by(decided.wins, left.to_go, reserve));
             Remaining::of(left, needs(reserve), needs(0))
@@ -243,6 +235,12 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         two_strands: is_long && stitches > TWO_STRANDS_ABOVE,
         estimates,
     })
+}
+
+/// A tail in arm's lengths, rounded up to a tenth of one.
+fn arms(tail: Length) -> Fraction {
+    let nm = |length: Length| length.to_nm().unsigned_abs();
+    Fraction::new(nm(tail).div_ceil(nm(ARM) / 10), 10)
 }
 
 #[cfg(test)]

@@ -28,7 +28,6 @@ impl Piece {
 
     /// What so many stitches take, at so many percent of this and with a reserve of so many percent; rounded up to the
     /// nanometre.
-    #[inline(never)]
     pub(super) fn over(self, stitches: u32, percent: u32, reserve: u32) -> Length {
         let percents = u64::from(percent) * u64::from(100 + reserve);
         let over = u128::from(self.used.to_nm().unsigned_abs()) * u128::from(stitches) * u128::from(percents);

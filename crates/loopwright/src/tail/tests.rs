@@ -1,6 +1,7 @@
 //! Each obvious sum beside the right one, and the promises that hold for every question.
 
 use super::*;
+use crate::choice::Key;
 use crate::problem::Kind;
 use crate::units::Gauge;
 use proptest::prelude::*;
@@ -276,7 +277,7 @@ fn nothing_known_is_a_problem_for_a_long_tail_only() {
         needle,
         ..Question::about(100)
     };
-    let missing = Problem::new("yarn", Kind::Missing);
+    let missing = Problem::new(Name::Yarn, Kind::Missing);
     assert_eq!(answer(&question), Err(vec![missing]));
     let method = Method::Knitted;
     assert!(answer(&Question { method, ..question }).is_ok());
@@ -336,13 +337,6 @@ fn a_stitch_by_class_is_the_inch_scaled_by_the_needle_and_rounded_up() {
 }
 
 #[test]
-fn methods_stand_where_their_names_say() {
-    for (place, (method, _)) in METHODS.iter().enumerate() {
-        assert_eq!(*method as usize, place);
-    }
-}
-
-#[test]
 fn every_field_out_of_bounds_is_named() {
     let question = Question {
         stitches: 0,
@@ -359,20 +353,20 @@ fn every_field_out_of_bounds_is_named() {
         method: Method::LongTail,
     };
     let problems = answer(&question).unwrap_err();
-    let fields: Vec<_> = problems.iter().map(|problem| problem.field.key()).collect();
+    let names: Vec<Name> = problems.iter().filter_map(|problem| problem.field.name()).collect();
     let all = [
-        "stitches",
-        "end",
-        "left_tail",
-        "left_to_go",
-        "yarn",
-        "needle",
-        "second",
-        "width",
-        "measured_stitches",
-        "measured_used",
+        Name::Stitches,
+        Name::End,
+        Name::LeftTail,
+        Name::LeftToGo,
+        Name::Yarn,
+        Name::Needle,
+        Name::Second,
+        Name::Width,
+        Name::MeasuredStitches,
+        Name::MeasuredUsed,
     ];
-    assert_eq!(fields, all);
+    assert_eq!(names, all);
     assert_eq!(problems[4].kind, Kind::TooMany { most: WRAPS.most });
     let cable = Question {
         stitches: 10,
@@ -402,7 +396,7 @@ fn any_question() -> impl Strategy<Value = Question> {
     )
         .prop_map(
             |((stitches, method, yarn), needle, width, measured, (end, tail, share))| Question {
-                method: METHODS[method].0,
+                method: Method::ALL[method],
                 yarn,
                 needle: needle.map(|(first, _)| first),
                 second: needle.and_then(|(_, second)| second),
@@ -491,7 +485,7 @@ proptest! {
     ) {
         let [a, b, c, d, e, f] = nm.map(Length::from_nm);
         let question = Question {
-            method: METHODS[method].0,
+            method: Method::ALL[method],
             yarn: per_inch(wraps),
             needle: Some(a),
             second: Some(b),

@@ -147,6 +147,12 @@ pub fn with_unit<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
     format!("{} {}", rounded(value, unit, step), T::symbol(unit))
 }
 
+/// Whether a quantity is so small that it is written as nought.
+pub fn is_nought<T: Measure>(value: T, unit: T::Unit, step: Step) -> bool {
+    let rounded = rounded(value, unit, step);
+    rounded.whole == 0 && rounded.rest == Rest::Nothing
+}
+
 /// The number with its unit behind it, rounded up to the step.
 ///
 /// ```
@@ -216,6 +222,19 @@ mod tests {
     use crate::units::parse::{Wanted, read};
     use crate::units::{Length, LengthUnit, Mass, MassUnit};
     use proptest::prelude::*;
+
+    #[test]
+    fn nought_is_what_is_written_so() {
+        for step in Step::ALL {
+            for nm in [0, 49_999, 500_000, 1_587_499, 1_587_500, 12_700_000, -499_999, -500_000] {
+                let length = Length::from_nm(nm);
+                for unit in [LengthUnit::Cm, LengthUnit::Inch] {
+                    let is_nought = is_nought(length, unit, step);
+                    assert_eq!(is_nought, print(length, unit, step) == "0", "{nm} {unit:?} {step:?}");
+                }
+            }
+        }
+    }
 
     #[test]
     fn fractions_are_in_lowest_terms_and_zero_has_no_sign() {

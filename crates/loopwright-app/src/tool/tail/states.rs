@@ -3,7 +3,7 @@
 use crate::tool::State;
 
 /// The named states.
-pub const STATES: &[State] = &[
+pub(super) const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("filled", "stitches=120&yarn=medium"),
     State::new(
@@ -14,10 +14,10 @@ pub const STATES: &[State] = &[
         "few-measured",
         "stitches=96&wraps=9&needle=4&second=4&measured_stitches=10&measured_used=17",
     ),
-    State::new("twisted", "stitches=64&method=twisted&yarn=super fine&needle=2.5"),
+    State::new("twisted", "stitches=64&method=twisted&yarn=super-fine&needle=2.5"),
     State::new("cable", "stitches=80&method=cable"),
     State::new("tubular", "stitches=81&method=tubular"),
-    State::new("two-strands", "stitches=300&method=two strands"),
+    State::new("two-strands", "stitches=300&method=two-strands"),
     State::new("tight", "stitches=120&yarn=medium&left_tail=1.25&left_to_go=40"),
     State::new("short", "stitches=120&yarn=medium&left_tail=0.9&left_to_go=40"),
     State::new(

@@ -2,20 +2,21 @@
 
 use super::*;
 use loopwright::cast_on::{Multiple, answer};
-use loopwright::units::{Gauge, LengthUnit, print};
+use loopwright::units::{Gauge, Length, LengthUnit, print};
 
-fn long(length: Length) -> String {
-    print::with_unit(length, LengthUnit::Cm, print::Step::Tenth)
-}
+const CM: Lengths = Lengths {
+    unit: LengthUnit::Cm,
+    step: print::Step::Tenth,
+};
 
 /// Every sentence about a question.
 fn all(question: &Question) -> Vec<String> {
     let answer = answer(question).unwrap();
-    let (before, after) = outcome(question, &answer, &long);
-    let mut said = vec![before, after, headline(&answer), widths(&answer, &long)];
-    said.extend(neighbours(&answer, &long));
+    let (before, after) = outcome(question, &answer, CM);
+    let mut said = vec![before, after, headline(&answer), widths(&answer, CM)];
+    said.extend(neighbours(&answer, CM));
     said.extend(answer.notes.iter().map(note));
-    said.extend(steps(question, &answer, &long));
+    said.extend(steps(question, &answer, CM));
     said.extend(answer.markers.iter().map(|plan| drawing(plan, 20)));
     said
 }
@@ -53,13 +54,13 @@ fn no_sentence_shows_its_seams() {
 #[test]
 fn the_working_has_her_numbers_in_it() {
     let question = asked(1_000, 21, (8, 3), Knitting::Flat { edge: 0, seam: 1 });
-    let steps = steps(&question, &answer(&question).unwrap(), &long);
+    let steps = steps(&question, &answer(&question).unwrap(), CM);
     assert_eq!(
         steps,
         [
-            "Width times gauge: 100 cm × 21 ÷ 4\u{a0}in = 206.693 stitches.",
+            "Width times gauge: 100\u{a0}cm × 21 ÷ 4\u{a0}in = 206.693 stitches.",
             "The nearest multiple of 8 plus 3: 25 × 8 + 3 = 203.",
-            "Its real width: 203 × 4\u{a0}in ÷ 21 = 98.2 cm.",
+            "Its real width: 203 × 4\u{a0}in ÷ 21 = 98.2\u{a0}cm.",
             "With 0 edge and 1 seam stitch at each edge: 203 + 2 × 0 + 2 × 1 = 205.",
         ]
     );
@@ -70,8 +71,8 @@ fn what_the_count_is_made_of_is_named() {
     let before = |multiple, knitting| {
         let question = asked(1_016, 22, multiple, knitting);
         let answer = answer(&question).unwrap();
-        let said = neighbours(&answer, &long);
-        (headline(&answer), outcome(&question, &answer, &long).0, said)
+        let said = neighbours(&answer, CM);
+        (headline(&answer), outcome(&question, &answer, CM).0, said)
     };
     let (line, said, near) = before((8, 3), Knitting::Flat { edge: 0, seam: 1 });
     assert_eq!(line, "Cast on 221");
@@ -91,15 +92,6 @@ fn what_the_count_is_made_of_is_named() {
     );
 }
 
-#[test]
-fn what_is_off_is_said_only_where_it_shows() {
-    let off = |tenths: i64| super::off(Length::from_nm(tenths * 100_000), &long);
-    assert_eq!(off(0), "what you want");
-    assert_eq!(off(-4), "what you want");
-    assert_eq!(off(-120), "1.2 cm less than you want");
-    assert_eq!(off(35), "0.4 cm more than you want");
-}
-
 /// The obvious sentence leaves as many in the round as were cast on.
 #[test]
 fn the_join_takes_one_that_was_cast_on() {
@@ -110,5 +102,5 @@ fn the_join_takes_one_that_was_cast_on() {
     has(": 216 are left in the round.");
     has("One more for the join: 216 + 1 = 217.");
     // The swatch that has half a stitch more makes it narrower, and so stands first.
-    has("half a stitch wrong, it is 97.5 cm to 102.1 cm.");
+    has("half a stitch wrong, it is 97.5\u{a0}cm to 102.1\u{a0}cm.");
 }

@@ -1,33 +1,42 @@
 //! What is said of rows.
 
 use super::*;
-use loopwright::rows::{Tape, answer};
+use loopwright::rows::answer;
 use loopwright::units::{Gauge, LengthUnit, print};
 
-fn long(length: Length) -> String {
-    print::with_unit(length, LengthUnit::Cm, print::Step::Tenth)
-}
+const CM: Lengths = Lengths {
+    unit: LengthUnit::Cm,
+    step: print::Step::Tenth,
+};
 
 fn ten(count: u32) -> Gauge {
     Gauge::of(count, Gauge::TEN_CM)
 }
 
-fn tape(rows: u32, mm: i64) -> Option<Tape> {
+fn measured(rows: u32, mm: i64) -> Option<loopwright::rows::Tape> {
     let length = Length::from_mm(mm);
-    Some(Tape { rows, length })
+    Some(loopwright::rows::Tape { rows, length })
+}
+
+/// The two sentences about the course, with plain spaces.
+fn course(question: &Question, course: &Course) -> [String; 2] {
+    [standing(question, course, CM), tape_says(question, course, CM)].map(|sentence| sentence.replace('\u{a0}', " "))
 }
 
 /// Every sentence about a question.
 fn all(question: &Question) -> Vec<String> {
     let answer = answer(question).unwrap();
-    let (before, after) = outcome(question, &answer, &long);
-    let mut said = vec![before, after, headline(question, &answer, &long)];
-    said.push(widths(question, &answer, &long));
-    said.extend(neighbours(question, &answer, &long).1);
-    said.extend(answer.course.iter().flat_map(|found| course(question, found, &long)));
+    let (before, after) = outcome(question, &answer, CM);
+    let mut said = vec![before, after, headline(question, &answer, CM)];
+    said.push(widths(question, &answer, CM));
+    said.extend(neighbours(question, &answer, CM));
+    if let Some(course) = &answer.course {
+        said.extend([standing(question, course, CM), tape_says(question, course, CM)]);
+    }
     said.extend(notes(question, &answer));
-    said.extend([drawing(question, &answer, &long), key(question).into()]);
-    said.extend(steps(question, &answer, &long));
+    said.push(drawing(question, &answer, CM));
+    said.extend(key(question).map(str::to_owned));
+    said.extend(steps(question, &answer, CM));
     said
 }
 
@@ -42,7 +51,7 @@ fn no_sentence_shows_its_seams() {
     ];
     for ask in asks {
         for (repeat, set_up, end_after) in [(1, 0, 0), (12, 0, 0), (12, 3, 7), (6, 3, 0)] {
-            for tape in [None, tape(60, 200), tape(1, 500), tape(900, 2_000)] {
+            for tape in [None, measured(60, 200), measured(1, 500), measured(900, 2_000)] {
                 for garter in [false, true] {
                     let question = Question {
                         repeat,
@@ -72,11 +81,11 @@ fn ridges_and_repeats_are_named() {
         ..Question::about(Ask::Length(Length::from_mm(400)), ten(28))
     };
     let found = answer(&question).unwrap();
-    assert_eq!(headline(&question, &found, &long), "Work 112 rows");
-    let said = |question: &Question| outcome(question, &answer(question).unwrap(), &long);
+    assert_eq!(headline(&question, &found, CM), "Work 112 rows");
+    let said = |question: &Question| outcome(question, &answer(question).unwrap(), CM);
     assert_eq!(
         said(&question),
-        ("56 ridges. Washed, that is".into(), "40 cm long".into())
+        ("56 ridges. Washed, that is".into(), "40\u{a0}cm long".into())
     );
     let chart = Question {
         garter: false,
@@ -86,19 +95,19 @@ fn ridges_and_repeats_are_named() {
         ..question
     };
     let made = "9 repeats of 12, and 7 of the next, after 2 for the set-up. Washed, that is";
-    assert_eq!(said(&chart), (made.into(), "41.8 cm long".into()));
+    assert_eq!(said(&chart), (made.into(), "41.8\u{a0}cm long".into()));
 }
 
 #[test]
 fn the_course_says_how_many_are_to_go() {
     let question = Question {
         unwashed: Some(ten(30)),
-        tape: tape(60, 210),
+        tape: measured(60, 210),
         ..Question::about(Ask::Length(Length::from_mm(500)), ten(28))
     };
     let found = answer(&question).unwrap().course.unwrap();
     assert_eq!(
-        course(&question, &found, &long),
+        course(&question, &found),
         [
             "Ahead by 1 cm. Knitted on like this, 133 rows make the length: 73 to go.",
             "By the swatch it should be 20 cm now. Washed, it will be 22.5 cm. Stop when the tape says 46.6 cm, without the edges."
@@ -109,12 +118,12 @@ fn the_course_says_how_many_are_to_go() {
         ask: Ask::Length(Length::from_mm(373)),
         gauge: ten(28),
         unwashed: Some(ten(28)),
-        tape: tape(112, 400),
+        tape: measured(112, 400),
         ..question
     };
     let found = answer(&past).unwrap().course.unwrap();
     assert_eq!(
-        course(&past, &found, &long),
+        course(&past, &found),
         [
             "On course, as near as a tape tells: take back the last 8.",
             "By the swatch it should be 40 cm now. Washed, it will be 40 cm."
@@ -126,7 +135,7 @@ fn the_course_says_how_many_are_to_go() {
         ..question
     };
     let found = answer(&unsure).unwrap().course.unwrap();
-    assert!(course(&unsure, &found, &long)[1].contains("before washing"));
+    assert!(course(&unsure, &found)[1].contains("before washing"));
 }
 
 /// A purl round of garter is no place for a change: said in the round, and not where it is turned.
@@ -152,7 +161,7 @@ fn the_set_up_alone_is_named() {
         repeat: 40,
         ..Question::about(Ask::Length(Length::from_mm(10)), ten(28))
     };
-    let (before, _) = outcome(&question, &answer(&question).unwrap(), &long);
+    let (before, _) = outcome(&question, &answer(&question).unwrap(), CM);
     assert_eq!(before, "The set-up only. Washed, that is");
 }
 

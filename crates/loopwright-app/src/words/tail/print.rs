@@ -33,7 +33,6 @@ impl Print {
     }
 
     /// In its unit, to the step that yarn is measured off to or finer: below a yard or a metre with a tape.
-    #[inline(never)]
     fn print(self, length: Length, fine: bool, printed: fn(Length, LengthUnit, Step) -> String) -> String {
         let [long, short] = if self.yards {
             [(LengthUnit::Yard, Step::Tenth), (LengthUnit::Inch, Step::Quarters)]

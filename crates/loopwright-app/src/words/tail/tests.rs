@@ -1,7 +1,8 @@
 //! What is said of a tail, in both families of units.
 
 use super::*;
-use loopwright::tables::yarn_weight::Weight;
+use loopwright::choice::Key;
+use loopwright::tables::yarn_weight::class;
 use loopwright::tail::{self, Left, Piece, Question, Thickness, answer};
 
 const METRIC: Print = Print { yards: false };
@@ -17,8 +18,7 @@ fn all(question: &Question, print: Print) -> Vec<String> {
     said.extend(sum(&answer, question.end, print));
     said.push(drawing(&answer, print));
     for known in &answer.estimates {
-        let (by, sum) = estimate(known, question.stitches, print);
-        said.extend([by.into(), sum]);
+        said.extend([way(&known.way).into(), estimate(known, question.stitches, print)]);
     }
     said
 }
@@ -27,11 +27,11 @@ fn all(question: &Question, print: Print) -> Vec<String> {
 fn no_sentence_shows_its_seams() {
     let mm = Length::from_mm;
     let yarns = [Thickness::Wraps(9), Thickness::Class(Weight::SuperFine)];
-    for (method, _) in tail::METHODS {
+    for method in Method::ALL {
         for (yarn, stitches, measured) in [(yarns[0], 1, 10), (yarns[1], 221, 20)] {
             for left in [0, 900, 9_000] {
                 let question = Question {
-                    method,
+                    method: *method,
                     yarn: Some(yarn),
                     needle: Some(mm(4)),
                     second: Some(mm(5)),
@@ -119,17 +119,23 @@ fn yards_go_with_inches_and_metres_with_centimetres() {
 #[test]
 fn needles_are_asked_for_in_millimetres() {
     let least = Amount::Length(tail::NEEDLE.least);
-    let said = |field: &'static str, why| {
-        problem(&Problem {
-            field: field.into(),
-            kind: Kind::Unreadable(why),
-        })
-    };
+    let said = |name: Name, why| problem(&Problem::new(name, Kind::Unreadable(why)));
     assert_eq!(
-        said("second", Unreadable::TooSmall { least }),
+        said(Name::Second, Unreadable::TooSmall { least }),
         "Type 0.5\u{a0}mm or more."
     );
-    let us = said("needle", Unreadable::NotANumber);
+    let us = said(Name::Needle, Unreadable::NotANumber);
     assert_eq!(us, "Type millimetres: the number on the needle that ends in mm.");
-    assert_ne!(said("width", Unreadable::NotANumber), us);
+    assert_ne!(said(Name::Width, Unreadable::NotANumber), us);
+}
+
+/// Her ball band has the number as well.
+#[test]
+fn a_class_is_named_with_its_number() {
+    for chosen in YarnClass::ALL {
+        if let Some(weight) = chosen.weight() {
+            let number = format!("({})", class(weight).number);
+            assert!(chosen.words().contains(&number), "{}", chosen.words());
+        }
+    }
 }
