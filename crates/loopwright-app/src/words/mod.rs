@@ -14,6 +14,7 @@ pub mod rounds;
 pub mod schedule;
 pub mod stitch;
 pub mod tell;
+mod terms;
 pub mod units;
 
 /// One file of words for each tool of the list.
