@@ -66,6 +66,7 @@ impl Form<'_> {
         let drawn = parts.iter().map(|part| match *part {
             Part::Words(words) => says("span", "", words),
             Part::Field(name) => self.inline(name),
+            Part::Labelled(name) => self.labelled(name),
         });
         el("div", "line", drawn.collect())
     }
@@ -114,6 +115,8 @@ pub enum Part<N> {
     Words(&'static str),
     /// A field.
     Field(N),
+    /// A field whose label is a piece of the sentence itself.
+    Labelled(N),
 }
 
 /// The title of the usual fold.
