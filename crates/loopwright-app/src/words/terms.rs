@@ -1,6 +1,7 @@
-//! The words of what several tools let choose.
+//! The words of what several tools share: what they let choose, and what they say of it.
 
 use super::Worded;
+use super::intl::say;
 use loopwright::terms::Working;
 
 impl Worded for Working {
@@ -10,4 +11,12 @@ impl Worded for Working {
             Self::Flat => "flat, back and forth",
         }
     }
+}
+
+/// Stitches beside the repeats that a round does not need.
+pub fn plus_dropped(plus: u32) -> String {
+    say(
+        "A round has no edges, so the # {stitch|stitches} beside the repeats {is|are} not cast on.",
+        &[plus],
+    )
 }
