@@ -1,7 +1,7 @@
 //! What the knitter has settled once, for all tools. It is written only by her tap on "keep" and taken only by her tap on
 //! "use"; never silently.
 
-use crate::form::gauge_as_typed;
+use crate::form::{NEEDLE, gauge_as_typed};
 use crate::store::Typed;
 use crate::words::known as words;
 use loopwright::choice::Key;
@@ -116,14 +116,18 @@ impl Value {
     pub fn as_typed(self) -> Option<Typed> {
         match self {
             Self::Count(count) => Some(Typed::plain(count.to_string())),
-            Self::Needle(across) => {
-                let text = print::print(across, LengthUnit::Mm, Step::Hundredth);
-                Some(Typed::with_unit(text, "mm"))
-            }
+            Self::Needle(across) => needle_as_typed(across),
             Self::Gauge(gauge) => gauge_as_typed(gauge),
             Self::YarnClass(weight) => Some(Typed::plain(weight.key())),
         }
     }
+}
+
+/// A needle as its field reads it back; none if it is finer than it would be written.
+fn needle_as_typed(across: Length) -> Option<Typed> {
+    let typed = Typed::with_unit(print::print(across, LengthUnit::Mm, Step::Thousandth), "mm");
+    let read = NEEDLE.as_typed(&typed).read_any();
+    read.is_ok_and(|read| read.value == across).then_some(typed)
 }
 
 /// What an answer offers: under which name, and the value.
@@ -154,5 +158,13 @@ mod tests {
         let other = Typed::plain("sock");
         assert_eq!(Kept::YarnClass.renewed(other.clone()), other);
         assert_eq!(Kept::YarnClass.print(&other), "sock");
+    }
+
+    #[test]
+    fn a_needle_is_kept_as_thick_as_it_is_or_not_at_all() {
+        let typed = |nm| Value::Needle(Length::from_nm(nm)).as_typed();
+        assert_eq!(typed(2_250_000), Some(Typed::with_unit("2.25", "mm")));
+        assert_eq!(typed(2_125_000), Some(Typed::with_unit("2.125", "mm")));
+        assert_eq!(typed(2_125_400), None);
     }
 }

@@ -5,6 +5,7 @@ pub mod cast_on;
 pub mod cords;
 pub mod flare;
 pub mod girths;
+pub mod holes;
 pub mod needle;
 pub mod outline;
 mod path;

@@ -2,72 +2,117 @@
 //! edge is how far that edge is known.
 
 use super::path::Path;
-use crate::part::plain::{self, element};
+use super::picture::picture;
+use crate::part::plain;
+use loopwright::terms::Range;
 use loopwright::units::{Length, LengthUnit};
 use yew::prelude::*;
 
-/// A width and a height.
-pub type Size = [Length; 2];
+/// How large something is.
+#[derive(Clone, Copy, Debug)]
+pub struct Size {
+    /// Across.
+    pub width: Length,
+    /// Upwards.
+    pub height: Length,
+}
+
+/// A piece beside the one that was wanted.
+pub struct Piece {
+    /// As it would be.
+    pub would_be: Size,
+    /// As it was wanted.
+    pub wanted: Size,
+    /// How far its width is known.
+    pub known_width: Option<Range>,
+    /// How far its height is known.
+    pub known_height: Option<Range>,
+}
 
 /// The most room there is, and the room round it.
 const WIDE: f64 = 336.0;
 const HIGH: f64 = 216.0;
 const ROOM: f64 = 8.0;
 
-/// A rectangle: how it is drawn, its lower left corner, its width and its height.
-type Rect = (&'static str, [f64; 4]);
+/// How wide the whole picture is.
+const FRAME: u32 = 360;
+
+/// A rectangle in millimetres, from its lower left corner, and the class it is drawn with.
+struct Rectangle {
+    class: &'static str,
+    x: f64,
+    y: f64,
+    wide: f64,
+    high: f64,
+}
+
+impl Rectangle {
+    fn of(class: &'static str, size: Size) -> Self {
+        Self {
+            class,
+            x: 0.0,
+            y: 0.0,
+            wide: mm(size.width),
+            high: mm(size.height),
+        }
+    }
+}
 
 fn mm(length: Length) -> f64 {
     length.in_unit(LengthUnit::Mm)
 }
 
-/// The piece that it would be and the one that was wanted, from one corner; the least and the most that its width and its
-/// height may be; and what it shows for those who cannot see it. A sign has no words.
-pub fn piece(would_be: Size, wanted: Size, known: [Size; 2], words: &str) -> Html {
-    let [wide, high] = would_be.map(mm);
-    let [across, upwards] = known.map(|ends| ends.map(mm));
-    let rects = [
-        ("perhaps", [across[0], 0.0, across[1] - across[0], high]),
-        ("perhaps", [0.0, upwards[0], wide, upwards[1] - upwards[0]]),
-        ("you", [0.0, 0.0, wide, high]),
-        ("wanted", [0.0, 0.0, mm(wanted[0]), mm(wanted[1])]),
-    ];
-    outlines(&rects, words)
+/// The piece that it would be and the one that was wanted, from one corner, and what the picture shows for those who
+/// cannot see it. A sign has no words.
+pub fn piece(piece: &Piece, words: &str) -> Html {
+    let is = Rectangle::of("you", piece.would_be);
+    let across = piece.known_width.map(|known| Rectangle {
+        class: "perhaps",
+        x: mm(known.least),
+        y: 0.0,
+        wide: mm(known.most) - mm(known.least),
+        high: is.high,
+    });
+    let upwards = piece.known_height.map(|known| Rectangle {
+        class: "perhaps",
+        x: 0.0,
+        y: mm(known.least),
+        wide: is.wide,
+        high: mm(known.most) - mm(known.least),
+    });
+    let wanted = Rectangle::of("wanted", piece.wanted);
+    let outlined = [is, wanted].into_iter();
+    let all: Vec<Rectangle> = across.into_iter().chain(upwards).chain(outlined).collect();
+    outlines(&all, words)
 }
 
 /// A swatch with its middle, which is measured.
-pub fn swatch(all: Size, span: Length, words: &str) -> Html {
-    let ([wide, high], span) = (all.map(mm), mm(span));
-    let rects = [
-        ("you", [0.0, 0.0, wide, high]),
-        ("wanted", [(wide - span) / 2.0, (high - span) / 2.0, span, span]),
-    ];
-    outlines(&rects, words)
+pub fn swatch(swatch: Size, span: Length, words: &str) -> Html {
+    let whole = Rectangle::of("you", swatch);
+    let side = mm(span);
+    let middle = Rectangle {
+        class: "wanted",
+        x: (whole.wide - side) / 2.0,
+        y: (whole.high - side) / 2.0,
+        wide: side,
+        high: side,
+    };
+    outlines(&[whole, middle], words)
 }
 
-#[inline(never)]
-fn outlines(rects: &[Rect], words: &str) -> Html {
-    let (mut wide, mut high) = (1.0_f64, 1.0_f64);
-    for (_, [x, y, w, h]) in rects {
-        wide = wide.max(x + w);
-        high = high.max(y + h);
-    }
+fn outlines(rectangles: &[Rectangle], words: &str) -> Html {
+    let wide = rectangles.iter().map(|it| it.x + it.wide).fold(1.0, f64::max);
+    let high = rectangles.iter().map(|it| it.y + it.high).fold(1.0, f64::max);
     let scale = (WIDE / wide).min(HIGH / high);
-    let (left, low) = (180.0 - scale * wide / 2.0, ROOM + scale * high);
-    let mut content = Vec::new();
-    for (class, [x, y, w, h]) in rects {
-        let (x, y, w, h) = (left + scale * x, low - scale * y, scale * w, scale * h);
+    let (left, low) = (f64::from(FRAME) / 2.0 - scale * wide / 2.0, ROOM + scale * high);
+    let draw = |it: &Rectangle| {
+        let (x, y) = (left + scale * it.x, low - scale * it.y);
+        let (right, top) = (x + scale * it.wide, y - scale * it.high);
         let mut outline = Path::default();
-        outline.line(&[(x, y), (x + w, y), (x + w, y - h), (x, y - h)]);
+        outline.line(&[(x, y), (right, y), (right, top), (x, top)]);
         outline.close();
-        content.push(plain::path(class, &outline.written()));
-    }
-    let seen = if words.is_empty() {
-        ("aria-hidden", "true")
-    } else {
-        ("aria-label", words)
+        plain::path(it.class, &outline.written())
     };
-    let view = ["0 0 360 ", &((low + ROOM).round() as i32).to_string()].concat();
-    let attributes = [("class", "girths"), ("viewBox", &*view), ("role", "img"), seen];
-    element("svg", &attributes, content)
+    let frame = (FRAME, (low + ROOM).round() as u32);
+    picture("girths", frame, words, rectangles.iter().map(draw).collect())
 }

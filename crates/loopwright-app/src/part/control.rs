@@ -4,7 +4,7 @@
 use super::advice::{Advice, advice_id, advised};
 use super::plain::{button, el, element, list, text};
 use super::{Label, View};
-use crate::form::{Field, Kind, LIST_UNITS, List, Options, SETTINGS, SPANS, Scale};
+use crate::form::{Field, Kind, LIST_UNITS, List, Options, Place, SETTINGS, SPANS, Scale};
 use crate::store::Typed;
 use crate::words::units as words;
 use loopwright::choice::FieldName;
@@ -54,7 +54,7 @@ pub fn control(view: &View, field: &'static Field, labelled: Labelled, advice: O
     let below = advised(&view.sheet, control.path, advice);
     match &field.kind {
         Kind::Count(_) => list(vec![control.count(), below]),
-        Kind::Text => boxed("quantity", labelled, vec![control.plain_text(), below]),
+        Kind::Text => boxed("quantity", field.place, vec![control.plain_text(), below]),
         Kind::Length(scale, _) => el("div", "quantity", vec![control.measure(scale), below]),
         Kind::Mass(scale, _) => el("div", "quantity", vec![control.measure(scale), below]),
         Kind::Gauge | Kind::Gauges => el("div", "quantity", vec![control.gauge(), below]),
@@ -65,10 +65,10 @@ pub fn control(view: &View, field: &'static Field, labelled: Labelled, advice: O
 }
 
 /// In a box of its own, but for a field that stands in a sentence.
-fn boxed(class: &'static str, labelled: Labelled, content: Vec<Html>) -> Html {
-    match labelled {
-        Labelled::Shown => el("div", class, content),
-        Labelled::Unseen => list(content),
+fn boxed(class: &'static str, place: Place, content: Vec<Html>) -> Html {
+    match place {
+        Place::Sentence => list(content),
+        Place::Open | Place::Folded(_) | Place::Answer => el("div", class, content),
     }
 }
 

@@ -74,6 +74,7 @@ impl Form<'_> {
                     line.push(field.map_or_else(Html::default, |field| self.control(field, Labelled::Unseen)));
                     offers.push(field.map_or_else(Html::default, |field| offered(self.view, field)));
                 }
+                Part::Labelled(name) => line.push(self.labelled(name)),
             }
         }
         list(vec![el("div", "line", line), list(offers)])
@@ -141,6 +142,8 @@ pub enum Part<N> {
     Words(&'static str),
     /// A field.
     Field(N),
+    /// A field whose label is a piece of the sentence itself.
+    Labelled(N),
 }
 
 /// The title of the usual fold.

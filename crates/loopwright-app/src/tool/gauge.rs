@@ -1,64 +1,25 @@
 //! The view of gauge: counts from the swatch and the pattern's; the gauge or the needle to try, the piece as it would be
 //! beside the one that is wanted, and what stitches and rows say, each with the tap that keeps it for all tools.
 
-use super::State;
-use crate::desk::Desk;
-use crate::drawing::outline;
+use super::{State, Tool};
+use crate::drawing::outline::{self, Piece, Size};
+use crate::fields;
+use crate::form::{Field, Fields, Reader, Start, TAPE};
+use crate::kept::{Kept, Offer, Value};
 use crate::part::plain::{el, list, says, tells};
-use crate::part::{
-    GaugeRow, Page, Reading, Row, Say, Sheet, TAPE, answered, asked, gauge_typed, gauges_taken, good_to_know, keep,
-    more, rows, working,
-};
+use crate::part::{View, answered, good_to_know, keep_offer, wait, working};
 use crate::words::gauge as words;
+use crate::words::page::MORE;
+use crate::words::tell::Long;
 use loopwright::cast_on::WIDTH;
-use loopwright::gauge::{Answer, Measured, Question, answer};
-use loopwright::problem::Kind;
+use loopwright::gauge::{Answer, Direction, Measured, Name, Question, USUAL_LENGTH, USUAL_WIDTH, answer};
+use loopwright::problem::{Kind, Problem};
+use loopwright::units::Length;
 use loopwright::units::parse::Unreadable;
-use loopwright::units::{Gauge, Length, LengthUnit};
 use yew::prelude::*;
 
-/// The fields under "more".
-const FOLDED: [&str; 6] = [
-    "rows",
-    "pattern_rows",
-    "stitches_unwashed",
-    "rows_unwashed",
-    "width",
-    "length",
-];
-
-/// The gauges that are asked for first, each with its name among what is kept.
-const FIRST: [GaugeRow; 2] = [
-    ("stitches", words::LABEL_STITCHES, KEPT[0][0]),
-    ("pattern", words::LABEL_PATTERN, ""),
-];
-
-/// And those under "more".
-const REST: [GaugeRow; 4] = [
-    ("rows", words::LABEL_ROWS, KEPT[1][0]),
-    ("pattern_rows", words::LABEL_PATTERN_ROWS, ""),
-    ("stitches_unwashed", words::LABEL_UNWASHED, KEPT[0][1]),
-    ("rows_unwashed", words::LABEL_ROWS_UNWASHED, KEPT[1][1]),
-];
-
-/// The piece, before anything is typed and where it was emptied, in centimetres.
-const PIECE: [Row; 2] = [
-    ("width", words::LABEL_WIDTH, "100", Some(&TAPE)),
-    ("length", words::LABEL_LENGTH, "50", Some(&TAPE)),
-];
-
-/// What stitches and rows are called among what is kept, washed and not.
-const KEPT: [[&str; 2]; 2] = [
-    ["gauge_stitches", "gauge_stitches_unwashed"],
-    ["gauge_rows", "gauge_rows_unwashed"],
-];
-
-/// The piece of the sign, and the one that was wanted.
-const SMALL: outline::Size = [Length::from_mm(272), Length::from_mm(84)];
-const WANTED: outline::Size = [Length::from_mm(320), Length::from_mm(84)];
-
 /// The named states.
-pub const STATES: &[State] = &[
+const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("filled", "stitches=21, 20 1/2, 21&pattern=19"),
     State::new("alone", "stitches=21"),
@@ -78,127 +39,223 @@ pub const STATES: &[State] = &[
     ),
 ];
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "gauge");
-    let mut reading = Reading::of(&sheet);
-    let question = question(&mut reading);
-    let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(desk, &question, &answer));
-    let page = Page {
-        folded: &FOLDED,
-        waiting: words::WAITING,
-        problem: &words::problem,
-    };
-    asked(&sheet, &page, &form, answers)
+fields! { FIELDS of Name, words::label;
+    Stitches => Field::gauges().taken(Kept::GaugeStitches),
+    Pattern => Field::gauge().remarked(words::BAND),
+    Rows => Field::gauges().taken(Kept::GaugeRows).folded(MORE),
+    PatternRows => Field::gauge().folded(MORE),
+    StitchesUnwashed => Field::gauges().taken(Kept::GaugeStitchesUnwashed).folded(MORE),
+    RowsUnwashed => Field::gauges().taken(Kept::GaugeRowsUnwashed).folded(MORE),
+    Width => Field::length(&TAPE, WIDTH).starts(Start::Length(USUAL_WIDTH)).folded(MORE),
+    Length => Field::length(&TAPE, WIDTH).starts(Start::Length(USUAL_LENGTH)).folded(MORE),
 }
 
-/// Its small picture: a piece that comes out smaller than the one that was wanted.
-pub fn sign() -> Html {
-    let nothing = [Length::ZERO; 2];
-    outline::piece(SMALL, WANTED, [nothing; 2], "")
-}
+/// Gauge.
+pub struct Gauge;
 
-/// From the fields as typed to the question.
-fn question(reading: &mut Reading) -> Question {
-    let question = Question {
-        stitches: reading.gauges("stitches"),
-        rows: reading.gauges("rows"),
-        stitches_unwashed: reading.gauges("stitches_unwashed"),
-        rows_unwashed: reading.gauges("rows_unwashed"),
-        pattern: reading.gauge_if_any("pattern"),
-        pattern_rows: reading.gauge_if_any("pattern_rows"),
-        width: reading
-            .length_if_any(&TAPE, "width", WIDTH)
-            .unwrap_or(Length::of(100, LengthUnit::Cm)),
-        length: reading
-            .length_if_any(&TAPE, "length", WIDTH)
-            .unwrap_or(Length::of(50, LengthUnit::Cm)),
-    };
-    if question.stitches.is_empty() && question.stitches_unwashed.is_empty() {
-        let rows = [&question.rows, &question.rows_unwashed]
-            .iter()
-            .any(|rows| !rows.is_empty());
-        let kind = if rows {
-            Kind::Missing
-        } else {
-            Kind::Unreadable(Unreadable::Empty)
+impl Tool for Gauge {
+    const ID: &'static str = "gauge";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let question = Question {
+            stitches: reader.gauges(Name::Stitches),
+            rows: reader.gauges(Name::Rows),
+            stitches_unwashed: reader.gauges(Name::StitchesUnwashed),
+            rows_unwashed: reader.gauges(Name::RowsUnwashed),
+            pattern: reader.gauge_if_any(Name::Pattern),
+            pattern_rows: reader.gauge_if_any(Name::PatternRows),
+            width: reader.length(Name::Width),
+            length: reader.length(Name::Length),
         };
-        reading.wrong("stitches", kind);
+        if let Some(kind) = no_stitches(&question) {
+            reader.wrong(Name::Stitches, kind);
+        }
+        reader.done(question)
     }
-    question
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(answer: &Answer) -> Vec<Offer> {
+        let of_one = |(direction, found)| [Some(offer(direction, found)), offer_before(direction, found)];
+        answer.directions().flat_map(of_one).flatten().collect()
+    }
+
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
+        shown(view, question, answer)
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem)
+    }
+
+    /// A piece that comes out smaller than the one that was wanted.
+    fn sign() -> Html {
+        let size = |width| Size {
+            width: Length::from_mm(width),
+            height: Length::from_mm(84),
+        };
+        let piece = Piece {
+            would_be: size(272),
+            wanted: size(320),
+            known_width: None,
+            known_height: None,
+        };
+        outline::piece(&piece, "")
+    }
 }
 
-/// The fields, and the rest under "more".
-fn form(sheet: &Sheet, say: Say) -> Html {
-    list(vec![
-        gauges_taken(sheet, &FIRST, say),
-        says("p", "practice", words::BAND),
-        more(vec![gauges_taken(sheet, &REST, say), rows(sheet, &PIECE, say)]),
-    ])
+/// Without stitches there is no answer: an untouched form waits for them, and one with rows asks for them.
+fn no_stitches(question: &Question) -> Option<Kind> {
+    if !question.stitches.is_empty() || !question.stitches_unwashed.is_empty() {
+        return None;
+    }
+    let has_rows = !question.rows.is_empty() || !question.rows_unwashed.is_empty();
+    Some(if has_rows {
+        Kind::Missing
+    } else {
+        Kind::Unreadable(Unreadable::Empty)
+    })
+}
+
+/// The gauge to knit by.
+const fn offer(direction: Direction, found: &Measured) -> Offer {
+    (kept(direction, found.washed), Value::Gauge(found.gauge))
+}
+
+/// The gauge before washing, where the washed one is known as well.
+fn offer_before(direction: Direction, found: &Measured) -> Option<Offer> {
+    let before = found.before_washing()?;
+    Some((kept(direction, false), Value::Gauge(before)))
+}
+
+const fn kept(direction: Direction, washed: bool) -> Kept {
+    match (direction, washed) {
+        (Direction::Stitches, true) => Kept::GaugeStitches,
+        (Direction::Stitches, false) => Kept::GaugeStitchesUnwashed,
+        (Direction::Rows, true) => Kept::GaugeRows,
+        (Direction::Rows, false) => Kept::GaugeRowsUnwashed,
+    }
 }
 
 /// The answer, the drawing, what stitches and rows say, and the sum.
-fn shown(desk: &Desk, question: &Question, answer: &Answer) -> Html {
-    let long: words::Long = &|length| TAPE.print(desk, length);
+fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
+    let long = |length| view.tape(length);
     let (title, line) = words::headline(answer);
-    let wanted = [question.width, question.length];
-    // Without rows beside the pattern's, the length is the one that is wanted.
-    let (mut would_be, mut known) = (wanted, [[Length::ZERO; 2]; 2]);
-    let (mut ways, mut steps) = (Vec::new(), Vec::new());
-    for (way, found) in [Some(&answer.stitches), answer.rows.as_ref()].into_iter().enumerate() {
-        let Some(found) = found else { continue };
-        if found.against.is_some() {
-            would_be[way] = found.would_be;
-            known[way] = [found.reading[0].least, found.reading[0].most];
-        }
-        ways.push(one_way(desk, way, wanted[way], found, long));
-        words::steps(way, question, found, long, &mut steps);
-    }
     let verdict = if answer.rows_only {
         says("p", "verdict", words::ROWS_ONLY)
     } else {
         Html::default()
     };
-    let figure = if answer.stitches.against.is_some() {
-        let key = words::drawing(question, answer, long);
-        let figure = vec![
-            outline::piece(would_be, wanted, known, &key),
-            tells("figcaption", "quiet", key),
-        ];
-        el("figure", "scale", figure)
-    } else {
-        Html::default()
-    };
+    let one_way = |(direction, found)| one_way(view, direction, question, found);
+    let steps = |(direction, found)| words::steps(direction, question, found, &long);
     list(vec![
-        answered(title, tells("p", "row", line), words::outcome(question, answer, long)),
+        answered(title, tells("p", "row", line), words::outcome(question, answer, &long)),
         verdict,
-        figure,
-        el("div", "ways", ways),
-        good_to_know(words::notes(answer)),
-        working(steps, words::SOURCE),
+        figure(question, answer, &long),
+        el("div", "ways", answer.directions().map(one_way).collect()),
+        good_to_know(answer.notes.iter().map(|note| words::note(*note).into()).collect()),
+        working(answer.directions().flat_map(steps).collect(), words::SOURCE),
     ])
 }
 
-/// What stitches, or rows, say.
-fn one_way(desk: &Desk, way: usize, wanted: Length, found: &Measured, long: words::Long) -> Html {
-    let mut said = vec![
-        says("h3", "", words::HEADINGS[way]),
-        tells("p", "", words::counted(found)),
-    ];
-    let [washed, unwashed] = KEPT[way];
-    said.push(kept(desk, if found.washed { washed } else { unwashed }, found.gauge));
-    if let Some(before) = found.unwashed.filter(|_| found.washed) {
-        said.push(tells("p", "", words::before(before)));
-        said.push(kept(desk, unwashed, before));
+/// The piece as it would be beside the one that is wanted. Without rows beside the pattern's, its length is the one that
+/// is wanted.
+fn figure(question: &Question, answer: &Answer, long: Long) -> Html {
+    if answer.stitches.against.is_none() {
+        return Html::default();
     }
-    for sentence in words::said(way, wanted, found, long) {
-        said.push(tells("p", "", sentence));
-    }
-    el("div", "", said)
+    let rows = answer.compared_rows();
+    let piece = Piece {
+        would_be: Size {
+            width: answer.stitches.would_be,
+            height: rows.map_or(question.length, |rows| rows.would_be),
+        },
+        wanted: Size {
+            width: question.width,
+            height: question.length,
+        },
+        known_width: answer.stitches.known(),
+        known_height: rows.and_then(Measured::known),
+    };
+    let caption = words::drawing(question, answer, long);
+    let drawn = outline::piece(&piece, &caption);
+    el("figure", "scale", vec![drawn, tells("figcaption", "quiet", caption)])
 }
 
-/// The tap that keeps a gauge for all tools, if a field of theirs takes it.
-fn kept(desk: &Desk, name: &'static str, gauge: Gauge) -> Html {
-    gauge_typed(gauge).map_or_else(Html::default, |typed| keep(desk, name, typed))
+/// What stitches, or rows, say.
+fn one_way(view: &View, direction: Direction, question: &Question, found: &Measured) -> Html {
+    let long = |length| view.tape(length);
+    let before = found.before_washing().map(|gauge| tells("p", "", words::before(gauge)));
+    let keep_before = offer_before(direction, found).map(|offer| keep_offer(view, offer));
+    let findings = words::findings(direction, question.wanted(direction), found, &long);
+    let findings = findings.into_iter().map(|sentence| tells("p", "", sentence));
+    el(
+        "div",
+        "",
+        vec![
+            says("h3", "", words::heading(direction)),
+            tells("p", "", words::counted(found)),
+            keep_offer(view, offer(direction, found)),
+            list(before.into_iter().chain(keep_before).collect()),
+            list(findings.collect()),
+        ],
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::tool::tests::{fields_of, run_every_state};
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        run_every_state::<Gauge>();
+    }
+
+    #[test]
+    fn washed_and_unwashed_gauges_are_kept_under_names_of_their_own() {
+        let offered = |name| {
+            let state = NAMED.iter().find(|state| state.name == name).unwrap();
+            let question = Gauge::read(&fields_of::<Gauge>(state)).unwrap();
+            let offers = Gauge::offers(&answer(&question).unwrap());
+            offers.into_iter().map(|(kept, _)| kept).collect::<Vec<_>>()
+        };
+        let all = [
+            Kept::GaugeStitches,
+            Kept::GaugeStitchesUnwashed,
+            Kept::GaugeRows,
+            Kept::GaugeRowsUnwashed,
+        ];
+        assert_eq!(offered("washed"), all);
+        assert_eq!(offered("unwashed-far-off"), [Kept::GaugeStitchesUnwashed]);
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Gauge::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Gauge>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Gauge::sign()
+    }
 }

@@ -1,25 +1,20 @@
 //! The view of needle sizes: a size in one system, the millimetres, and what the same needle is called in the others.
 
-use super::State;
-use crate::desk::Desk;
-use crate::drawing::sign as drawing;
-use crate::part::plain::{el, says, tells, text};
-use crate::part::{
-    Below, Page, Reading, Say, Sheet, answered, asked, choice, chosen, good_to_know, keep, signed, working,
-};
-use crate::store::Typed;
+use super::{State, Tool};
+use crate::drawing::holes;
+use crate::fields;
+use crate::form::{Field, Fields, Reader};
+use crate::kept::{Kept, Offer, Value};
+use crate::part::plain::{el, list, says, tells, text};
+use crate::part::{Form, Part, View, answered, good_to_know, keep_offer, wait, working};
 use crate::words::needles as words;
-use loopwright::needles::{Answer, Needle, Question, Size, answer};
-use loopwright::problem::Kind;
-use loopwright::tables::needle::System;
+use loopwright::needles::{Answer, GivenIn, Name, Needle, Question, Size, answer};
+use loopwright::problem::Problem;
 use loopwright::tail::NEEDLE;
 use yew::prelude::*;
 
-/// What a size may be named in, in the order of the choice; last a hole, in millimetres.
-const SYSTEMS: [System; 5] = [System::Us, System::Uk, System::Japanese, System::Metric, System::Metric];
-
 /// The named states.
-pub const STATES: &[State] = &[
+const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("filled", "size=7"),
     State::new("nearest", "size=5&system=jp"),
@@ -30,57 +25,78 @@ pub const STATES: &[State] = &[
     State::new("extreme", "size=50 mm&system=uk"),
 ];
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "needles");
-    let mut reading = Reading::of(&sheet);
-    let question = Question {
-        size: size(&mut reading, &sheet),
-    };
-    let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(desk, &answer));
-    let page = Page {
-        folded: &[],
-        waiting: words::WAITING,
-        problem: &words::problem,
-    };
-    asked(&sheet, &page, &form, answers)
+fields! { FIELDS of Name, words::label;
+    Size => Field::text().in_sentence(),
+    System => Field::choice::<GivenIn>().in_sentence(),
 }
 
-/// From the fields as typed to the size.
-fn size(reading: &mut Reading, sheet: &Sheet) -> Size {
-    let system = chosen(sheet, &words::SYSTEMS).min(SYSTEMS.len() - 1);
-    match Size::read(&sheet.text("size", ""), SYSTEMS[system]) {
-        Ok(Size::Metric(across)) if system == SYSTEMS.len() - 1 => Size::Hole(across),
-        Ok(size) => size,
-        Err(why) => {
-            reading.wrong("size", Kind::Unreadable(why));
-            Size::Metric(NEEDLE.least)
-        }
+/// Needle sizes.
+pub struct Needles;
+
+impl Tool for Needles {
+    const ID: &'static str = "needles";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let read = Size::read_given_in(&reader.text(Name::Size), reader.choice(Name::System));
+        let size = reader.value(Name::Size, read, Size::Metric(NEEDLE.least));
+        reader.done(Question { size })
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(answer: &Answer) -> Vec<Offer> {
+        answer.needles.iter().map(offer).collect()
+    }
+
+    fn form(form: &Form) -> Html {
+        form.line(&[Part::Labelled(Name::Size), Part::Field(Name::System)])
+    }
+
+    fn show(view: &View, _: &Question, answer: &Answer) -> Html {
+        shown(view, answer)
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem)
+    }
+
+    /// Three holes of a needle gauge, and a shaft in the middle one.
+    fn sign() -> Html {
+        holes::sign()
     }
 }
 
-fn form(sheet: &Sheet, say: Say) -> Html {
-    let sentence = vec![
-        signed(sheet, "size", words::LABEL_SIZE, say("size")),
-        choice(sheet, &words::SYSTEMS),
-    ];
-    el("div", "line", sentence)
+const fn offer(needle: &Needle) -> Offer {
+    (Kept::Needle, Value::Needle(needle.across))
 }
 
 /// The millimetres, the names and how they were found.
-fn shown(desk: &Desk, answer: &Answer) -> Html {
+fn shown(view: &View, answer: &Answer) -> Html {
     let line = tells("p", "row", words::headline(answer));
-    let mut below = Below::of(answered(words::ANSWER, line, words::outcome(answer)));
-    for needle in &answer.needles {
-        below.add(tells("h3", "", words::called(needle)));
-        below.add(names(needle));
-        let typed = Typed::with_unit(words::millimetres(needle.across), "mm");
-        below.add(keep(desk, "needle", typed));
-    }
-    below.add(good_to_know(vec![words::NEAREST.into()]));
-    below.add(working(vec![words::STEP.into()], words::SOURCE));
-    below.done()
+    let needle = |needle: &Needle| {
+        list(vec![
+            tells("h3", "", words::called(needle)),
+            names(needle),
+            keep_offer(view, offer(needle)),
+        ])
+    };
+    list(vec![
+        answered(words::ANSWER, line, words::outcome(answer)),
+        list(answer.needles.iter().map(needle).collect()),
+        good_to_know(vec![words::NEAREST.into()]),
+        working(vec![words::STEP.into()], words::SOURCE),
+    ])
 }
 
 /// The names of a needle, each with how sure it is.
@@ -94,9 +110,30 @@ fn names(needle: &Needle) -> Html {
     el("div", "meanings", vec![el("dl", "", table)])
 }
 
-/// Its small picture: three holes of a needle gauge, and a shaft in the middle one.
-pub fn sign() -> Html {
-    let holes = "M32 38a14 14 0 1 0 .1 0zM96 30a22 22 0 1 0 .1 0zM176 22a30 30 0 1 0 .1 0z";
-    let lines = [("marker", holes), ("marks fewer", "M96 33a19 19 0 1 0 .1 0z")];
-    drawing::sign("", "0 0 224 104", &lines)
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Needles>();
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Needles::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Needles>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Needles::sign()
+    }
 }

@@ -1,32 +1,23 @@
 //! The view of the swatch: the gauge that is hoped for, round or flat; the count, how high, the middle that is measured,
 //! and what is done in which order.
 
-use super::State;
-use crate::desk::Desk;
-use crate::drawing::outline;
+use super::{State, Tool};
+use crate::drawing::outline::{self, Size};
+use crate::fields;
+use crate::form::{Field, Fields, Reader, Start, plus_behind, read_multiple};
+use crate::kept::{Kept, Offer};
 use crate::part::plain::{el, items, list, says, tells};
-use crate::part::{
-    Choice, GaugeRow, Label, Page, Reading, Row, Say, Sheet, answered, asked, gauges_taken, good_to_know, more,
-    multiple, multiple_fields, rows, select, working,
-};
-use crate::words::{cast_on, problem, swatch as words, units::length_beside};
-use loopwright::cast_on::MULTIPLE;
-use loopwright::swatch::{Answer, Question, answer};
+use crate::part::{Form, Part, View, answered, good_to_know, wait, working};
+use crate::words::page::MORE;
+use crate::words::{swatch as words, units::length_beside};
+use loopwright::problem::Problem;
+use loopwright::swatch::{Answer, Name, Question, USUAL_ROW_REPEAT, answer};
+use loopwright::terms::{MULTIPLE, Multiple, PLUS, Working};
 use loopwright::units::Length;
 use yew::prelude::*;
 
-/// The fields under "more".
-const FOLDED: [&str; 4] = ["rows", "multiple", "plus", "row_repeat"];
-
-/// What is hoped for, with the name of what is kept.
-const GAUGE: [GaugeRow; 1] = [("gauge", words::LABEL_GAUGE, "gauge_stitches")];
-const ROWS: [GaugeRow; 1] = [("rows", words::LABEL_ROWS, "gauge_rows")];
-
-/// Rows of one repeat.
-const REPEAT: [Row; 1] = [("row_repeat", words::LABEL_ROW_REPEAT, "1", None)];
-
 /// The named states.
-pub const STATES: &[State] = &[
+const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("filled", "gauge=21&rows=28"),
     State::new("repeats", "gauge=21&knitting=flat&rows=28&multiple=8 + 3&row_repeat=8"),
@@ -37,67 +28,121 @@ pub const STATES: &[State] = &[
     State::new("extreme", "gauge=400 in 1 m&rows=99 in 5mm&multiple=1000"),
 ];
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "swatch");
-    let mut reading = Reading::of(&sheet);
-    let question = Question {
-        rows: reading.gauge_if_any("rows"),
-        multiple: multiple(&mut reading, &sheet),
-        row_repeat: reading.count("row_repeat", MULTIPLE, REPEAT[0].2),
-        round: sheet.text("knitting", "") != "flat",
-        ..Question::about(reading.gauge("gauge"))
-    };
-    let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(&question, &answer));
-    let page = Page {
-        folded: &FOLDED,
-        waiting: words::WAITING,
-        problem: &|wrong| problem::sentence(&wrong.kind),
-    };
-    asked(&sheet, &page, &form, answers)
+fields! { FIELDS of Name, words::label;
+    Gauge => Field::gauge().taken(Kept::GaugeStitches),
+    Knitting => Field::choice::<Working>().in_sentence(),
+    Rows => Field::gauge().taken(Kept::GaugeRows).folded(MORE),
+    Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
+    Plus => Field::count(PLUS)
+        .starts(Start::From(|fields| plus_behind(fields, Name::Multiple)))
+        .folded(MORE),
+    RowRepeat => Field::count(MULTIPLE).starts(Start::Count(USUAL_ROW_REPEAT)).folded(MORE),
 }
 
-/// Its small picture: a swatch and its middle.
-pub fn sign() -> Html {
-    outline::swatch([Length::from_mm(160), Length::from_mm(84)], Length::from_mm(50), "")
+/// The swatch.
+pub struct Swatch;
+
+impl Tool for Swatch {
+    const ID: &'static str = "swatch";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let question = Question {
+            gauge: reader.gauge(Name::Gauge),
+            knitting: reader.choice(Name::Knitting),
+            rows: reader.gauge_if_any(Name::Rows),
+            multiple: read_multiple(&mut reader, Name::Multiple, Name::Plus),
+            row_repeat: reader.count(Name::RowRepeat),
+        };
+        reader.done(question)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    fn form(form: &Form) -> Html {
+        list(vec![
+            form.open(None),
+            form.line(&[Part::Words(words::I_KNIT), Part::Field(Name::Knitting)]),
+            form.folds(None),
+        ])
+    }
+
+    fn show(_: &View, question: &Question, answer: &Answer) -> Html {
+        shown(question, answer)
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    /// A swatch and its middle.
+    fn sign() -> Html {
+        let swatch = Size {
+            width: Length::from_mm(160),
+            height: Length::from_mm(84),
+        };
+        outline::swatch(swatch, Length::from_mm(50), "")
+    }
 }
 
-/// The fields, and the rest under "more".
-fn form(sheet: &Sheet, say: Say) -> Html {
-    let label = Label::Unseen(cast_on::LABEL_KNITTING);
-    let how = vec![
-        says("span", "", words::I_KNIT),
-        select(sheet, "knitting", label, Choice::keyed(&cast_on::KNITTINGS), ""),
-    ];
-    let labels = [cast_on::LABEL_MULTIPLE, cast_on::LABEL_PLUS];
-    list(vec![
-        gauges_taken(sheet, &GAUGE, say),
-        el("div", "line", how),
-        more(vec![
-            gauges_taken(sheet, &ROWS, say),
-            multiple_fields(sheet, labels, say),
-            rows(sheet, &REPEAT, say),
-        ]),
-    ])
-}
-
-/// The count, the drawing, the order, and the sum.
+/// The count, the drawing, the order, and the sum. Lengths are printed in the unit that the gauge was counted in.
 fn shown(question: &Question, answer: &Answer) -> Html {
-    let long: words::Long = &|length| length_beside(question.gauge, length);
-    let key = words::drawing(answer, long);
-    let figure = vec![
-        outline::swatch([answer.width, answer.height], answer.span, &key),
-        tells("figcaption", "quiet", key),
-    ];
+    let long = |length| length_beside(question.gauge, length);
     let line = tells("p", "row", words::headline(answer));
     list(vec![
         answered(words::BEFORE, line, words::outcome(answer)),
-        tells("p", "", words::height(question, answer, long)),
-        el("figure", "scale", figure),
+        tells("p", "", words::height(question, answer, &long)),
+        figure(answer, words::drawing(answer, &long)),
         says("h3", "", words::ORDER),
-        items("ol", words::order(question.round, answer.span)),
-        good_to_know(words::notes(question)),
-        working(words::steps(question, answer, long), words::SOURCE),
+        items("ol", words::order(question.knitting, answer.span)),
+        good_to_know(answer.notes.iter().map(words::note).collect()),
+        working(words::steps(question, answer, &long), words::SOURCE),
     ])
+}
+
+fn figure(answer: &Answer, caption: String) -> Html {
+    let swatch = Size {
+        width: answer.width,
+        height: answer.height,
+    };
+    let drawn = outline::swatch(swatch, answer.span, &caption);
+    el("figure", "scale", vec![drawn, tells("figcaption", "quiet", caption)])
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Swatch>();
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Swatch::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Swatch>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Swatch::sign()
+    }
 }

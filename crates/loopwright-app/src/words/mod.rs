@@ -15,6 +15,7 @@ pub mod row;
 pub mod schedule;
 pub mod stitch;
 pub mod tell;
+mod terms;
 pub mod units;
 
 /// One file of words for each tool of the list.

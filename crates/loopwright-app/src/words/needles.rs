@@ -1,11 +1,10 @@
 //! The words of needle sizes. Millimetres are printed as the needle has them, never rounded.
 
-use super::Title;
 use super::intl::{either, say_with};
 use super::tell::{Value, tell};
-use crate::part::ChoiceRow;
+use super::{Title, Worded};
 use core::cmp::Ordering;
-use loopwright::needles::{Answer, Named, Needle};
+use loopwright::needles::{Answer, GivenIn, Name, Named, Needle};
 use loopwright::problem::{Kind, Problem};
 use loopwright::tables::Certainty;
 use loopwright::tables::needle::{Number, System};
@@ -17,25 +16,30 @@ pub const TITLE: Title = Title {
     name: "Needles",
     asks: "Which needle a size is, and what it is called elsewhere.",
 };
-/// The label of the size, before it.
-pub const LABEL_SIZE: &str = "My needle is";
 /// Where the answer will be.
 pub const WAITING: &str = "The needle’s millimetres and other names appear here.";
 /// Above the millimetres.
 pub const ANSWER: &str = "In millimetres";
 
-/// What a size may be named in.
-pub const SYSTEMS: ChoiceRow = (
-    "system",
-    "What the size is in",
-    &[
-        ("us", "US"),
-        ("uk", "Old UK, Canadian"),
-        ("jp", "Japanese"),
-        ("mm", "mm"),
-        ("hole", "mm, the hole it passes"),
-    ],
-);
+/// What a field is called.
+pub const fn label(name: Name) -> &'static str {
+    match name {
+        Name::Size => "My needle is",
+        Name::System => "What the size is in",
+    }
+}
+
+impl Worded for GivenIn {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Us => "US",
+            Self::Uk => "Old UK, Canadian",
+            Self::Japanese => "Japanese",
+            Self::Millimetres => "mm",
+            Self::Hole => "mm, the hole it passes",
+        }
+    }
+}
 
 /// A system, as it stands before its number.
 pub const fn system(system: System) -> &'static str {
@@ -49,34 +53,29 @@ pub const fn system(system: System) -> &'static str {
 
 /// How thick a needle is, all of it.
 fn across(length: Length) -> String {
-    [&millimetres(length), "\u{a0}mm"].concat()
-}
-
-/// The same as it is typed into a field for millimetres.
-pub fn millimetres(length: Length) -> String {
-    print::print(length, LengthUnit::Mm, print::Step::Thousandth)
+    let millimetres = print::print(length, LengthUnit::Mm, print::Step::Thousandth);
+    format!("{millimetres}\u{a0}mm")
 }
 
 /// A number as it stands on the needle.
 fn number(number: Number) -> String {
-    let quarters = i64::from(number.in_quarters());
+    let quarters = number.in_quarters();
     if quarters < 0 {
-        return "0".repeat(quarters.unsigned_abs() as usize + 1);
+        return "0".repeat(usize::from(quarters.unsigned_abs()) + 1);
     }
-    let whole = Length::from_nm(quarters * LengthUnit::Mm.base() / 4);
-    print::print(whole, LengthUnit::Mm, print::Step::Quarters)
+    let whole = quarters / 4;
+    match quarters % 4 {
+        1 => format!("{whole} 1/4"),
+        2 => format!("{whole} 1/2"),
+        3 => format!("{whole} 3/4"),
+        _ => whole.to_string(),
+    }
 }
 
 /// The needle, or each that it may be.
 pub fn headline(answer: &Answer) -> String {
-    let mut said = String::new();
-    for needle in &answer.needles {
-        if !said.is_empty() {
-            said += " or ";
-        }
-        said += &across(needle.across);
-    }
-    said
+    let needles: Vec<String> = answer.needles.iter().map(called).collect();
+    needles.join(" or ")
 }
 
 /// The hole that all of them pass.
@@ -170,8 +169,7 @@ mod tests {
 
     #[test]
     fn numbers_are_written_as_on_the_needle() {
-        // No needle has less than a whole number, but for the noughts.
-        for quarters in (-3..1).chain(4..200) {
+        for quarters in -3..200 {
             let size = Number::quarters(quarters);
             assert_eq!(number(size), size.to_string());
         }

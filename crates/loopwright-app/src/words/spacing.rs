@@ -7,7 +7,7 @@ use loopwright::problem::{Kind, Problem};
 use loopwright::row::{Lean, Stitch};
 use loopwright::spacing::{
     Answer, Ask, Asked, Decrease, EdgeKind, Fabric, Face, Fraction, Increase, Marker, Name, Note, Order, Question,
-    Reached, Step, Working,
+    Reached, Step,
 };
 use loopwright::units::parse::Unreadable;
 
@@ -61,15 +61,6 @@ impl Worded for Asked {
             Self::Multiple => "end on a multiple of",
             Self::Decreases => "make decreases:",
             Self::Increases => "make increases:",
-        }
-    }
-}
-
-impl Worded for Working {
-    fn words(self) -> &'static str {
-        match self {
-            Self::Round => "in the round",
-            Self::Flat => "flat, back and forth",
         }
     }
 }

@@ -1,11 +1,12 @@
-//! The words of the swatch. Lengths come in printed, in the unit the knitter uses, by the function `long`.
+//! The words of the swatch. Lengths are printed by the function `long`, in the unit the knitter uses.
 
 use super::Title;
-use super::cast_on;
-use super::intl::{say, say_with};
+use super::intl::{say, say_made, say_with};
+use super::tell::Long;
+use super::terms::plus_dropped;
 use super::units::{gauge, span_of};
-use loopwright::cast_on::Note;
-use loopwright::swatch::{Answer, LEAST_BESIDE, Question, Rows};
+use loopwright::swatch::{Answer, LEAST_BESIDE, Name, Note, Question, Rows};
+use loopwright::terms::Working;
 use loopwright::units::Length;
 
 /// What it is called.
@@ -13,14 +14,8 @@ pub const TITLE: Title = Title {
     name: "Swatch",
     asks: "How many stitches to cast on so that it can be measured, and what then.",
 };
-/// The label of the stitches.
-pub const LABEL_GAUGE: &str = "Stitches you hope for, washed";
 /// Before the choice of round or flat.
 pub const I_KNIT: &str = "The piece is knitted";
-/// The label of the rows.
-pub const LABEL_ROWS: &str = "Rows you hope for, washed";
-/// The label of the rows of a repeat.
-pub const LABEL_ROW_REPEAT: &str = "Rows of one repeat";
 /// Where the answer will be.
 pub const WAITING: &str = "The stitches of your swatch appear here.";
 /// Above the answer.
@@ -28,8 +23,17 @@ pub const BEFORE: &str = "On the needle of the piece";
 /// Above what is done.
 pub const ORDER: &str = "In this order";
 
-/// How a length is printed.
-pub type Long<'a> = &'a dyn Fn(Length) -> String;
+/// What a field is called.
+pub const fn label(name: Name) -> &'static str {
+    match name {
+        Name::Gauge => "Stitches you hope for, washed",
+        Name::Knitting => "In the round or flat",
+        Name::Rows => "Rows you hope for, washed",
+        Name::Multiple => "The pattern takes a multiple of",
+        Name::Plus => "plus, for its two edges",
+        Name::RowRepeat => "Rows of one repeat",
+    }
+}
 
 /// The count.
 pub fn headline(answer: &Answer) -> String {
@@ -44,96 +48,86 @@ pub fn outcome(answer: &Answer) -> (String, String) {
 
 /// Of how many repeats, how high, and how wide.
 pub fn height(question: &Question, answer: &Answer, long: Long) -> String {
-    let pattern = match (question.multiple.of, answer.plus) {
-        (1, _) => "",
-        (_, 0) => "These are # {repeat|repeats} of #. ",
-        _ => "These are # {repeat|repeats} of #, plus #. ",
+    let ends = vec![long(answer.height), long(answer.width)];
+    let height = match answer.rows {
+        Some(rows) => say_made("Work # {row|rows}, @ high; it should be @ wide.", &[rows.count], ends),
+        None => say_made("Work until it is @ high; it should be @ wide.", &[], ends),
     };
-    let said = say(pattern, &[answer.repeats, question.multiple.of, answer.plus]);
-    let pattern = match answer.rows {
-        Some(_) => "Work # {row|rows}, @ high; it should be @ wide.",
-        None => "Work until it is @ high; it should be @ wide.",
-    };
-    let ends = [answer.height, answer.width].map(long);
-    let rows = answer.rows.map_or(0, |rows| rows.count);
-    said + &say_with(pattern, &[rows], &[&ends[0], &ends[1]])
+    let numbers = [answer.repeats, question.multiple.of, answer.plus];
+    match (question.multiple.of, answer.plus) {
+        (1, _) => height,
+        (_, 0) => say("These are # {repeat|repeats} of #. ", &numbers) + &height,
+        _ => say("These are # {repeat|repeats} of #, plus #. ", &numbers) + &height,
+    }
 }
 
 /// Below the drawing, and instead of it.
 pub fn drawing(answer: &Answer, long: Long) -> String {
-    let lengths = [long(answer.width), long(answer.height), span_of(answer.span)];
+    let lengths = vec![long(answer.width), long(answer.height), span_of(answer.span)];
     let pattern = "The swatch, @ by @; dotted, the middle that is measured, @ each way.";
-    say_with(pattern, &[], &[&lengths[0], &lengths[1], &lengths[2]])
+    say_made(pattern, &[], lengths)
 }
 
-/// What to do, in this order: flat, or in the round.
-pub fn order(round: bool, span: Length) -> Vec<String> {
-    let [how, cut] = if round {
-        [
+/// What to do, in this order.
+pub fn order(knitting: Working, span: Length) -> Vec<String> {
+    let (work, cut) = match knitting {
+        Working::Round => (
             "On a circular or double-pointed needle, work every row from the same side: slide the stitches back and carry the strand loosely across the back.",
-            "Cut the strands across the back, so that it lies flat.",
-        ]
-    } else {
-        ["Work it back and forth, as the piece will be.", ""]
+            Some("Cut the strands across the back, so that it lies flat."),
+        ),
+        Working::Flat => ("Work it back and forth, as the piece will be.", None),
     };
-    let all = [
+    let before = [
         "Take the very needle of the piece: wood and metal do not knit alike.",
-        how,
+        work,
         "Bind off loosely.",
-        cut,
+    ];
+    let after = [
         "Count once before washing: the tape goes by that while you knit.",
         "Wash it as the piece will be washed, by the label of the yarn.",
         "Lay it out without pulling, and let it dry fully.",
-        "Lay the tape over @ in the middle, at several spots, 2 to 3 stitches away from the edges, and count what is there.",
     ];
-    let (mut said, span) = (Vec::new(), span_of(span));
-    for step in all {
-        if !step.is_empty() {
-            said.push(say_with(step, &[], &[&span]));
-        }
-    }
-    said
+    let measure = say_with(
+        "Lay the tape over @ in the middle, at several spots, 2 to 3 stitches away from the edges, and count what is there.",
+        &[],
+        &[&span_of(span)],
+    );
+    let fixed = before.into_iter().chain(cut).chain(after).map(String::from);
+    fixed.chain([measure]).collect()
 }
 
-/// What is good to know.
-pub fn notes(question: &Question) -> Vec<String> {
-    let plus = question.multiple.plus;
-    let mut notes = Vec::new();
-    if question.round {
-        if plus > 0 {
-            notes.push(cast_on::note(&Note::PlusDropped { plus }));
+/// One note.
+pub fn note(note: &Note) -> String {
+    match *note {
+        Note::PlusDropped { plus } => plus_dropped(plus),
+        Note::FlatDiffers => {
+            "Many knit and purl differently: a swatch worked flat can be a stitch or two off for a round.".into()
         }
-        notes.push(
-            "Many knit and purl differently: a swatch worked flat can be a stitch or two off for a round.".into(),
-        );
     }
-    notes
 }
 
 /// The sum.
 pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
-    let Answer {
-        cast_on,
-        measured,
-        beside,
-        ..
-    } = *answer;
-    let words = [gauge(question.gauge), span_of(answer.span), long(answer.height)];
-    let (pattern, rows) = match answer.rows {
-        Some(Rows { least, repeats, count }) => (
+    let span = span_of(answer.span);
+    let measured = say_with(
+        "@, so # stitches over @.",
+        &[answer.measured],
+        &[&gauge(question.gauge), &span],
+    );
+    let beside = say(
+        "About half of that again on each side, never under #, up to whole repeats: # + # = #.",
+        &[LEAST_BESIDE, answer.measured, answer.beside, answer.cast_on],
+    );
+    let ends = vec![span, long(answer.height)];
+    let height = match answer.rows {
+        Some(Rows { least, repeats, count }) => say_made(
             "Half as much again as @ in height: # {row|rows}; in whole repeats # × # = #, @.",
-            [least, repeats, question.row_repeat, count],
+            &[least, repeats, question.row_repeat, count],
+            ends,
         ),
-        None => ("Half as much again as @ in height: @.", [0; 4]),
+        None => say_made("Half as much again as @ in height: @.", &[], ends),
     };
-    vec![
-        say_with("@, so # stitches over @.", &[measured], &[&words[0], &words[1]]),
-        say(
-            "About half of that again on each side, never under #, up to whole repeats: # + # = #.",
-            &[LEAST_BESIDE, measured, beside, cast_on],
-        ),
-        say_with(pattern, &rows, &[&words[1], &words[2]]),
-    ]
+    vec![measured, beside, height]
 }
 
 /// Where the rules come from.

@@ -1,5 +1,7 @@
 //! One direction of a swatch: the mean of its counts, how far it can be trusted, the pattern's beside it, the washing.
 
+use crate::terms::Range;
+use crate::units::rate::{PARTS, Quotient, Rate, to_length};
 use crate::units::{Gauge, Length};
 
 /// One direction: across or upwards.
@@ -76,145 +78,197 @@ pub struct Wash {
     pub becomes: Length,
 }
 
+impl Measured {
+    /// Of checked counts, those of the washed swatch and those from before; none when there are none.
+    pub(super) fn of(washed: &[Gauge], before: &[Gauge], pattern: Option<Gauge>, wanted: Length) -> Option<Self> {
+        let is_washed = !washed.is_empty();
+        let counted = if is_washed { washed } else { before };
+        let mean = Mean::of(counted)?;
+        let before = Mean::of(before);
+        let theirs = pattern.map_or(mean.rate, Rate::of);
+        let uneven = mean.is_uneven();
+        Some(Self {
+            gauge: mean.kept(),
+            converted: mean.over(mean.other_span()),
+            washed: is_washed,
+            unwashed: before.as_ref().map(Mean::kept),
+            all: mean.over(to_length(mean.rate.span())),
+            readings: mean.count,
+            fewest: mean.fewest,
+            most: mean.most,
+            spread_permille: Rate::of(mean.most)
+                .permille_above(Rate::of(mean.fewest))
+                .unsigned_abs(),
+            uneven,
+            would_be: theirs.worked_at(wanted, mean.rate),
+            reading: readings(&mean, theirs, wanted),
+            against: pattern.map(|_| Against {
+                off_permille: mean.rate.permille_above(theirs),
+                matches: mean.may_be(theirs),
+            }),
+            wash: before
+                .filter(|_| is_washed)
+                .map(|before| Wash::between(before.rate, mean.rate, wanted)),
+        })
+    }
+
+    /// The gauge from before washing, where the washed one is known as well.
+    pub fn before_washing(&self) -> Option<Gauge> {
+        self.unwashed.filter(|_| self.washed)
+    }
+
+    /// How far the length is known by the counts as they were taken.
+    pub fn known(&self) -> Option<Range> {
+        self.reading.first().map(|reading| Range {
+            least: reading.least,
+            most: reading.most,
+        })
+    }
+
+    /// The span to count over where the counts tell too little: the next longer one that is usual.
+    pub fn longer_span(&self) -> Length {
+        let longer = self.reading.get(1);
+        longer.map_or(self.gauge.span(), |reading| reading.span)
+    }
+}
+
+impl Wash {
+    fn between(unwashed: Rate, washed: Rate, wanted: Length) -> Self {
+        Self {
+            permille: unwashed.permille_above(washed),
+            knit: washed.worked_at(wanted, unwashed),
+            becomes: unwashed.worked_at(wanted, washed),
+        }
+    }
+}
+
 /// Counts of one kind, put together.
 struct Mean {
+    rate: Rate,
+    count: u32,
     first: Gauge,
     fewest: Gauge,
     most: Gauge,
     /// Whether all were taken over the span of the first.
     one_span: bool,
-    /// All stitches, and all nanometres they were counted in.
-    count: f64,
-    span: f64,
 }
 
 impl Mean {
     /// Of checked counts; none when there are none.
-    #[inline(never)]
     fn of(counts: &[Gauge]) -> Option<Self> {
         let first = *counts.first()?;
-        let mut mean = Self {
+        let denser = |one: Gauge, other: Gauge| Rate::of(one).exceeds(Rate::of(other));
+        let all = counts.iter().copied();
+        Some(Self {
+            rate: Rate::of_all(counts)?,
+            count: u32::try_from(counts.len()).unwrap_or(u32::MAX),
             first,
-            fewest: first,
-            most: first,
-            one_span: true,
-            count: 0.0,
-            span: 0.0,
-        };
-        for gauge in counts {
-            mean.one_span &= gauge.span() == first.span();
-            mean.count += gauge.count();
-            mean.span += gauge.span().to_nm() as f64;
-            if gauge.per_cm() < mean.fewest.per_cm() {
-                mean.fewest = *gauge;
-            }
-            if gauge.per_cm() > mean.most.per_cm() {
-                mean.most = *gauge;
-            }
-        }
-        Some(mean)
+            fewest: all
+                .clone()
+                .fold(first, |least, gauge| if denser(least, gauge) { gauge } else { least }),
+            most: all
+                .clone()
+                .fold(first, |most, gauge| if denser(gauge, most) { gauge } else { most }),
+            one_span: all.into_iter().all(|gauge| gauge.span() == first.span()),
+        })
     }
 
     fn over(&self, span: Length) -> Gauge {
-        counted_over(self.count / self.span, span).unwrap_or(self.first)
+        self.rate.gauge_over(span).unwrap_or(self.first)
     }
 
-    /// Over the span of the counts, or over `usual` where they differ.
-    fn kept(&self, usual: Length) -> Gauge {
-        self.over(if self.one_span { self.first.span() } else { usual })
-    }
-}
-
-/// So many in a nanometre, counted over a span, to the thousandth.
-pub(super) fn counted_over(rate: f64, span: Length) -> Option<Gauge> {
-    let thousandths = (rate * span.to_nm() as f64 * 1_000.0).round();
-    Gauge::new((thousandths as u32).max(1), span)
-}
-
-/// So many times a length, rounded once.
-fn times(length: Length, ratio: f64) -> Length {
-    Length::from_nm((length.to_nm() as f64 * ratio).round() as i64)
-}
-
-/// By how much a ratio is above one.
-fn permille(ratio: f64) -> i32 {
-    ((ratio - 1.0) * 1_000.0).round() as i32
-}
-
-impl Measured {
-    /// Of checked counts; none when there are none.
-    #[inline(never)]
-    pub(super) fn of(washed: &[Gauge], before: &[Gauge], pattern: Option<Gauge>, wanted: Length) -> Option<Self> {
-        let counted = if washed.is_empty() { before } else { washed };
-        let mean = Mean::of(counted)?;
-        let Mean {
-            first,
-            fewest,
-            most,
-            count,
-            span,
-            ..
-        } = mean;
-        let own = count / span;
-        let before = Mean::of(before);
-        // Half a stitch in each of m counts is half the root of m in their sum, as a rule.
-        let half = (counted.len() as f64).sqrt() / 2.0;
-        let theirs = pattern.map_or(own, |theirs| theirs.count() / theirs.span().to_nm() as f64);
-        let would_be = times(wanted, theirs / own);
-        let counted_in = times(Length::from_nm(span as i64), 1.0 / counted.len() as f64);
-        let uneven =
-            (most.count() - 0.5) / most.span().to_nm() as f64 > (fewest.count() + 0.5) / fewest.span().to_nm() as f64;
-        let at = |spot: Gauge| times(wanted, theirs * spot.span().to_nm() as f64 / spot.count());
-        let usual = first.usual_span();
-        let mut readings = Vec::new();
-        for over in [counted_in, usual, times(usual, 1.5), times(usual, 2.0)] {
-            if !readings.is_empty() && (uneven || over <= counted_in) {
-                continue;
-            }
-            let count = count * (over.to_nm() as f64 / counted_in.to_nm() as f64);
-            let known = |half: f64| times(wanted, theirs / own * count / (count + half));
-            let mut reading = Reading {
-                span: over,
-                permille: (1_000.0 * half / count).round() as u32,
-                least: known(half),
-                most: known(-half),
-            };
-            if uneven {
-                reading.least = reading.least.min(at(most));
-                reading.most = reading.most.max(at(fewest));
-            }
-            readings.push(reading);
-        }
-        Some(Self {
-            gauge: mean.kept(usual),
-            converted: mean.over(if first.over_inches() {
-                Gauge::TEN_CM
-            } else {
-                Gauge::FOUR_INCHES
-            }),
-            washed: !washed.is_empty(),
-            unwashed: before.as_ref().map(|before| before.kept(usual)),
-            all: mean.over(Length::from_nm(span as i64)),
-            readings: counted.len() as u32,
-            fewest,
-            most,
-            spread_permille: permille(most.per_cm() / fewest.per_cm()).unsigned_abs(),
-            uneven,
-            would_be,
-            reading: readings,
-            against: pattern.map(|_| Against {
-                off_permille: permille(own / theirs),
-                // A whole stitch is a thousand thousandths: what lies on the edge is not lost to the last bit.
-                matches: (count - theirs * span).abs() <= half + 1e-6,
-            }),
-            wash: before.filter(|_| !washed.is_empty()).map(|before| {
-                let stretch = before.count / before.span / own;
-                Wash {
-                    permille: permille(stretch),
-                    knit: times(wanted, 1.0 / stretch),
-                    becomes: times(wanted, stretch),
-                }
-            }),
+    /// Over the span of the counts, or over the usual one where they differ.
+    fn kept(&self) -> Gauge {
+        self.over(if self.one_span {
+            self.first.span()
+        } else {
+            self.first.usual_span()
         })
+    }
+
+    /// The usual span of the measure that it was not counted in.
+    const fn other_span(&self) -> Length {
+        if self.first.over_inches() {
+            Gauge::TEN_CM
+        } else {
+            Gauge::FOUR_INCHES
+        }
+    }
+
+    /// The mean span of one count.
+    fn span_of_one(&self) -> Length {
+        let (over, under) = (self.rate.span(), i128::from(self.count));
+        to_length(Quotient { over, under }.nearest())
+    }
+
+    /// Whether the fewest and the most are further apart than half a stitch misread on either side.
+    fn is_uneven(&self) -> bool {
+        Rate::of(self.most).misread(-1).exceeds(Rate::of(self.fewest).misread(1))
+    }
+
+    /// Whether the counts could be those of another rate, each half a stitch misread: half the root of their number in
+    /// their sum, as a rule.
+    fn may_be(&self, other: Rate) -> bool {
+        let apart = self.rate.thousandths() * other.span() - other.thousandths() * self.rate.span();
+        let half = PARTS * other.span();
+        2.0 * apart.abs() as f64 <= half as f64 * f64::from(self.count).sqrt()
+    }
+}
+
+/// How far the length that `wanted` becomes with the pattern's counts is known: as it was counted, and over each of the
+/// longer spans that are usual. Of uneven spots only the first, as wide as the spots.
+fn readings(mean: &Mean, theirs: Rate, wanted: Length) -> Vec<Reading> {
+    let counted_in = mean.span_of_one();
+    let doubt = Doubt::about(mean, theirs, wanted);
+    let as_counted = doubt.over(counted_in);
+    if mean.is_uneven() {
+        let at = |spot: Gauge| theirs.worked_at(wanted, Rate::of(spot));
+        return vec![Reading {
+            least: as_counted.least.min(at(mean.most)),
+            most: as_counted.most.max(at(mean.fewest)),
+            ..as_counted
+        }];
+    }
+    let usual = mean.first.usual_span();
+    let half_more = Length::from_nm(usual.to_nm() * 3 / 2);
+    let longer = [usual, half_more, usual.saturating_mul(2)].into_iter();
+    let longer = longer.filter(|span| *span > counted_in).map(|span| doubt.over(span));
+    [as_counted].into_iter().chain(longer).collect()
+}
+
+/// A length that is in doubt because each count may be half a stitch wrong. The half is divided by the root of the number
+/// of counts, which is no fraction: so here, and only here, a sum is done in floating point and rounded once.
+struct Doubt {
+    /// The length, in nanometres.
+    length: f64,
+    /// Stitches in all counts together.
+    stitches: f64,
+    /// The span of one count, in nanometres.
+    span: f64,
+    /// Half a stitch, as far as it is left in all counts together.
+    half: f64,
+}
+
+impl Doubt {
+    fn about(mean: &Mean, theirs: Rate, wanted: Length) -> Self {
+        let per_nm = |rate: Rate| rate.thousandths() as f64 / rate.span() as f64;
+        Self {
+            length: wanted.to_nm() as f64 * (per_nm(theirs) / per_nm(mean.rate)),
+            stitches: mean.rate.thousandths() as f64 / PARTS as f64,
+            span: mean.span_of_one().to_nm() as f64,
+            half: f64::from(mean.count).sqrt() / 2.0,
+        }
+    }
+
+    /// What is known if each count is taken over this span.
+    fn over(&self, span: Length) -> Reading {
+        let stitches = self.stitches * (span.to_nm() as f64 / self.span);
+        let length = |misread: f64| Length::from_nm((self.length * stitches / (stitches + misread)).round() as i64);
+        Reading {
+            span,
+            permille: (1_000.0 * self.half / stitches).round() as u32,
+            least: length(self.half),
+            most: length(-self.half),
+        }
     }
 }

@@ -30,14 +30,23 @@
 //! assert_eq!(reading.most, Length::from_nm(926_829_268));
 //! ```
 
+mod choices;
 mod measure;
 
+pub use choices::{Direction, Name};
 pub use measure::{Against, Measured, Reading, Wash};
 
 use crate::cast_on::WIDTH;
 use crate::check::Check;
 use crate::problem::{Kind, Problem};
+use crate::units::rate::Rate;
 use crate::units::{Gauge, Length, LengthUnit};
+
+/// How wide a piece is where nothing is said.
+pub const USUAL_WIDTH: Length = Length::of(1, LengthUnit::M);
+
+/// How long a piece is where nothing is said.
+pub const USUAL_LENGTH: Length = Length::of(50, LengthUnit::Cm);
 
 /// The span of a label that says `10 cm / 4 in`: it is read as 10 cm, and the page says so. Common practice, no source.
 pub const LABEL_SPAN: Length = Gauge::TEN_CM;
@@ -81,8 +90,24 @@ impl Question {
             rows_unwashed: Vec::new(),
             pattern: None,
             pattern_rows: None,
-            width: Length::of(1, LengthUnit::M),
-            length: Length::of(50, LengthUnit::Cm),
+            width: USUAL_WIDTH,
+            length: USUAL_LENGTH,
+        }
+    }
+
+    /// How long the piece is to be in this direction.
+    pub const fn wanted(&self, direction: Direction) -> Length {
+        match direction {
+            Direction::Stitches => self.width,
+            Direction::Rows => self.length,
+        }
+    }
+
+    /// The pattern's gauge in this direction.
+    pub const fn pattern_of(&self, direction: Direction) -> Option<Gauge> {
+        match direction {
+            Direction::Stitches => self.pattern,
+            Direction::Rows => self.pattern_rows,
         }
     }
 }
@@ -100,6 +125,33 @@ pub struct Answer {
     pub next: Option<Next>,
     /// Stitches match the pattern's and rows do not: lengths by measure hold; counted rows come out otherwise.
     pub rows_only: bool,
+    /// What else she should know.
+    pub notes: Vec<Note>,
+}
+
+impl Answer {
+    /// Each direction that was counted.
+    pub fn directions(&self) -> impl Iterator<Item = (Direction, &Measured)> {
+        let rows = self.rows.iter().map(|rows| (Direction::Rows, rows));
+        [(Direction::Stitches, &self.stitches)].into_iter().chain(rows)
+    }
+
+    /// The rows, where they were counted and the pattern's are known.
+    pub fn compared_rows(&self) -> Option<&Measured> {
+        self.rows.as_ref().filter(|rows| rows.against.is_some())
+    }
+}
+
+/// What else she should know.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub enum Note {
+    /// What a needle size changes is a suggestion; the next swatch decides.
+    NeedleIsATry,
+    /// Counts from before washing stand in for washed ones.
+    NotWashed,
+    /// Long and heavy pieces drop further than a swatch.
+    Drops,
 }
 
 /// What to do next.
@@ -152,54 +204,72 @@ impl Next {
 /// Works out the gauge, how far it can be trusted, and what to do about it.
 ///
 /// # Errors
-/// Every [`Problem`] has the name of a field of [`Question`]: no stitches were counted (`stitches`), a
-/// count, a span or a length is out of bounds.
+/// Every [`Problem`] has the [`Name`] of a field: no stitches were counted ([`Name::Stitches`]), a count, a span or a
+/// length is out of bounds.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
-    let Question {
-        stitches,
-        stitches_unwashed,
-        rows,
-        rows_unwashed,
-        ..
-    } = question;
-    let mut check = Check::default();
-    let lists = [
-        ("stitches", stitches),
-        ("rows", rows),
-        ("stitches_unwashed", stitches_unwashed),
-        ("rows_unwashed", rows_unwashed),
-    ];
-    for (field, counts) in lists {
-        for gauge in counts {
-            check.gauge(field, *gauge);
-        }
-    }
-    check.gauge_if_any("pattern", question.pattern);
-    check.gauge_if_any("pattern_rows", question.pattern_rows);
-    check.length("width", question.width, WIDTH);
-    check.length("length", question.length, WIDTH);
-    check.done()?;
-    let Some(stitches) = Measured::of(stitches, stitches_unwashed, question.pattern, question.width) else {
-        let (field, kind) = ("stitches", Kind::Missing);
-        return Err(vec![Problem::new(field, kind)]);
+    check(question)?;
+    let measured = |direction| {
+        let (washed, unwashed) = match direction {
+            Direction::Stitches => (&question.stitches, &question.stitches_unwashed),
+            Direction::Rows => (&question.rows, &question.rows_unwashed),
+        };
+        let (pattern, wanted) = (question.pattern_of(direction), question.wanted(direction));
+        Measured::of(washed, unwashed, pattern, wanted)
     };
-    let rows = Measured::of(rows, rows_unwashed, question.pattern_rows, question.length);
+    let Some(stitches) = measured(Direction::Stitches) else {
+        return Err(vec![Problem::new(Name::Stitches, Kind::Missing)]);
+    };
+    let rows = measured(Direction::Rows);
     let next = Next::by(&stitches);
-    let misses = |found: &Measured| found.against.is_some_and(|rows| !rows.matches);
     Ok(Answer {
-        rows_only: matches!(next, Some(Next::Keep))
-            && stitches.against.is_some_and(|against| against.matches)
-            && rows.as_ref().is_some_and(misses),
+        rows_only: rows_only(next, &stitches, rows.as_ref()),
+        notes: notes(next, &stitches, rows.as_ref()),
         next,
         stitches,
         rows,
     })
 }
 
+fn check(question: &Question) -> Result<(), Vec<Problem>> {
+    let mut check = Check::default();
+    let lists = [
+        (Name::Stitches, &question.stitches),
+        (Name::Rows, &question.rows),
+        (Name::StitchesUnwashed, &question.stitches_unwashed),
+        (Name::RowsUnwashed, &question.rows_unwashed),
+    ];
+    for (name, counts) in lists {
+        for gauge in counts {
+            check.gauge(name, *gauge);
+        }
+    }
+    check.gauge_if_any(Name::Pattern, question.pattern);
+    check.gauge_if_any(Name::PatternRows, question.pattern_rows);
+    check.length(Name::Width, question.width, WIDTH);
+    check.length(Name::Length, question.length, WIDTH);
+    check.done()
+}
+
+fn rows_only(next: Option<Next>, stitches: &Measured, rows: Option<&Measured>) -> bool {
+    let stitches_match = stitches.against.is_some_and(|against| against.matches);
+    let rows_miss = rows.and_then(|rows| rows.against).is_some_and(|against| !against.matches);
+    next == Some(Next::Keep) && stitches_match && rows_miss
+}
+
+fn notes(next: Option<Next>, stitches: &Measured, rows: Option<&Measured>) -> Vec<Note> {
+    let tries = matches!(next, Some(Next::Down { .. } | Next::Up { .. }));
+    let all = [
+        tries.then_some(Note::NeedleIsATry),
+        (!stitches.washed).then_some(Note::NotWashed),
+        rows.map(|_| Note::Drops),
+    ];
+    all.into_iter().flatten().collect()
+}
+
 /// The same gauge over another span, to the nearest thousandth: 21 in 10 cm are 21.336 in 4 in. A span not above zero
 /// changes nothing.
 pub fn over(gauge: Gauge, span: Length) -> Gauge {
-    measure::counted_over(gauge.count() / gauge.span().to_nm() as f64, span).unwrap_or(gauge)
+    Rate::of(gauge).gauge_over(span).unwrap_or(gauge)
 }
 
 #[cfg(test)]

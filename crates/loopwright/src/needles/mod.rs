@@ -18,13 +18,15 @@
 //! assert_eq!(needles[0].hole, Some(Length::from_nm(3_750_000)));
 //! ```
 
+mod choices;
+mod named;
 mod size;
 
-pub use size::{Named, Needle, Size};
+pub use choices::{GivenIn, Name};
+pub use named::{Named, Needle};
+pub use size::Size;
 
-use crate::check::Check;
 use crate::problem::Problem;
-use crate::tail::NEEDLE;
 
 /// A needle, as it is named.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -45,15 +47,11 @@ pub struct Answer {
 /// Looks the needle up.
 ///
 /// # Errors
-/// Every [`Problem`] has the field `size` and the nearest value that would be right: a thickness within [`NEEDLE`]; for
+/// Every [`Problem`] has the field [`Name::Size`] and the nearest value that would be right: a thickness within [`NEEDLE`](crate::tail::NEEDLE); for
 /// a number that no needle has `NoExact`, with the whole numbers on either side.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
-    let mut check = Check::default();
-    if let Size::Metric(across) | Size::Hole(across) = question.size {
-        check.length("size", across, NEEDLE);
-    }
-    let needles = question.size.needles(&mut check);
-    check.done().map(|()| Answer { needles })
+    let needles = question.size.needles().map_err(|problem| vec![problem])?;
+    Ok(Answer { needles })
 }
 
 #[cfg(test)]

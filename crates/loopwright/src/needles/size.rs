@@ -1,9 +1,10 @@
-//! What a needle is called: its millimetres, and the number of each system that is equal or nearest.
+//! A size as it is written, and the needles that it may mean.
 
-use crate::check::Check;
-use crate::problem::Kind;
-use crate::tables::Certainty;
-use crate::tables::needle::{JAPANESE, NEEDLES, Number, System, hole, japanese};
+use super::named::{Needle, numbered, stops};
+use super::{GivenIn, Name};
+use crate::problem::{Kind, Problem};
+use crate::tables::needle::{Number, System};
+use crate::tail::NEEDLE;
 use crate::units::parse::{Unreadable, Wanted, read};
 use crate::units::{Length, LengthUnit};
 
@@ -47,12 +48,11 @@ impl Size {
     /// [`Unreadable`], as for a length; `NotANumber` for a part of one that no needle has.
     pub fn read(text: &str, system: System) -> Result<Self, Unreadable> {
         let lower = text.to_ascii_lowercase();
-        let (mut text, mut system) = (lower.trim(), system);
-        for (prefix, named) in PREFIXES {
-            if let Some(number) = text.strip_prefix(prefix) {
-                (text, system) = (number.trim(), named);
-            }
-        }
+        let prefixed = PREFIXES.iter().find_map(|(prefix, named)| {
+            let number = lower.trim().strip_prefix(prefix)?;
+            Some((number.trim(), *named))
+        });
+        let (text, system) = prefixed.unwrap_or((lower.trim(), system));
         // A number is read as if it were millimetres, so that all that is read there is read here.
         let typed = read::<Length>(text, &Wanted::any(LengthUnit::Mm))?;
         if typed.unit.is_some() {
@@ -74,153 +74,67 @@ impl Size {
         is_number.then_some(size).ok_or(Unreadable::NotANumber)
     }
 
-    /// The needles it may be, thinnest first; where no needle has the number, its neighbours are told.
-    pub(super) fn needles(self, check: &mut Check) -> Vec<Needle> {
-        let (system, wanted) = match self {
-            Self::Metric(across) => return vec![Needle::of(across)],
-            Self::Hole(passes) => return through(passes),
-            Self::Us(number) => (System::Us, number),
-            Self::Uk(number) => (System::Uk, number),
-            Self::Japanese(number) => (System::Japanese, number),
-        };
-        let wanted = wanted.in_quarters();
-        let mut found = Vec::new();
-        // The nearest whole numbers; numbers fall as UK needles grow.
-        let (mut below, mut above) = (-1, i16::MAX);
-        for named in rows(system) {
-            let number = named.number.map_or(0, Number::in_quarters);
-            if number == wanted {
-                found.push(Needle::of(named.across));
-            } else if number >= 0 && number % 4 == 0 {
-                if number < wanted {
-                    below = number.max(below);
-                } else {
-                    above = number.min(above);
-                }
-            }
+    /// The same, where it may also be the hole that the needle passes.
+    ///
+    /// # Errors
+    /// As [`Size::read`].
+    pub fn read_given_in(text: &str, given_in: GivenIn) -> Result<Self, Unreadable> {
+        let size = Self::read(text, given_in.system())?;
+        Ok(match (given_in, size) {
+            (GivenIn::Hole, Self::Metric(across)) => Self::Hole(across),
+            (GivenIn::Hole | GivenIn::Us | GivenIn::Uk | GivenIn::Japanese | GivenIn::Millimetres, size) => size,
+        })
+    }
+
+    /// The needles it may be, thinnest first.
+    pub(super) fn needles(self) -> Result<Vec<Needle>, Problem> {
+        match self {
+            Self::Metric(across) => within(across).map(|()| vec![Needle::of(across)]),
+            Self::Hole(passes) => within(passes).map(|()| through(passes)),
+            Self::Us(number) => with_number(System::Us, number),
+            Self::Uk(number) => with_number(System::Uk, number),
+            Self::Japanese(number) => with_number(System::Japanese, number),
         }
-        if found.is_empty() {
-            let whole = |quarters: i16| u32::try_from(quarters).ok().map(|quarters| quarters / 4);
-            let kind = Kind::NoExact {
-                below: whole(below),
-                above: whole(above).filter(|_| above < i16::MAX),
-            };
-            check.wrong("size", kind);
+    }
+}
+
+fn within(across: Length) -> Result<(), Problem> {
+    Problem::of_length(Name::Size, across, NEEDLE).map_or(Ok(()), Err)
+}
+
+/// The needles of a number; where no needle has it, its neighbours are told.
+fn with_number(system: System, wanted: Number) -> Result<Vec<Needle>, Problem> {
+    let rows = numbered(system);
+    let found = rows.iter().filter(|(number, _)| *number == wanted);
+    let found: Vec<Needle> = found.map(|(_, named)| Needle::of(named.across)).collect();
+    if found.is_empty() {
+        let numbers = rows.into_iter().map(|(number, _)| number);
+        return Err(Problem::new(Name::Size, neighbours(numbers, wanted)));
+    }
+    Ok(found)
+}
+
+/// The nearest whole numbers; numbers fall as UK needles grow.
+fn neighbours(numbers: impl Iterator<Item = Number>, wanted: Number) -> Kind {
+    let (mut below, mut above) = (None, None);
+    for whole in numbers.filter_map(Number::whole_number) {
+        if Number::whole(whole).in_quarters() < wanted.in_quarters() {
+            below = below.max(Some(whole));
+        } else {
+            above = Some(above.map_or(whole, |above: i16| above.min(whole)));
         }
-        found
+    }
+    let count = |number: i16| u32::try_from(number).ok();
+    Kind::NoExact {
+        below: below.and_then(count),
+        above: above.and_then(count),
     }
 }
 
 /// The needles that pass a hole and not the next smaller one of the table; the hole itself where none is named.
 fn through(passes: Length) -> Vec<Needle> {
     let smaller = stops(passes).unwrap_or(Length::ZERO);
-    let mut found = Vec::new();
-    for named in rows(System::Japanese) {
-        if smaller < named.across && named.across < passes {
-            found.push(Needle::of(named.across));
-        }
-    }
-    found.push(Needle::of(passes));
-    found
-}
-
-/// The next hole of a needle gauge that stops a shaft; none where all let it pass.
-fn stops(across: Length) -> Option<Length> {
-    let smaller = NEEDLES.iter().rfind(|needle| needle.across < across);
-    smaller.map(|needle| needle.across)
-}
-
-/// One needle and its names.
-#[derive(Clone, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Needle {
-    /// How thick it is, exactly as named.
-    pub across: Length,
-    /// The equal or nearest of each system, in the order of [`System::ALL`]; two where both are as near, thinner first,
-    /// and none where the system has none so thin or so thick.
-    pub named: Vec<Named>,
-    /// The smallest hole of a needle gauge that it passes wholly; none when it is thicker than all.
-    pub hole: Option<Length>,
-    /// The next smaller hole, which stops it; none when it is thinner than all.
-    pub stops: Option<Length>,
-}
-
-/// A needle by a system.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Named {
-    /// The system.
-    pub system: System,
-    /// Its number; none for millimetres.
-    pub number: Option<Number>,
-    /// How thick that needle is.
-    pub across: Length,
-    /// How much thicker that is than the needle in question: nothing when they are equal.
-    pub off: Length,
-    /// How sure the number is.
-    pub certainty: Certainty,
-}
-
-impl Needle {
-    fn of(across: Length) -> Self {
-        let mut named = Vec::new();
-        for system in System::ALL {
-            let before = named.len();
-            let mut nearest = u64::MAX;
-            let (mut thinner, mut thicker) = (false, false);
-            for mut row in rows(system) {
-                row.off = row.across.saturating_sub(across);
-                thinner |= row.across <= across;
-                thicker |= row.across >= across;
-                let off = row.off.to_nm().unsigned_abs();
-                if off < nearest {
-                    nearest = off;
-                    named.truncate(before);
-                }
-                if off == nearest {
-                    named.push(row);
-                }
-            }
-            if !(thinner && thicker) {
-                named.truncate(before);
-            }
-        }
-        Self {
-            across,
-            named,
-            hole: hole(across),
-            stops: stops(across),
-        }
-    }
-}
-
-/// The needles of a system, thinnest first.
-fn rows(system: System) -> Vec<Named> {
-    let mut rows = Vec::new();
-    let mut push = |number, across, certainty| {
-        rows.push(Named {
-            system,
-            number,
-            across,
-            off: Length::ZERO,
-            certainty,
-        });
-    };
-    if system == System::Japanese {
-        for number in JAPANESE.least..=JAPANESE.most {
-            if let Some(across) = japanese(number) {
-                push(Some(Number::whole(number as i16)), across, Certainty::FromMemory);
-            }
-        }
-        return rows;
-    }
-    for needle in &NEEDLES {
-        match system {
-            System::Us if needle.us.is_some() => push(needle.us, needle.across, needle.us_certainty),
-            System::Uk if needle.uk.is_some() => push(needle.uk, needle.across, needle.uk_certainty),
-            System::Metric => push(None, needle.across, needle.certainty()),
-            _ => {}
-        }
-    }
-    rows
+    let between = |across: &Length| smaller < *across && *across < passes;
+    let japanese = numbered(System::Japanese).into_iter().map(|(_, named)| named.across);
+    japanese.filter(between).chain([passes]).map(Needle::of).collect()
 }

@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::problem::Kind;
+use crate::tail::NEEDLE;
 use crate::tables::needle::{NEEDLES, Number, System};
 use crate::units::Length;
 use proptest::prelude::*;

@@ -66,6 +66,15 @@ impl Number {
     pub const fn in_quarters(self) -> i16 {
         self.0
     }
+
+    /// The number, if it is whole; noughts beyond the first are none.
+    pub const fn whole_number(self) -> Option<i16> {
+        if self.0 >= 0 && self.0 % 4 == 0 {
+            Some(self.0 / 4)
+        } else {
+            None
+        }
+    }
 }
 
 impl fmt::Display for Number {
@@ -91,51 +100,46 @@ pub struct Needle {
     pub across: Length,
     /// Its US number.
     pub us: Option<Number>,
-    /// How sure that is.
+    /// How sure the US number is.
     pub us_certainty: Certainty,
     /// Its old UK and Canadian number.
     pub uk: Option<Number>,
-    /// How sure that is.
+    /// How sure the old UK number is.
     pub uk_certainty: Certainty,
 }
 
-use Certainty::{FromMemory as M, Seen as S};
-
-/// No number.
-const NONE: Known = (None, M);
-
 /// The table, thinnest first.
 pub const NEEDLES: [Needle; 28] = [
-    row(150, noughts(3, S), NONE),
-    row(175, noughts(2, M), n(15, M)),
-    row(200, n(0, M), n(14, M)),
-    row(225, n(1, S), n(13, M)),
-    row(250, quarters(6, M), NONE),
-    row(275, n(2, M), n(12, M)),
-    row(300, quarters(10, M), n(11, M)),
-    row(325, n(3, S), n(10, M)),
-    row(350, n(4, M), NONE),
-    row(375, n(5, S), n(9, M)),
-    row(400, n(6, M), n(8, M)),
-    row(450, n(7, S), n(7, M)),
-    row(500, n(8, M), n(6, M)),
-    row(550, n(9, S), n(5, M)),
-    row(600, n(10, M), n(4, M)),
-    row(650, quarters(42, M), n(3, M)),
+    row(150, seen(Number::noughts(3)), NONE),
+    row(175, remembered(Number::noughts(2)), remembered(Number::whole(15))),
+    row(200, remembered(Number::whole(0)), remembered(Number::whole(14))),
+    row(225, seen(Number::whole(1)), remembered(Number::whole(13))),
+    row(250, remembered(Number::quarters(6)), NONE),
+    row(275, remembered(Number::whole(2)), remembered(Number::whole(12))),
+    row(300, remembered(Number::quarters(10)), remembered(Number::whole(11))),
+    row(325, seen(Number::whole(3)), remembered(Number::whole(10))),
+    row(350, remembered(Number::whole(4)), NONE),
+    row(375, seen(Number::whole(5)), remembered(Number::whole(9))),
+    row(400, remembered(Number::whole(6)), remembered(Number::whole(8))),
+    row(450, seen(Number::whole(7)), remembered(Number::whole(7))),
+    row(500, remembered(Number::whole(8)), remembered(Number::whole(6))),
+    row(550, seen(Number::whole(9)), remembered(Number::whole(5))),
+    row(600, remembered(Number::whole(10)), remembered(Number::whole(4))),
+    row(650, remembered(Number::quarters(42)), remembered(Number::whole(3))),
     // Seldom printed.
-    row(700, quarters(43, M), n(2, M)),
-    row(750, NONE, n(1, M)),
-    row(800, n(11, S), n(0, M)),
-    row(900, n(13, M), noughts(2, M)),
-    row(1000, n(15, M), noughts(3, M)),
-    row(1200, n(17, M), NONE),
-    row(1275, n(17, M), NONE),
-    row(1500, n(19, M), NONE),
-    row(1600, n(19, M), NONE),
-    row(1900, n(35, M), NONE),
+    row(700, remembered(Number::quarters(43)), remembered(Number::whole(2))),
+    row(750, NONE, remembered(Number::whole(1))),
+    row(800, seen(Number::whole(11)), remembered(Number::whole(0))),
+    row(900, remembered(Number::whole(13)), remembered(Number::noughts(2))),
+    row(1000, remembered(Number::whole(15)), remembered(Number::noughts(3))),
+    row(1200, remembered(Number::whole(17)), NONE),
+    row(1275, remembered(Number::whole(17)), NONE),
+    row(1500, remembered(Number::whole(19)), NONE),
+    row(1600, remembered(Number::whole(19)), NONE),
+    row(1900, remembered(Number::whole(35)), NONE),
     // Also called 35.
-    row(2000, n(36, M), NONE),
-    row(2500, n(50, M), NONE),
+    row(2000, remembered(Number::whole(36)), NONE),
+    row(2500, remembered(Number::whole(50)), NONE),
 ];
 
 /// Japanese numbers. Above them, millimetres ("jumbo").
@@ -144,9 +148,10 @@ pub const JAPANESE: Bounds<u32> = Bounds::new(0, 15);
 impl Needle {
     /// How sure it is that it is sold: as sure as the surer of its numbers.
     pub const fn certainty(&self) -> Certainty {
-        match (self.us_certainty, self.uk_certainty) {
-            (M, M) => M,
-            _ => S,
+        if matches!(self.us_certainty, Certainty::Seen) || matches!(self.uk_certainty, Certainty::Seen) {
+            Certainty::Seen
+        } else {
+            Certainty::FromMemory
         }
     }
 }
@@ -199,27 +204,39 @@ pub const CIRCULARS: [Circular; 11] = [
     circular(150, 60),
 ];
 
-type Known = (Option<Number>, Certainty);
-
-const fn n(number: i16, certainty: Certainty) -> Known {
-    (Some(Number::whole(number)), certainty)
+/// A number and how sure it is.
+struct Known {
+    number: Option<Number>,
+    certainty: Certainty,
 }
 
-const fn quarters(quarters: i16, certainty: Certainty) -> Known {
-    (Some(Number::quarters(quarters)), certainty)
+/// The system has no number for it.
+const NONE: Known = Known {
+    number: None,
+    certainty: Certainty::FromMemory,
+};
+
+const fn seen(number: Number) -> Known {
+    Known {
+        number: Some(number),
+        certainty: Certainty::Seen,
+    }
 }
 
-const fn noughts(noughts: i16, certainty: Certainty) -> Known {
-    (Some(Number::noughts(noughts)), certainty)
+const fn remembered(number: Number) -> Known {
+    Known {
+        number: Some(number),
+        certainty: Certainty::FromMemory,
+    }
 }
 
 const fn row(across: i64, us: Known, uk: Known) -> Needle {
     Needle {
         across: hundredths(across),
-        us: us.0,
-        us_certainty: us.1,
-        uk: uk.0,
-        uk_certainty: uk.1,
+        us: us.number,
+        us_certainty: us.certainty,
+        uk: uk.number,
+        uk_certainty: uk.certainty,
     }
 }
 

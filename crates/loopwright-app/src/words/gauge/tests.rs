@@ -22,7 +22,7 @@ fn without_a_pattern_the_gauge_is_said_over_both_spans() {
     let answer = answer(&question).unwrap();
     assert_eq!(plain(&headline(&answer).1), "21 stitches over 10 cm");
     assert_eq!(plain(&outcome(&question, &answer, &long).1), "21.3 over 4 in");
-    let said = said(0, question.width, &answer.stitches, &long);
+    let said = findings(Direction::Stitches, question.width, &answer.stitches, &long);
     assert_eq!(
         said.iter().map(|line| plain(line)).collect::<Vec<_>>(),
         [
@@ -44,7 +44,7 @@ fn too_many_stitches_go_up_and_the_piece_would_be_narrow() {
         before + " " + &after,
         "If nothing changed, 100 cm would measure 90.5 cm"
     );
-    let said = said(0, question.width, &answer.stitches, &long);
+    let said = findings(Direction::Stitches, question.width, &answer.stitches, &long);
     assert_eq!(plain(&said[0]), "10.5 % more stitches than the pattern.");
 }
 
@@ -66,7 +66,7 @@ fn a_match_within_the_reading_is_said_to_be_one() {
     let answer = loopwright::gauge::answer(&keep).unwrap();
     assert_eq!(headline(&answer).1, "Keep this needle");
     let rows = answer.rows.as_ref().unwrap();
-    let said = said(1, keep.length, rows, &long);
+    let said = findings(Direction::Rows, keep.length, rows, &long);
     let rows = "7.1 % more rows than the pattern. By the pattern’s row counts 50 cm would be 46.7 cm.";
     assert_eq!(plain(&said[0]), rows);
 }
@@ -80,7 +80,7 @@ fn washing_says_what_to_knit() {
     };
     let answer = answer(&question).unwrap();
     let rows = answer.rows.as_ref().unwrap();
-    let said = said(1, question.length, rows, &long);
+    let said = findings(Direction::Rows, question.length, rows, &long);
     let washing = "Washing makes it 7.1 % longer: for 50 cm washed, knit 46.7 cm by the tape.";
     assert_eq!(plain(said.last().unwrap()), washing);
 }
@@ -130,7 +130,10 @@ fn what_cannot_be_judged_gets_no_needle() {
     };
     let found = answer(&uneven).unwrap().stitches;
     let range = "As the spots differ, 100 cm may come out so: counted over 10 cm, 87.5 cm to 116.7 cm.";
-    assert_eq!(plain(&super::said(0, uneven.width, &found, &long)[1]), range);
+    assert_eq!(
+        plain(&findings(Direction::Stitches, uneven.width, &found, &long)[1]),
+        range
+    );
 }
 
 #[test]
@@ -148,7 +151,9 @@ fn the_drawing_claims_no_height_that_nobody_counted() {
     };
     let found = answer(&question).unwrap().stitches;
     assert_eq!(
-        said(0, question.width, &found, &long).pop().unwrap(),
+        findings(Direction::Stitches, question.width, &found, &long)
+            .pop()
+            .unwrap(),
         "Washing does not change it."
     );
 }
@@ -169,19 +174,18 @@ fn what_was_not_washed_is_not_said_to_be() {
     for (question, lead) in [(&washed, "Washed: "), (&before, "Not washed: ")] {
         let answer = answer(question).unwrap();
         assert!(counted(&answer.stitches).starts_with(lead));
-        let notes = notes(&answer);
-        let has = |words: &str| notes.iter().any(|note| note.contains(words));
+        let has = |words: &str| answer.notes.iter().any(|it| note(*it).contains(words));
         assert_eq!(has("from before washing"), lead != "Washed: ");
     }
 }
 
 #[test]
 fn a_slash_between_counts_asks_for_commas() {
-    let problem = |field: &'static str| {
+    let problem = |field: Name| {
         problem(&Problem {
             field: field.into(),
             kind: Kind::Unreadable(Unreadable::TwoNumbers),
         })
     };
-    assert!(problem("stitches").contains("commas") && !problem("pattern").contains("commas"));
+    assert!(problem(Name::Stitches).contains("commas") && !problem(Name::Pattern).contains("commas"));
 }

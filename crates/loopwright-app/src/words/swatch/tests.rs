@@ -1,8 +1,9 @@
 //! The sentences of the swatch: what is done, and in which order.
 
 use super::*;
-use loopwright::cast_on::Multiple;
+use loopwright::choice::Key;
 use loopwright::swatch::answer;
+use loopwright::terms::Multiple;
 use loopwright::units::{Gauge, LengthUnit, print};
 
 fn long(length: Length) -> String {
@@ -11,8 +12,9 @@ fn long(length: Length) -> String {
 
 #[test]
 fn a_swatch_is_washed_and_dry_before_it_is_measured_and_one_for_a_round_is_cut() {
-    for round in [false, true] {
-        let order = order(round, Gauge::TEN_CM);
+    for knitting in Working::ALL {
+        let round = *knitting == Working::Round;
+        let order = order(*knitting, Gauge::TEN_CM);
         let at = |words: &str| order.iter().position(|step| step.contains(words));
         // Measured as it comes off the needle, it would tell the gauge of nothing that is ever worn.
         let done = ["Bind off", "Wash", "Lay it out", "Lay the tape over"].map(|words| at(words).unwrap());
@@ -29,6 +31,7 @@ fn rows_height_and_repeats_are_said() {
         rows: Some(Gauge::of(28, Gauge::TEN_CM)),
         multiple: Multiple { of: 8, plus: 3 },
         row_repeat: 8,
+        knitting: Working::Flat,
         ..Question::about(Gauge::of(21, Gauge::TEN_CM))
     };
     let plan = answer(&question).unwrap();
@@ -61,7 +64,17 @@ fn the_middle_is_what_is_measured() {
 
 #[test]
 fn only_a_piece_in_the_round_is_warned_of_a_flat_swatch() {
-    let flat = Question::about(Gauge::of(21, Gauge::TEN_CM));
-    assert_eq!(notes(&flat).len(), 0);
-    assert_eq!(notes(&Question { round: true, ..flat }).len(), 1);
+    let notes = |knitting| {
+        let question = Question {
+            knitting,
+            multiple: Multiple { of: 8, plus: 3 },
+            ..Question::about(Gauge::of(21, Gauge::TEN_CM))
+        };
+        let notes = answer(&question).unwrap().notes;
+        notes.iter().map(note).collect::<Vec<_>>()
+    };
+    assert_eq!(notes(Working::Flat).len(), 0);
+    let round = notes(Working::Round);
+    assert!(round[0].contains("the 3 stitches beside the repeats are not cast on"));
+    assert!(round[1].contains("a swatch worked flat"));
 }

@@ -1,0 +1,22 @@
+//! The words of what several tools share: what they let choose, and what they say of it.
+
+use super::Worded;
+use super::intl::say;
+use loopwright::terms::Working;
+
+impl Worded for Working {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Round => "in the round",
+            Self::Flat => "flat, back and forth",
+        }
+    }
+}
+
+/// Stitches beside the repeats that a round does not need.
+pub fn plus_dropped(plus: u32) -> String {
+    say(
+        "A round has no edges, so the # {stitch|stitches} beside the repeats {is|are} not cast on.",
+        &[plus],
+    )
+}
