@@ -61,13 +61,36 @@ impl Form<'_> {
         here.map(|field| self.draw(field, Labelled::Shown)).collect()
     }
 
+    /// The form as one member of the repeated group has it.
+    pub fn member(&self, index: usize, draw: impl FnOnce(&Form) -> Html) -> Html {
+        draw(&Form {
+            view: &self.view.member(index),
+            problems: self.problems,
+            sentence: self.sentence,
+        })
+    }
+
+    /// Of these fields those that are asked, with their labels.
+    pub fn asked(&self, names: &[impl FieldName]) -> Vec<Html> {
+        let fields = &self.view.fields;
+        let rows = names.iter().filter_map(|name| fields.row(fields.path(*name)));
+        rows.filter(|field| (field.asked)(fields))
+            .map(|field| self.draw(field, Labelled::Shown))
+            .collect()
+    }
+
     /// A line of a sentence with fields in it.
     pub fn line(&self, parts: &[Part<impl FieldName>]) -> Html {
+        self.line_of("line", parts)
+    }
+
+    /// The same, with a class of its own.
+    pub fn line_of(&self, class: &'static str, parts: &[Part<impl FieldName>]) -> Html {
         let drawn = parts.iter().map(|part| match *part {
             Part::Words(words) => says("span", "", words),
             Part::Field(name) => self.inline(name),
         });
-        el("div", "line", drawn.collect())
+        el("div", class, drawn.collect())
     }
 
     /// A field whose label the sentence around it says.
