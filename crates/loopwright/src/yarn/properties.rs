@@ -194,7 +194,7 @@ fn told(question: &Question) -> Option<Answer> {
         Err(problems) => {
             let swatch = |problem: &Problem| problem.kind == crate::problem::Kind::NeedsSwatch;
             // Or that a coarse gauge and a heavy ball together pass what any piece takes.
-            let long = |problem: &Problem| problem.field == Name::Sections.into();
+            let long = |problem: &Problem| problem.field.name() == Some(Name::Sections);
             let only = problems.iter().all(|problem| swatch(problem) || long(problem));
             assert!(only, "{problems:?}");
             None
