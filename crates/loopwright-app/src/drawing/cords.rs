@@ -18,6 +18,35 @@ const ROW: f64 = 28.0;
 /// Room for the number of a round.
 const ROOM: f64 = 40.0;
 
+/// What a bar stands for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Bar {
+    /// A cord to take.
+    Picked,
+    /// A cord that would serve too.
+    Other,
+    /// No cord at all.
+    Gap,
+}
+
+impl Bar {
+    /// The class of the bar with its name.
+    const fn class(self) -> &'static str {
+        match self {
+            Self::Picked => "pick",
+            Self::Other | Self::Gap => "",
+        }
+    }
+
+    /// The class of its line.
+    const fn line(self) -> &'static str {
+        match self {
+            Self::Picked | Self::Other => "bar",
+            Self::Gap => "wanted",
+        }
+    }
+}
+
 /// The drawing of a piece of so many rounds: first its bars, from the top, then the marks along them.
 pub struct Bars {
     rounds: f64,
@@ -45,21 +74,20 @@ impl Bars {
         LEFT + WIDE * round / self.rounds
     }
 
-    /// A bar over these rounds, below its name; the class of both, and that of the bar.
-    #[inline(never)]
-    pub fn add(&mut self, name: &str, [both, bar]: [&'static str; 2], runs: &[Run]) {
+    /// A bar over these rounds, beside its name.
+    pub fn add(&mut self, name: &str, bar: Bar, runs: &[Run]) {
         let mut path = Path::default();
         for run in runs {
             let from = self.x(f64::from(run.from) - 1.0);
             path.line(&[(from, self.y), (self.x(f64::from(run.to)), self.y)]);
         }
-        let line = vec![plain::path(bar, &path.written()), words("", 0.0, self.y + 5.0, name)];
-        self.content.push(plain::el("g", both, line));
+        let line = plain::path(bar.line(), &path.written());
+        let content = vec![line, words("", 0.0, self.y + 5.0, name)];
+        self.content.push(plain::el("g", bar.class(), content));
         self.y += ROW;
     }
 
     /// An upright at a round, with its number where there is room.
-    #[inline(never)]
     pub fn mark(&mut self, round: u32) {
         let x = self.x(f64::from(round) - 0.5);
         self.uprights.line(&[(x, TOP - 14.0), (x, self.y - 14.0)]);
@@ -70,14 +98,14 @@ impl Bars {
     }
 
     /// All of it; and what it shows, for those who cannot see it.
-    pub fn drawn(mut self, said: &str) -> Html {
+    pub fn drawn(mut self, words: &str) -> Html {
         self.content.push(plain::path("rule", &self.uprights.written()));
-        let view = ["0 0 360 ", &whole(self.y)].concat();
+        let view = format!("0 0 360 {}", whole(self.y));
         let attributes = [
             ("class", "girths"),
             ("viewBox", &*view),
             ("role", "img"),
-            ("aria-label", said),
+            ("aria-label", words),
         ];
         element("svg", &attributes, self.content)
     }

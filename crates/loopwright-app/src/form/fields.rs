@@ -5,10 +5,11 @@
 
 use super::{Field, Kind, LIST_UNITS, Start, TAPE, span_of};
 use crate::store::{self, Typed};
-use loopwright::choice::{Choice, FieldName, GroupName, Key};
+use loopwright::choice::{Choice, FieldName, GroupName};
 use loopwright::problem::FieldPath;
 use loopwright::units::print::{self, Step};
 use loopwright::units::{LengthUnit, MassUnit};
+use std::collections::BTreeSet;
 use std::rc::Rc;
 
 /// What is chosen once for all tools: units.
@@ -27,10 +28,12 @@ impl Settings {
     }
 }
 
-/// The key of a field of a repeated group, where a stored key names one: of `s12_stitches` it is `stitches`.
-fn member_key(group: GroupName, stored: &str) -> Option<&str> {
+/// The member of a repeated group and the key of its field, where a stored key names one: of `s12_stitches` they are 11
+/// and `stitches`.
+fn member_of(group: GroupName, stored: &str) -> Option<(usize, &str)> {
     let (number, key) = stored.strip_prefix(group.stored)?.split_once('_')?;
-    number.parse::<u32>().ok().map(|_| key)
+    let place = number.parse::<u32>().ok().filter(|place| place.to_string() == number)?;
+    Some((place.checked_sub(1)? as usize, key))
 }
 
 /// The fields of one tool, or of one member of its repeated group.
@@ -66,6 +69,16 @@ impl Fields {
         self.member
     }
 
+    /// The members of a repeated group in which anything was ever typed, in their order.
+    pub fn typed_members<N: FieldName>(&self) -> BTreeSet<usize> {
+        let Some(group) = N::GROUP else {
+            return BTreeSet::new();
+        };
+        let stored = self.typed.iter().filter_map(|(key, _)| member_of(group, key));
+        let members = stored.filter(|(_, key)| N::from_key(key).is_some());
+        members.map(|(index, _)| index).collect()
+    }
+
     /// The rows of the table that stand alone, or those of a repeated group.
     pub fn table(&self, group: Option<GroupName>) -> impl Iterator<Item = &'static Field> {
         self.table.iter().filter(move |field| field.group == group)
@@ -86,7 +99,7 @@ impl Fields {
         let is_row = |stored: &str| {
             self.table.iter().any(|row| match row.group {
                 None => row.key == stored,
-                Some(group) => member_key(group, stored) == Some(row.key),
+                Some(group) => member_of(group, stored).is_some_and(|(_, key)| key == row.key),
             })
         };
         let keys = self.typed.iter().map(|(key, _)| key.as_str());
@@ -151,12 +164,13 @@ impl Fields {
         }
     }
 
-    /// What is chosen in a field; what holds before anything is, where what is stored is none of them.
+    /// What is chosen in a field; what it starts with, where what is stored is none of its options.
     pub fn choice<C: Choice>(&self, name: impl FieldName) -> C {
         let path = self.path(name);
         debug_assert!(self.offers::<C>(path), "{path} offers other things to choose");
         let chosen = self.typed(path).and_then(|typed| C::from_key(&typed.text));
-        chosen.unwrap_or(C::START)
+        let start = || C::from_key(&self.start(path).text);
+        chosen.or_else(start).unwrap_or(C::START)
     }
 
     /// Whether the options of a field are those of a choice.
@@ -184,5 +198,30 @@ impl Fields {
     pub fn gauge(&self, path: FieldPath) -> (&str, super::Span) {
         let typed = self.typed(path);
         (typed.map_or("", |typed| typed.text.as_str()), span_of(typed))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_stored_key_names_a_member_of_a_group() {
+        let sections = GroupName {
+            name: "sections",
+            stored: "s",
+        };
+        assert_eq!(member_of(sections, "s12_stitches"), Some((11, "stitches")));
+        for other in [
+            "s0_rows",
+            "s01_rows",
+            "s_rows",
+            "rows",
+            "swatch_rows",
+            "s-1_rows",
+            "s1rows",
+        ] {
+            assert_eq!(member_of(sections, other), None, "{other}");
+        }
     }
 }

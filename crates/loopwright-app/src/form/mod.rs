@@ -326,29 +326,48 @@ const fn always(_: &Fields) -> bool {
     true
 }
 
-/// The table of a tool, a row for each name of a field. A name without a row does not compile.
+/// The table of a tool, a row for each name of a field, and where there is a repeated group a row for each name of a field
+/// that every member of it has. A name without a row does not compile.
 ///
 /// ```ignore
 /// fields! { FIELDS of Name, words::label;
 ///     Stitches => Field::count(STITCHES).in_sentence(),
 ///     Amount => Field::count(AMOUNTS).in_sentence(),
+///     [each SectionName, words::section_label;
+///         Rows => Field::count(ROWS).in_sentence(),
+///     ]
 /// }
 /// ```
 #[macro_export]
 macro_rules! fields {
-    ($table:ident of $names:ident, $label:path; $($name:ident => $field:expr,)+) => {
+    ($table:ident of $names:ident, $label:path; $($name:ident => $field:expr,)+
+        $([each $members:ident, $member_label:path; $($member:ident => $member_field:expr,)+])?
+    ) => {
         /// The fields, in the order of the form.
-        pub const $table: &[$crate::form::Field] = &[$({
-            let field: $crate::form::Field = $field;
-            field.named(
-                $names::$name.key(),
-                <$names as loopwright::choice::FieldName>::GROUP,
-                $label($names::$name),
-            )
-        },)+];
+        pub const $table: &[$crate::form::Field] = &[
+            $($crate::field_row!($names::$name, $names, $label, $field),)+
+            $($($crate::field_row!($members::$member, $members, $member_label, $member_field),)+)?
+        ];
 
         const _: fn($names) = |name| match name {
             $($names::$name => (),)+
         };
+
+        $(const _: fn($members) = |name| match name {
+            $($members::$member => (),)+
+        };)?
     };
+}
+
+/// One row of a table: the field under its name.
+#[macro_export]
+macro_rules! field_row {
+    ($name:path, $names:ident, $label:path, $field:expr) => {{
+        let field: $crate::form::Field = $field;
+        field.named(
+            $name.key(),
+            <$names as loopwright::choice::FieldName>::GROUP,
+            $label($name),
+        )
+    }};
 }

@@ -44,6 +44,16 @@ impl Reader {
         self.problems.push(Problem::new(path, kind));
     }
 
+    /// Notes what the maths found wrong.
+    pub fn found(&mut self, problems: Vec<Problem>) {
+        self.problems.extend(problems);
+    }
+
+    /// What is wrong so far.
+    pub fn problems(&self) -> &[Problem] {
+        &self.problems
+    }
+
     /// Whether anything is wrong so far.
     pub const fn has_problems(&self) -> bool {
         !self.problems.is_empty()
@@ -70,7 +80,12 @@ impl Reader {
         let Some(Holds::Count(bounds)) = self.kind(path) else {
             return self.no_such(name, 0);
         };
-        let text = self.text_or_start(path).text;
+        self.count_within(name, bounds)
+    }
+
+    /// The same, within narrower bounds than the table has, where another field says what may stand in this one.
+    pub fn count_within(&mut self, name: impl FieldName, bounds: Bounds<u32>) -> u32 {
+        let text = self.text_or_start(self.fields.path(name)).text;
         let read = count::read(&text, bounds).map(|read| read.value);
         self.value(name, read, bounds.least)
     }

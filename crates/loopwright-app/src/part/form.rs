@@ -63,8 +63,31 @@ impl Form<'_> {
         here.map(|field| self.draw(field, Labelled::Shown)).collect()
     }
 
+    /// The form as one member of the repeated group has it.
+    pub fn member(&self, index: usize, draw: impl FnOnce(&Form) -> Html) -> Html {
+        draw(&Form {
+            view: &self.view.member(index),
+            problems: self.problems,
+            sentence: self.sentence,
+        })
+    }
+
+    /// Of these fields those that are asked, with their labels.
+    pub fn asked(&self, names: &[impl FieldName]) -> Vec<Html> {
+        let fields = &self.view.fields;
+        let rows = names.iter().filter_map(|name| fields.row(fields.path(*name)));
+        rows.filter(|field| (field.asked)(fields))
+            .map(|field| self.draw(field, Labelled::Shown))
+            .collect()
+    }
+
     /// A line of a sentence with fields in it, and below it what is offered beside them.
     pub fn line(&self, parts: &[Part<impl FieldName>]) -> Html {
+        self.line_of("line", parts)
+    }
+
+    /// The same, with a class of its own.
+    pub fn line_of(&self, class: &'static str, parts: &[Part<impl FieldName>]) -> Html {
         let (mut line, mut offers) = (Vec::new(), Vec::new());
         for part in parts {
             match *part {
@@ -77,7 +100,7 @@ impl Form<'_> {
                 Part::Labelled(name) => line.push(self.labelled(name)),
             }
         }
-        list(vec![el("div", "line", line), list(offers)])
+        list(vec![el("div", class, line), list(offers)])
     }
 
     /// A field whose label the sentence around it says.

@@ -15,6 +15,14 @@ pub struct View {
 }
 
 impl View {
+    /// The view as one member of the repeated group has it.
+    pub fn member(&self, index: usize) -> Self {
+        Self {
+            sheet: self.sheet.clone(),
+            fields: self.fields.member(index),
+        }
+    }
+
     /// A quantity as it stands in a sentence, in the unit that is shown.
     pub fn print<T: Measure>(&self, scale: &Scale<T>, value: T) -> String {
         scale.print(self.fields.settings(), value)

@@ -1,38 +1,28 @@
 //! The view of cords: stitches along a piece and the gauge before washing; the fewest cords, when to change, and where no
 //! cord serves the ways to do without.
 
-use super::State;
-use crate::desk::Desk;
-use crate::drawing::cords::Bars;
+use super::{State, Tool};
+use crate::drawing::cords::{Bar, Bars};
 use crate::drawing::sign::sign as lines;
+use crate::fields;
+use crate::form::{Field, Fields, Reader, TAPE};
+use crate::kept::{Kept, Offer};
 use crate::part::plain::{el, items, list, says, tells};
-use crate::part::{
-    Below, Field, Label, Page, Reading, Say, Sheet, TAPE, answered, asked, choice, choices, chosen, field, fields,
-    gauges, good_to_know, lengths_field, list_unit, more, working,
-};
+use crate::part::{Below, Form, Part, Part::Words, View, answered, good_to_know, wait, working};
 use crate::words::cords as words;
-use crate::words::problem;
+use crate::words::page::MORE;
 use crate::words::tell::Long;
-use loopwright::bounds::Bounds;
-use loopwright::cords::{Answer, Around, By, GIRTH, Question, ROUNDS, Run, STITCHES, TIP, answer, read_list};
-use loopwright::problem::Kind;
+use loopwright::cords::{
+    Answer, Around, By, GIRTH, Name, Question, ROUNDS, Run, STITCHES, Stretch, Swatch, TIP, answer, read_list,
+    rounds_between,
+};
+use loopwright::problem::Problem;
+use loopwright::terms::Working;
 use loopwright::units::LengthUnit;
 use yew::prelude::*;
 
-/// The fields under "more".
-const FOLDED: [&str; 3] = ["around", "cords", "tip"];
-
-/// What else may be typed.
-const REST: [Field; 2] = [
-    Field::Figure(("tip", words::LABEL_TIP, "", Some(&TAPE))),
-    Field::Figure(("around", words::LABEL_AROUND, "", Some(&TAPE))),
-];
-
-/// The gauge that is kept, of a swatch that is not washed and of a washed one.
-const KEPT: [&str; 2] = ["gauge_stitches_unwashed", "gauge_stitches"];
-
 /// The named states.
-pub const STATES: &[State] = &[
+const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("tube", "from=100&gauge=21"),
     State::new("filled", "from=90&to=230&rounds=60&gauge=20"),
@@ -51,92 +41,121 @@ pub const STATES: &[State] = &[
     State::new("extreme", "from=1&to=100000&rounds=10000&gauge=20"),
 ];
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "cords");
-    let mut reading = Reading::of(&sheet);
-    let question = question(&mut reading, &sheet);
-    let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(&sheet, &question, &answer));
-    let page = Page {
-        folded: &FOLDED,
-        waiting: words::WAITING,
-        problem: &|wrong| problem::sentence(&wrong.kind),
-    };
-    asked(&sheet, &page, &form, answers)
+fields! { FIELDS of Name, words::label;
+    From => Field::count(STITCHES).in_sentence(),
+    To => Field::count(STITCHES).in_sentence(),
+    Rounds => Field::count(ROUNDS).in_sentence(),
+    Swatch => Field::choice::<Swatch>().in_sentence(),
+    Gauge => Field::gauge().kept_by(kept_gauge).in_sentence(),
+    Knitting => Field::choice::<Working>().folded(MORE),
+    Cords => Field::lengths(words::EXAMPLE).folded(MORE),
+    Tip => Field::length(&TAPE, TIP).folded(MORE),
+    Around => Field::length(&TAPE, GIRTH).folded(MORE),
 }
 
-/// From the fields as typed to the question.
-fn question(reading: &mut Reading, sheet: &Sheet) -> Question {
-    let girth = reading.length_if_any(&TAPE, "around", GIRTH);
-    let mut question = Question::about(match girth {
-        Some(girth) => Around::Girth(girth),
-        None => stitches(reading),
-    });
-    if girth.is_none() {
-        let gauge = Some(reading.gauge("gauge"));
-        match chosen(sheet, &words::SWATCHES) {
-            0 => question.unwashed = gauge,
-            _ => question.washed = gauge,
-        }
+fn kept_gauge(fields: &Fields) -> Kept {
+    match fields.choice(Name::Swatch) {
+        Swatch::Unwashed => Kept::GaugeStitchesUnwashed,
+        Swatch::Washed => Kept::GaugeStitches,
     }
-    question.flat = is_flat(sheet);
-    question.tip = reading.length_if_any(&TAPE, "tip", TIP);
-    match read_list(&sheet.text("cords", ""), list_unit(sheet, "cords")) {
-        Ok(cords) => question.cords = cords,
-        Err(why) => reading.wrong("cords", Kind::Unreadable(why)),
-    }
-    question
 }
 
-/// What grows or shrinks; a tube where nothing is said of its end.
-fn stitches(reading: &mut Reading) -> Around {
-    let from = reading.count("from", STITCHES, "");
-    let to = reading.count_if_any("to", STITCHES).unwrap_or(from);
+/// Cords.
+pub struct Cords;
+
+impl Tool for Cords {
+    const ID: &'static str = "cords";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    /// Where a girth is typed, neither stitches nor a gauge are read.
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let mut question = match reader.length_if_any(Name::Around) {
+            Some(girth) => Question::about(Around::Girth(girth)),
+            None => stitches(&mut reader),
+        };
+        question.flat = reader.choice::<Working>(Name::Knitting) == Working::Flat;
+        question.tip = reader.length_if_any(Name::Tip);
+        let (_, unit) = fields.list_unit(Name::Cords.into());
+        let cords = read_list(&reader.text(Name::Cords), unit);
+        question.cords = reader.value(Name::Cords, cords, Vec::new());
+        reader.done(question)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    fn form(form: &Form) -> Html {
+        let working = form.view.fields.choice(Name::Knitting);
+        list(vec![
+            form.line(&[
+                Words(words::FROM),
+                Part::Field(Name::From),
+                Words(words::TO),
+                Part::Field(Name::To),
+                Words(words::STITCHES_IN),
+                Part::Field(Name::Rounds),
+                Words(words::rounds(working)),
+            ]),
+            form.line(&[Words(words::SWATCH), Part::Field(Name::Swatch)]),
+            form.labelled(Name::Gauge),
+            form.columns(),
+        ])
+    }
+
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
+        shown(view, question, answer)
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    /// Three cords along a piece.
+    fn sign() -> Html {
+        let drawn = [("bar thick", "M8 30H44M60 74H96"), ("bar", "M26 52H80")];
+        lines("girths sign", "0 0 104 104", &drawn)
+    }
+}
+
+/// A piece that grows or shrinks; a tube where nothing is said of its end.
+fn stitches(reader: &mut Reader) -> Question {
+    let from = reader.count(Name::From);
+    let to = reader.count_if_any(Name::To).unwrap_or(from);
     let rounds = if from == to {
-        reading.count_if_any("rounds", ROUNDS).unwrap_or(1)
+        reader.count_if_any(Name::Rounds).unwrap_or(ROUNDS.least)
     } else {
-        reading.count("rounds", Bounds::new(2, ROUNDS.most), "")
+        reader.count_within(Name::Rounds, rounds_between(from, to))
     };
-    Around::Even { from, to, rounds }
-}
-
-fn is_flat(sheet: &Sheet) -> bool {
-    chosen(sheet, &words::KNITTINGS) == 1
-}
-
-fn form(sheet: &Sheet, say: Say) -> Html {
-    let mut piece = Vec::new();
-    for (before, name, label) in words::PIECE {
-        piece.push(says("span", "", before));
-        piece.push(field(sheet, name, Label::Unseen(label), "", say(name)));
+    let gauge = Some(reader.gauge(Name::Gauge));
+    let (unwashed, washed) = match reader.choice(Name::Swatch) {
+        Swatch::Unwashed => (gauge, None),
+        Swatch::Washed => (None, gauge),
+    };
+    Question {
+        unwashed,
+        washed,
+        ..Question::about(Around::Even { from, to, rounds })
     }
-    piece.push(says("span", "", words::rounds(is_flat(sheet))));
-    let swatch = vec![says("span", "", words::SWATCH), choice(sheet, &words::SWATCHES)];
-    let kept = KEPT[chosen(sheet, &words::SWATCHES).min(1)];
-    let rest = vec![
-        choices(sheet, &[&words::KNITTINGS]),
-        lengths_field(sheet, "cords", words::LABEL_CORDS, say("cords")),
-        fields(sheet, &REST, say),
-    ];
-    list(vec![
-        el("div", "line", piece),
-        el("div", "line", swatch),
-        gauges(sheet, &[("gauge", words::LABEL_GAUGE, kept)], say),
-        more(rest),
-    ])
 }
 
 /// The cords, the changes, the drawing and the sum.
-fn shown(sheet: &Sheet, question: &Question, answer: &Answer) -> Html {
-    let desk = &sheet.desk;
+fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
     // A cord is called as it was typed.
-    let typed = !question.cords.is_empty() && list_unit(sheet, "cords") == LengthUnit::Inch;
-    let inches = typed || TAPE.in_inches(desk);
-    let long: Long = &|length| TAPE.print(desk, length);
-    let cord: Long = &|length| words::cord(length, inches, long);
-    let headline = words::headline(answer, cord);
-    let line = tells("p", "row", headline.clone());
+    let (_, unit) = view.fields.list_unit(Name::Cords.into());
+    let is_typed_in_inches = !question.cords.is_empty() && unit == LengthUnit::Inch;
+    let in_inches = is_typed_in_inches || view.in_inches(&TAPE);
+    let long: Long = &|length| view.tape(length);
+    let cord: Long = &|length| words::cord(length, in_inches, long);
+    let line = tells("p", "row", words::headline(answer, cord));
     let mut below = Below::of(answered(words::ANSWER, line, words::outcome(answer, long)));
     let mut before = None;
     for stretch in &answer.plan {
@@ -149,50 +168,61 @@ fn shown(sheet: &Sheet, question: &Question, answer: &Answer) -> Html {
         before = Some(stretch);
     }
     match question.around {
-        Around::Even { from, to, rounds } if from != to => {
-            below.add(drawn(question, answer, rounds, headline, cord));
-        }
-        _ => below.tell("", words::serving(answer, cord)),
+        Around::Even { from, to, rounds } if from != to => below.add(drawn(question, answer, rounds, cord)),
+        Around::Even { .. } | Around::Girth(_) | Around::Rounds(_) => below.tell("", words::serving(answer, cord)),
     }
     below.add(good_to_know(words::notes(question, answer, long, cord)));
     below.add(working(words::steps(question, answer, long, cord), words::SOURCE));
     below.done()
 }
 
-/// The cords along the piece; `said` is the headline, and what is drawn follows it for those who cannot see it.
-fn drawn(question: &Question, answer: &Answer, rounds: u32, mut said: String, cord: Long) -> Html {
+/// The cords along the piece.
+fn drawn(question: &Question, answer: &Answer, rounds: u32, cord: Long) -> Html {
     let mut bars = Bars::over(rounds);
-    said += ": ";
-    for other in &answer.cords {
-        if !other.runs.is_empty() {
-            let name = cord(other.length);
-            said += &words::runs(&name, &other.runs, question.flat);
-            let picked = answer.picks.contains(&other.length);
-            bars.add(&name, [if picked { "pick" } else { "" }, "bar"], &other.runs);
-        }
+    for other in answer.cords.iter().filter(|cord| !cord.runs.is_empty()) {
+        let is_picked = answer.picks.contains(&other.length);
+        let bar = if is_picked { Bar::Picked } else { Bar::Other };
+        bars.add(&cord(other.length), bar, &other.runs);
     }
-    let mut gaps = Vec::new();
-    for stretch in &answer.plan {
-        if matches!(stretch.by, By::Gap(_)) {
-            let (from, to) = (stretch.latest, stretch.last);
-            gaps.push(Run { from, to });
-        }
-    }
+    let is_gap = |stretch: &&Stretch| matches!(stretch.by, By::Gap(_));
+    let gaps: Vec<Run> = answer.plan.iter().filter(is_gap).map(Stretch::run).collect();
     if !gaps.is_empty() {
-        said += &words::runs(words::NO_CORD, &gaps, question.flat);
-        bars.add(words::NO_CORD, ["", "wanted"], &gaps);
+        bars.add(words::NO_CORD, Bar::Gap, &gaps);
     }
     for stretch in &answer.plan {
         bars.mark(stretch.earliest);
         bars.mark(stretch.latest);
     }
     bars.mark(rounds);
+    let picture = bars.drawn(&words::drawing(answer, &gaps, question.flat, cord));
     let caption = says("figcaption", "quiet", words::KEY);
-    el("figure", "scale", vec![bars.drawn(&said), caption])
+    el("figure", "scale", vec![picture, caption])
 }
 
-/// Its small picture: three cords along a piece.
-pub fn sign() -> Html {
-    let drawn = [("bar thick", "M8 30H44M60 74H96"), ("bar", "M26 52H80")];
-    lines("girths sign", "0 0 104 104", &drawn)
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Cords>();
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Cords::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Cords>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Cords::sign()
+    }
 }

@@ -1,12 +1,12 @@
 //! The words of cords. Lengths come in printed, in the unit the knitter uses: `long` prints any length, `cord` one of a
 //! circular needle, which is known by its label.
 
-use super::Title;
 use super::intl::{say, say_with};
 use super::tell::{Long, Value, tell};
-use crate::part::ChoiceRow;
-use loopwright::cords::{Answer, Around, By, Gap, Question, Run, SQUEEZE, Stretch};
+use super::{Title, Worded};
+use loopwright::cords::{Answer, Around, By, Gap, Name, Question, Run, SQUEEZE, Stretch, Swatch};
 use loopwright::tables::needle::CIRCULARS;
+use loopwright::terms::Working;
 use loopwright::units::Length;
 
 /// What it is called.
@@ -14,43 +14,52 @@ pub const TITLE: Title = Title {
     name: "Cords",
     asks: "Which circular needles a piece needs, and when to change.",
 };
-/// What stands before each field of the piece; the field, and its label.
-pub const PIECE: [(&str, &str, &str); 3] = [
-    ("From", "from", "Stitches at the start"),
-    ("to", "to", "Stitches at the end"),
-    ("stitches in", "rounds", "Over how many rounds"),
-];
-/// After them.
-pub const fn rounds(flat: bool) -> &'static str {
-    if flat { "rows" } else { "rounds" }
-}
+/// Before the stitches of the first round.
+pub const FROM: &str = "From";
+/// Before those of the last.
+pub const TO: &str = "to";
+/// Before how many rounds there are.
+pub const STITCHES_IN: &str = "stitches in";
 /// Before the choice of swatch.
 pub const SWATCH: &str = "My swatch is";
-/// The label of the gauge.
-pub const LABEL_GAUGE: &str = "Stitches in the swatch";
-/// The label of the girth.
-pub const LABEL_AROUND: &str = "Or how far round, on the needle";
-/// The label of the cords, and what stands in it.
-pub const LABEL_CORDS: (&str, &str) = ("Your circular needles", "40, 60, 80");
-/// The label of the tip.
-pub const LABEL_TIP: &str = "Tip of your short ones";
+/// What stands in the list of cords as long as it is empty.
+pub const EXAMPLE: &str = "40, 60, 80";
 /// Where the answer will be.
 pub const WAITING: &str = "Type the stitches and the gauge; the other two fields only if the piece grows or shrinks.";
 /// Above the answer.
 pub const ANSWER: &str = "Knit it on";
 
-/// Whether the swatch is washed.
-pub const SWATCHES: ChoiceRow = (
-    "swatch",
-    "Whether the swatch is washed",
-    &[("", "not washed"), ("washed", "washed, and not counted before")],
-);
-/// In the round or flat.
-pub const KNITTINGS: ChoiceRow = (
-    "knitting",
-    "In the round or flat",
-    &[("round", "in the round"), ("flat", "flat, back and forth")],
-);
+/// What a field is called.
+pub const fn label(name: Name) -> &'static str {
+    match name {
+        Name::From => "Stitches at the start",
+        Name::To => "Stitches at the end",
+        Name::Rounds => "Over how many rounds",
+        Name::Swatch => "Whether the swatch is washed",
+        Name::Gauge => "Stitches in the swatch",
+        Name::Knitting => "In the round or flat",
+        Name::Cords => "Your circular needles",
+        Name::Tip => "Tip of your short ones",
+        Name::Around => "Or how far round, on the needle",
+    }
+}
+
+impl Worded for Swatch {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Unwashed => "not washed",
+            Self::Washed => "washed, and not counted before",
+        }
+    }
+}
+
+/// After how many of them there are.
+pub const fn rounds(working: Working) -> &'static str {
+    match working {
+        Working::Flat => "rows",
+        Working::Round => "rounds",
+    }
+}
 
 /// A circular needle, in inches by its label where it has one.
 pub fn cord(length: Length, inches: bool, long: Long) -> String {
@@ -60,22 +69,16 @@ pub fn cord(length: Length, inches: bool, long: Long) -> String {
 
 /// Which cords, one after the other.
 pub fn headline(answer: &Answer, cord: Long) -> String {
-    let mut said = String::new();
-    for stretch in &answer.plan {
-        if !said.is_empty() {
-            said += ", then ";
-        }
-        match stretch.by {
-            By::Cord(length) => said += &cord(length),
-            By::Gap(Gap { small: true, .. }) => said += "double-pointed needles or magic loop",
-            By::Gap(Gap {
-                cord: Some((shortest, _)),
-                ..
-            }) => said += &say_with("a cord of @ or more", &[], &[&cord(shortest)]),
-            By::Gap(_) => said += "two circular needles",
-        }
-    }
-    said
+    let stretches = answer.plan.iter().map(|stretch| match stretch.by {
+        By::Cord(length) => cord(length),
+        By::Gap(Gap { small: true, .. }) => "double-pointed needles or magic loop".into(),
+        By::Gap(Gap {
+            cord: Some((shortest, _)),
+            ..
+        }) => say_with("a cord of @ or more", &[], &[&cord(shortest)]),
+        By::Gap(Gap { cord: None, .. }) => "two circular needles".into(),
+    });
+    stretches.collect::<Vec<String>>().join(", then ")
 }
 
 /// What lies on the needle.
@@ -122,46 +125,48 @@ pub fn gap(stretch: &Stretch, whole: bool, flat: bool) -> String {
 
 /// The ways to knit where no cord serves.
 pub fn ways(gap: &Gap, long: Long) -> Vec<String> {
-    let magic = gap.magic_loop.unwrap_or_default();
-    let (shortest, longest) = gap.cord.unwrap_or_default();
-    let known = [
-        (gap.small, "Double-pointed needles.", magic),
-        (
-            gap.magic_loop.is_some(),
-            "Magic loop, on a cord of @ or more, tips and all.",
-            magic,
-        ),
-        (gap.cord.is_some(), "A cord of @ to @.", shortest),
-        (true, "Two circular needles, with half the stitches on each.", magic),
-    ];
-    let mut ways = Vec::new();
-    for (holds, pattern, length) in known {
-        if holds {
-            ways.push(tell(pattern, &[Value::Length(length), Value::Length(longest)], long));
-        }
-    }
-    ways
+    let double_pointed = gap.small.then(|| "Double-pointed needles.".into());
+    let magic_loop = gap.magic_loop.map(|least| {
+        let values = [Value::Length(least)];
+        tell("Magic loop, on a cord of @ or more, tips and all.", &values, long)
+    });
+    let cord = gap.cord.map(|(shortest, longest)| {
+        let values = [Value::Length(shortest), Value::Length(longest)];
+        tell("A cord of @ to @.", &values, long)
+    });
+    let two = "Two circular needles, with half the stitches on each.".into();
+    double_pointed
+        .into_iter()
+        .chain(magic_loop)
+        .chain(cord)
+        .chain([two])
+        .collect()
 }
 
-/// The cords that serve all of a piece that neither grows nor shrinks.
+/// The cords that serve all of a piece that neither grows nor shrinks; nothing where none does.
 pub fn serving(answer: &Answer, cord: Long) -> String {
-    let mut said = String::new();
-    for other in &answer.cords {
-        if !other.runs.is_empty() {
-            said += if said.is_empty() { "Cords that serve: " } else { ", " };
-            said += &cord(other.length);
-        }
+    let serving = answer.cords.iter().filter(|other| !other.runs.is_empty());
+    let names: Vec<String> = serving.map(|other| cord(other.length)).collect();
+    if names.is_empty() {
+        return String::new();
     }
-    said
+    say_with("Cords that serve: @", &[], &[&names.join(", ")])
+}
+
+/// What the drawing shows, for those who cannot see it: the headline, and the rounds of each cord that serves.
+pub fn drawing(answer: &Answer, gaps: &[Run], flat: bool, cord: Long) -> String {
+    let serving = answer
+        .cords
+        .iter()
+        .map(|other| runs(&cord(other.length), &other.runs, flat));
+    let serving: String = serving.collect();
+    format!("{}: {serving}{}", headline(answer, cord), runs(NO_CORD, gaps, flat))
 }
 
 /// The rounds of a cord, or of what no cord serves, in the drawing's words.
 pub fn runs(name: &str, runs: &[Run], flat: bool) -> String {
-    let mut said = String::new();
-    for run in runs {
-        said += &say_with("@, @ # to #. ", &[run.from, run.to], &[name, round(flat)]);
-    }
-    said
+    let run = |run: &Run| say_with("@, @ # to #. ", &[run.from, run.to], &[name, round(flat)]);
+    runs.iter().map(run).collect()
 }
 
 /// Before the line where no cord serves.
@@ -183,7 +188,7 @@ pub fn notes(question: &Question, answer: &Answer, long: Long, cord: Long) -> Ve
             Some(_) if question.tip.is_none() && answer.picks.contains(&other.length) => {
                 "Are the tips of your @ longer than @? They do not bend into a ring: type the tip."
             }
-            _ => continue,
+            Some(_) | None => continue,
         };
         let most = other.tip.map_or(String::new(), long);
         notes.push(say_with(pattern, &[], &[&cord(other.length), &most]));

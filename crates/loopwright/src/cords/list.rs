@@ -19,31 +19,26 @@ use crate::units::{Length, LengthUnit, Unit};
 /// # Errors
 /// [`Unreadable`] as for a length within [`CORD`], for the last that is none.
 pub fn read_list(text: &str, unit: LengthUnit) -> Result<Vec<Length>, Unreadable> {
-    let mut words = vec![String::new()];
-    for mark in text.chars() {
-        match words.last_mut() {
-            Some(word) if !matches!(mark, ' ' | ',' | ';' | '\n') => word.push(mark),
-            _ => words.push(String::new()),
-        }
-    }
+    let words = text.split([' ', ',', ';', '\n']);
+    let words = words.filter(|word| !word.is_empty() && *word != "and");
     let mut wanted = Wanted { bounds: CORD, unit };
-    let (mut cords, mut behind) = (Vec::new(), String::new());
+    let (mut cords, mut behind) = (Vec::new(), "");
     // From the end, where the unit is.
-    while let Some(word) = words.pop() {
-        if word.bytes().any(|byte| byte.is_ascii_digit()) {
-            let cord = read::<Length>(&(word + &behind), &wanted)?;
-            if let Some(Unit::Length(written)) = cord.unit {
-                wanted.unit = written;
-            }
-            cords.insert(0, cord.value);
-            behind.clear();
-        } else if !word.is_empty() && word != "and" {
+    for word in words.rev() {
+        if !word.bytes().any(|byte| byte.is_ascii_digit()) {
             behind = word;
+            continue;
         }
+        let cord = read::<Length>(&format!("{word}{behind}"), &wanted)?;
+        if let Some(Unit::Length(written)) = cord.unit {
+            wanted.unit = written;
+        }
+        cords.push(cord.value);
+        behind = "";
     }
-    if behind.is_empty() {
-        Ok(cords)
-    } else {
-        Err(Unreadable::NotANumber)
+    if !behind.is_empty() {
+        return Err(Unreadable::NotANumber);
     }
+    cords.reverse();
+    Ok(cords)
 }

@@ -27,16 +27,20 @@
 //! assert_eq!((answer.plan[1].earliest, answer.plan[1].latest), (21, 21));
 //! ```
 
+mod choices;
 mod list;
 mod piece;
 
+pub use choices::{Name, Swatch};
 pub use list::read_list;
 pub use piece::{By, Cord, Gap, Run, Stretch};
 
 use crate::bounds::Bounds;
 use crate::check::Check;
 use crate::problem::Problem;
+use crate::units::rate::Rate;
 use crate::units::{Gauge, Length, LengthUnit};
+use piece::{OnNeedle, Piece};
 
 /// Stitches on the needle.
 pub const STITCHES: Bounds<u32> = Bounds::new(1, 100_000);
@@ -157,33 +161,7 @@ pub struct Answer {
 /// Every [`Problem`] has the field `around`, `from`, `to`, `rounds`, `gauge`, `cords` or `tip`, and the nearest value
 /// that would be right. `gauge` is missing when stitches have none.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
-    let gauge = question.gauge();
-    let mut check = Check::default();
-    match &question.around {
-        Around::Girth(girth) => check.length("around", *girth, GIRTH),
-        Around::Even { from, to, rounds } => {
-            check.count("from", *from, STITCHES);
-            check.count("to", *to, STITCHES);
-            let least = ROUNDS.least + u32::from(from != to);
-            check.count("rounds", *rounds, Bounds::new(least, ROUNDS.most));
-        }
-        Around::Rounds(counts) => check.counts("around", counts, STITCHES, ROUNDS),
-    }
-    match gauge {
-        _ if matches!(question.around, Around::Girth(_)) => {}
-        Some(gauge) => check.gauge("gauge", gauge),
-        None => check.missing("gauge"),
-    }
-    let many = u32::try_from(question.cords.len()).unwrap_or(u32::MAX);
-    check.count("cords", many, CORDS);
-    for cord in &question.cords {
-        check.length("cords", *cord, CORD);
-    }
-    if let Some(tip) = question.tip {
-        check.length("tip", tip, TIP);
-    }
-    check.done()?;
-    let piece = piece::Piece::of(question, gauge);
+    let piece = check(question)?;
     let picks = piece.picks();
     let end = |count: Option<&i64>| piece.girth(count.copied().unwrap_or(0));
     Ok(Answer {
@@ -192,6 +170,49 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         cords: piece.cords,
         picks,
     })
+}
+
+/// The piece of a question that is within its bounds.
+fn check(question: &Question) -> Result<Piece, Vec<Problem>> {
+    let mut check = Check::default();
+    match &question.around {
+        Around::Girth(girth) => check.length(Name::Around, *girth, GIRTH),
+        Around::Even { from, to, rounds } => {
+            check.count(Name::From, *from, STITCHES);
+            check.count(Name::To, *to, STITCHES);
+            check.count(Name::Rounds, *rounds, rounds_between(*from, *to));
+        }
+        Around::Rounds(counts) => check.counts(Name::Around, counts, STITCHES, ROUNDS),
+    }
+    let unit = match (&question.around, question.gauge()) {
+        (Around::Girth(_), _) => Some(OnNeedle::Nanometres),
+        (Around::Even { .. } | Around::Rounds(_), Some(gauge)) => {
+            check.gauge(Name::Gauge, gauge);
+            Some(OnNeedle::Stitches(Rate::of(gauge)))
+        }
+        (Around::Even { .. } | Around::Rounds(_), None) => {
+            check.missing(Name::Gauge);
+            None
+        }
+    };
+    let many = u32::try_from(question.cords.len()).unwrap_or(u32::MAX);
+    check.count(Name::Cords, many, CORDS);
+    for cord in &question.cords {
+        check.length(Name::Cords, *cord, CORD);
+    }
+    if let Some(tip) = question.tip {
+        check.length(Name::Tip, tip, TIP);
+    }
+    match unit {
+        Some(unit) if check.problems.is_empty() => Ok(Piece::of(question, unit)),
+        _ => Err(check.problems),
+    }
+}
+
+/// How many rounds an even piece may have: stitches that change need two.
+pub const fn rounds_between(from: u32, to: u32) -> Bounds<u32> {
+    let least = if from == to { ROUNDS.least } else { ROUNDS.least + 1 };
+    Bounds::new(least, ROUNDS.most)
 }
 
 #[cfg(test)]

@@ -1,11 +1,12 @@
 //! Which cords serve which rounds, and the fewest that serve them all.
 //!
 //! All is compared in whole numbers: a cord serves from so many stitches to so many, worked out once, exactly. A girth
-//! that is typed is a piece of one round, with a stitch to the nanometre.
+//! that is typed is a piece of one round, counted in nanometres.
 
 use super::{Around, MAGIC_LOOP, MAGIC_ROOM, Question, SQUEEZE, TIP_PART, TIPS_MATTER_TO, USUAL};
 use crate::tables::needle::CIRCULARS;
-use crate::units::{Gauge, Length};
+use crate::units::Length;
+use crate::units::rate::{Quotient, Rate};
 
 /// A cord at hand, and when it serves.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -47,6 +48,16 @@ pub struct Stretch {
     pub last: u32,
 }
 
+impl Stretch {
+    /// The rounds that nothing else is left to serve.
+    pub const fn run(&self) -> Run {
+        Run {
+            from: self.latest,
+            to: self.last,
+        }
+    }
+}
+
 /// What a part of the piece is knitted on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -73,25 +84,74 @@ pub struct Gap {
     pub magic_loop: Option<Length>,
 }
 
+/// What the rounds are counted in.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum OnNeedle {
+    /// Stitches at this rate.
+    Stitches(Rate),
+    /// Nanometres, where a girth was typed.
+    Nanometres,
+}
+
+impl OnNeedle {
+    /// How much room so many take, rounded once.
+    fn girth(self, count: i64) -> Length {
+        match self {
+            Self::Stitches(rate) => rate.width_of(u32::try_from(count).unwrap_or(u32::MAX)),
+            Self::Nanometres => Length::from_nm(count),
+        }
+    }
+
+    /// The fewest that reach round a length, and the most that have room in it squeezed.
+    fn served_by(self, cord: Length) -> (i64, i64) {
+        match self {
+            Self::Stitches(rate) => {
+                // Within bounds all of this is far below what the whole numbers hold.
+                let Quotient { over, under } = rate.count_over(cord);
+                let least = over / under + i128::from(over % under > 0);
+                (count(least), count(over * i128::from(SQUEEZE) / under))
+            }
+            Self::Nanometres => (cord.to_nm(), cord.saturating_mul(SQUEEZE).to_nm()),
+        }
+    }
+}
+
+fn count(whole: i128) -> i64 {
+    i64::try_from(whole).unwrap_or(i64::MAX)
+}
+
 impl Cord {
-    fn of(length: Length, gauge: Gauge, question: &Question) -> Self {
-        // A gauge is held in thousandths; rounding undoes the division that made a number of it, exactly. Within bounds
-        // all of this is below 10^17.
-        let over = length.to_nm().saturating_mul((gauge.count() * 1_000.0).round() as i64);
-        let under = gauge.span().to_nm().saturating_mul(1_000).max(1);
-        let least = over / under + i64::from(over % under > 0);
+    fn of(length: Length, unit: OnNeedle, question: &Question) -> Self {
+        let (least, most) = unit.served_by(length);
         let bends = question.flat || length > TIPS_MATTER_TO;
         let tip = (!bends).then(|| Length::from_nm(length.to_nm() / TIP_PART));
         Self {
             length,
-            stitches: (
-                if question.flat { 0 } else { least },
-                over.saturating_mul(SQUEEZE) / under,
-            ),
+            stitches: (if question.flat { 0 } else { least }, most),
             tip,
             stiff: tip.is_some_and(|most| question.tip.is_some_and(|tip| tip > most)),
             runs: Vec::new(),
         }
+    }
+
+    /// The cord with the rounds that it serves.
+    fn along(mut self, rounds: &[i64]) -> Self {
+        for (round, count) in (1..).zip(rounds) {
+            if !self.holds(*count) {
+                continue;
+            }
+            match self.runs.last_mut() {
+                Some(run) if run.to + 1 == round => run.to = round,
+                _ => self.runs.push(Run { from: round, to: round }),
+            }
+        }
+        self
+    }
+
+    /// What lies on the needle is smaller than this cord can serve below so many. One whose tips are too long says only
+    /// what would be too much for it.
+    fn too_small_below(&self) -> i64 {
+        if self.stiff { self.stitches.1 } else { self.stitches.0 }
     }
 
     fn holds(&self, count: i64) -> bool {
@@ -103,63 +163,31 @@ impl Cord {
 pub(super) struct Piece {
     pub rounds: Vec<i64>,
     pub cords: Vec<Cord>,
-    gauge: Gauge,
+    unit: OnNeedle,
     flat: bool,
 }
 
 impl Piece {
-    /// The parts of a question that is within its bounds, at the gauge that holds.
-    pub(super) fn of(question: &Question, gauge: Option<Gauge>) -> Self {
-        let mut gauge = gauge.unwrap_or(STITCH_A_NANOMETRE);
-        let mut rounds = Vec::new();
-        match &question.around {
-            Around::Girth(girth) => {
-                gauge = STITCH_A_NANOMETRE;
-                rounds.push(girth.to_nm());
-            }
-            Around::Even { from, to, rounds: many } => {
-                let (from, to) = (i64::from(*from), i64::from(*to));
-                let last = i64::from(*many).max(2) - 1;
-                for round in 0..i64::from(*many) {
-                    rounds.push((from * (last - round) + to * round + last / 2) / last);
-                }
-            }
-            Around::Rounds(counts) => {
-                for count in counts {
-                    rounds.push(i64::from(*count));
-                }
-            }
-        }
+    /// The parts of a question that is within its bounds.
+    pub(super) fn of(question: &Question, unit: OnNeedle) -> Self {
+        let rounds = rounds(&question.around);
         let at_hand: &[Length] = if question.cords.is_empty() {
             &USUAL
         } else {
             &question.cords
         };
-        let mut cords = Vec::new();
-        for length in at_hand {
-            let mut cord = Cord::of(*length, gauge, question);
-            for (round, count) in (1..).zip(&rounds) {
-                if !cord.holds(*count) {
-                    continue;
-                }
-                match cord.runs.last_mut() {
-                    Some(run) if run.to + 1 == round => run.to = round,
-                    _ => cord.runs.push(Run { from: round, to: round }),
-                }
-            }
-            cords.push(cord);
-        }
+        let cord = |length: &Length| Cord::of(*length, unit, question).along(&rounds);
         Self {
+            cords: at_hand.iter().map(cord).collect(),
             rounds,
-            cords,
-            gauge,
+            unit,
             flat: question.flat,
         }
     }
 
     /// What lies on the needle, rounded once.
     pub(super) fn girth(&self, count: i64) -> Length {
-        self.gauge.width_of(count as f64).unwrap_or(Length::MAX)
+        self.unit.girth(count)
     }
 
     fn is_served(&self, count: i64) -> bool {
@@ -171,105 +199,132 @@ impl Piece {
         let mut picks = Vec::new();
         // All up to this count is served.
         let mut done = -1;
-        loop {
-            let (mut next, mut largest) = (i64::MAX, -1);
-            for count in &self.rounds {
-                if *count > done && self.is_served(*count) {
-                    next = next.min(*count);
-                    largest = largest.max(*count);
-                }
-            }
-            let mut best: Option<&Cord> = None;
-            for cord in &self.cords {
-                let (most, best_most) = (cord.stitches.1, best.map_or(-1, |best| best.stitches.1));
-                // Where several reach the end: back and forth, and after a change, the shortest, which leaves the
-                // widest window to change in; a piece on one cord all the way the longest, which crowds it least.
-                let shortest = most >= largest && best_most >= largest && (self.flat || !picks.is_empty());
-                let better = if shortest { most < best_most } else { most > best_most };
-                if next <= largest && cord.holds(next) && better {
-                    best = Some(cord);
-                }
-            }
-            let Some(best) = best else {
-                return picks;
-            };
+        while let Some(best) = self.best_beyond(done, picks.is_empty()) {
             picks.push(best.length);
             done = best.stitches.1;
         }
+        picks
+    }
+
+    /// Of the cords that serve the smallest count above `done`, the one that reaches furthest; none when no cord serves
+    /// any count above it.
+    ///
+    /// Where several reach the end: back and forth, and after a change, the shortest, which leaves the widest window to
+    /// change in; a piece on one cord all the way the longest, which crowds it least.
+    fn best_beyond(&self, done: i64, is_first: bool) -> Option<&Cord> {
+        let left = || {
+            let above = self.rounds.iter().copied().filter(|count| *count > done);
+            above.filter(|count| self.is_served(*count))
+        };
+        let (next, largest) = (left().min()?, left().max()?);
+        let mut best: Option<&Cord> = None;
+        for cord in self.cords.iter().filter(|cord| cord.holds(next)) {
+            let (most, best_most) = (cord.stitches.1, best.map_or(-1, |best| best.stitches.1));
+            let both_reach = most >= largest && best_most >= largest;
+            let is_better = if both_reach && (self.flat || !is_first) {
+                most < best_most
+            } else {
+                most > best_most
+            };
+            if is_better {
+                best = Some(cord);
+            }
+        }
+        best
     }
 
     /// The picks along the piece: each as far as it goes, and then the one that goes furthest from there.
     pub(super) fn plan(&self, picks: &[Length]) -> Vec<Stretch> {
+        let is_picked = |cord: &&Cord| picks.contains(&cord.length);
+        let picked: Vec<&Cord> = self.cords.iter().filter(is_picked).collect();
         let mut plan: Vec<Stretch> = Vec::new();
-        // Rounds that are done.
-        let mut at = 0;
-        let count = |round: u32| self.rounds.get(round as usize).copied();
-        while count(at).is_some() {
-            let (mut last, mut best) = (at, None);
-            for cord in &self.cords {
-                let mut to = at;
-                while picks.contains(&cord.length) && count(to).is_some_and(|count| cord.holds(count)) {
-                    to += 1;
-                }
-                if to > last {
-                    (last, best) = (to, Some(cord));
-                }
-            }
-            let mut earliest = at;
-            let by = if let Some(cord) = best {
-                let begun = plan.last().map_or(0, |before| before.latest);
-                while earliest > begun && count(earliest - 1).is_some_and(|count| cord.holds(count)) {
-                    earliest -= 1;
-                }
-                By::Cord(cord.length)
-            } else {
-                last += 1;
-                while count(last).is_some_and(|count| !self.is_served(count)) {
-                    last += 1;
-                }
-                By::Gap(self.gap(self.rounds.get(at as usize..last as usize).unwrap_or_default()))
+        let mut done = 0;
+        while done < self.rounds.len() {
+            // A change comes after the first round of the stretch before.
+            let begun = plan.last().map_or(0, |before| before.latest as usize);
+            let stretch = match self.furthest(&picked, done) {
+                Some((cord, last)) => Stretch {
+                    by: By::Cord(cord.length),
+                    earliest: round(self.earliest(cord, begun, done)),
+                    latest: round(done),
+                    last,
+                },
+                None => self.without_cord(done),
             };
-            plan.push(Stretch {
-                by,
-                earliest: earliest + 1,
-                latest: at + 1,
-                last,
-            });
-            at = last;
+            done = stretch.last as usize;
+            plan.push(stretch);
         }
         plan
     }
 
-    fn gap(&self, counts: &[i64]) -> Gap {
-        let (mut smallest, mut largest) = (i64::MAX, 0);
-        for count in counts {
-            smallest = smallest.min(*count);
-            largest = largest.max(*count);
+    /// Of these cords the one that goes furthest from where so many rounds are done, and the last round it serves.
+    fn furthest<'a>(&self, picked: &[&'a Cord], done: usize) -> Option<(&'a Cord, u32)> {
+        let mut best: Option<(&Cord, usize)> = None;
+        for cord in picked {
+            let served = self.rounds.iter().skip(done).take_while(|count| cord.holds(**count));
+            let last = done + served.count();
+            if last > best.map_or(done, |(_, last)| last) {
+                best = Some((cord, last));
+            }
         }
+        best.map(|(cord, last)| (cord, last as u32))
+    }
+
+    /// How many rounds are done where a cord serves first, counted back from where it has to.
+    fn earliest(&self, cord: &Cord, begun: usize, done: usize) -> usize {
+        let window = self.rounds.get(begun..done).unwrap_or_default();
+        done - window.iter().rev().take_while(|count| cord.holds(**count)).count()
+    }
+
+    /// The stretch that begins where so many rounds are done and no cord serves.
+    fn without_cord(&self, done: usize) -> Stretch {
+        let rest = self.rounds.iter().skip(done + 1);
+        let last = done + 1 + rest.take_while(|count| !self.is_served(**count)).count();
+        let counts = self.rounds.get(done..last).unwrap_or_default();
+        Stretch {
+            by: By::Gap(self.gap(counts)),
+            earliest: round(done),
+            latest: round(done),
+            last: last as u32,
+        }
+    }
+
+    fn gap(&self, counts: &[i64]) -> Gap {
+        let smallest = counts.iter().copied().min().unwrap_or(0);
+        let largest = counts.iter().copied().max().unwrap_or(0);
         let (least, most) = (self.girth(smallest), self.girth(largest));
         let shortest = Length::from_nm(most.to_nm() / SQUEEZE + most.to_nm() % SQUEEZE);
         let longest = if self.flat { most } else { least };
         let magic = most.saturating_add(MAGIC_ROOM).max(MAGIC_LOOP);
-        let (mut sold, mut so_long) = (false, false);
-        for row in &CIRCULARS {
-            sold |= shortest <= row.label && row.label <= longest;
-            so_long |= magic <= row.label;
-        }
-        let mut small = true;
-        for cord in &self.cords {
-            // One whose tips are too long says only what would be too much for it.
-            let limit = if cord.stiff { cord.stitches.1 } else { cord.stitches.0 };
-            small &= largest < limit;
-        }
+        let is_sold = CIRCULARS
+            .iter()
+            .any(|row| shortest <= row.label && row.label <= longest);
+        let is_so_long_sold = CIRCULARS.iter().any(|row| magic <= row.label);
         Gap {
             least,
             most,
-            small,
-            cord: sold.then_some((shortest, longest)),
-            magic_loop: (so_long && !self.flat).then_some(magic),
+            small: self.cords.iter().all(|cord| largest < cord.too_small_below()),
+            cord: is_sold.then_some((shortest, longest)),
+            magic_loop: (is_so_long_sold && !self.flat).then_some(magic),
         }
     }
 }
 
-/// A girth as a gauge: so many nanometres, so many stitches.
-const STITCH_A_NANOMETRE: Gauge = Gauge::of(1, Length::from_nm(1));
+/// The number of the round that follows so many.
+fn round(done: usize) -> u32 {
+    u32::try_from(done).unwrap_or(u32::MAX).saturating_add(1)
+}
+
+/// What lies on the needle in each round.
+fn rounds(around: &Around) -> Vec<i64> {
+    match around {
+        Around::Girth(girth) => vec![girth.to_nm()],
+        Around::Even { from, to, rounds } => {
+            let (from, to, rounds) = (i64::from(*from), i64::from(*to), i64::from(*rounds));
+            let last = rounds.max(2) - 1;
+            let count = |round: i64| (from * (last - round) + to * round + last / 2) / last;
+            (0..rounds).map(count).collect()
+        }
+        Around::Rounds(counts) => counts.iter().copied().map(i64::from).collect(),
+    }
+}

@@ -257,10 +257,13 @@ fn every_field_out_of_bounds_is_named() {
         answer(question)
             .unwrap_err()
             .iter()
-            .map(|wrong| wrong.field.key())
-            .collect::<Vec<_>>()
+            .filter_map(|wrong| wrong.field.name())
+            .collect::<Vec<Name>>()
     };
-    assert_eq!(fields(&Question::about(Around::Rounds(vec![]))), ["around", "gauge"]);
+    assert_eq!(
+        fields(&Question::about(Around::Rounds(vec![]))),
+        [Name::Around, Name::Gauge]
+    );
     let all = Question {
         unwashed: Gauge::new(1, Length::from_nm(1)),
         cords: vec![Length::ZERO; 41],
@@ -271,8 +274,12 @@ fn every_field_out_of_bounds_is_named() {
             rounds: 1,
         })
     };
-    assert_eq!(fields(&all)[..6], ["from", "to", "rounds", "gauge", "gauge", "cords"]);
-    assert_eq!(fields(&all).last(), Some(&"tip"));
+    let gauge = Name::Gauge;
+    assert_eq!(
+        fields(&all)[..6],
+        [Name::From, Name::To, Name::Rounds, gauge, gauge, Name::Cords]
+    );
+    assert_eq!(fields(&all).last(), Some(&Name::Tip));
 }
 
 /// The fewest cords of a set that serve every count which any of them serves, by trying every subset.

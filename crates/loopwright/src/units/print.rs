@@ -166,6 +166,22 @@ pub fn up<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
     format!("{} {}", rounded_up(value, unit, step), T::symbol(unit))
 }
 
+/// Whether a quantity printed to one step is printed the same to a finer one: whether nothing is rounded away that the
+/// finer one would show.
+///
+/// ```
+/// use loopwright::units::print::{Step, is_same_to};
+/// use loopwright::units::{Length, LengthUnit};
+///
+/// let ball = Length::of(125, LengthUnit::M);
+/// assert!(is_same_to(ball, LengthUnit::M, Step::Tenth, Step::Thousandth));
+/// // 136.701 yards.
+/// assert!(!is_same_to(ball, LengthUnit::Yard, Step::Tenth, Step::Thousandth));
+/// ```
+pub fn is_same_to<T: Measure>(value: T, unit: T::Unit, step: Step, finer: Step) -> bool {
+    rounded(value, unit, step) == rounded(value, unit, finer)
+}
+
 /// How many steps a quantity is, as a fraction.
 fn in_steps<T: Measure>(value: T, unit: T::Unit, step: Step) -> (i128, i128) {
     let top = i128::from(value.base()) * i128::from(step.parts());
