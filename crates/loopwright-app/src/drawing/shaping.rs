@@ -6,7 +6,7 @@ use super::path::Path;
 use super::picture::{label, picture};
 use crate::part::plain::{self, el};
 use crate::words::intl::number;
-use loopwright::shaping::Answer;
+use loopwright::shaping::{Answer, Question};
 use yew::prelude::*;
 
 /// More rows than this have no lines of their own.
@@ -27,7 +27,8 @@ const ROOM: f64 = 20.0;
 
 /// The edges over so many rows. What an even change takes falls on two edges, the odd one at its end on the right edge;
 /// otherwise one edge is straight.
-pub fn edges(answer: &Answer, rows: u32, both: bool, words: &str) -> Html {
+pub fn edges(question: &Question, answer: &Answer, words: &str) -> Html {
+    let (rows, both) = (question.rows, question.each.is_multiple_of(2));
     let (schedule, all) = (&answer.schedule, f64::from(answer.change));
     let square = (HIGH / f64::from(rows.max(1))).min((WIDE - NARROW) / all).min(HIGHEST);
     let high = square * f64::from(rows);

@@ -183,7 +183,8 @@ impl Control<'_> {
 
     fn choice(&self, options: &Options) -> Html {
         let typed = self.view.fields.text(self.path);
-        let all = (options.all)();
+        let mut all = (options.all)();
+        all.retain(|(key, _)| (self.field.offered)(&self.view.fields, key));
         let is_there = all.iter().any(|(key, _)| *key == typed);
         let chosen = if is_there { typed.as_str() } else { (options.start)() };
         let option = |(key, words): (&'static str, &'static str)| {
