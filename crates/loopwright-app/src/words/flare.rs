@@ -73,11 +73,11 @@ pub fn headline(question: &Question, answer: &Answer) -> String {
     if is_told_in_blocks(answer) {
         return schedule::written(&answer.schedule);
     }
-    let mut said = say("Increase #", &[question.each]) + &rounds::which(&answer.schedule);
+    let mut sentence = say("Increase #", &[question.each]) + &rounds::which(&answer.schedule);
     if let Some(rest) = answer.rest {
-        said += &say("; only # in the last of them", &[rest]);
+        sentence += &say("; only # in the last of them", &[rest]);
     }
-    said
+    sentence
 }
 
 /// What it comes to.
@@ -119,19 +119,19 @@ pub fn hang(answer: &Answer, long: Long) -> String {
 
 /// How it grows beside a flat circle, and where the increases stand.
 pub fn growth(question: &Question, answer: &Answer) -> String {
-    let said = say(
+    let sentence = say(
         "A flat circle would gain # stitches; this gains #.",
         &[answer.flat_gain, answer.gain],
     );
     if answer.gain == 0 {
-        return said;
+        return sentence;
     }
     let pattern = if question.lines {
         " In an increase round, add one at each of # lines, marked at the neck."
     } else {
         " In an increase round, space # evenly, not above those of the last one: Even spacing says where."
     };
-    said + &say(pattern, &[question.each])
+    sentence + &say(pattern, &[question.each])
 }
 
 /// Below the drawing.

@@ -87,14 +87,14 @@ pub const KEY: &str = "All stitches round by round, the neck above.";
 
 /// What a round is; and that some follow each other at once, where they do.
 pub fn lines(question: &Question, answer: &Answer) -> String {
-    let mut said = String::from(
+    let mut sentence = String::from(
         "At each of four lines, whose own stitches count with the body, a full round adds a stitch on either side; the others only on the side named.",
     );
     if answer.every_other > question.rounds {
         let pattern = " Most raglans keep a plain round between two of them, which takes # rounds here (common practice, no source).";
-        said += &say(pattern, &[answer.every_other]);
+        sentence += &say(pattern, &[answer.every_other]);
     }
-    said
+    sentence
 }
 
 /// The sum: both counts, from the neck to the target.

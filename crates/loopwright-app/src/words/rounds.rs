@@ -19,18 +19,17 @@ pub fn named(rounds: &[u32]) -> String {
     if !are_named(rounds.len()) {
         return say("each of # rounds, listed below", &[rounds.len() as u32]);
     }
-    let mut said = String::from(if rounds.len() == 1 { "round " } else { "rounds " });
-    for (place, round) in rounds.iter().enumerate() {
-        if place > 0 {
-            said += if place + 1 == rounds.len() { " and " } else { ", " };
-        }
-        said += &number(*round);
+    let names: Vec<String> = rounds.iter().copied().map(number).collect();
+    match names.split_last() {
+        None => String::new(),
+        Some((last, [])) => format!("round {last}"),
+        Some((last, before)) => format!("rounds {} and {last}", before.join(", ")),
     }
-    said
 }
 
 /// The rounds by which a schedule is told: those that are shaped or those that are not, whichever are fewer.
 enum Which {
+    Every,
     Shaped(Vec<u32>),
     AllBut(Vec<u32>),
 }
@@ -39,7 +38,9 @@ impl Which {
     fn of(schedule: &Schedule) -> Self {
         let shaped: Vec<u32> = schedule.rows().map(|round| round.row).collect();
         let plain = schedule.plain_rows();
-        if plain.len() < shaped.len().min(MOST) {
+        if plain.is_empty() {
+            Self::Every
+        } else if plain.len() < shaped.len().min(MOST) {
             Self::AllBut(plain)
         } else {
             Self::Shaped(shaped)
@@ -50,6 +51,7 @@ impl Which {
 /// In which rounds of a schedule something is done: ` in rounds 2 and 5`; ` in every round but rounds 3 and 6`.
 pub fn which(schedule: &Schedule) -> String {
     match Which::of(schedule) {
+        Which::Every => " in every round".into(),
         Which::Shaped(rounds) => format!(" in {}", named(&rounds)),
         Which::AllBut(rounds) => format!(" in every round but {}", named(&rounds)),
     }
@@ -58,6 +60,7 @@ pub fn which(schedule: &Schedule) -> String {
 /// Whether that names every round it speaks of.
 pub fn which_is_named(schedule: &Schedule) -> bool {
     match Which::of(schedule) {
+        Which::Every => true,
         Which::Shaped(rounds) | Which::AllBut(rounds) => are_named(rounds.len()),
     }
 }
@@ -88,6 +91,7 @@ mod tests {
         assert_eq!(which(&schedule(&[(1, 2), (0, 1)], 4)), " in rounds 2, 4 and 5");
         let five = schedule(&[(0, 4), (1, 1), (0, 3)], 1);
         assert_eq!(which(&five), " in every round but rounds 5 and 10");
+        assert_eq!(which(&schedule(&[(0, 5)], 0)), " in every round");
         assert_eq!(which(&schedule(&[(1, 60)], 60)), " in each of 60 rounds, listed below");
         let long = which(&schedule(&[(0, 60), (1, 50)], 0));
         assert_eq!(long, " in each of 110 rounds, listed below");

@@ -168,16 +168,16 @@ pub fn pair(question: &Question, answer: &Answer) -> Vec<String> {
 
 /// A row with its two changes: "K1, ssk, knit to the last 3 stitches, k2tog, K1."
 fn worked(from: &str, plain: &str, work: &str, pair: Pair) -> String {
-    let mut said = from.to_owned();
+    let mut sentence = from.to_owned();
     if pair.before > 0 {
-        said += &say_with("@#, ", &[pair.before], &[plain]);
+        sentence += &say_with("@#, ", &[pair.before], &[plain]);
     }
     let words = [pair.first.abbreviation(), work, pair.last.abbreviation()];
-    said += &say_with("@, @ to the last # {stitch|stitches}, @", &[pair.at_end()], &words);
+    sentence += &say_with("@, @ to the last # {stitch|stitches}, @", &[pair.at_end()], &words);
     if pair.after > 0 {
-        said += &say_with(", @#", &[pair.after], &[plain]);
+        sentence += &say_with(", @#", &[pair.after], &[plain]);
     }
-    said + "."
+    sentence + "."
 }
 
 /// The least and the most that the same rows could take.

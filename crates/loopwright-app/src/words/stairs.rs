@@ -186,11 +186,11 @@ pub fn notes(question: &Question, answer: &Answer) -> Vec<String> {
             "The other edge moves in the rows between: it begins one row earlier, in row 1."
         }
     };
-    let mut said = vec![other.into()];
+    let mut notes = vec![other.into()];
     if answer.turns > 0 {
-        said.push("Wrap the next stitch or turn as your pattern does; close the gaps in the last row.".into());
+        notes.push("Wrap the next stitch or turn as your pattern does; close the gaps in the last row.".into());
     }
-    said
+    notes
 }
 
 /// The sum.
