@@ -232,11 +232,11 @@ mod tests {
     fn all(question: &Question) -> Vec<String> {
         let answer = answer(question).unwrap();
         let (before, after) = outcome(&answer, &long);
-        let mut said = vec![before, after, headline(question, &answer), hang(&answer, &long)];
-        said.extend([growth(question, &answer), drawing(&answer, &long)]);
-        said.push(bind_off(&answer, Print { yards: true }));
-        said.extend(steps(question, &answer, &long));
-        said
+        let mut sentences = vec![before, after, headline(question, &answer), hang(&answer, &long)];
+        sentences.extend([growth(question, &answer), drawing(&answer, &long)]);
+        sentences.push(bind_off(&answer, Print { yards: true }));
+        sentences.extend(steps(question, &answer, &long));
+        sentences
     }
 
     #[test]
@@ -244,9 +244,9 @@ mod tests {
         let girth = |cm| Hem::Girth(Length::of(cm, LengthUnit::Cm));
         for hem in [Hem::Flat, girth(120), girth(300), Hem::Stitches(96)] {
             for lines in [true, false] {
-                for said in all(&Question { lines, ..asked(hem) }) {
-                    assert!(!said.contains(['#', '@', '{', '}', '|']), "{said}");
-                    assert!(!said.trim().is_empty() && !said.contains("  "), "{said:?}");
+                for sentence in all(&Question { lines, ..asked(hem) }) {
+                    assert!(!sentence.contains(['#', '@', '{', '}', '|']), "{sentence}");
+                    assert!(!sentence.trim().is_empty() && !sentence.contains("  "), "{sentence:?}");
                 }
             }
         }
@@ -267,9 +267,9 @@ mod tests {
             last: 0,
             ..asked(Hem::Stitches(96 + 8 * 12))
         };
-        let said = headline(&even, &loopwright::flare::answer(&even).unwrap());
+        let sentence = headline(&even, &loopwright::flare::answer(&even).unwrap());
         assert_eq!(
-            said,
+            sentence,
             "Work 3 rounds plain, then an increase round. Then 6 rounds plain, then an increase round; 11 times. Then 3 rounds plain."
         );
     }
@@ -280,12 +280,12 @@ mod tests {
         let question = asked(Hem::Stitches(632));
         let answer = answer(&question).unwrap();
         let print_metres = Print { yards: false };
-        let said = bind_off(&answer, print_metres);
-        assert!(said.starts_with("To bind off 632 stitches: "), "{said}");
+        let sentence = bind_off(&answer, print_metres);
+        assert!(sentence.starts_with("To bind off 632 stitches: "), "{sentence}");
         let BindOffYarn { plain, elastic, i_cord } = answer.bind_off;
         for range in [plain, elastic, i_cord] {
             let between = [&print_metres.nearest(range.least), " to "].concat();
-            assert!(said.contains(&between), "{said}");
+            assert!(sentence.contains(&between), "{sentence}");
         }
         let circle = "A flat circle would gain 396 stitches; this gains 536.";
         assert!(growth(&question, &answer).starts_with(circle));

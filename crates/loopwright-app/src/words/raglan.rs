@@ -148,9 +148,9 @@ mod tests {
             ..Question::about([80, 12], [160, 70], 50)
         };
         let answer = answer(&question).unwrap();
-        let said = headline(&answer);
-        assert!(said.starts_with("Increase 8 in rounds "), "{said}");
-        assert!(said.contains("Increase 4, on the sleeves only, in rounds "), "{said}");
+        let sentence = headline(&answer);
+        assert!(sentence.starts_with("Increase 8 in rounds "), "{sentence}");
+        assert!(sentence.contains("Increase 4, on the sleeves only, in rounds "), "{sentence}");
         assert_eq!(
             steps(&question, &answer),
             [

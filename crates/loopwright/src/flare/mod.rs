@@ -91,7 +91,7 @@ pub struct Question {
     /// Plain rounds before the first increase; with none, beginning and end share a gap, so that a single increase round
     /// stands in the middle.
     pub first: Option<u32>,
-    /// Plain rounds at least at the end; usually [`USUAL_LAST`](shaping::USUAL_LAST), before a bind-off.
+    /// Plain rounds at least at the end; usually [`USUAL_LAST`], before a bind-off.
     pub last: u32,
 }
 
