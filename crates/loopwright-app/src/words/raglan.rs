@@ -150,7 +150,10 @@ mod tests {
         let answer = answer(&question).unwrap();
         let sentence = headline(&answer);
         assert!(sentence.starts_with("Increase 8 in rounds "), "{sentence}");
-        assert!(sentence.contains("Increase 4, on the sleeves only, in rounds "), "{sentence}");
+        assert!(
+            sentence.contains("Increase 4, on the sleeves only, in rounds "),
+            "{sentence}"
+        );
         assert_eq!(
             steps(&question, &answer),
             [
