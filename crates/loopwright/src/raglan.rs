@@ -20,18 +20,59 @@
 use crate::bounds::Bounds;
 use crate::check::Check;
 use crate::problem::{Kind, Problem};
-use crate::shaping::{PLAIN, ROWS, Rhythm, Rounds, Schedule};
+use crate::shaping::{PLAIN, ROWS, Rhythm, Rounds, Schedule, USUAL_FIRST, USUAL_LAST};
 
 pub use crate::shaping::STITCHES;
 
 /// Stitches cast on at one underarm.
 pub const UNDERARM: Bounds<u32> = Bounds::new(0, 1_000);
 
+/// Stitches cast on at one underarm when nothing else is said.
+pub const USUAL_UNDERARM: u32 = 0;
+
 /// Stitches a full round gains: one on either side of four lines.
 pub const FULL: u32 = 8;
 
 /// Stitches gained by a round that adds to the body only, or to the sleeves only.
 pub const PART: u32 = 4;
+
+/// Stitches a raglan round adds to the body: at two edges in front and two at the back.
+const BODY_EACH: u32 = 4;
+
+/// Stitches a raglan round adds to one sleeve.
+const SLEEVE_EACH: u32 = 2;
+
+/// A field of the question.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Name {
+    /// Stitches of front and back at the beginning.
+    Body,
+    /// Stitches of one sleeve at the beginning.
+    Sleeve,
+    /// Stitches round the body at the end.
+    BodyTo,
+    /// Stitches round one sleeve at the end.
+    SleeveTo,
+    /// Rounds there are.
+    Rounds,
+    /// Stitches cast on at one underarm.
+    Underarm,
+    /// Plain rounds before the first raglan round.
+    First,
+    /// Plain rounds at the end.
+    Last,
+}
+
+crate::field_names!(Name {
+    Body = "body",
+    Sleeve = "sleeve",
+    BodyTo = "body_to",
+    SleeveTo = "sleeve_to",
+    Rounds = "rounds",
+    Underarm = "underarm",
+    First = "first",
+    Last = "last",
+});
 
 /// A raglan in the round, from the neck down.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -51,7 +92,7 @@ pub struct Question {
     pub rounds: u32,
     /// Plain rounds before the first raglan round, within [`PLAIN`].
     pub first: u32,
-    /// Plain rounds at least at the end, within [`PLAIN`]; usually 1, before the sleeves are put aside.
+    /// Plain rounds at least at the end, within [`PLAIN`]; usually [`USUAL_LAST`], before the sleeves are put aside.
     pub last: u32,
 }
 
@@ -64,10 +105,10 @@ impl Question {
             sleeve,
             body_to,
             sleeve_to,
-            underarm: 0,
+            underarm: USUAL_UNDERARM,
             rounds,
-            first: 0,
-            last: 1,
+            first: USUAL_FIRST,
+            last: USUAL_LAST,
         }
     }
 }
@@ -100,70 +141,76 @@ pub struct Answer {
 /// Every [`Problem`] has the field `body`, `sleeve`, `body_to`, `sleeve_to`, `underarm`, `rounds`, `first` or `last`, and
 /// the nearest value that can be had.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
-    let Question {
-        body,
-        sleeve,
-        body_to,
-        sleeve_to,
-        underarm,
-        rounds,
-        first,
-        last,
-    } = *question;
-    let mut check = Check::default();
-    check.count("body", body, STITCHES);
-    check.count("sleeve", sleeve, STITCHES);
-    check.count("body_to", body_to, STITCHES);
-    check.count("sleeve_to", sleeve_to, STITCHES);
-    check.count("underarm", underarm, UNDERARM);
-    check.count("rounds", rounds, ROWS);
-    check.count("first", first, PLAIN);
-    check.count("last", last, PLAIN);
-    check.done()?;
-    let mut check = Check::default();
-    let body_rounds = rounds_to(&mut check, "body_to", body_to, body + 2 * underarm, 4);
-    let sleeve_rounds = rounds_to(&mut check, "sleeve_to", sleeve_to, sleeve + underarm, 2);
-    check.done()?;
-    let (many, few) = (body_rounds.max(sleeve_rounds), body_rounds.min(sleeve_rounds));
-    let all = Rounds {
-        all: rounds,
-        first: Some(first),
-        last,
+    check(question)?;
+    let needed = Needed::of(question)?;
+    let (many, few) = (needed.body.max(needed.sleeve), needed.body.min(needed.sleeve));
+    let rounds = Rounds {
+        all: question.rounds,
+        first: Some(question.first),
+        last: question.last,
     };
-    let (kept, room) = (all.kept(), all.room());
-    if many > room {
-        let mut check = Check::default();
-        let least = kept + many;
-        if least <= ROWS.most {
-            check.count("rounds", rounds, Bounds::new(least, ROWS.most));
-        }
-        check.count("body_to", body_to, Bounds::new(0, body + 2 * underarm + 4 * room));
-        check.count("sleeve_to", sleeve_to, Bounds::new(0, sleeve + underarm + 2 * room));
-        return Err(check.problems);
+    if many > rounds.room() {
+        return Err(too_few_rounds(question, rounds, many));
     }
-    // Which of all the rounds are rounds of the other too: as even as they can be.
-    let of_few = |count: u32| u64::from(count) * u64::from(few) / u64::from(many.max(1));
-    let mut changes = Vec::new();
-    for count in 0..many {
-        changes.push(if of_few(count + 1) > of_few(count) { FULL } else { PART });
-    }
-    let front_and_back = body + 4 * body_rounds;
-    let aside = sleeve + 2 * sleeve_rounds;
+    let front_and_back = question.body + BODY_EACH * needed.body;
+    let aside = question.sleeve + SLEEVE_EACH * needed.sleeve;
+    let stitches = question.body + 2 * question.sleeve;
     Ok(Answer {
-        schedule: all.share(Rhythm::Steady, body + 2 * sleeve, true, &changes),
+        schedule: rounds.share(Rhythm::Steady, stitches, true, &changes(many, few)),
         full: few,
-        body_only: body_rounds - few,
-        sleeves_only: sleeve_rounds - few,
+        body_only: needed.body - few,
+        sleeves_only: needed.sleeve - few,
         needle: front_and_back + 2 * aside,
         front_and_back,
         aside,
-        every_other: kept + (2 * many).saturating_sub(1),
+        every_other: rounds.kept() + (2 * many).saturating_sub(1),
     })
 }
 
+fn check(question: &Question) -> Result<(), Vec<Problem>> {
+    let mut check = Check::default();
+    check.count(Name::Body, question.body, STITCHES);
+    check.count(Name::Sleeve, question.sleeve, STITCHES);
+    check.count(Name::BodyTo, question.body_to, STITCHES);
+    check.count(Name::SleeveTo, question.sleeve_to, STITCHES);
+    check.count(Name::Underarm, question.underarm, UNDERARM);
+    check.count(Name::Rounds, question.rounds, ROWS);
+    check.count(Name::First, question.first, PLAIN);
+    check.count(Name::Last, question.last, PLAIN);
+    check.done()
+}
+
+/// What the body has below the underarm if no round adds to it.
+const fn least_body(question: &Question) -> u32 {
+    question.body + 2 * question.underarm
+}
+
+/// What a sleeve has below the underarm if no round adds to it.
+const fn least_sleeve(question: &Question) -> u32 {
+    question.sleeve + question.underarm
+}
+
+/// How many rounds have to add to the body, and how many to the sleeves.
+struct Needed {
+    body: u32,
+    sleeve: u32,
+}
+
+impl Needed {
+    fn of(question: &Question) -> Result<Self, Vec<Problem>> {
+        let mut check = Check::default();
+        let (least_body, least_sleeve) = (least_body(question), least_sleeve(question));
+        let needed = Self {
+            body: rounds_to(&mut check, Name::BodyTo, question.body_to, least_body, BODY_EACH),
+            sleeve: rounds_to(&mut check, Name::SleeveTo, question.sleeve_to, least_sleeve, SLEEVE_EACH),
+        };
+        check.done()?;
+        Ok(needed)
+    }
+}
+
 /// How many rounds of so many stitches it takes from the least there can be to a target, which they must meet.
-#[inline(never)]
-fn rounds_to(check: &mut Check, field: &'static str, to: u32, least: u32, each: u32) -> u32 {
+fn rounds_to(check: &mut Check, field: Name, to: u32, least: u32, each: u32) -> u32 {
     let gain = to.saturating_sub(least);
     let rounds = gain / each;
     let reached = least + rounds * each;
@@ -177,6 +224,27 @@ fn rounds_to(check: &mut Check, field: &'static str, to: u32, least: u32, each: 
         check.wrong(field, Kind::NoExact { below, above });
     }
     rounds
+}
+
+/// More raglan rounds than there are rounds for them: more rounds, or smaller targets.
+fn too_few_rounds(question: &Question, rounds: Rounds, many: u32) -> Vec<Problem> {
+    let mut check = Check::default();
+    let (least, room) = (rounds.kept() + many, rounds.room());
+    if least <= ROWS.most {
+        check.count(Name::Rounds, question.rounds, Bounds::new(least, ROWS.most));
+    }
+    let most_body = least_body(question) + BODY_EACH * room;
+    let most_sleeve = least_sleeve(question) + SLEEVE_EACH * room;
+    check.count(Name::BodyTo, question.body_to, Bounds::new(0, most_body));
+    check.count(Name::SleeveTo, question.sleeve_to, Bounds::new(0, most_sleeve));
+    check.problems
+}
+
+/// What each raglan round changes: those that add to both lie as even among all of them as they can.
+fn changes(many: u32, few: u32) -> Vec<u32> {
+    let full_before = |count: u32| u64::from(count) * u64::from(few) / u64::from(many.max(1));
+    let is_full = |count: u32| full_before(count + 1) > full_before(count);
+    (0..many).map(|count| if is_full(count) { FULL } else { PART }).collect()
 }
 
 #[cfg(test)]

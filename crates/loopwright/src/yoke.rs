@@ -18,7 +18,8 @@
 use crate::bounds::Bounds;
 use crate::check::Check;
 use crate::problem::{Kind, Problem};
-use crate::shaping::{PLAIN, ROWS, Rhythm, Rounds, Schedule};
+use crate::shaping::{PLAIN, ROWS, Rhythm, Rounds, Schedule, USUAL_LAST};
+use crate::terms::Multiple;
 
 pub use crate::flare::{MULTIPLE, STITCHES};
 
@@ -27,6 +28,35 @@ pub const SHAPING_ROUNDS: Bounds<u32> = Bounds::new(1, 100);
 
 /// In how many rounds a yoke is shaped when nothing else is said. Common practice, no source.
 pub const USUAL_ROUNDS: u32 = 4;
+
+/// A field of the question.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Name {
+    /// Stitches at the beginning.
+    From,
+    /// Stitches at the end.
+    To,
+    /// Rounds there are.
+    Rounds,
+    /// In how many of them the count changes.
+    ShapingRounds,
+    /// Stitches of one repeat.
+    Multiple,
+    /// Plain rounds before the first shaping round.
+    First,
+    /// Plain rounds at the end.
+    Last,
+}
+
+crate::field_names!(Name {
+    From = "from",
+    To = "to",
+    Rounds = "rounds",
+    ShapingRounds = "shaping_rounds",
+    Multiple = "multiple",
+    First = "first",
+    Last = "last",
+});
 
 /// A yoke, worked in either direction.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -56,9 +86,9 @@ impl Question {
             to,
             rounds,
             shaping_rounds: USUAL_ROUNDS,
-            multiple: 1,
+            multiple: Multiple::ANY.of,
             first: None,
-            last: 1,
+            last: USUAL_LAST,
         }
     }
 }
@@ -77,66 +107,76 @@ pub struct Answer {
 /// Every [`Problem`] has the field `from`, `to`, `rounds`, `shaping_rounds`, `multiple`, `first` or `last`, and the
 /// nearest value that can be had.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
-    let Question {
-        from,
-        to,
-        rounds,
-        shaping_rounds,
-        multiple,
-        first,
-        last,
-    } = *question;
-    let mut check = Check::default();
-    check.count("from", from, STITCHES);
-    check.count("to", to, STITCHES);
-    check.count("rounds", rounds, ROWS);
-    check.count("shaping_rounds", shaping_rounds, SHAPING_ROUNDS);
-    check.count("multiple", multiple, MULTIPLE);
-    check.count("first", first.unwrap_or(0), PLAIN);
-    check.count("last", last, PLAIN);
-    check.done()?;
-    let mut check = Check::default();
-    let all = Rounds {
-        all: rounds,
-        first,
-        last,
+    check(question)?;
+    let rounds = Rounds {
+        all: question.rounds,
+        first: question.first,
+        last: question.last,
     };
-    let most = all.room();
-    let over = to % multiple;
-    let changes = changes_of(question, shaping_rounds);
-    if over > 0 {
-        let below = Some(to - over).filter(|below| *below > 0);
-        let above = Some(to - over + multiple).filter(|above| *above <= STITCHES.most);
-        check.wrong("to", Kind::NoExact { below, above });
-    } else if from == to {
-        check.wrong("to", Kind::Already);
-    } else if changes.is_empty() {
-        let (mut below, mut above) = (None, None);
-        for times in 1..=SHAPING_ROUNDS.most {
-            if changes_of(question, times).is_empty() {
-                continue;
-            }
-            if times < shaping_rounds {
-                below = Some(times);
-            } else if above.is_none() {
-                above = Some(times);
-            }
-        }
-        check.wrong("shaping_rounds", Kind::NoExact { below, above });
-    } else if shaping_rounds > most {
-        let least = all.kept() + shaping_rounds;
-        check.wrong("rounds", Kind::TooFew { least });
-        if most > 0 {
-            check.wrong("shaping_rounds", Kind::TooMany { most });
-        }
+    check_end(question)?;
+    let changes = changes_of(question, question.shaping_rounds);
+    if changes.is_empty() {
+        let problem = Problem::new(Name::ShapingRounds, nearest_shaping_rounds(question));
+        return Err(vec![problem]);
     }
-    check.done()?;
-    let schedule = all.share(Rhythm::Straight, from, to > from, &changes);
+    check_room(question, rounds)?;
+    let gain = question.to > question.from;
+    let schedule = rounds.share(Rhythm::Straight, question.from, gain, &changes);
     Ok(Answer { schedule })
 }
 
+fn check(question: &Question) -> Result<(), Vec<Problem>> {
+    let mut check = Check::default();
+    check.count(Name::From, question.from, STITCHES);
+    check.count(Name::To, question.to, STITCHES);
+    check.count(Name::Rounds, question.rounds, ROWS);
+    check.count(Name::ShapingRounds, question.shaping_rounds, SHAPING_ROUNDS);
+    check.count(Name::Multiple, question.multiple, MULTIPLE);
+    check.count(Name::First, question.first.unwrap_or(0), PLAIN);
+    check.count(Name::Last, question.last, PLAIN);
+    check.done()
+}
+
+/// The end must be such a multiple, and another count than the beginning.
+fn check_end(question: &Question) -> Result<(), Vec<Problem>> {
+    let Question { from, to, multiple, .. } = *question;
+    let mut check = Check::default();
+    let over = to % multiple;
+    if over > 0 {
+        let below = Some(to - over).filter(|below| *below > 0);
+        let above = Some(to - over + multiple).filter(|above| *above <= STITCHES.most);
+        check.wrong(Name::To, Kind::NoExact { below, above });
+    } else if from == to {
+        check.wrong(Name::To, Kind::Already);
+    }
+    check.done()
+}
+
+/// The rounds must have room for the shaping rounds.
+fn check_room(question: &Question, rounds: Rounds) -> Result<(), Vec<Problem>> {
+    let most = rounds.room();
+    let mut check = Check::default();
+    if question.shaping_rounds > most {
+        let least = rounds.kept() + question.shaping_rounds;
+        check.wrong(Name::Rounds, Kind::TooFew { least });
+        if most > 0 {
+            check.wrong(Name::ShapingRounds, Kind::TooMany { most });
+        }
+    }
+    check.done()
+}
+
+/// The nearest numbers of shaping rounds of which every one can be worked.
+fn nearest_shaping_rounds(question: &Question) -> Kind {
+    let can_be_worked = |times: &u32| !changes_of(question, *times).is_empty();
+    let wanted = question.shaping_rounds;
+    Kind::NoExact {
+        below: (SHAPING_ROUNDS.least..wanted).rev().find(can_be_worked),
+        above: (wanted..=SHAPING_ROUNDS.most).find(can_be_worked),
+    }
+}
+
 /// What each of so many shaping rounds changes; nothing when some round cannot be worked.
-#[inline(never)]
 fn changes_of(question: &Question, times: u32) -> Vec<u32> {
     let [from, to, of, all] = [question.from, question.to, question.multiple, times].map(i64::from);
     let mut changes = Vec::new();

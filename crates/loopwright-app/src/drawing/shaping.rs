@@ -6,7 +6,7 @@ use super::path::Path;
 use super::picture::{label, picture};
 use crate::part::plain::{self, el};
 use crate::words::intl::number;
-use loopwright::shaping::Answer;
+use loopwright::shaping::{Answer, Question, Schedule, Shaped};
 use yew::prelude::*;
 
 /// More rows than this have no lines of their own.
@@ -25,87 +25,172 @@ const NARROW: f64 = 48.0;
 /// How far apart numbers stand.
 const ROOM: f64 = 20.0;
 
-/// The edges over so many rows. What an even change takes falls on two edges, the odd one at its end on the right edge;
-/// otherwise one edge is straight.
-pub fn edges(answer: &Answer, rows: u32, both: bool, words: &str) -> Html {
-    let (schedule, all) = (&answer.schedule, f64::from(answer.change));
-    let square = (HIGH / f64::from(rows.max(1))).min((WIDE - NARROW) / all).min(HIGHEST);
-    let high = square * f64::from(rows);
-    let widest = NARROW + square * all;
-    // How far the right edge (1.0) or the left (-1.0) lies from the middle when so many are changed.
-    let reach = |side: f64, changed: f64| {
-        let fewer = if schedule.gain { all - changed } else { changed };
-        let fewer = match (both, side > 0.0) {
-            (true, true) => (fewer / 2.0).ceil(),
-            (true, false) => (fewer / 2.0).floor(),
-            (false, true) => fewer,
-            (false, false) => 0.0,
-        };
-        widest / 2.0 - square * fewer
-    };
-    let half = (high / f64::from(answer.shaping_rows) * 0.4).clamp(1.0, 5.0);
-    let tip = if schedule.gain { -half } else { half };
+/// An edge of the piece as it is drawn.
+#[derive(Clone, Copy)]
+enum Edge {
+    Right,
+    Left,
+}
 
-    let [mut piece, mut lines, mut marks]: [Path; 3] = Default::default();
-    let mut steps = vec![(0.0, TOP + high)];
-    let (mut numbers, mut said) = (Vec::new(), TOP + high + ROOM);
-    let (mut shaping, mut place) = (schedule.rows(), 0);
-    let mut next = shaping.next();
-    for row in 1..=rows {
-        // A row changes the edge from its lower end on.
-        let below = TOP + high - square * f64::from(row - 1);
-        if let Some(shaped) = next.filter(|shaped| shaped.row == row) {
-            next = shaping.next();
-            place += 1;
-            if place % (answer.shaping_rows / MOST_MARKS + 1) == 0 {
-                let after = f64::from(shaped.changed);
-                let before = after - f64::from(shaped.change);
-                steps.push((before, below));
-                steps.push((after, below));
-                let y = below - square / 2.0;
-                for side in [1.0, -1.0] {
-                    let (from, to) = (reach(side, before), reach(side, after));
-                    // An edge that stays as it is has no mark.
-                    if (from - to).abs() < square / 2.0 {
-                        continue;
-                    }
-                    let x = MIDDLE + side * (from.max(to) + 11.0);
-                    marks.line(&[(x - half, y - tip), (x, y + tip), (x + half, y - tip)]);
-                    if !schedule.gain {
-                        marks.close();
-                    }
+impl Edge {
+    const BOTH: [Self; 2] = [Self::Right, Self::Left];
+
+    /// The place so far from the middle.
+    fn at(self, reach: f64) -> f64 {
+        match self {
+            Self::Right => MIDDLE + reach,
+            Self::Left => MIDDLE - reach,
+        }
+    }
+}
+
+/// The piece as it lies in the picture.
+struct Piece<'a> {
+    schedule: &'a Schedule,
+    /// Rows from below to above.
+    rows: u32,
+    /// Stitches changed in all.
+    all: f64,
+    /// Whether the changes fall on both edges.
+    both: bool,
+    /// How large the square for a stitch of a row is.
+    square: f64,
+    high: f64,
+    widest: f64,
+}
+
+impl<'a> Piece<'a> {
+    fn of(question: &Question, answer: &'a Answer) -> Self {
+        let (rows, all) = (question.rows, f64::from(answer.change));
+        let square = (HIGH / f64::from(rows.max(1))).min((WIDE - NARROW) / all).min(HIGHEST);
+        Self {
+            schedule: &answer.schedule,
+            rows,
+            all,
+            both: question.each.is_multiple_of(2),
+            square,
+            high: square * f64::from(rows),
+            widest: NARROW + square * all,
+        }
+    }
+
+    /// Where the lower end of a row lies.
+    fn below(&self, row: u32) -> f64 {
+        TOP + self.high - self.square * f64::from(row - 1)
+    }
+
+    /// How far an edge lies from the middle when so many are changed. What an even change takes falls on two edges, the
+    /// odd one at its end on the right edge; otherwise the left edge is straight.
+    fn reach(&self, edge: Edge, changed: f64) -> f64 {
+        let fewer = if self.schedule.gain {
+            self.all - changed
+        } else {
+            changed
+        };
+        let fewer = match (self.both, edge) {
+            (true, Edge::Right) => (fewer / 2.0).ceil(),
+            (true, Edge::Left) => (fewer / 2.0).floor(),
+            (false, Edge::Right) => fewer,
+            (false, Edge::Left) => 0.0,
+        };
+        self.widest / 2.0 - self.square * fewer
+    }
+
+    /// Up the right edge, and back down the left one. A row changes its edge from its lower end on.
+    fn outline(&self, shaped: &[Shaped]) -> Path {
+        let mut steps = vec![(0.0, TOP + self.high)];
+        for row in shaped {
+            let y = self.below(row.row);
+            steps.extend([(before(row), y), (f64::from(row.changed), y)]);
+        }
+        steps.push((self.all, TOP));
+        let at = |edge: Edge| move |&(changed, y): &(f64, f64)| (edge.at(self.reach(edge, changed)), y);
+        let right = steps.iter().map(at(Edge::Right));
+        let left = steps.iter().rev().map(at(Edge::Left));
+        let mut outline = Path::default();
+        outline.line(&right.chain(left).collect::<Vec<_>>());
+        outline.close();
+        outline
+    }
+
+    /// A line for each row, as long as they are not too many.
+    fn row_lines(&self) -> Path {
+        let mut lines = Path::default();
+        if self.rows <= MOST_LINES {
+            for row in 1..=self.rows {
+                let (changed, y) = (f64::from(self.schedule.changed_by(row)), self.below(row));
+                let end = |edge: Edge| (edge.at(self.reach(edge, changed)), y);
+                lines.line(&[end(Edge::Left), end(Edge::Right)]);
+            }
+        }
+        lines
+    }
+
+    /// A mark beside each shaping row, at every edge that moves.
+    fn marks(&self, shaped: &[Shaped], half: f64) -> Path {
+        let tip = if self.schedule.gain { -half } else { half };
+        let mut marks = Path::default();
+        for row in shaped {
+            let y = self.middle_of(row.row);
+            for edge in Edge::BOTH {
+                let from = self.reach(edge, before(row));
+                let to = self.reach(edge, f64::from(row.changed));
+                // An edge that stays as it is has no mark.
+                if (from - to).abs() < self.square / 2.0 {
+                    continue;
                 }
-                if said - y >= ROOM {
-                    said = y;
-                    numbers.push(label((MIDDLE + widest / 2.0 + 42.0, y + 5.0), number(row)));
+                let x = edge.at(from.max(to) + 11.0);
+                marks.line(&[(x - half, y - tip), (x, y + tip), (x + half, y - tip)]);
+                if !self.schedule.gain {
+                    marks.close();
                 }
             }
         }
-        if rows <= MOST_LINES {
-            let changed = steps.last().map_or(0.0, |step| step.0);
-            let [right, left] = [reach(1.0, changed), reach(-1.0, changed)];
-            lines.line(&[(MIDDLE - left, below), (MIDDLE + right, below)]);
+        marks
+    }
+
+    /// The numbers of the shaping rows, from below, as far as there is room for them.
+    fn numbers(&self, shaped: &[Shaped]) -> Vec<Html> {
+        let (mut numbers, mut last) = (Vec::new(), TOP + self.high + ROOM);
+        for row in shaped {
+            let y = self.middle_of(row.row);
+            if last - y >= ROOM {
+                last = y;
+                let place = (MIDDLE + self.widest / 2.0 + 42.0, y + 5.0);
+                numbers.push(label(place, number(row.row)));
+            }
         }
+        numbers
     }
-    steps.push((all, TOP));
-    // Up on the right, and back down on the left.
-    let mut edge = Vec::new();
-    for &(changed, y) in &steps {
-        edge.push((MIDDLE + reach(1.0, changed), y));
+
+    fn middle_of(&self, row: u32) -> f64 {
+        self.below(row) - self.square / 2.0
     }
-    while let Some((changed, y)) = steps.pop() {
-        edge.push((MIDDLE - reach(-1.0, changed), y));
-    }
-    piece.line(&edge);
-    piece.close();
-    let class = if schedule.gain { "marks more" } else { "marks fewer" };
+}
+
+/// Stitches changed before a shaping row.
+fn before(shaped: &Shaped) -> f64 {
+    f64::from(shaped.changed) - f64::from(shaped.change)
+}
+
+/// The edges over all rows of a question.
+pub fn edges(question: &Question, answer: &Answer, words: &str) -> Html {
+    let piece = Piece::of(question, answer);
+    let every = (answer.shaping_rows / MOST_MARKS + 1) as usize;
+    let shaped: Vec<Shaped> = answer.schedule.rows().skip(every - 1).step_by(every).collect();
+    let half = (piece.high / f64::from(answer.shaping_rows) * 0.4).clamp(1.0, 5.0);
+    let class = if answer.schedule.gain {
+        "marks more"
+    } else {
+        "marks fewer"
+    };
     let content = vec![
-        plain::path("piece", &piece.written()),
-        plain::path("arms", &lines.written()),
-        plain::path(class, &marks.written()),
-        el("g", "caption", numbers),
+        plain::path("piece", &piece.outline(&shaped).written()),
+        plain::path("arms", &piece.row_lines().written()),
+        plain::path(class, &piece.marks(&shaped, half).written()),
+        el("g", "caption", piece.numbers(&shaped)),
     ];
-    picture("edges", (360, (TOP + high + 8.0) as u32), words, content)
+    picture("edges", (360, (TOP + piece.high + 8.0) as u32), words, content)
 }
 
 /// The small picture: a piece that becomes narrower.

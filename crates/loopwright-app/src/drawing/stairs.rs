@@ -5,7 +5,7 @@ use super::path::{Path, Point};
 use super::picture::{label, picture};
 use crate::part::plain::{self, el};
 use crate::words::intl::number;
-use loopwright::stairs::{Answer, Edge};
+use loopwright::stairs::{Answer, Edge, Stair};
 use yew::prelude::*;
 
 const LEFT: f64 = 20.0;
@@ -21,63 +21,99 @@ const LARGEST: f64 = 14.0;
 /// Room for the figures of one step.
 const ROOM: f64 = 22.0;
 
-/// The stairs at one edge or at both.
-pub fn stairs(answer: &Answer, edge: Edge, words: &str) -> Html {
-    let all = answer.stairs.last().map_or(1, |stair| stair.gone);
-    let steps = answer.steps;
-    let edges = if edge == Edge::Both { 2.0 } else { 1.0 };
-    let square = ((RIGHT - LEFT - BEHIND) / edges / f64::from(all))
-        .min(HIGH / f64::from(2 * steps))
-        .min(LARGEST);
-    // As wide as what is drawn, in the middle.
-    let wide = BEHIND + edges * square * f64::from(all);
-    let (right, left) = ((LEFT + RIGHT + wide) / 2.0, (LEFT + RIGHT - wide) / 2.0);
-    // The rows that are drawn; where both edges move, the one that begins later ends a row higher.
-    let high = square * f64::from(2 * steps + u32::from(edge == Edge::Both)).max(1.0);
-    let floor = TOP + high;
-    let first = answer.stairs.first().map_or(0, |stair| stair.row);
-    let mut labels = Vec::new();
-    let mut outline: Vec<Point> = Vec::new();
-    for side in [Edge::Right, Edge::Left] {
-        // From the outer end inwards; the right edge first.
-        let (outer, inwards) = if side == Edge::Right {
-            (right, -square)
-        } else {
-            (left, square)
+/// The stairs as they lie in the picture.
+struct Stairs<'a> {
+    answer: &'a Answer,
+    /// How large the square for a stitch of a row is.
+    square: f64,
+    /// How wide the piece is with its stairs, in the middle of the picture.
+    wide: f64,
+    /// Where the first step lies.
+    floor: f64,
+    first_row: u32,
+}
+
+impl<'a> Stairs<'a> {
+    fn of(answer: &'a Answer, edge: Edge) -> Self {
+        let all = f64::from(answer.stairs.last().map_or(1, |stair| stair.gone));
+        // Where both edges move, the one that begins later ends a row higher.
+        let (edges, later) = match edge {
+            Edge::Right | Edge::Left => (1.0, 0),
+            Edge::Both => (2.0, 1),
         };
-        let mut points = vec![(outer, floor + BELOW)];
-        for stair in &answer.stairs {
-            if stair.edge != side {
-                continue;
-            }
-            let y = floor - square * f64::from(stair.row - first);
-            let (from, to) = (
-                outer + inwards * f64::from(stair.gone - stair.stitches),
-                outer + inwards * f64::from(stair.gone),
-            );
-            points.push((from, y));
-            points.push((to, y));
-            if (from - to).abs() >= ROOM {
-                labels.push(label(((from + to) / 2.0, y - 6.0), number(stair.stitches)));
-            }
-        }
-        // Behind the last step, or at an edge that stays straight.
-        let inner = points.last().map_or(outer, |point| point.0);
-        points.push((inner, TOP));
-        // Up on the right, and down on the left.
-        if side == Edge::Right {
-            outline = points;
-            continue;
-        }
-        while let Some(point) = points.pop() {
-            outline.push(point);
+        let square = ((RIGHT - LEFT - BEHIND) / edges / all)
+            .min(HIGH / f64::from(2 * answer.steps))
+            .min(LARGEST);
+        let high = square * f64::from(2 * answer.steps + later).max(1.0);
+        Self {
+            answer,
+            square,
+            wide: BEHIND + edges * square * all,
+            floor: TOP + high,
+            first_row: answer.stairs.first().map_or(0, |stair| stair.row),
         }
     }
+
+    /// The place at an edge that lies so many stitches inwards.
+    fn inwards(&self, edge: Edge, stitches: u32) -> f64 {
+        let (middle, inwards) = ((LEFT + RIGHT) / 2.0, self.square * f64::from(stitches));
+        match edge {
+            Edge::Right | Edge::Both => middle + self.wide / 2.0 - inwards,
+            Edge::Left => middle - self.wide / 2.0 + inwards,
+        }
+    }
+
+    fn height_of(&self, stair: &Stair) -> f64 {
+        self.floor - self.square * f64::from(stair.row - self.first_row)
+    }
+
+    /// The two ends of a step, the outer one first.
+    fn ends(&self, stair: &Stair) -> [f64; 2] {
+        [stair.gone - stair.stitches, stair.gone].map(|gone| self.inwards(stair.edge, gone))
+    }
+
+    /// One edge from its foot to the piece behind the last step; straight where no step is.
+    fn edge(&self, edge: Edge) -> Vec<Point> {
+        let mut points = vec![(self.inwards(edge, 0), self.floor + BELOW)];
+        for stair in self.answer.stairs.iter().filter(|stair| stair.edge == edge) {
+            let y = self.height_of(stair);
+            points.extend(self.ends(stair).map(|x| (x, y)));
+        }
+        let gone = self.answer.stairs.iter().rev().find(|stair| stair.edge == edge);
+        points.push((self.inwards(edge, gone.map_or(0, |stair| stair.gone)), TOP));
+        points
+    }
+
+    /// The stitches of each step that has room for them.
+    fn labels(&self) -> Vec<Html> {
+        let mut labels = Vec::new();
+        for edge in [Edge::Right, Edge::Left] {
+            for stair in self.answer.stairs.iter().filter(|stair| stair.edge == edge) {
+                let [outer, inner] = self.ends(stair);
+                if (outer - inner).abs() >= ROOM {
+                    let place = ((outer + inner) / 2.0, self.height_of(stair) - 6.0);
+                    labels.push(label(place, number(stair.stitches)));
+                }
+            }
+        }
+        labels
+    }
+}
+
+/// The stairs at one edge or at both.
+pub fn stairs(answer: &Answer, edge: Edge, words: &str) -> Html {
+    let stairs = Stairs::of(answer, edge);
+    // Up on the right, and down on the left.
+    let mut outline = stairs.edge(Edge::Right);
+    outline.extend(stairs.edge(Edge::Left).into_iter().rev());
     let mut piece = Path::default();
     piece.line(&outline);
     piece.close();
-    let content = vec![plain::path("piece", &piece.written()), el("g", "caption", labels)];
-    picture("edges", (360, (floor + BELOW + 8.0) as u32), words, content)
+    let content = vec![
+        plain::path("piece", &piece.written()),
+        el("g", "caption", stairs.labels()),
+    ];
+    picture("edges", (360, (stairs.floor + BELOW + 8.0) as u32), words, content)
 }
 
 /// The small picture: three steps at either edge.

@@ -168,9 +168,10 @@ impl Fields {
     pub fn choice<C: Choice>(&self, name: impl FieldName) -> C {
         let path = self.path(name);
         debug_assert!(self.offers::<C>(path), "{path} offers other things to choose");
+        let is_offered = |choice: &C| self.row(path).is_none_or(|row| (row.offered)(self, choice.key()));
         let chosen = self.typed(path).and_then(|typed| C::from_key(&typed.text));
         let start = || C::from_key(&self.start(path).text);
-        chosen.or_else(start).unwrap_or(C::START)
+        chosen.filter(is_offered).or_else(start).unwrap_or(C::START)
     }
 
     /// Whether the options of a field are those of a choice.

@@ -45,6 +45,8 @@ pub struct Field {
     pub place: Place,
     /// Whether it is asked at all, as the others stand.
     pub asked: fn(&Fields) -> bool,
+    /// Whether one of its options, by its key, can be chosen as the others stand.
+    pub offered: fn(&Fields, &str) -> bool,
     /// A remark below it; none if that is empty.
     pub remark: &'static str,
 }
@@ -171,6 +173,7 @@ impl Field {
             take_only: false,
             place: Place::Open,
             asked: always,
+            offered: all_options,
             remark: "",
         }
     }
@@ -296,6 +299,12 @@ impl Field {
         }
     }
 
+    /// Of its options only those can be chosen of which this holds. What is stored as another one counts as the one that
+    /// holds before anything is chosen.
+    pub const fn offered_if(self, offered: fn(&Fields, &str) -> bool) -> Self {
+        Self { offered, ..self }
+    }
+
     /// This stands below it.
     pub const fn remarked(self, remark: &'static str) -> Self {
         Self { remark, ..self }
@@ -323,6 +332,10 @@ impl Field {
 }
 
 const fn always(_: &Fields) -> bool {
+    true
+}
+
+const fn all_options(_: &Fields, _: &str) -> bool {
     true
 }
 

@@ -127,6 +127,12 @@ impl Reader {
         self.is_typed(name).then(|| self.count(name))
     }
 
+    /// A whole number in a field that starts with one and may be emptied.
+    pub fn count_unless_emptied(&mut self, name: impl FieldName) -> Option<u32> {
+        let is_emptied = self.text(name).trim().is_empty();
+        (!is_emptied).then(|| self.count(name))
+    }
+
     /// A length in a field that may stay empty.
     pub fn length_if_any(&mut self, name: impl FieldName) -> Option<Length> {
         self.is_typed(name).then(|| self.length(name))

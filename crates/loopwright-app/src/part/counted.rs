@@ -8,18 +8,15 @@ use yew::prelude::*;
 /// Rounds that are listed: nobody knits from a longer list.
 const MOST: usize = 200;
 
-/// The counts of a schedule, below its headline.
-pub fn counted(schedule: &Schedule, headline: &str) -> Html {
-    let mut listed = schedule::listed(schedule, MOST);
+/// The counts of a schedule, below a headline that names the rounds or sends to these.
+pub fn counted(schedule: &Schedule, headline_names_rounds: bool) -> Html {
+    let listed = schedule::listed(schedule, MOST);
     if listed.is_empty() {
         return Html::default();
     }
-    if listed.len() == MOST {
-        listed.push(words::AND_ON.into());
-    }
     let list = el("div", "listed", vec![items("ul", listed)]);
-    if words::is_below(headline) {
-        return list;
+    match headline_names_rounds {
+        true => folded("meanings", words::COUNTS, vec![list]),
+        false => list,
     }
-    folded("meanings", words::COUNTS, vec![list])
 }

@@ -5,7 +5,6 @@ use crate::words::schedule::ROW_BY_ROW;
 use yew::prelude::*;
 
 /// The rows; folded away where the instruction tells them, or where they are very many.
-#[inline(never)]
 pub fn row_by_row(rows: Vec<String>, fold: bool) -> Html {
     let rows = items("ul", rows);
     match fold {

@@ -1,55 +1,77 @@
 //! The view of the flare: where it begins, how deep it is and how wide the hem; the increase rounds, how it hangs from
 //! the side and from above, the counts round by round, and the yarn of the bind-off.
 
-mod states;
-
-pub use states::STATES;
-
-use crate::desk::Desk;
+use super::{State, Tool};
 use crate::drawing::flare as drawing;
-use crate::part::plain::{el, list, says, tells};
-use crate::part::{
-    Choice, GaugeRow, Label, Page, Reading, Row, Say, Sheet, TAPE, answered, asked, counted, gauges, known, more, rows,
-    select, working,
-};
+use crate::fields;
+use crate::form::{Field, Fields, Reader, Start, TAPE};
+use crate::kept::{Kept, Offer};
+use crate::part::plain::{el, list, tells};
+use crate::part::{View, answered, counted, wait, working};
+use crate::words::flare as words;
+use crate::words::page::{MORE, PRACTICE};
 use crate::words::tail::Print;
-use crate::words::{flare as words, page::PRACTICE};
-use loopwright::flare::{Answer, DEPTH, GIRTH, Hang, Hem, MULTIPLE, Question, STITCHES, Shape, answer};
-use loopwright::shaping::{EACH, PLAIN};
+use loopwright::flare::{
+    Answer, DEPTH, GIRTH, Hang, Hem, HemKind, MULTIPLE, Name, Placing, Question, STITCHES, Shape, USUAL_EACH, answer,
+};
+use loopwright::problem::Problem;
+use loopwright::shaping::{EACH, PLAIN, USUAL_LAST};
+use loopwright::terms::Multiple;
 use loopwright::units::Length;
 use yew::prelude::*;
 
-/// The fields under "more".
-const FOLDED: [&str; 4] = ["each", "multiple", "first", "last"];
-
-const NECK: [Row; 1] = [("neck", words::LABEL_NECK, "", None)];
-const DEPTHS: [Row; 1] = [("depth", words::LABEL_DEPTH, "", Some(&TAPE))];
-const GIRTHS: [Row; 1] = [("girth", words::LABEL_GIRTH, "", Some(&TAPE))];
-const COUNTS: [Row; 1] = [("stitches", words::LABEL_STITCHES, "", None)];
-const GAUGES: [GaugeRow; 2] = [
-    ("gauge", words::LABEL_GAUGE, "gauge_stitches"),
-    ("row_gauge", words::LABEL_ROWS, "gauge_rows"),
+/// The named states.
+const NAMED: &[State] = &[
+    State::new("empty", ""),
+    State::new("filled", "neck=96&depth=30&gauge=21&row_gauge=28"),
+    State::new("cone", "neck=96&depth=30&gauge=21&row_gauge=28&hem=girth&girth=120"),
+    State::new("ruffle", "neck=96&depth=30&gauge=21&row_gauge=28&hem=girth&girth=3 m"),
+    State::new(
+        "tube",
+        "neck=96&depth=12&gauge=21&row_gauge=28&hem=stitches&stitches=96",
+    ),
+    State::new(
+        "scattered",
+        "neck=96&depth=12&gauge=21&row_gauge=42&each=20&lines=scattered",
+    ),
+    State::new(
+        "impossible",
+        "neck=96&depth=20&gauge=21&row_gauge=28&hem=girth&girth=3 m&each=4",
+    ),
+    State::new(
+        "once",
+        "neck=96&depth=40&gauge=21&row_gauge=28&hem=stitches&stitches=104",
+    ),
+    State::new(
+        "listed",
+        "neck=96&depth=40&gauge=21&row_gauge=28&hem=stitches&stitches=624",
+    ),
+    State::new("multiple", "neck=97&depth=30&gauge=21&row_gauge=28&multiple=8"),
+    State::new("unreadable", "neck=many&depth=deep&gauge=21 cm&multiple=0"),
+    State::new("extreme", "neck=40000&depth=5 m&gauge=100&row_gauge=200"),
 ];
-const EACH_ROUND: [Row; 1] = [("each", words::LABEL_EACH, "8", None)];
-const REST: [Row; 3] = [
-    ("multiple", words::LABEL_MULTIPLE, "1", None),
-    ("first", words::LABEL_FIRST, "", None),
-    ("last", words::LABEL_LAST, "1", None),
-];
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "flare");
-    let mut reading = Reading::of(&sheet);
-    let question = question(&mut reading, &sheet);
-    let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(desk, &question, &answer));
-    let page = Page {
-        folded: &FOLDED,
-        waiting: words::WAITING,
-        problem: &words::problem,
-    };
-    asked(&sheet, &page, &form, answers)
+fields! { FIELDS of Name, words::label;
+    Neck => Field::count(STITCHES).kept(Kept::CastOn),
+    Depth => Field::length(&TAPE, DEPTH),
+    Hem => Field::choice::<HemKind>(),
+    Girth => Field::length(&TAPE, GIRTH).only_if(asks_girth),
+    Stitches => Field::count(STITCHES).only_if(asks_stitches),
+    Gauge => Field::gauge().kept(Kept::GaugeStitches),
+    RowGauge => Field::gauge().kept(Kept::GaugeRows),
+    Each => Field::count(EACH).starts(Start::Count(USUAL_EACH)).folded(MORE),
+    Lines => Field::choice::<Placing>().folded(MORE),
+    Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
+    First => Field::count(PLAIN).folded(MORE),
+    Last => Field::count(PLAIN).starts(Start::Count(USUAL_LAST)).folded(MORE).remarked(PRACTICE),
+}
+
+fn asks_girth(fields: &Fields) -> bool {
+    fields.choice::<HemKind>(Name::Hem) == HemKind::Girth
+}
+
+fn asks_stitches(fields: &Fields) -> bool {
+    fields.choice::<HemKind>(Name::Hem) == HemKind::Stitches
 }
 
 /// A cone, and how far it is from flat.
@@ -64,76 +86,103 @@ const SIGN: Shape = Shape {
     fullness: 1_000,
 };
 
-/// Its small picture.
-pub fn sign() -> Html {
-    drawing::flare(&SIGN, Hang::Cone, "")
-}
+/// A flare.
+pub struct Flare;
 
-/// From the fields as typed to the question.
-fn question(reading: &mut Reading, sheet: &Sheet) -> Question {
-    Question {
-        neck: reading.count("neck", STITCHES, ""),
-        hem: match sheet.text("hem", "").as_str() {
-            "girth" => Hem::Girth(reading.length(&TAPE, "girth", GIRTH, "")),
-            "stitches" => Hem::Stitches(reading.count("stitches", STITCHES, "")),
-            _ => Hem::Flat,
-        },
-        depth: reading.length(&TAPE, "depth", DEPTH, ""),
-        gauge: reading.gauge("gauge"),
-        row_gauge: reading.gauge("row_gauge"),
-        each: reading.count("each", EACH, "8"),
-        lines: sheet.text("lines", "") != "scattered",
-        multiple: reading.count("multiple", MULTIPLE, "1"),
-        first: reading.count_if_any("first", PLAIN),
-        last: reading.count("last", PLAIN, "1"),
+impl Tool for Flare {
+    const ID: &'static str = "flare";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let question = Question {
+            neck: reader.count(Name::Neck),
+            hem: match reader.choice(Name::Hem) {
+                HemKind::Flat => Hem::Flat,
+                HemKind::Girth => Hem::Girth(reader.length(Name::Girth)),
+                HemKind::Stitches => Hem::Stitches(reader.count(Name::Stitches)),
+            },
+            depth: reader.length(Name::Depth),
+            gauge: reader.gauge(Name::Gauge),
+            row_gauge: reader.gauge(Name::RowGauge),
+            each: reader.count(Name::Each),
+            lines: reader.choice::<Placing>(Name::Lines) == Placing::InLines,
+            multiple: reader.count(Name::Multiple),
+            first: reader.count_if_any(Name::First),
+            last: reader.count(Name::Last),
+        };
+        reader.done(question)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
+        let long = &|length: Length| view.tape(length);
+        let print = Print {
+            yards: view.in_inches(&TAPE),
+        };
+        let picture = vec![
+            drawing::flare(&answer.shape, answer.hang, &words::drawing(answer, long)),
+            tells("figcaption", "quiet", words::key(answer, long)),
+        ];
+        let line = tells("p", "row", words::headline(question, answer));
+        list(vec![
+            answered(words::ANSWER, line, words::outcome(answer, long)),
+            tells("p", "verdict", words::hang(answer, long)),
+            tells("p", "", words::growth(question, answer)),
+            el("figure", "needle", picture),
+            counted(&answer.schedule, words::names_rounds(answer)),
+            tells("p", "", words::bind_off(answer, print)),
+            working(words::steps(question, answer, long), words::SOURCE),
+        ])
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem)
+    }
+
+    fn sign() -> Html {
+        drawing::flare(&SIGN, Hang::Cone, "")
     }
 }
 
-/// The fields, and the rest under "more".
-fn form(sheet: &Sheet, say: Say) -> Html {
-    let choice = |name, label, choices| select(sheet, name, Label::Shown(label), Choice::keyed(choices), "");
-    let hem: &[Row] = match sheet.text("hem", "").as_str() {
-        "girth" => &GIRTHS,
-        "stitches" => &COUNTS,
-        _ => &[],
-    };
-    let first = vec![
-        rows(sheet, &NECK, say),
-        known(sheet, "neck", "cast_on"),
-        rows(sheet, &DEPTHS, say),
-        choice("hem", words::LABEL_HEM, &words::HEMS),
-        rows(sheet, hem, say),
-        gauges(sheet, &GAUGES, say),
-    ];
-    let rest = vec![
-        rows(sheet, &EACH_ROUND, say),
-        choice("lines", words::LABEL_LINES, &words::LINES),
-        rows(sheet, &REST, say),
-        says("p", "practice", PRACTICE),
-    ];
-    list(vec![el("div", "fields", first), more(rest)])
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Flare>();
+    }
 }
 
-/// The increase rounds, how it hangs, the counts, the bind-off and the sum.
-fn shown(desk: &Desk, question: &Question, answer: &Answer) -> Html {
-    let long = &|length: Length| TAPE.print(desk, length);
-    let print = Print {
-        yards: TAPE.in_inches(desk),
-    };
-    let picture = vec![
-        drawing::flare(&answer.shape, answer.hang, &words::drawing(answer, long)),
-        tells("figcaption", "quiet", words::key(answer, long)),
-    ];
-    let headline = words::headline(question, answer);
-    let counts = counted(&answer.schedule, &headline);
-    let line = tells("p", "row", headline);
-    list(vec![
-        answered(words::ANSWER, line, words::outcome(answer, long)),
-        tells("p", "verdict", words::hang(answer, long)),
-        tells("p", "", words::growth(question, answer)),
-        el("figure", "needle", picture),
-        counts,
-        tells("p", "", words::bind_off(answer, print)),
-        working(words::steps(question, answer, long), words::SOURCE),
-    ])
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Flare::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Flare>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Flare::sign()
+    }
 }

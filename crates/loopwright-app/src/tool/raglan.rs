@@ -1,34 +1,22 @@
 //! The view of the raglan: body and sleeve at the neck and below the underarm, and the rounds between; which rounds add
 //! to both and which to one of them, and what is cast on at the underarm.
 
-use super::State;
-use crate::desk::Desk;
+use super::{State, Tool};
 use crate::drawing::rounds as drawing;
+use crate::fields;
+use crate::form::{Field, Fields, Reader, Start};
+use crate::kept::Offer;
 use crate::part::plain::{el, list, says, tells};
-use crate::part::{Page, Reading, Row, Sheet, answered, asked, counted, plain_form, rows, working};
-use crate::words::{problem, raglan as words};
-use loopwright::raglan::{Answer, Question, STITCHES, UNDERARM, answer};
-use loopwright::shaping::{PLAIN, ROWS};
+use crate::part::{View, answered, counted, wait, working};
+use crate::words::page::{MORE, PRACTICE};
+use crate::words::raglan as words;
+use loopwright::problem::Problem;
+use loopwright::raglan::{Answer, Name, Question, STITCHES, UNDERARM, USUAL_UNDERARM, answer};
+use loopwright::shaping::{PLAIN, ROWS, USUAL_FIRST, USUAL_LAST};
 use yew::prelude::*;
 
-/// The fields under "more".
-const FOLDED: [&str; 3] = ["underarm", "first", "last"];
-
-const FIRST: [Row; 5] = [
-    ("body", words::LABEL_BODY, "", None),
-    ("sleeve", words::LABEL_SLEEVE, "", None),
-    ("body_to", words::LABEL_BODY_TO, "", None),
-    ("sleeve_to", words::LABEL_SLEEVE_TO, "", None),
-    ("rounds", words::LABEL_ROUNDS, "", None),
-];
-const REST: [Row; 3] = [
-    ("underarm", words::LABEL_UNDERARM, "0", None),
-    ("first", words::LABEL_FIRST, "0", None),
-    ("last", words::LABEL_LAST, "1", None),
-];
-
 /// The named states.
-pub const STATES: &[State] = &[
+const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new(
         "filled",
@@ -50,55 +38,100 @@ pub const STATES: &[State] = &[
     ),
 ];
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "raglan");
-    let mut reading = Reading::of(&sheet);
-    let question = Question {
-        body: reading.count("body", STITCHES, ""),
-        sleeve: reading.count("sleeve", STITCHES, ""),
-        body_to: reading.count("body_to", STITCHES, ""),
-        sleeve_to: reading.count("sleeve_to", STITCHES, ""),
-        underarm: reading.count("underarm", UNDERARM, "0"),
-        rounds: reading.count("rounds", ROWS, ""),
-        first: reading.count("first", PLAIN, "0"),
-        last: reading.count("last", PLAIN, "1"),
-    };
-    let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(&question, &answer));
-    let page = Page {
-        folded: &FOLDED,
-        waiting: words::WAITING,
-        problem: &|wrong| problem::sentence(&wrong.kind),
-    };
-    asked(
-        &sheet,
-        &page,
-        &|sheet, say| plain_form(sheet, rows(sheet, &FIRST, say), &REST, say),
-        answers,
-    )
+fields! { FIELDS of Name, words::label;
+    Body => Field::count(STITCHES),
+    Sleeve => Field::count(STITCHES),
+    BodyTo => Field::count(STITCHES),
+    SleeveTo => Field::count(STITCHES),
+    Rounds => Field::count(ROWS),
+    Underarm => Field::count(UNDERARM).starts(Start::Count(USUAL_UNDERARM)).folded(MORE),
+    First => Field::count(PLAIN).starts(Start::Count(USUAL_FIRST)).folded(MORE),
+    Last => Field::count(PLAIN).starts(Start::Count(USUAL_LAST)).folded(MORE).remarked(PRACTICE),
 }
 
-/// Its small picture: many small steps from a neck.
-pub fn sign() -> Html {
-    drawing::sign(1, 8, 12)
+/// A raglan.
+pub struct Raglan;
+
+impl Tool for Raglan {
+    const ID: &'static str = "raglan";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let question = Question {
+            body: reader.count(Name::Body),
+            sleeve: reader.count(Name::Sleeve),
+            body_to: reader.count(Name::BodyTo),
+            sleeve_to: reader.count(Name::SleeveTo),
+            underarm: reader.count(Name::Underarm),
+            rounds: reader.count(Name::Rounds),
+            first: reader.count(Name::First),
+            last: reader.count(Name::Last),
+        };
+        reader.done(question)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    fn show(_: &View, question: &Question, answer: &Answer) -> Html {
+        let line = tells("p", "row", words::headline(answer));
+        let picture = vec![
+            drawing::rounds(&answer.schedule, &words::drawing(answer)),
+            says("figcaption", "quiet", words::KEY),
+        ];
+        list(vec![
+            answered(words::ANSWER, line, words::outcome(answer)),
+            tells("p", "", words::lines(question, answer)),
+            tells("p", "verdict", words::underarm(question, answer)),
+            el("figure", "needle", picture),
+            counted(&answer.schedule, words::names_rounds(answer)),
+            working(words::steps(question, answer), words::SOURCE),
+        ])
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    /// Many small steps from a neck.
+    fn sign() -> Html {
+        drawing::sign(1, 8, 12)
+    }
 }
 
-/// The raglan rounds, the underarm and the sum.
-fn shown(question: &Question, answer: &Answer) -> Html {
-    let headline = words::headline(answer);
-    let counts = counted(&answer.schedule, &headline);
-    let line = tells("p", "row", headline);
-    let picture = vec![
-        drawing::rounds(&answer.schedule, &words::drawing(answer)),
-        says("figcaption", "quiet", words::KEY),
-    ];
-    list(vec![
-        answered(words::ANSWER, line, words::outcome(answer)),
-        tells("p", "", words::lines(question, answer)),
-        tells("p", "verdict", words::underarm(question, answer)),
-        el("figure", "needle", picture),
-        counts,
-        working(words::steps(question, answer), words::SOURCE),
-    ])
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Raglan>();
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Raglan::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Raglan>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Raglan::sign()
+    }
 }

@@ -1,65 +1,208 @@
 //! The view of shaping over rows: how many stitches in how many rows; the instruction, what to work at the two edges,
 //! the edges drawn row by row, and the rows one by one.
 
-mod ask;
-mod states;
-
-pub use states::STATES;
-
-use crate::desk::Desk;
+use super::{State, Tool};
 use crate::drawing::shaping as drawing;
+use crate::fields;
+use crate::form::{Field, Fields, Reader, Start};
+use crate::kept::Offer;
 use crate::part::plain::{el, items, list, says, tells};
-use crate::part::{Page, Reading, Sheet, answered, asked, good_to_know, row_by_row, working};
-use crate::words::{schedule, shaping as words};
-use loopwright::shaping::{Answer, Knitting, Question, answer};
+use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, row_by_row, wait, working};
+use crate::words::page::MORE;
+use crate::words::{problem, schedule, shaping as words};
+use loopwright::bounds::Bounds;
+use loopwright::problem::Problem;
+use loopwright::shaping::{
+    Answer, Ask, Asked, EACH, EDGE, Increase, KnittingKind, LastRow, Name, Order, PLAIN, Question, ROWS, STITCHES,
+    ShapedSides, Slope, USUAL_EACH, USUAL_EDGE, USUAL_FIRST, USUAL_LAST, answer,
+};
 use yew::prelude::*;
+
+/// Stitches to lose, to gain or to end with; what is too many there is for the maths to say.
+const AMOUNTS: Bounds<u32> = Bounds::new(0, STITCHES.most);
 
 /// Shaping rows listed one by one.
 const MOST_LISTED: usize = 400;
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "shaping");
-    let mut reading = Reading::of(&sheet);
-    let question = ask::question(&mut reading, &sheet);
-    let answers = reading.done().and_then(|()| answer(&question));
-    // Too steep can be mended in the sentence, or by a figure that is folded away.
-    let steep = answers.as_ref().is_err_and(|problems| problems.len() > 1);
-    let page = Page {
-        folded: if steep { &[] } else { &ask::FOLDED },
-        waiting: words::WAITING,
-        problem: &|wrong| words::problem(&question, wrong),
-    };
-    asked(
-        &sheet,
-        &page,
-        &ask::form,
-        answers.map(|answer| shown(&question, &answer)),
-    )
+/// The named states.
+const NAMED: &[State] = &[
+    State::new("empty", ""),
+    State::new("filled", "amount=18&rows=66"),
+    State::new(
+        "sleeve",
+        "ask=reach&amount=84&rows=96&stitches=56&knitting=round&increase=kfb&first=",
+    ),
+    State::new(
+        "any-row",
+        "amount=13&rows=40&stitches=15&edge=3&rest=fewer&sides=any&first=2",
+    ),
+    State::new("mixed", "amount=24&rows=80&order=mixed"),
+    State::new("one-edge", "amount=8&rows=16&each=1"),
+    State::new("cramped", "amount=75&rows=80&stitches=80&edge=3&rest=fewer"),
+    State::new("once", "ask=gain&amount=2&rows=12"),
+    State::new("impossible", "amount=80&rows=66"),
+    State::new("no-count", "ask=reach&amount=40&rows=66"),
+    State::new("unreadable", "amount=18 cm&rows=many&each=0"),
+    State::new("extreme", "ask=gain&amount=9998&rows=10000&order=mixed&sides=any"),
+];
+
+fields! { FIELDS of Name, words::label;
+    Ask => Field::choice::<Asked>().in_sentence(),
+    Amount => Field::count(AMOUNTS).in_sentence(),
+    Rows => Field::count(ROWS).in_sentence(),
+    Knitting => Field::choice::<KnittingKind>().in_sentence(),
+    Stitches => Field::count(STITCHES),
+    Each => Field::count(EACH).starts(Start::Count(USUAL_EACH)).folded(MORE),
+    First => Field::count(PLAIN).starts(Start::Count(USUAL_FIRST)).folded(MORE),
+    Last => Field::count(PLAIN).starts(Start::Count(USUAL_LAST)).folded(MORE),
+    Edge => Field::count(EDGE).starts(Start::Count(USUAL_EDGE)).folded(MORE),
+    Rest => Field::choice::<LastRow>().folded(MORE),
+    Order => Field::choice::<Order>().folded(MORE),
+    Sides => Field::choice::<ShapedSides>().folded(MORE),
+    Slope => Field::choice::<Slope>().folded(MORE),
+    Increase => Field::choice::<Increase>().folded(MORE),
 }
 
-/// Its small picture.
-pub fn sign() -> Html {
-    drawing::sign()
+/// Shaping over rows.
+pub struct Shaping;
+
+impl Tool for Shaping {
+    const ID: &'static str = "shaping";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let question = Question {
+            ask: ask(&mut reader),
+            rows: reader.count(Name::Rows),
+            stitches: reader.count_if_any(Name::Stitches),
+            each: reader.count(Name::Each),
+            rest: reader.choice::<LastRow>(Name::Rest) == LastRow::MayChangeFewer,
+            right_side: reader.choice::<ShapedSides>(Name::Sides) == ShapedSides::RightOnly,
+            knitting: reader.choice::<KnittingKind>(Name::Knitting).knitting(),
+            // Left empty it is a gap like the others.
+            first: reader.count_unless_emptied(Name::First),
+            last: reader.count(Name::Last),
+            order: reader.choice(Name::Order),
+            edge: reader.count(Name::Edge),
+            slope: reader.choice(Name::Slope),
+            increase: reader.choice(Name::Increase),
+        };
+        reader.done(question)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    fn form(form: &Form) -> Html {
+        let knitting = form.view.fields.choice(Name::Knitting);
+        list(vec![
+            form.line(&[
+                Words(words::I_HAVE_TO),
+                Part::Field(Name::Ask),
+                Part::Field(Name::Amount),
+                Words(words::IN_THE_NEXT),
+                Part::Field(Name::Rows),
+                Words(words::rows_wanted(knitting)),
+                Part::Field(Name::Knitting),
+            ]),
+            form.columns(),
+        ])
+    }
+
+    fn show(_: &View, question: &Question, answer: &Answer) -> Html {
+        let line = tells("p", "row", schedule::written(&answer.schedule));
+        let rows = schedule::listed(&answer.schedule, MOST_LISTED);
+        let figure = vec![
+            drawing::edges(question, answer, &words::drawing(question, answer)),
+            says("figcaption", "quiet", words::KEY),
+        ];
+        list(vec![
+            answered(
+                words::from_next(question.knitting),
+                line,
+                words::outcome(question, answer),
+            ),
+            items("ul", words::pair(question, answer)),
+            tells("p", "", words::limits(question, answer)),
+            el("figure", "needle", figure),
+            row_by_row(rows, schedule::is_short(&answer.schedule)),
+            good_to_know(words::notes(question, answer)),
+            working(words::steps(question, answer), words::SOURCE),
+        ])
+    }
+
+    /// What is too steep can be mended in the sentence, which is looked at first, or by a figure that is folded away.
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    fn problem(_: &View, question: Option<&Question>, problem: &Problem) -> String {
+        match question {
+            Some(question) => words::problem(question, problem),
+            None => problem::sentence(&problem.kind),
+        }
+    }
+
+    /// A piece that becomes narrower.
+    fn sign() -> Html {
+        drawing::sign()
+    }
 }
 
-/// The instruction, the pair, the drawing and the rows.
-fn shown(question: &Question, answer: &Answer) -> Html {
-    let line = tells("p", "row", schedule::written(&answer.schedule));
-    let rows = schedule::listed(&answer.schedule, MOST_LISTED);
-    let round = usize::from(question.knitting == Knitting::Round);
-    let both = question.each.is_multiple_of(2);
-    let figure = vec![
-        drawing::edges(answer, question.rows, both, &words::drawing(question, answer)),
-        says("figcaption", "quiet", words::KEY),
-    ];
-    list(vec![
-        answered(words::OVER[round], line, words::outcome(question, answer)),
-        items("ul", words::pair(question, answer)),
-        tells("p", "", words::limits(question, answer)),
-        el("figure", "needle", figure),
-        row_by_row(rows, schedule::is_short(&answer.schedule)),
-        good_to_know(words::notes(question, answer)),
-        working(words::steps(question, answer), words::SOURCE),
-    ])
+fn ask(reader: &mut Reader) -> Ask {
+    let amount = reader.count(Name::Amount);
+    match reader.choice(Name::Ask) {
+        Asked::Lose => Ask::Lose(amount),
+        Asked::Gain => Ask::Gain(amount),
+        Asked::Reach => Ask::Reach(amount),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Shaping>();
+    }
+
+    /// Untouched it starts with a number; emptied it is a gap like the others.
+    #[test]
+    fn plain_rows_first_may_be_emptied() {
+        let first = |link| {
+            let fields = crate::tool::tests::fields_of::<Shaping>(&State::new("", link));
+            Shaping::read(&fields).map(|question| question.first)
+        };
+        assert_eq!(first("amount=18&rows=66"), Ok(Some(USUAL_FIRST)));
+        assert_eq!(first("amount=18&rows=66&first="), Ok(None));
+        assert_eq!(first("amount=18&rows=66&first=3"), Ok(Some(3)));
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Shaping::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Shaping>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Shaping::sign()
+    }
 }

@@ -1,31 +1,24 @@
 //! The view of steps at a shoulder or a neck: how many stitches in how many steps; the instruction, the stairs, and the
 //! rows one by one.
 
-use super::State;
-use crate::desk::Desk;
+use super::{State, Tool};
 use crate::drawing::stairs as drawing;
+use crate::fields;
+use crate::form::{Field, Fields, Reader, Start};
+use crate::kept::Offer;
 use crate::part::plain::{el, list, says, tells};
-use crate::part::{
-    ChoiceRow, Label, Page, Reading, Say, Sheet, answered, asked, choice, choices, chosen, field, good_to_know, more,
-    row_by_row, working,
-};
-use crate::words::{problem, shaping, stairs as words};
-use loopwright::stairs::{Answer, Ask, Edge, Place, Question, ROWS, STEPS, STITCHES, Side, Way, answer};
+use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, row_by_row, wait, working};
+use crate::words::page::MORE;
+use crate::words::{schedule, stairs as words};
+use loopwright::problem::Problem;
+use loopwright::stairs::{Answer, Ask, Asked, Edge, Name, Place, Question, ROWS, STEPS, STITCHES, Side, Way, answer};
 use yew::prelude::*;
-
-const WAY: ChoiceRow = ("way", words::LABEL_WAY, &words::WAYS);
-const PLACE: ChoiceRow = ("place", words::LABEL_PLACE, &words::PLACES);
-const BY: ChoiceRow = ("by", words::LABEL_BY, &words::BYS);
-const EDGE: ChoiceRow = ("edge", words::LABEL_EDGE, &words::EDGES);
-/// Each half of a neck is worked alone, and moves at one edge.
-const INNER: ChoiceRow = ("edge", words::LABEL_EDGE, words::EDGES.split_at(2).0);
-const NEXT: ChoiceRow = ("next", words::LABEL_NEXT, &words::NEXTS);
 
 /// More rows than this are folded away.
 const MOST_OPEN: usize = 40;
 
 /// The named states.
-pub const STATES: &[State] = &[
+const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("filled", "stitches=27&steps=4"),
     State::new("both", "stitches=27&steps=4&edge=both"),
@@ -37,98 +30,171 @@ pub const STATES: &[State] = &[
     State::new("extreme", "stitches=100000&steps=500&edge=both"),
 ];
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "stairs");
-    let mut reading = Reading::of(&sheet);
-    let (count, start) = counted(&sheet);
-    let question = Question {
-        stitches: reading.count("stitches", STITCHES, ""),
-        ask: match chosen(&sheet, &BY) {
-            0 => Ask::Steps(reading.count(count, STEPS, &start)),
-            _ => Ask::Rows(reading.count(count, ROWS, &start)),
-        },
-        edge: match chosen(&sheet, edge(&sheet)) {
-            0 => Edge::Right,
-            1 => Edge::Left,
-            _ => Edge::Both,
-        },
-        place: if chosen(&sheet, &PLACE) == 0 {
-            Place::Shoulder
-        } else {
-            Place::Neck
-        },
-        way: if chosen(&sheet, &WAY) == 0 {
-            Way::BindOff
-        } else {
-            Way::ShortRows
-        },
-        next: if chosen(&sheet, &NEXT) == 0 {
-            Side::Right
-        } else {
-            Side::Wrong
-        },
-    };
-    let answers = reading.done().and_then(|()| answer(&question));
-    let page = Page {
-        folded: &[],
-        waiting: words::WAITING,
-        problem: &|wrong| problem::sentence(&wrong.kind),
-    };
-    asked(&sheet, &page, &form, answers.map(|answer| shown(&question, &answer)))
+fields! { FIELDS of Name, words::label;
+    Way => Field::choice::<Way>().in_sentence(),
+    Stitches => Field::count(STITCHES).in_sentence(),
+    Place => Field::choice::<Place>().in_sentence(),
+    Steps => Field::count(STEPS).starts(Start::From(rows_as_typed)).in_sentence().only_if(asks_steps),
+    Rows => Field::count(ROWS).starts(Start::From(steps_as_typed)).in_sentence().only_if(asks_rows),
+    By => Field::choice::<Asked>().in_sentence(),
+    Edge => Field::choice::<Edge>().offered_if(may_move).folded(MORE),
+    Next => Field::choice::<Side>().folded(MORE),
 }
 
-/// Its small picture.
-pub fn sign() -> Html {
-    drawing::sign()
+fn asks_steps(fields: &Fields) -> bool {
+    fields.choice::<Asked>(Name::By) == Asked::Steps
 }
 
-/// The field of the steps or rows. Until it is typed in it has what stands in the other one.
-fn counted(sheet: &Sheet) -> (&'static str, String) {
-    let (field, other) = match chosen(sheet, &BY) {
-        0 => ("steps", "rows"),
-        _ => ("rows", "steps"),
-    };
-    (field, sheet.text(other, ""))
+fn asks_rows(fields: &Fields) -> bool {
+    fields.choice::<Asked>(Name::By) == Asked::Rows
 }
 
-/// The edges there are to choose from.
-fn edge(sheet: &Sheet) -> &'static ChoiceRow {
-    if chosen(sheet, &PLACE) == 0 { &EDGE } else { &INNER }
+/// Until something is typed into the field of the steps it has what stands in that of the rows, and the other way round.
+fn rows_as_typed(fields: &Fields) -> String {
+    as_typed(fields, Name::Rows)
 }
 
-/// The sentence with its fields, and the rest under "more".
-fn form(sheet: &Sheet, say: Say) -> Html {
-    let number = |name, label, start: &str| field(sheet, name, Label::Unseen(label), start, say(name));
-    let (count, start) = counted(sheet);
-    let sentence = vec![
-        says("span", "", words::I_HAVE_TO),
-        choice(sheet, &WAY),
-        number("stitches", words::LABEL_STITCHES, ""),
-        says("span", "", words::AT),
-        choice(sheet, &PLACE),
-        says("span", "", words::IN),
-        number(count, words::LABEL_STEPS, &start),
-        choice(sheet, &BY),
-    ];
-    list(vec![
-        el("div", "line", sentence),
-        more(vec![choices(sheet, &[edge(sheet), &NEXT])]),
-    ])
+fn steps_as_typed(fields: &Fields) -> String {
+    as_typed(fields, Name::Steps)
 }
 
-/// The instruction, the stairs and the rows.
-fn shown(question: &Question, answer: &Answer) -> Html {
-    let line = tells("p", "row", words::headline(question, answer));
-    let figure = vec![
-        drawing::stairs(answer, question.edge, &words::drawing(question, answer)),
-        says("figcaption", "quiet", words::KEY),
-    ];
-    list(vec![
-        answered(shaping::OVER[0], line, words::outcome(question, answer)),
-        el("figure", "needle", figure),
-        row_by_row(words::listed(question, answer), answer.stairs.len() > MOST_OPEN),
-        good_to_know(words::notes(question, answer)),
-        working(words::steps(question, answer), words::SOURCE),
-    ])
+fn as_typed(fields: &Fields, name: Name) -> String {
+    let typed = fields.typed(name.into());
+    typed.map_or_else(String::new, |typed| typed.text.clone())
+}
+
+/// Each half of a neck is worked alone, and moves at one edge.
+fn may_move(fields: &Fields, edge: &str) -> bool {
+    match fields.choice(Name::Place) {
+        Place::Shoulder => true,
+        Place::Neck => edge != Edge::Both.key(),
+    }
+}
+
+/// Steps at a shoulder or a neck.
+pub struct Stairs;
+
+impl Tool for Stairs {
+    const ID: &'static str = "stairs";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let question = Question {
+            stitches: reader.count(Name::Stitches),
+            ask: match reader.choice(Name::By) {
+                Asked::Steps => Ask::Steps(reader.count(Name::Steps)),
+                Asked::Rows => Ask::Rows(reader.count(Name::Rows)),
+            },
+            edge: reader.choice(Name::Edge),
+            place: reader.choice(Name::Place),
+            way: reader.choice(Name::Way),
+            next: reader.choice(Name::Next),
+        };
+        reader.done(question)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    fn form(form: &Form) -> Html {
+        let counted = match form.view.fields.choice(Name::By) {
+            Asked::Steps => Name::Steps,
+            Asked::Rows => Name::Rows,
+        };
+        list(vec![
+            form.line(&[
+                Words(words::I_HAVE_TO),
+                Part::Field(Name::Way),
+                Part::Field(Name::Stitches),
+                Words(words::AT),
+                Part::Field(Name::Place),
+                Words(words::IN),
+                Part::Field(counted),
+                Part::Field(Name::By),
+            ]),
+            form.columns(),
+        ])
+    }
+
+    fn show(_: &View, question: &Question, answer: &Answer) -> Html {
+        let line = tells("p", "row", words::headline(question, answer));
+        let figure = vec![
+            drawing::stairs(answer, question.edge, &words::drawing(question, answer)),
+            says("figcaption", "quiet", words::KEY),
+        ];
+        list(vec![
+            answered(schedule::FROM_NEXT_ROW, line, words::outcome(question, answer)),
+            el("figure", "needle", figure),
+            row_by_row(words::listed(question, answer), answer.stairs.len() > MOST_OPEN),
+            good_to_know(words::notes(question, answer)),
+            working(words::steps(question, answer), words::SOURCE),
+        ])
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    /// Three steps at either edge.
+    fn sign() -> Html {
+        drawing::sign()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Stairs>();
+    }
+
+    fn read(link: &'static str) -> Result<Question, Vec<Problem>> {
+        Stairs::read(&crate::tool::tests::fields_of::<Stairs>(&State::new("", link)))
+    }
+
+    /// What was chosen for a shoulder is there again when the place is one again.
+    #[test]
+    fn a_neck_never_moves_at_both_edges() {
+        let edge = |link| read(link).map(|question| question.edge);
+        assert_eq!(edge("stitches=27&steps=4&edge=both"), Ok(Edge::Both));
+        assert_eq!(edge("stitches=27&steps=4&edge=both&place=neck"), Ok(Edge::Right));
+        assert_eq!(edge("stitches=27&steps=4&edge=left&place=neck"), Ok(Edge::Left));
+    }
+
+    #[test]
+    fn the_number_stays_when_steps_become_rows() {
+        let ask = |link| read(link).map(|question| question.ask);
+        assert_eq!(ask("stitches=27&steps=4&by=rows"), Ok(Ask::Rows(4)));
+        assert_eq!(ask("stitches=27&rows=9"), Ok(Ask::Steps(9)));
+        assert_eq!(ask("stitches=27&steps=4&rows=9&by=rows"), Ok(Ask::Rows(9)));
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Stairs::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Stairs>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Stairs::sign()
+    }
 }

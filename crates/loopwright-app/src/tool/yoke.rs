@@ -1,33 +1,23 @@
 //! The view of the yoke: from how many stitches to how many and in how many rounds; the shaping rounds, each with how
 //! many it changes and the count after it.
 
-use super::State;
-use crate::desk::Desk;
+use super::{State, Tool};
 use crate::drawing::rounds as drawing;
+use crate::fields;
+use crate::form::{Field, Fields, Reader, Start};
+use crate::kept::{Kept, Offer};
 use crate::part::plain::{el, items, list, says, tells};
-use crate::part::{Page, Reading, Row, Say, Sheet, answered, asked, known, plain_form, rows, working};
+use crate::part::{View, answered, wait, working};
+use crate::words::page::{MORE, PRACTICE};
 use crate::words::yoke as words;
-use loopwright::shaping::{PLAIN, ROWS, Schedule};
-use loopwright::yoke::{MULTIPLE, Question, SHAPING_ROUNDS, STITCHES, answer};
+use loopwright::problem::Problem;
+use loopwright::shaping::{PLAIN, ROWS, USUAL_LAST};
+use loopwright::terms::Multiple;
+use loopwright::yoke::{Answer, MULTIPLE, Name, Question, SHAPING_ROUNDS, STITCHES, USUAL_ROUNDS, answer};
 use yew::prelude::*;
 
-/// The fields under "more".
-const FOLDED: [&str; 4] = ["shaping_rounds", "multiple", "first", "last"];
-
-const FROM: [Row; 1] = [("from", words::LABEL_FROM, "", None)];
-const FIRST: [Row; 2] = [
-    ("to", words::LABEL_TO, "", None),
-    ("rounds", words::LABEL_ROUNDS, "", None),
-];
-const REST: [Row; 4] = [
-    ("shaping_rounds", words::LABEL_SHAPING, "4", None),
-    ("multiple", words::LABEL_MULTIPLE, "1", None),
-    ("first", words::LABEL_FIRST, "", None),
-    ("last", words::LABEL_LAST, "1", None),
-];
-
 /// The named states.
-pub const STATES: &[State] = &[
+const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("filled", "from=320&to=96&rounds=60&multiple=8"),
     State::new("neck-down", "from=97&to=300&rounds=50&shaping_rounds=3"),
@@ -37,56 +27,102 @@ pub const STATES: &[State] = &[
     State::new("extreme", "from=1000&to=100000&rounds=10000&shaping_rounds=100"),
 ];
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "yoke");
-    let mut reading = Reading::of(&sheet);
-    let question = Question {
-        from: reading.count("from", STITCHES, ""),
-        to: reading.count("to", STITCHES, ""),
-        rounds: reading.count("rounds", ROWS, ""),
-        shaping_rounds: reading.count("shaping_rounds", SHAPING_ROUNDS, "4"),
-        multiple: reading.count("multiple", MULTIPLE, "1"),
-        first: reading.count_if_any("first", PLAIN),
-        last: reading.count("last", PLAIN, "1"),
-    };
-    let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(&question, &answer.schedule));
-    let page = Page {
-        folded: &FOLDED,
-        waiting: words::WAITING,
-        problem: &words::problem,
-    };
-    asked(&sheet, &page, &form, answers)
+fields! { FIELDS of Name, words::label;
+    From => Field::count(STITCHES).kept(Kept::CastOn),
+    To => Field::count(STITCHES),
+    Rounds => Field::count(ROWS),
+    ShapingRounds => Field::count(SHAPING_ROUNDS).starts(Start::Count(USUAL_ROUNDS)).folded(MORE),
+    Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
+    First => Field::count(PLAIN).folded(MORE),
+    Last => Field::count(PLAIN).starts(Start::Count(USUAL_LAST)).folded(MORE).remarked(PRACTICE),
 }
 
-/// The fields; the count at the beginning may be the one cast on.
-fn form(sheet: &Sheet, say: Say) -> Html {
-    let first = vec![
-        rows(sheet, &FROM, say),
-        known(sheet, "from", "cast_on"),
-        rows(sheet, &FIRST, say),
-    ];
-    plain_form(sheet, list(first), &REST, say)
+/// A yoke.
+pub struct Yoke;
+
+impl Tool for Yoke {
+    const ID: &'static str = "yoke";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let question = Question {
+            from: reader.count(Name::From),
+            to: reader.count(Name::To),
+            rounds: reader.count(Name::Rounds),
+            shaping_rounds: reader.count(Name::ShapingRounds),
+            multiple: reader.count(Name::Multiple),
+            first: reader.count_if_any(Name::First),
+            last: reader.count(Name::Last),
+        };
+        reader.done(question)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    fn show(_: &View, question: &Question, answer: &Answer) -> Html {
+        let schedule = &answer.schedule;
+        let line = tells("p", "row", words::headline(schedule));
+        let picture = vec![
+            drawing::rounds(schedule, &words::drawing(schedule)),
+            says("figcaption", "quiet", words::KEY),
+        ];
+        list(vec![
+            answered(words::ANSWER, line, words::outcome(question)),
+            items("ul", words::listed(schedule)),
+            says("p", "", words::EVENLY),
+            el("figure", "needle", picture),
+            working(words::steps(question, schedule), words::SOURCE),
+        ])
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem)
+    }
+
+    /// Three steps from a neck.
+    fn sign() -> Html {
+        drawing::sign(5, 30, 3)
+    }
 }
 
-/// Its small picture: three steps from a neck.
-pub fn sign() -> Html {
-    drawing::sign(5, 30, 3)
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Yoke>();
+    }
 }
 
-/// The shaping rounds, and the sum.
-fn shown(question: &Question, schedule: &Schedule) -> Html {
-    let line = tells("p", "row", words::headline(schedule));
-    let picture = vec![
-        drawing::rounds(schedule, &words::drawing(schedule)),
-        says("figcaption", "quiet", words::KEY),
-    ];
-    list(vec![
-        answered(words::ANSWER, line, words::outcome(question)),
-        items("ul", words::listed(schedule)),
-        says("p", "", words::EVENLY),
-        el("figure", "needle", picture),
-        working(words::steps(question, schedule), words::SOURCE),
-    ])
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Yoke::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Yoke>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Yoke::sign()
+    }
 }

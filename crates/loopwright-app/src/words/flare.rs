@@ -1,72 +1,83 @@
 //! The words of the flare. Lengths come in printed, in the unit the knitter uses, by the function `long`.
 
-use super::Title;
 use super::cast_on::Long;
 use super::intl::{decimal, say, say_made, say_with};
 use super::tail::Print;
-use super::{rounds, schedule, units};
-use loopwright::flare::{Answer, Hang, Hem, Question};
+use super::{Title, Worded, rounds, schedule, units};
+use loopwright::flare::{Answer, BindOffYarn, Hang, Hem, HemKind, Name, Placing, Question};
 use loopwright::problem::{Kind, Problem};
+use loopwright::terms::Range;
 
 /// What it is called.
 pub const TITLE: Title = Title {
     name: "Flare",
     asks: "When to increase from neck to hem, and how it will hang.",
 };
-/// The label of the count at the neck.
-pub const LABEL_NECK: &str = "Stitches at the neck";
-/// The label of the choice of hem.
-pub const LABEL_HEM: &str = "The hem";
-/// The label of the hem's girth.
-pub const LABEL_GIRTH: &str = "Round the hem, washed";
-/// The label of the hem's count.
-pub const LABEL_STITCHES: &str = "Stitches at the hem";
-/// The label of the depth.
-pub const LABEL_DEPTH: &str = "From neck to hem along the fabric";
-/// The label of the gauge.
-pub const LABEL_GAUGE: &str = "Stitches in the washed swatch";
-/// The label of the row gauge.
-pub const LABEL_ROWS: &str = "Rows in the washed swatch, in this fabric";
-/// The label of the increases of one round.
-pub const LABEL_EACH: &str = "Stitches added in one increase round";
-/// The label of the choice of lines.
-pub const LABEL_LINES: &str = "Where they are added";
-/// The label of the repeat.
-pub const LABEL_MULTIPLE: &str = "The hem is a multiple of";
-/// The label of the plain rounds at the beginning.
-pub const LABEL_FIRST: &str = "Plain rounds before the first increase";
-/// The label of the plain rounds at the end.
-pub const LABEL_LAST: &str = "Plain rounds at the end, at least";
 /// Where the answer will be.
 pub const WAITING: &str = "The increase rounds appear here.";
 /// Above the answer.
 pub const ANSWER: &str = "From neck to hem";
 
-/// How wide the hem is to be.
-pub const HEMS: [(&str, &str); 3] = [
-    ("flat", "lies flat"),
-    ("girth", "is so far round"),
-    ("stitches", "has so many stitches"),
-];
-/// Where increases stand.
-pub const LINES: [(&str, &str); 2] = [
-    ("lines", "in lines, one above the other"),
-    ("scattered", "scattered over the round"),
-];
+/// What a field is called.
+pub const fn label(name: Name) -> &'static str {
+    match name {
+        Name::Neck => "Stitches at the neck",
+        Name::Depth => "From neck to hem along the fabric",
+        Name::Hem => "The hem",
+        Name::Girth => "Round the hem, washed",
+        Name::Stitches => "Stitches at the hem",
+        Name::Gauge => "Stitches in the washed swatch",
+        Name::RowGauge => "Rows in the washed swatch, in this fabric",
+        Name::Each => "Stitches added in one increase round",
+        Name::Lines => "Where they are added",
+        Name::Multiple => "The hem is a multiple of",
+        Name::First => "Plain rounds before the first increase",
+        Name::Last => "Plain rounds at the end, at least",
+    }
+}
+
+impl Worded for HemKind {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Flat => "lies flat",
+            Self::Girth => "is so far round",
+            Self::Stitches => "has so many stitches",
+        }
+    }
+}
+
+impl Worded for Placing {
+    fn words(self) -> &'static str {
+        match self {
+            Self::InLines => "in lines, one above the other",
+            Self::Scattered => "scattered over the round",
+        }
+    }
+}
 
 /// So many blocks are read as easily as the numbers of the rounds.
 const FEW_BLOCKS: usize = 3;
 
+/// Whether the increase rounds are told block by block, and not by their numbers.
+fn is_told_in_blocks(answer: &Answer) -> bool {
+    answer.schedule.blocks.len() <= FEW_BLOCKS
+}
+
+/// Whether the headline names all increase rounds; otherwise it sends to the counts below it.
+pub fn names_rounds(answer: &Answer) -> bool {
+    is_told_in_blocks(answer) || rounds::which_is_named(&answer.schedule)
+}
+
 /// What to knit.
 pub fn headline(question: &Question, answer: &Answer) -> String {
-    if answer.schedule.blocks.len() <= FEW_BLOCKS {
+    if is_told_in_blocks(answer) {
         return schedule::written(&answer.schedule);
     }
-    let mut said = say("Increase #", &[question.each]) + &rounds::which(&answer.schedule);
+    let mut sentence = say("Increase #", &[question.each]) + &rounds::which(&answer.schedule);
     if let Some(rest) = answer.rest {
-        said += &say("; only # in the last of them", &[rest]);
+        sentence += &say("; only # in the last of them", &[rest]);
     }
-    said
+    sentence
 }
 
 /// What it comes to.
@@ -85,40 +96,42 @@ pub fn outcome(answer: &Answer, long: Long) -> (String, String) {
 /// How it hangs.
 pub fn hang(answer: &Answer, long: Long) -> String {
     let shape = &answer.shape;
-    let fullness = decimal(f64::from(shape.fullness) / 1_000.0);
-    let (pattern, last) = match answer.hang {
-        Hang::Tube => ("It hangs straight: a tube, @ deep.", fullness),
-        Hang::Cone => (
+    let (slant, radius) = (long(shape.slant), long(shape.radius));
+    match answer.hang {
+        Hang::Tube => say_made("It hangs straight: a tube, @ deep.", &[], vec![slant]),
+        Hang::Cone => say_made(
             "It hangs as a cone: @ along its side, the hem @ out from the middle and @ below the neck.",
-            long(shape.drop),
+            &[],
+            vec![slant, radius, long(shape.drop)],
         ),
-        Hang::Flat => (
+        Hang::Flat => say_made(
             "It lies flat: @ from neck to hem, the hem @ out from the middle.",
-            fullness,
+            &[],
+            vec![slant, radius],
         ),
-        Hang::Ruffle => (
+        Hang::Ruffle => say_made(
             "It ruffles: @ along the fabric and no farther out than that, @ from the middle. The hem is @ times as long as the circle there.",
-            fullness,
+            &[],
+            vec![slant, radius, decimal(f64::from(shape.fullness) / 1_000.0)],
         ),
-    };
-    say_made(pattern, &[], vec![long(shape.slant), long(shape.radius), last])
+    }
 }
 
 /// How it grows beside a flat circle, and where the increases stand.
 pub fn growth(question: &Question, answer: &Answer) -> String {
-    let said = say(
+    let sentence = say(
         "A flat circle would gain # stitches; this gains #.",
         &[answer.flat_gain, answer.gain],
     );
     if answer.gain == 0 {
-        return said;
+        return sentence;
     }
     let pattern = if question.lines {
         " In an increase round, add one at each of # lines, marked at the neck."
     } else {
         " In an increase round, space # evenly, not above those of the last one: Even spacing says where."
     };
-    said + &say(pattern, &[question.each])
+    sentence + &say(pattern, &[question.each])
 }
 
 /// Below the drawing.
@@ -139,11 +152,9 @@ pub fn drawing(answer: &Answer, long: Long) -> String {
 /// What a bind-off takes.
 pub fn bind_off(answer: &Answer, print: Print) -> String {
     let pattern = "To bind off # stitches: @ to @ of yarn plain, @ to @ elastic, @ to @ as an i-cord (common practice, no source).";
-    let mut lengths = Vec::new();
-    for [least, most] in &answer.bind_off {
-        lengths.push(print.nearest(*least));
-        lengths.push(print.up(*most));
-    }
+    let BindOffYarn { plain, elastic, i_cord } = answer.bind_off;
+    let between = |range: Range| [print.nearest(range.least), print.up(range.most)];
+    let lengths = [plain, elastic, i_cord].map(between).concat();
     say_made(pattern, &[answer.hem], lengths)
 }
 
@@ -151,34 +162,33 @@ pub fn bind_off(answer: &Answer, print: Print) -> String {
 pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
     let [gauge, rows] = [question.gauge, question.row_gauge].map(units::gauge);
     let (depth, rate) = (long(question.depth), decimal(f64::from(answer.flat_rate) / 1_000.0));
-    let numbers = [
-        answer.rounds,
-        answer.hem,
-        question.neck,
-        answer.gain,
-        answer.increase_rounds,
-        question.each,
-        answer.flat_gain,
-        answer.rounds,
-    ];
-    let mut steps = Vec::new();
-    let mut step = |pattern: &str, from: usize, words: &[&str]| {
-        steps.push(say_with(pattern, numbers.get(from..).unwrap_or_default(), words));
-    };
-    step("Depth times row gauge: @ at @ are # rounds.", 0, &[&depth, &rows]);
+    let mut steps = vec![say_with(
+        "Depth times row gauge: @ at @ are # rounds.",
+        &[answer.rounds],
+        &[&depth, &rows],
+    )];
     if let Hem::Girth(girth) = question.hem {
-        step(
+        steps.push(say_with(
             "Girth times gauge: @ at @; the nearest count that can be had is #.",
-            1,
+            &[answer.hem],
             &[&long(girth), &gauge],
-        );
+        ));
     }
-    step("The hem less the neck: # − # = #, in # {round|rounds} of #.", 1, &[]);
-    step(
+    steps.push(say(
+        "The hem less the neck: # − # = #, in # {round|rounds} of #.",
+        &[
+            answer.hem,
+            question.neck,
+            answer.gain,
+            answer.increase_rounds,
+            question.each,
+        ],
+    ));
+    steps.push(say_with(
         "A flat circle: 2 × π × @ ÷ @ = @ stitches a round, # in # rounds, rounded once.",
-        6,
+        &[answer.flat_gain, answer.rounds],
         &[&gauge, &rows, &rate],
-    );
+    ));
     steps
 }
 
@@ -187,13 +197,17 @@ pub const SOURCE: &str = "Geometry of circle and cone. Eight at a time, a plain 
 
 /// What to type instead. Of what would make growth that is too fast possible, one thing is enough.
 pub fn problem(problem: &Problem) -> String {
-    let before = match (problem.field.key(), problem.kind) {
-        ("each", Kind::TooFew { least: 2.. }) => "There are too few rounds for that. Change one marked figure. ",
-        ("each", Kind::TooMany { .. }) => "One to a gap at the neck. ",
-        ("multiple", Kind::NoExact { .. }) => {
+    let before = match (problem.field.name(), problem.kind) {
+        (Some(Name::Each), Kind::TooFew { least: 2.. }) => {
+            "There are too few rounds for that. Change one marked figure. "
+        }
+        (Some(Name::Each), Kind::TooMany { .. }) => "One to a gap at the neck. ",
+        (Some(Name::Multiple), Kind::NoExact { .. }) => {
             "From this neck these increases never meet that multiple: scatter them, or take another neck. "
         }
-        ("stitches", Kind::TooFew { .. }) | ("girth", Kind::TooSmall { .. }) => "A flare only grows. ",
+        (Some(Name::Stitches), Kind::TooFew { .. }) | (Some(Name::Girth), Kind::TooSmall { .. }) => {
+            "A flare only grows. "
+        }
         _ => "",
     };
     [before, &super::problem::sentence(&problem.kind)].concat()
@@ -218,11 +232,11 @@ mod tests {
     fn all(question: &Question) -> Vec<String> {
         let answer = answer(question).unwrap();
         let (before, after) = outcome(&answer, &long);
-        let mut said = vec![before, after, headline(question, &answer), hang(&answer, &long)];
-        said.extend([growth(question, &answer), drawing(&answer, &long)]);
-        said.push(bind_off(&answer, Print { yards: true }));
-        said.extend(steps(question, &answer, &long));
-        said
+        let mut sentences = vec![before, after, headline(question, &answer), hang(&answer, &long)];
+        sentences.extend([growth(question, &answer), drawing(&answer, &long)]);
+        sentences.push(bind_off(&answer, Print { yards: true }));
+        sentences.extend(steps(question, &answer, &long));
+        sentences
     }
 
     #[test]
@@ -230,9 +244,9 @@ mod tests {
         let girth = |cm| Hem::Girth(Length::of(cm, LengthUnit::Cm));
         for hem in [Hem::Flat, girth(120), girth(300), Hem::Stitches(96)] {
             for lines in [true, false] {
-                for said in all(&Question { lines, ..asked(hem) }) {
-                    assert!(!said.contains(['#', '@', '{', '}', '|']), "{said}");
-                    assert!(!said.trim().is_empty() && !said.contains("  "), "{said:?}");
+                for sentence in all(&Question { lines, ..asked(hem) }) {
+                    assert!(!sentence.contains(['#', '@', '{', '}', '|']), "{sentence}");
+                    assert!(!sentence.trim().is_empty() && !sentence.contains("  "), "{sentence:?}");
                 }
             }
         }
@@ -253,9 +267,9 @@ mod tests {
             last: 0,
             ..asked(Hem::Stitches(96 + 8 * 12))
         };
-        let said = headline(&even, &loopwright::flare::answer(&even).unwrap());
+        let sentence = headline(&even, &loopwright::flare::answer(&even).unwrap());
         assert_eq!(
-            said,
+            sentence,
             "Work 3 rounds plain, then an increase round. Then 6 rounds plain, then an increase round; 11 times. Then 3 rounds plain."
         );
     }
@@ -265,13 +279,13 @@ mod tests {
     fn the_hem_is_bound_off_and_held_beside_a_circle() {
         let question = asked(Hem::Stitches(632));
         let answer = answer(&question).unwrap();
-        let said = bind_off(&answer, Print { yards: false });
-        assert!(said.starts_with("To bind off 632 stitches: "), "{said}");
-        let [plain, elastic, cord] = [0, 1, 2].map(|way| answer.bind_off[way].map(|length| length.to_nm()));
-        assert!(plain[0] < elastic[0] && elastic[0] < cord[0]);
-        let print = Print { yards: false };
-        for [least, _] in answer.bind_off {
-            assert!(said.contains(&[&print.nearest(least), " to "].concat()), "{said}");
+        let print_metres = Print { yards: false };
+        let sentence = bind_off(&answer, print_metres);
+        assert!(sentence.starts_with("To bind off 632 stitches: "), "{sentence}");
+        let BindOffYarn { plain, elastic, i_cord } = answer.bind_off;
+        for range in [plain, elastic, i_cord] {
+            let between = [&print_metres.nearest(range.least), " to "].concat();
+            assert!(sentence.contains(&between), "{sentence}");
         }
         let circle = "A flat circle would gain 396 stitches; this gains 536.";
         assert!(growth(&question, &answer).starts_with(circle));

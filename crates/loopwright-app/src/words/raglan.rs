@@ -1,61 +1,63 @@
 //! The words of the raglan.
 
 use super::Title;
-use super::intl::{say, stitches};
+use super::intl::{say, say_with, stitches};
 use super::{rounds, schedule};
-use loopwright::raglan::{Answer, FULL, PART, Question};
+use loopwright::raglan::{Answer, FULL, Name, PART, Question};
 
 /// What it is called.
 pub const TITLE: Title = Title {
     name: "Raglan",
     asks: "Which rounds add to body and sleeves, each to its own count.",
 };
-/// The label of the body at the beginning.
-pub const LABEL_BODY: &str = "Body at the neck, front and back with the lines";
-/// The label of a sleeve at the beginning.
-pub const LABEL_SLEEVE: &str = "One sleeve at the neck";
-/// The label of the body at the end.
-pub const LABEL_BODY_TO: &str = "Body round below the underarm";
-/// The label of a sleeve at the end.
-pub const LABEL_SLEEVE_TO: &str = "Sleeve round below the underarm";
-/// The label of the rounds.
-pub const LABEL_ROUNDS: &str = "Rounds from neck to underarm";
-/// The label of what is cast on.
-pub const LABEL_UNDERARM: &str = "Stitches cast on at each underarm";
-/// The label of the plain rounds at the beginning.
-pub const LABEL_FIRST: &str = "Plain rounds before the first raglan round";
-/// The label of the plain rounds at the end.
-pub const LABEL_LAST: &str = "Plain rounds at the end, at least";
 /// Where the answer will be.
 pub const WAITING: &str = "The raglan rounds appear here.";
 /// Above the answer.
 pub const ANSWER: &str = "From neck to underarm";
 
+/// What a field is called.
+pub const fn label(name: Name) -> &'static str {
+    match name {
+        Name::Body => "Body at the neck, front and back with the lines",
+        Name::Sleeve => "One sleeve at the neck",
+        Name::BodyTo => "Body round below the underarm",
+        Name::SleeveTo => "Sleeve round below the underarm",
+        Name::Rounds => "Rounds from neck to underarm",
+        Name::Underarm => "Stitches cast on at each underarm",
+        Name::First => "Plain rounds before the first raglan round",
+        Name::Last => "Plain rounds at the end, at least",
+    }
+}
+
+/// The rounds of a schedule that change so many.
+fn rounds_of(answer: &Answer, change: u32) -> Vec<u32> {
+    let rounds = answer.schedule.rows().filter(|shaped| shaped.change == change);
+    rounds.map(|shaped| shaped.row).collect()
+}
+
+/// Whether the headline names all raglan rounds; otherwise it sends to the counts below it.
+pub fn names_rounds(answer: &Answer) -> bool {
+    [FULL, PART]
+        .into_iter()
+        .all(|change| rounds::are_named(rounds_of(answer, change).len()))
+}
+
 /// What to knit: the rounds that add to both, and those that add to one of the two.
 pub fn headline(answer: &Answer) -> String {
-    let part = if answer.body_only > 0 {
-        "Increase 4, on the body only, in "
-    } else {
-        "Increase 4, on the sleeves only, in "
-    };
-    let mut said = String::new();
-    for &(change, begin) in &[(FULL, "Increase 8 in "), (PART, part)] {
-        let mut rounds = Vec::new();
-        for shaped in answer.schedule.rows() {
-            if shaped.change == change {
-                rounds.push(shaped.row);
-            }
-        }
-        if !rounds.is_empty() {
-            said += begin;
-            said += &rounds::named(&rounds);
-            said += ". ";
-        }
+    let (full, part) = (rounds_of(answer, FULL), rounds_of(answer, PART));
+    let mut sentences = Vec::new();
+    if !full.is_empty() {
+        sentences.push(say_with("Increase 8 in @.", &[], &[&rounds::named(&full)]));
     }
-    if said.is_empty() {
-        said = schedule::written(&answer.schedule);
+    if !part.is_empty() {
+        let only = if answer.body_only > 0 { "body" } else { "sleeves" };
+        let pattern = "Increase 4, on the @ only, in @.";
+        sentences.push(say_with(pattern, &[], &[only, &rounds::named(&part)]));
     }
-    said
+    if sentences.is_empty() {
+        return schedule::written(&answer.schedule);
+    }
+    sentences.join(" ")
 }
 
 /// What it comes to.
@@ -85,14 +87,14 @@ pub const KEY: &str = "All stitches round by round, the neck above.";
 
 /// What a round is; and that some follow each other at once, where they do.
 pub fn lines(question: &Question, answer: &Answer) -> String {
-    let mut said = String::from(
+    let mut sentence = String::from(
         "At each of four lines, whose own stitches count with the body, a full round adds a stitch on either side; the others only on the side named.",
     );
     if answer.every_other > question.rounds {
         let pattern = " Most raglans keep a plain round between two of them, which takes # rounds here (common practice, no source).";
-        said += &say(pattern, &[answer.every_other]);
+        sentence += &say(pattern, &[answer.every_other]);
     }
-    said
+    sentence
 }
 
 /// The sum: both counts, from the neck to the target.
@@ -146,9 +148,12 @@ mod tests {
             ..Question::about([80, 12], [160, 70], 50)
         };
         let answer = answer(&question).unwrap();
-        let said = headline(&answer);
-        assert!(said.starts_with("Increase 8 in rounds "), "{said}");
-        assert!(said.contains("Increase 4, on the sleeves only, in rounds "), "{said}");
+        let sentence = headline(&answer);
+        assert!(sentence.starts_with("Increase 8 in rounds "), "{sentence}");
+        assert!(
+            sentence.contains("Increase 4, on the sleeves only, in rounds "),
+            "{sentence}"
+        );
         assert_eq!(
             steps(&question, &answer),
             [

@@ -1,60 +1,67 @@
 //! Rounds by their numbers, as they are crossed off while knitting.
 
-use super::intl::{number, say_with};
+use super::intl::{number, say};
 use loopwright::shaping::Schedule;
 
 /// Above the counts round by round.
 pub const COUNTS: &str = "Counts round by round";
 
-/// In place of the rounds that are not listed.
-pub const AND_ON: &str = "…";
-
 /// More rounds than this are not named in one sentence.
 const MOST: usize = 40;
 
-/// In a sentence whose rounds are read from the counts.
-const BELOW: &str = "below";
-
-/// Whether a sentence names no rounds, so that the counts have to lie open.
-pub fn is_below(said: &str) -> bool {
-    said.as_bytes()
-        .windows(BELOW.len())
-        .any(|part| part == BELOW.as_bytes())
+/// Whether a sentence names so many rounds one by one; otherwise it sends to the counts, which then lie open.
+pub const fn are_named(rounds: usize) -> bool {
+    rounds <= MOST
 }
 
 /// `round 9`; `rounds 2, 4 and 5`; where they are too many, how many they are and where to read them.
 pub fn named(rounds: &[u32]) -> String {
-    if rounds.len() > MOST {
-        return say_with("each of # rounds, listed @", &[rounds.len() as u32], &[BELOW]);
+    if !are_named(rounds.len()) {
+        return say("each of # rounds, listed below", &[rounds.len() as u32]);
     }
-    let mut said = String::from(if rounds.len() == 1 { "round " } else { "rounds " });
-    for (place, round) in rounds.iter().enumerate() {
-        if place > 0 {
-            said += if place + 1 == rounds.len() { " and " } else { ", " };
-        }
-        said += &number(*round);
+    let names: Vec<String> = rounds.iter().copied().map(number).collect();
+    match names.split_last() {
+        None => String::new(),
+        Some((last, [])) => format!("round {last}"),
+        Some((last, before)) => format!("rounds {} and {last}", before.join(", ")),
     }
-    said
 }
 
-/// In which rounds of a schedule something is done, or in which it is not, whichever are fewer: ` in rounds 2 and 5`;
-/// ` in every round but rounds 3 and 6`.
-pub fn which(schedule: &Schedule) -> String {
-    let (mut shaped, mut plain, mut next) = (Vec::new(), Vec::new(), 1);
-    for round in schedule.rows() {
-        for before in next..round.row {
-            plain.push(before);
+/// The rounds by which a schedule is told: those that are shaped or those that are not, whichever are fewer.
+enum Which {
+    Every,
+    Shaped(Vec<u32>),
+    AllBut(Vec<u32>),
+}
+
+impl Which {
+    fn of(schedule: &Schedule) -> Self {
+        let shaped: Vec<u32> = schedule.rows().map(|round| round.row).collect();
+        let plain = schedule.plain_rows();
+        if plain.is_empty() {
+            Self::Every
+        } else if plain.len() < shaped.len().min(MOST) {
+            Self::AllBut(plain)
+        } else {
+            Self::Shaped(shaped)
         }
-        shaped.push(round.row);
-        next = round.row + 1;
     }
-    for after in next..next + schedule.left {
-        plain.push(after);
+}
+
+/// In which rounds of a schedule something is done: ` in rounds 2 and 5`; ` in every round but rounds 3 and 6`.
+pub fn which(schedule: &Schedule) -> String {
+    match Which::of(schedule) {
+        Which::Every => " in every round".into(),
+        Which::Shaped(rounds) => format!(" in {}", named(&rounds)),
+        Which::AllBut(rounds) => format!(" in every round but {}", named(&rounds)),
     }
-    if plain.len() < shaped.len().min(MOST) {
-        " in every round but ".to_owned() + &named(&plain)
-    } else {
-        " in ".to_owned() + &named(&shaped)
+}
+
+/// Whether that names every round it speaks of.
+pub fn which_is_named(schedule: &Schedule) -> bool {
+    match Which::of(schedule) {
+        Which::Every => true,
+        Which::Shaped(rounds) | Which::AllBut(rounds) => are_named(rounds.len()),
     }
 }
 
@@ -84,9 +91,10 @@ mod tests {
         assert_eq!(which(&schedule(&[(1, 2), (0, 1)], 4)), " in rounds 2, 4 and 5");
         let five = schedule(&[(0, 4), (1, 1), (0, 3)], 1);
         assert_eq!(which(&five), " in every round but rounds 5 and 10");
+        assert_eq!(which(&schedule(&[(0, 5)], 0)), " in every round");
         assert_eq!(which(&schedule(&[(1, 60)], 60)), " in each of 60 rounds, listed below");
         let long = which(&schedule(&[(0, 60), (1, 50)], 0));
         assert_eq!(long, " in each of 110 rounds, listed below");
-        assert!(is_below(&long) && !is_below(&which(&five)));
+        assert!(!which_is_named(&schedule(&[(0, 60), (1, 50)], 0)) && which_is_named(&five));
     }
 }

@@ -2,7 +2,7 @@
 //! row" is never said, since it can be meant in three ways.
 
 use super::intl::{say, say_with, times};
-use loopwright::shaping::{Knitting, Schedule, Side};
+use loopwright::shaping::{Block, Knitting, Schedule, Shaped, Side};
 
 /// More blocks than this are too many to knit from: the rows are read from the list.
 const MOST_BLOCKS: usize = 9;
@@ -10,10 +10,14 @@ const MOST_BLOCKS: usize = 9;
 /// Above the rows one by one.
 pub const ROW_BY_ROW: &str = "Row by row";
 
-/// Rows or rounds, losing or gaining: the place of such words in their tables.
-fn place(schedule: &Schedule) -> usize {
-    2 * usize::from(schedule.knitting == Knitting::Round) + usize::from(schedule.gain)
-}
+/// Above an instruction whose row 1 is the next one, worked flat.
+pub const FROM_NEXT_ROW: &str = "From the next row on";
+
+/// The same in the round.
+pub const FROM_NEXT_ROUND: &str = "From the next round on";
+
+/// In place of the rows that are not listed.
+const AND_ON: &str = "…";
 
 /// So many rows, or rounds.
 pub fn rows(count: u32, round: bool) -> String {
@@ -22,23 +26,23 @@ pub fn rows(count: u32, round: bool) -> String {
 
 /// One shaping row.
 pub fn shaping_row(schedule: &Schedule) -> &'static str {
-    [
-        "a decrease row",
-        "an increase row",
-        "a decrease round",
-        "an increase round",
-    ][place(schedule)]
+    match (schedule.knitting, schedule.gain) {
+        (Knitting::Flat { .. }, false) => "a decrease row",
+        (Knitting::Flat { .. }, true) => "an increase row",
+        (Knitting::Round, false) => "a decrease round",
+        (Knitting::Round, true) => "an increase round",
+    }
 }
 
 /// So many shaping rows.
 pub fn shaping_rows(count: u32, schedule: &Schedule) -> String {
-    let patterns = [
-        "# decrease {row|rows}",
-        "# increase {row|rows}",
-        "# decrease {round|rounds}",
-        "# increase {round|rounds}",
-    ];
-    say(patterns[place(schedule)], &[count])
+    let pattern = match (schedule.knitting, schedule.gain) {
+        (Knitting::Flat { .. }, false) => "# decrease {row|rows}",
+        (Knitting::Flat { .. }, true) => "# increase {row|rows}",
+        (Knitting::Round, false) => "# decrease {round|rounds}",
+        (Knitting::Round, true) => "# increase {round|rounds}",
+    };
+    say(pattern, &[count])
 }
 
 /// Whether the instruction is told block by block; otherwise its rows have to be listed.
@@ -49,75 +53,71 @@ pub fn is_short(schedule: &Schedule) -> bool {
 /// The whole instruction: "Work 7 rows plain, then a decrease row; 8 times. Then 1 row plain." Where it has very many
 /// blocks it sends to its rows, which then have to be listed below it.
 pub fn written(schedule: &Schedule) -> String {
-    let round = schedule.knitting == Knitting::Round;
-    let shaping = shaping_row(schedule);
-    let mut said = String::new();
-    let mut blocks = &schedule.blocks[..];
-    // What all rows change is told elsewhere; where they differ, or there is only one, each says it.
-    let alike = schedule.blocks.windows(2).all(|two| two[0].change == two[1].change);
-    let named = !alike || matches!(blocks, [only] if only.times == 1);
-    if !is_short(schedule) {
-        said = say_with(
-            "Work @ at each number listed below, plain between them. ",
-            &[],
-            &[shaping],
-        );
-        blocks = &[];
-    }
-    for block in blocks {
-        said += if said.is_empty() { "Work " } else { "Then " };
-        if block.plain > 0 {
-            said += &rows(block.plain, round);
-            said += " plain, then ";
-        }
-        said += shaping;
-        if named {
-            said += &say(" of # {stitch|stitches}", &[block.change]);
-        }
-        if block.times > 1 {
-            said += "; ";
-            said += &times(block.times);
-        }
-        said += ". ";
+    let mut parts = Vec::new();
+    if is_short(schedule) {
+        parts.extend(schedule.blocks.iter().map(|each| block(schedule, each)));
+    } else {
+        let pattern = "@ at each number listed below, plain between them.";
+        parts.push(say_with(pattern, &[], &[shaping_row(schedule)]));
     }
     if schedule.left > 0 {
-        said += if said.is_empty() { "Work " } else { "Then " };
-        said += &rows(schedule.left, round);
-        said += " plain.";
+        let left = rows(schedule.left, schedule.knitting == Knitting::Round);
+        parts.push(format!("{left} plain."));
     }
-    said.trim_end().into()
+    match parts.is_empty() {
+        true => String::new(),
+        false => format!("Work {}", parts.join(" Then ")),
+    }
+}
+
+/// One block: "7 rows plain, then a decrease row; 8 times."
+fn block(schedule: &Schedule, block: &Block) -> String {
+    let mut sentence = String::new();
+    if block.plain > 0 {
+        sentence += &rows(block.plain, schedule.knitting == Knitting::Round);
+        sentence += " plain, then ";
+    }
+    sentence += shaping_row(schedule);
+    if says_change(schedule) {
+        sentence += &say(" of # {stitch|stitches}", &[block.change]);
+    }
+    if block.times > 1 {
+        sentence += "; ";
+        sentence += &times(block.times);
+    }
+    sentence + "."
+}
+
+/// Whether each shaping row says what it changes. What all rows change is told elsewhere; where they differ, or there is
+/// only one, each says it.
+fn says_change(schedule: &Schedule) -> bool {
+    let differ = schedule.blocks.windows(2).any(|two| two[0].change != two[1].change);
+    differ || matches!(schedule.blocks[..], [only] if only.times == 1)
 }
 
 /// Its shaping rows one by one, at most so many: "Row 9 (RS): 116 stitches"; an ellipsis where there are more.
 pub fn listed(schedule: &Schedule, most: usize) -> Vec<String> {
-    let mut said = Vec::new();
-    for shaped in schedule.rows() {
-        if said.len() == most {
-            said.push("…".into());
-            break;
-        }
-        let mut row = say(
-            match (schedule.knitting, shaped.side) {
-                (Knitting::Round, _) => "Round #",
-                (_, Side::Right) => "Row # (RS)",
-                (_, Side::Wrong) => "Row # (WS)",
-            },
-            &[shaped.row],
-        );
-        row += &match shaped.stitches {
-            Some(after) => say(": # {stitch|stitches}", &[after]),
-            None => say(
-                if schedule.gain {
-                    ": # more in all"
-                } else {
-                    ": # fewer in all"
-                },
-                &[shaped.changed],
-            ),
-        };
-        said.push(row);
+    let mut rows = schedule.rows();
+    let mut listed: Vec<String> = rows.by_ref().take(most).map(|row| one_row(schedule, row)).collect();
+    if rows.next().is_some() {
+        listed.push(AND_ON.into());
     }
-    said
+    listed
+}
+
+/// One shaping row, and the count after it.
+fn one_row(schedule: &Schedule, shaped: Shaped) -> String {
+    let row = match (schedule.knitting, shaped.side) {
+        (Knitting::Round, _) => "Round #",
+        (Knitting::Flat { .. }, Side::Right) => "Row # (RS)",
+        (Knitting::Flat { .. }, Side::Wrong) => "Row # (WS)",
+    };
+    let count = match (shaped.stitches, schedule.gain) {
+        (Some(after), _) => say(": # {stitch|stitches}", &[after]),
+        (None, true) => say(": # more in all", &[shaped.changed]),
+        (None, false) => say(": # fewer in all", &[shaped.changed]),
+    };
+    say(row, &[shaped.row]) + &count
 }
 
 #[cfg(test)]

@@ -1,8 +1,8 @@
 //! The words of steps at a shoulder or a neck.
 
-use super::Title;
 use super::intl::{number, say, say_with, stitches};
-use loopwright::stairs::{Answer, Edge, Place, Question, Side, Way};
+use super::{Title, Worded};
+use loopwright::stairs::{Answer, Asked, Edge, Name, Place, Question, Side, Stair, Way};
 
 /// What it is called.
 pub const TITLE: Title = Title {
@@ -15,74 +15,125 @@ pub const I_HAVE_TO: &str = "I have to";
 pub const AT: &str = "stitches at";
 /// Before the number of steps or rows.
 pub const IN: &str = "in";
-/// The label of the choice of way.
-pub const LABEL_WAY: &str = "Bind off or short rows";
-/// The label of the stitches.
-pub const LABEL_STITCHES: &str = "Stitches at one edge";
-/// The label of the choice of place.
-pub const LABEL_PLACE: &str = "Shoulder or neck";
-/// The label of the number.
-pub const LABEL_STEPS: &str = "How many steps or rows";
-/// The label of the choice of steps or rows.
-pub const LABEL_BY: &str = "Steps or rows";
-/// The label of the choice of edge.
-pub const LABEL_EDGE: &str = "Right side towards you, at";
-/// The label of the choice of the next row.
-pub const LABEL_NEXT: &str = "The next row is";
 /// Where the answer will be.
 pub const WAITING: &str = "The steps appear here.";
 /// Below the drawing.
 pub const KEY: &str = "The right side faces you. Stitches are drawn square.";
 
-/// How stitches go, by the key it is stored under.
-pub const WAYS: [(&str, &str); 2] = [("bind", "bind off"), ("short", "leave in short rows")];
-/// Where.
-pub const PLACES: [(&str, &str); 2] = [("shoulder", "the shoulder"), ("neck", "the neck")];
-/// In what.
-pub const BYS: [(&str, &str); 2] = [("steps", "steps"), ("rows", "rows")];
-/// At which edge.
-pub const EDGES: [(&str, &str); 3] = [
-    ("right", "the right edge of the piece"),
-    ("left", "the left edge of the piece"),
-    ("both", "both edges"),
-];
-/// The side of the next row.
-pub const NEXTS: [(&str, &str); 2] = [("right", "a right-side row"), ("wrong", "a wrong-side row")];
+/// What a field is called.
+pub const fn label(name: Name) -> &'static str {
+    match name {
+        Name::Way => "Bind off or short rows",
+        Name::Stitches => "Stitches at one edge",
+        Name::Place => "Shoulder or neck",
+        Name::Steps | Name::Rows => "How many steps or rows",
+        Name::By => "Steps or rows",
+        Name::Edge => "Right side towards you, at",
+        Name::Next => "The next row is",
+    }
+}
+
+impl Worded for Way {
+    fn words(self) -> &'static str {
+        match self {
+            Self::BindOff => "bind off",
+            Self::ShortRows => "leave in short rows",
+        }
+    }
+}
+
+impl Worded for Place {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Shoulder => "the shoulder",
+            Self::Neck => "the neck",
+        }
+    }
+}
+
+impl Worded for Asked {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Steps => "steps",
+            Self::Rows => "rows",
+        }
+    }
+}
+
+impl Worded for Edge {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Right => "the right edge of the piece",
+            Self::Left => "the left edge of the piece",
+            Self::Both => "both edges",
+        }
+    }
+}
+
+/// What the next row is.
+impl Worded for Side {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Right => "a right-side row",
+            Self::Wrong => "a wrong-side row",
+        }
+    }
+}
 
 /// More steps than this are too many for one line.
-pub const MOST_SAID: usize = 16;
+const MOST_SAID: usize = 16;
 
 /// The instruction.
 pub fn headline(question: &Question, answer: &Answer) -> String {
-    let first = answer.stairs.first().map(|stair| stair.side);
-    let kind = match (question.edge, first) {
-        (Edge::Both, _) => "row",
-        (_, Some(Side::Wrong)) => "wrong-side row",
-        _ => "right-side row",
-    };
-    let bound_off = question.way == Way::BindOff;
-    let pattern = match bound_off {
-        _ if answer.stairs.len() > MOST_SAID => "Work row by row, as listed below.",
-        true => "Bind off @@ at the start of a @.",
-        false if answer.turns == 0 => "One step has no turn: work to the end.",
-        false => "Turn with @ stitches left@ at the end of a @. Then work # such {row|rows} to the end.",
-    };
-    let (mut sizes, mut each) = (String::new(), "");
-    for stair in &answer.stairs {
-        if bound_off || !stair.last {
-            if !sizes.is_empty() {
-                sizes += ", ";
-                each = ", each";
-            }
-            sizes += &number(if bound_off { stair.stitches } else { stair.gone });
+    let instruction = if answer.stairs.len() > MOST_SAID {
+        "Work row by row, as listed below.".into()
+    } else {
+        match question.way {
+            Way::BindOff => bound_off(question, answer),
+            Way::ShortRows => turned(question, answer),
         }
-    }
-    let edges = if question.edge == Edge::Both { 2 } else { 1 };
-    let mut said = say_with(pattern, &[edges], &[&sizes, each, kind]);
+    };
     if answer.left > 0 {
-        said += &say(" Then # {row|rows} plain.", &[answer.left]);
+        return instruction + &say(" Then # {row|rows} plain.", &[answer.left]);
     }
-    said
+    instruction
+}
+
+/// "Bind off 7, 7, 6, each at the start of a right-side row."
+fn bound_off(question: &Question, answer: &Answer) -> String {
+    let sizes: Vec<String> = answer.stairs.iter().map(|stair| number(stair.stitches)).collect();
+    let words = [&sizes.join(", "), each(&sizes), row_of(question, answer)];
+    say_with("Bind off @@ at the start of a @.", &[], &words)
+}
+
+/// "Turn with 7, 14 stitches left, each at the end of a right-side row. Then work 1 such row to the end."
+fn turned(question: &Question, answer: &Answer) -> String {
+    if answer.turns == 0 {
+        return "One step has no turn: work to the end.".into();
+    }
+    let turns = answer.stairs.iter().filter(|stair| !stair.last);
+    let left: Vec<String> = turns.map(|stair| number(stair.gone)).collect();
+    let to_the_end = match question.edge {
+        Edge::Right | Edge::Left => 1,
+        Edge::Both => 2,
+    };
+    let words = [&left.join(", "), each(&left), row_of(question, answer)];
+    let pattern = "Turn with @ stitches left@ at the end of a @. Then work # such {row|rows} to the end.";
+    say_with(pattern, &[to_the_end], &words)
+}
+
+/// Behind several numbers, what is done with each of them.
+fn each(numbers: &[String]) -> &'static str {
+    if numbers.len() > 1 { ", each" } else { "" }
+}
+
+/// What kind of row the steps are worked in.
+fn row_of(question: &Question, answer: &Answer) -> &'static str {
+    match (question.edge, answer.stairs.first().map(|stair| stair.side)) {
+        (Edge::Both, _) => "row",
+        (Edge::Right | Edge::Left, Some(Side::Wrong)) => "wrong-side row",
+        (Edge::Right | Edge::Left, Some(Side::Right) | None) => "right-side row",
+    }
 }
 
 /// What it comes to.
@@ -92,50 +143,54 @@ pub fn outcome(question: &Question, answer: &Answer) -> (String, String) {
         Way::ShortRows => "# {step|steps}, the last in row #; # {turn|turns} at an edge. Then bind off in one",
     };
     let numbers = [answer.steps, answer.used, answer.turns];
-    let both = if question.edge == Edge::Both {
-        " at each edge"
-    } else {
-        ""
+    let edges = match question.edge {
+        Edge::Right | Edge::Left => "",
+        Edge::Both => " at each edge",
     };
-    (say(pattern, &numbers), stitches(question.stitches) + both)
+    (say(pattern, &numbers), stitches(question.stitches) + edges)
 }
 
 /// The steps one by one.
 pub fn listed(question: &Question, answer: &Answer) -> Vec<String> {
-    let mut said = Vec::new();
-    for stair in &answer.stairs {
-        let pattern = match (question.way, stair.last) {
-            (Way::BindOff, _) => "Row # (@): bind off #; # of # gone",
-            (Way::ShortRows, false) => "Row # (@): turn with # left",
-            (Way::ShortRows, true) => "Row # (@): work to the end",
-        };
-        let side = if stair.side == Side::Right { "RS" } else { "WS" };
-        let goes = if question.way == Way::BindOff {
-            stair.stitches
-        } else {
-            stair.gone
-        };
-        let numbers = [stair.row, goes, stair.gone, question.stitches];
-        said.push(say_with(pattern, &numbers, &[side]));
+    answer.stairs.iter().map(|stair| one_step(question, stair)).collect()
+}
+
+fn one_step(question: &Question, stair: &Stair) -> String {
+    let side = match stair.side {
+        Side::Right => "RS",
+        Side::Wrong => "WS",
+    };
+    let Stair {
+        row, stitches, gone, ..
+    } = *stair;
+    match (question.way, stair.last) {
+        (Way::BindOff, _) => {
+            let numbers = [row, stitches, gone, question.stitches];
+            say_with("Row # (@): bind off #; # of # gone", &numbers, &[side])
+        }
+        (Way::ShortRows, false) => say_with("Row # (@): turn with # left", &[row, gone], &[side]),
+        (Way::ShortRows, true) => say_with("Row # (@): work to the end", &[row], &[side]),
     }
-    said
 }
 
 /// What else she should know.
 pub fn notes(question: &Question, answer: &Answer) -> Vec<String> {
-    let other = match (question.edge, answer.stairs.first().map_or(1, |stair| stair.row)) {
-        _ if question.place == Place::Neck => {
-            "Each half of a neck is worked alone; the other one moves at its other edge."
+    let begins = answer.stairs.first().map_or(1, |stair| stair.row);
+    let other = match (question.place, question.edge, begins) {
+        (Place::Neck, _, _) => "Each half of a neck is worked alone; the other one moves at its other edge.",
+        (Place::Shoulder, Edge::Both, _) => "The two edges move in turn, so they begin one row apart.",
+        (Place::Shoulder, Edge::Right | Edge::Left, 1) => {
+            "The other edge moves in the rows between: it begins one row later, in row 2."
         }
-        (Edge::Both, _) => "The two edges move in turn, so they begin one row apart.",
-        (_, 1) => "The other edge moves in the rows between: it begins one row later, in row 2.",
-        _ => "The other edge moves in the rows between: it begins one row earlier, in row 1.",
+        (Place::Shoulder, Edge::Right | Edge::Left, _) => {
+            "The other edge moves in the rows between: it begins one row earlier, in row 1."
+        }
     };
-    let mut said = vec![other.into()];
+    let mut notes = vec![other.into()];
     if answer.turns > 0 {
-        said.push("Wrap the next stitch or turn as your pattern does; close the gaps in the last row.".into());
+        notes.push("Wrap the next stitch or turn as your pattern does; close the gaps in the last row.".into());
     }
-    said
+    notes
 }
 
 /// The sum.

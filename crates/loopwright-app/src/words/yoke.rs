@@ -1,58 +1,54 @@
 //! The words of the yoke.
 
 use super::Title;
-use super::intl::{say, stitches};
+use super::intl::{say, say_with, stitches};
 use super::rounds;
 use loopwright::problem::{Kind, Problem};
-use loopwright::shaping::Schedule;
-use loopwright::yoke::Question;
+use loopwright::shaping::{Schedule, Shaped};
+use loopwright::yoke::{Name, Question};
 
 /// What it is called.
 pub const TITLE: Title = Title {
     name: "Yoke",
     asks: "In which few rounds to shape, and by how many stitches.",
 };
-/// The label of the count at the beginning.
-pub const LABEL_FROM: &str = "Stitches at the beginning";
-/// The label of the count at the end.
-pub const LABEL_TO: &str = "Stitches at the end";
-/// The label of the rounds.
-pub const LABEL_ROUNDS: &str = "Rounds for the yoke";
-/// The label of the shaping rounds.
-pub const LABEL_SHAPING: &str = "Rounds to shape in";
-/// The label of the repeat.
-pub const LABEL_MULTIPLE: &str = "Each count a multiple of";
-/// The label of the plain rounds at the beginning.
-pub const LABEL_FIRST: &str = "Plain rounds before the first of them";
-/// The label of the plain rounds at the end.
-pub const LABEL_LAST: &str = "Plain rounds at the end, at least";
 /// Where the answer will be.
 pub const WAITING: &str = "The shaping rounds appear here.";
 /// Above the answer.
 pub const ANSWER: &str = "For the yoke";
+
+/// What a field is called.
+pub const fn label(name: Name) -> &'static str {
+    match name {
+        Name::From => "Stitches at the beginning",
+        Name::To => "Stitches at the end",
+        Name::Rounds => "Rounds for the yoke",
+        Name::ShapingRounds => "Rounds to shape in",
+        Name::Multiple => "Each count a multiple of",
+        Name::First => "Plain rounds before the first of them",
+        Name::Last => "Plain rounds at the end, at least",
+    }
+}
 
 /// Shaping rounds that differ are named each with its count, up to so many.
 const FEW: usize = 8;
 
 /// What to knit: how many each round changes.
 pub fn headline(schedule: &Schedule) -> String {
-    let (mut least, mut most) = (u32::MAX, 0);
-    for block in &schedule.blocks {
-        (least, most) = (least.min(block.change), most.max(block.change));
-    }
-    let mut said = String::from(if schedule.gain { "Increase " } else { "Decrease " });
+    let verb = if schedule.gain { "Increase" } else { "Decrease" };
+    let changes = || schedule.blocks.iter().map(|block| block.change);
+    let (least, most) = (changes().min().unwrap_or(0), changes().max().unwrap_or(0));
     if least == most {
-        return said + &say("# evenly", &[least]) + &rounds::which(schedule);
+        return say_with("@ # evenly@", &[least], &[verb, &rounds::which(schedule)]);
     }
     if schedule.blocks.len() > FEW {
-        return said + &say("# to # evenly, as listed", &[least, most]);
+        return say_with("@ # to # evenly, as listed", &[least, most], &[verb]);
     }
-    said += "evenly: ";
-    for (place, shaped) in schedule.rows().enumerate() {
-        let pattern = if place > 0 { ", # in round #" } else { "# in round #" };
-        said += &say(pattern, &[shaped.change, shaped.row]);
-    }
-    said
+    let each = schedule
+        .rows()
+        .map(|shaped| say("# in round #", &[shaped.change, shaped.row]));
+    let each: Vec<String> = each.collect();
+    say_with("@ evenly: @", &[], &[verb, &each.join(", ")])
 }
 
 /// What it comes to.
@@ -63,16 +59,13 @@ pub fn outcome(question: &Question) -> (String, String) {
 
 /// Each shaping round.
 pub fn listed(schedule: &Schedule) -> Vec<String> {
-    let mut said = Vec::new();
-    for shaped in schedule.rows() {
-        let pattern = if schedule.gain {
-            "Round #: increase # evenly, # {stitch|stitches} after it."
-        } else {
-            "Round #: decrease # evenly, # {stitch|stitches} after it."
-        };
-        said.push(say(pattern, &[shaped.row, shaped.change, shaped.stitches.unwrap_or(0)]));
-    }
-    said
+    let pattern = if schedule.gain {
+        "Round #: increase # evenly, # {stitch|stitches} after it."
+    } else {
+        "Round #: decrease # evenly, # {stitch|stitches} after it."
+    };
+    let one_round = |shaped: Shaped| say(pattern, &[shaped.row, shaped.change, shaped.stitches.unwrap_or(0)]);
+    schedule.rows().map(one_round).collect()
 }
 
 /// What the drawing shows.
@@ -103,20 +96,19 @@ pub fn steps(question: &Question, schedule: &Schedule) -> Vec<String> {
 
 /// What to type instead, and why where steps are too large or too small.
 pub fn problem(problem: &Problem) -> String {
+    let is_shaping_rounds = problem.field.name() == Some(Name::ShapingRounds);
     let (pattern, count) = match problem.kind {
         Kind::NoExact {
             below: None,
             above: Some(least),
-        } if problem.field.key() == "shaping_rounds" => (
+        } if is_shaping_rounds => (
             "No round can more than double, or lose more than half. Type # or more.",
             least,
         ),
         Kind::NoExact {
             below: Some(most),
             above: None,
-        } if problem.field.key() == "shaping_rounds" => {
-            ("Each changes the count by the multiple or more. Type # at most.", most)
-        }
+        } if is_shaping_rounds => ("Each changes the count by the multiple or more. Type # at most.", most),
         _ => return super::problem::sentence(&problem.kind),
     };
     say(pattern, &[count])

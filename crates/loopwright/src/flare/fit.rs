@@ -1,9 +1,10 @@
 //! From depth and hem to rounds and stitches that can be had.
 
-use super::{EACH, Hem, MULTIPLE, Question, STITCHES};
+use super::{EACH, Hem, MULTIPLE, Name, Question, STITCHES};
 use crate::check::Check;
 use crate::problem::{Kind, Problem};
 use crate::shaping::{ROWS, Rounds};
+use crate::units::rate::Rate;
 use crate::units::{Amount, Gauge, Length};
 
 /// The counts of a flare.
@@ -47,6 +48,17 @@ impl Counts {
         Some(most - most.checked_sub(self.least)? % self.step)
     }
 
+    /// The nearest counts below and above one that cannot be had.
+    fn beside(self, wanted: u32) -> Kind {
+        let below = self.below(wanted);
+        let above = below.map_or(self.least, |below| below + self.step);
+        let above = Some(above).filter(|above| *above <= STITCHES.most);
+        match (below, above) {
+            (None, Some(least)) => Kind::TooFew { least },
+            (below, above) => Kind::NoExact { below, above },
+        }
+    }
+
     /// The nearest to an ideal, the smaller of two that are equally near.
     fn nearest(self, ideal: f64) -> u32 {
         let steps = (ideal - f64::from(self.least)) / f64::from(self.step);
@@ -56,92 +68,46 @@ impl Counts {
     }
 }
 
-/// The largest factor that two numbers have in common.
+/// The largest factor that two numbers have in common, by Euclid's rule.
 fn common(one: u32, other: u32) -> u32 {
     one.checked_rem(other).map_or(one, |over| common(other, over))
 }
 
-/// To so much lengths are advised: half a centimetre.
-const HALF: i64 = 5_000_000;
+/// Lengths are advised in half centimetres.
+const HALF_CM: i64 = 5_000_000;
 
-/// How much room so many take, down to a half centimetre or up to it.
-#[inline(never)]
-fn room_of(gauge: Gauge, count: u32, up: i64) -> Amount {
-    let length = gauge.width_of(f64::from(count)).unwrap_or(Length::MAX).to_nm();
-    Amount::Length(Length::from_nm(length.saturating_add(up) / HALF * HALF))
+/// The most half centimetres that so many leave room for.
+fn room_below(gauge: Gauge, count: u32) -> Amount {
+    half_cm(Rate::of(gauge).width_of(count).to_nm())
 }
 
-/// What makes it no less than so many take.
-const UP: i64 = HALF - 1;
+/// The fewest half centimetres that have room for so many.
+fn room_above(gauge: Gauge, count: u32) -> Amount {
+    half_cm(Rate::of(gauge).width_of(count).to_nm().saturating_add(HALF_CM - 1))
+}
+
+/// Whole half centimetres of so many nanometres.
+fn half_cm(nm: i64) -> Amount {
+    Amount::Length(Length::from_nm(nm / HALF_CM * HALF_CM))
+}
 
 impl Fit {
     /// The counts with so many increases in one round.
     pub(super) fn of(question: &Question, each: u32) -> Result<Self, Problem> {
-        let Question {
-            neck,
-            gauge,
-            row_gauge,
-            multiple,
-            ..
-        } = *question;
-        let problem = |field, kind| Err(Problem::new(field, kind));
-        // Less than half a row is a round all the same.
-        let rounds = row_gauge.count_over(question.depth).round().max(f64::from(ROWS.least));
-        if rounds > f64::from(ROWS.most) {
-            let most = room_of(row_gauge, ROWS.most, 0);
-            return problem("depth", Kind::TooLarge { most });
-        }
-        let Some(counts) = Counts::of(question, each, multiple) else {
-            let (mut below, mut above) = (None, None);
-            for other in 1..=MULTIPLE.most {
-                if Counts::of(question, each, other).is_none() {
-                    continue;
-                }
-                if other < multiple {
-                    below = Some(other);
-                } else if above.is_none() {
-                    above = Some(other);
-                }
-            }
-            return problem("multiple", Kind::NoExact { below, above });
-        };
-        let flat_rate = std::f64::consts::TAU * (gauge.per_cm() / row_gauge.per_cm());
-        let most = counts.below(STITCHES.most);
+        let rounds = rounds(question)?;
+        let counts = Counts::of(question, each, question.multiple)
+            .ok_or_else(|| Problem::new(Name::Multiple, nearest_multiples(question, each)))?;
+        let flat_rate = std::f64::consts::TAU * (question.gauge.per_cm() / question.row_gauge.per_cm());
         let hem = counts.nearest(match question.hem {
-            Hem::Flat => f64::from(neck) + flat_rate * rounds,
-            Hem::Girth(girth) => gauge.count_over(girth),
+            Hem::Flat => f64::from(question.neck) + flat_rate * f64::from(rounds),
+            Hem::Girth(girth) => question.gauge.count_over(girth),
             Hem::Stitches(stitches) => f64::from(stitches),
         });
-        match (question.hem, most) {
-            (Hem::Girth(girth), _) if gauge.count_over(girth) < f64::from(neck) - 0.5 => {
-                let least = room_of(gauge, neck, UP);
-                return problem("girth", Kind::TooSmall { least });
-            }
-            (Hem::Stitches(wanted), _) if wanted != hem => {
-                let below = counts.below(wanted);
-                let above = below.map_or(counts.least, |below| below + counts.step);
-                let above = Some(above).filter(|above| *above <= STITCHES.most);
-                let kind = match (below, above) {
-                    (None, Some(least)) => Kind::TooFew { least },
-                    _ => Kind::NoExact { below, above },
-                };
-                return problem("stitches", kind);
-            }
-            (Hem::Girth(_), Some(most)) if hem > most => {
-                let most = room_of(gauge, most, 0);
-                return problem("girth", Kind::TooLarge { most });
-            }
-            // Wider than a needle holds, whatever the hem: the neck leaves too little.
-            (_, most) if hem > most.unwrap_or(0) => {
-                let most = STITCHES.most / 2;
-                return problem("neck", Kind::TooMany { most });
-            }
-            _ => {}
-        }
-        let gain = hem - neck;
+        check_hem(question, counts, hem)?;
+        let gain = hem - question.neck;
         Ok(Self {
             room: Rounds {
-                all: rounds as u32,
+                all: rounds,
                 first: question.first,
                 last: question.last,
             },
@@ -154,6 +120,56 @@ impl Fit {
     }
 }
 
+/// The rounds of the depth. Less than half a row is a round all the same.
+fn rounds(question: &Question) -> Result<u32, Problem> {
+    let rounds = Rate::of(question.row_gauge).count_over(question.depth).nearest();
+    match u32::try_from(rounds.max(i128::from(ROWS.least))) {
+        Ok(rounds) if rounds <= ROWS.most => Ok(rounds),
+        Ok(_) | Err(_) => {
+            let most = room_below(question.row_gauge, ROWS.most);
+            Err(Problem::new(Name::Depth, Kind::TooLarge { most }))
+        }
+    }
+}
+
+/// The multiples nearest to the one that no hem can be.
+fn nearest_multiples(question: &Question, each: u32) -> Kind {
+    let can_be_had = |multiple: &u32| Counts::of(question, each, *multiple).is_some();
+    let wanted = question.multiple;
+    Kind::NoExact {
+        below: (MULTIPLE.least..wanted).rev().find(can_be_had),
+        above: (wanted..=MULTIPLE.most).find(can_be_had),
+    }
+}
+
+/// The hem must be one that a flare can have: exactly so many stitches where they were asked for, no fewer than at the
+/// neck, and no more than a needle holds.
+fn check_hem(question: &Question, counts: Counts, hem: u32) -> Result<(), Problem> {
+    let Question { neck, gauge, .. } = *question;
+    let most = counts.below(STITCHES.most);
+    let is_too_wide = most.is_none_or(|most| hem > most);
+    match question.hem {
+        Hem::Girth(girth) if gauge.count_over(girth) < f64::from(neck) - 0.5 => {
+            let least = room_above(gauge, neck);
+            return Err(Problem::new(Name::Girth, Kind::TooSmall { least }));
+        }
+        Hem::Stitches(wanted) if wanted != hem => return Err(Problem::new(Name::Stitches, counts.beside(wanted))),
+        Hem::Flat | Hem::Girth(_) | Hem::Stitches(_) => {}
+    }
+    match (question.hem, most) {
+        _ if !is_too_wide => Ok(()),
+        (Hem::Girth(_), Some(most)) => {
+            let most = room_below(gauge, most);
+            Err(Problem::new(Name::Girth, Kind::TooLarge { most }))
+        }
+        // Whatever the hem, the neck leaves too little.
+        (Hem::Girth(_), None) | (Hem::Flat | Hem::Stitches(_), _) => {
+            let most = STITCHES.most / 2;
+            Err(Problem::new(Name::Neck, Kind::TooMany { most }))
+        }
+    }
+}
+
 /// More increase rounds than there are rounds for them: a deeper piece, more increases in each, or a narrower hem.
 pub(super) fn too_fast(question: &Question, fit: &Fit) -> Vec<Problem> {
     let mut check = Check::default();
@@ -163,28 +179,28 @@ pub(super) fn too_fast(question: &Question, fit: &Fit) -> Vec<Problem> {
         question.first,
         fit.room.all.checked_sub(question.last + fit.increase_rounds),
     ) {
-        check.wrong("first", Kind::TooMany { most });
+        check.wrong(Name::First, Kind::TooMany { most });
         return check.problems;
     }
     for each in question.each + 1..=EACH.most.min(question.neck) {
         if Fit::of(question, each).is_ok_and(|fit| fit.increase_rounds <= room) {
-            check.wrong("each", Kind::TooFew { least: each });
+            check.wrong(Name::Each, Kind::TooFew { least: each });
             break;
         }
     }
     let most = question.neck.saturating_add(room.saturating_mul(question.each));
     match (question.hem, fit.counts.below(most)) {
-        (Hem::Stitches(_), Some(most)) => check.wrong("stitches", Kind::TooMany { most }),
+        (Hem::Stitches(_), Some(most)) => check.wrong(Name::Stitches, Kind::TooMany { most }),
         (Hem::Girth(_), Some(most)) => {
-            let most = room_of(question.gauge, most, 0);
-            check.wrong("girth", Kind::TooLarge { most });
+            let most = room_below(question.gauge, most);
+            check.wrong(Name::Girth, Kind::TooLarge { most });
         }
-        _ => {}
+        (Hem::Stitches(_) | Hem::Girth(_), None) | (Hem::Flat, _) => {}
     }
     // A deeper flat piece grows as fast as before, and gains only by its plain rounds.
     if question.hem != Hem::Flat || check.problems.is_empty() {
-        let least = room_of(question.row_gauge, fit.room.kept() + fit.increase_rounds, UP);
-        check.wrong("depth", Kind::TooSmall { least });
+        let least = room_above(question.row_gauge, fit.room.kept() + fit.increase_rounds);
+        check.wrong(Name::Depth, Kind::TooSmall { least });
     }
     check.problems
 }

@@ -2,8 +2,8 @@
 //!
 //! Depth times row gauge is the number of rounds; girth times gauge the stitches at the hem; the difference is increased
 //! in rounds that lie as even as they can. Growth is never rounded round by round: the *sum* is rounded once and shared
-//! out, so that each increase round lies as near to the straight line as whole rounds allow. How it hangs follows from the flat circle. Its girth is 2 pi times its radius, so a round
-//! that lies one row height `h` farther out needs `2 pi h / w` stitches more, of width `w`. That many and it lies flat;
+//! out, so that each increase round lies as near to the straight line as whole rounds allow. How it hangs follows from
+//! the flat circle. Its girth is 2 pi times its radius, so a round that lies one row height `h` farther out needs `2 pi h / w` stitches more, of width `w`. That many and it lies flat;
 //! none and it is a tube; fewer and it is a cone, whose side is the depth and which drops the less the wider it is; more
 //! and it ruffles: then it reaches no farther out than its depth, and its girth is its stitches all the same.
 //! Source: the geometry of circle and cone. That within a twentieth of the rate it still lies flat, and what a bind-off
@@ -23,19 +23,23 @@
 //! assert_eq!(answer.hang, Hang::Ruffle);
 //! ```
 
+mod choices;
 mod fit;
 mod shape;
 
 pub use crate::terms::MULTIPLE;
+pub use choices::{HemKind, Name, Placing};
 pub use shape::Shape;
 
 use crate::bounds::Bounds;
 use crate::check::Check;
 use crate::problem::Problem;
-use crate::shaping::{self, EACH, Rhythm, Schedule};
+use crate::shaping::{self, EACH, Rhythm, Schedule, USUAL_LAST};
+use crate::terms::{Multiple, Range};
 use crate::units::{Gauge, Length, LengthUnit};
 use crate::yarn::BindOff;
 use fit::Fit;
+use std::iter::repeat_n;
 
 /// How many stitches may be on the needle.
 pub const STITCHES: Bounds<u32> = shaping::STITCHES;
@@ -49,12 +53,17 @@ pub const GIRTH: Bounds<Length> = Bounds::new(Length::from_mm(10), Length::of(10
 /// How far off the flat rate a piece still lies flat, in thousandths of it. Common practice, no source.
 pub const STILL_FLAT: u32 = 50;
 
-/// What a bind-off takes, in widths of the edge: the least and the most. Common practice, no source.
-pub const BIND_OFF: [(BindOff, i64, i64); 3] = [
-    (BindOff::Plain, 3, 4),
-    (BindOff::Elastic, 4, 6),
-    (BindOff::ICord, 6, 10),
-];
+/// Stitches gained in one increase round when nothing else is said. Common practice, no source.
+pub const USUAL_EACH: u32 = 8;
+
+/// What a bind-off takes, in widths of the edge. Common practice, no source.
+pub const fn bind_off_widths(kind: BindOff) -> Bounds<i64> {
+    match kind {
+        BindOff::Plain => Bounds::new(3, 4),
+        BindOff::Elastic => Bounds::new(4, 6),
+        BindOff::ICord => Bounds::new(6, 10),
+    }
+}
 
 /// Where it begins, where it ends, and how it grows. Worked in the round, from the neck down.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -79,10 +88,10 @@ pub struct Question {
     pub lines: bool,
     /// Stitches of one repeat that the hem is to be a multiple of, within [`MULTIPLE`]; 1 when any count will do.
     pub multiple: u32,
-    /// Plain rounds before the first increase; with none, beginning and end share a gap, so that a
-    /// single increase round stands in the middle.
+    /// Plain rounds before the first increase; with none, beginning and end share a gap, so that a single increase round
+    /// stands in the middle.
     pub first: Option<u32>,
-    /// Plain rounds at least at the end; usually 1, before a bind-off.
+    /// Plain rounds at least at the end; usually [`USUAL_LAST`], before a bind-off.
     pub last: u32,
 }
 
@@ -95,11 +104,11 @@ impl Question {
             depth,
             gauge,
             row_gauge,
-            each: 8,
+            each: USUAL_EACH,
             lines: true,
-            multiple: 1,
+            multiple: Multiple::ANY.of,
             first: None,
-            last: 1,
+            last: USUAL_LAST,
         }
     }
 }
@@ -140,9 +149,37 @@ pub struct Answer {
     pub hang: Hang,
     /// What it measures.
     pub shape: Shape,
-    /// What a bind-off takes, the least and the most by each way of [`BIND_OFF`]: of the stitches of the last round, not
-    /// of the neck.
-    pub bind_off: [[Length; 2]; 3],
+    /// What a bind-off takes.
+    pub bind_off: BindOffYarn,
+}
+
+/// What a bind-off takes by each way, the least and the most: of the stitches of the last round, not of the neck.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct BindOffYarn {
+    /// Of the plain chain.
+    pub plain: Range,
+    /// Of one that stretches.
+    pub elastic: Range,
+    /// Of an i-cord.
+    pub i_cord: Range,
+}
+
+impl BindOffYarn {
+    fn of(hem_girth: Length) -> Self {
+        let range = |kind| {
+            let widths = bind_off_widths(kind);
+            Range {
+                least: hem_girth.saturating_mul(widths.least),
+                most: hem_girth.saturating_mul(widths.most),
+            }
+        };
+        Self {
+            plain: range(BindOff::Plain),
+            elastic: range(BindOff::Elastic),
+            i_cord: range(BindOff::ICord),
+        }
+    }
 }
 
 /// How a piece hangs.
@@ -171,64 +208,62 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     if fit.increase_rounds > fit.room.room() {
         return Err(fit::too_fast(question, &fit));
     }
-    let (mut changes, mut to_go) = (Vec::new(), fit.gain);
-    while to_go > 0 {
-        let change = to_go.min(question.each);
-        changes.push(change);
-        to_go -= change;
-    }
-    let rest = fit.gain % question.each;
+    let rest = Some(fit.gain % question.each).filter(|rest| *rest > 0);
+    let full_rounds = (fit.gain / question.each) as usize;
+    let changes: Vec<u32> = repeat_n(question.each, full_rounds).chain(rest).collect();
     let shape = shape::of(question, &fit);
-    let mut bind_off = [[Length::ZERO; 2]; 3];
-    for ([least, most], (_, few, many)) in bind_off.iter_mut().zip(&BIND_OFF) {
-        *least = shape.hem_girth.saturating_mul(*few);
-        *most = shape.hem_girth.saturating_mul(*many);
-    }
-    // Of the flat rate, in thousandths.
-    let part = f64::from(fit.gain) / (fit.flat_rate * f64::from(fit.room.all)) * 1_000.0;
     Ok(Answer {
         schedule: fit.room.share(Rhythm::Centred, question.neck, true, &changes),
         hem: fit.hem,
         gain: fit.gain,
         rounds: fit.room.all,
         increase_rounds: fit.increase_rounds,
-        rest: Some(rest).filter(|rest| *rest > 0),
+        rest,
         flat_rate: whole(fit.flat_rate * 1_000.0),
         flat_gain: whole(fit.flat_rate * f64::from(fit.room.all)),
-        hang: match part {
-            _ if fit.gain == 0 => Hang::Tube,
-            _ if part < f64::from(1_000 - STILL_FLAT) => Hang::Cone,
-            _ if part <= f64::from(1_000 + STILL_FLAT) => Hang::Flat,
-            _ => Hang::Ruffle,
-        },
-        bind_off,
+        hang: hang(&fit),
+        bind_off: BindOffYarn::of(shape.hem_girth),
         shape,
     })
 }
 
+/// How it hangs, by what it gains beside a flat circle.
+fn hang(fit: &Fit) -> Hang {
+    // Of the flat rate, in thousandths.
+    let part = f64::from(fit.gain) / (fit.flat_rate * f64::from(fit.room.all)) * 1_000.0;
+    if fit.gain == 0 {
+        Hang::Tube
+    } else if part < f64::from(1_000 - STILL_FLAT) {
+        Hang::Cone
+    } else if part <= f64::from(1_000 + STILL_FLAT) {
+        Hang::Flat
+    } else {
+        Hang::Ruffle
+    }
+}
+
 /// The nearest whole number there is.
-#[inline(never)]
 fn whole(value: f64) -> u32 {
     value.round() as u32
 }
 
 fn check(question: &Question) -> Result<(), Vec<Problem>> {
     let mut check = Check::default();
-    check.count("neck", question.neck, STITCHES);
-    check.length("depth", question.depth, DEPTH);
+    check.count(Name::Neck, question.neck, STITCHES);
+    check.length(Name::Depth, question.depth, DEPTH);
     match question.hem {
         Hem::Flat => {}
-        Hem::Girth(girth) => check.length("girth", girth, GIRTH),
-        Hem::Stitches(stitches) => check.count("stitches", stitches, STITCHES),
+        Hem::Girth(girth) => check.length(Name::Girth, girth, GIRTH),
+        Hem::Stitches(stitches) => check.count(Name::Stitches, stitches, STITCHES),
     }
-    check.gauge("gauge", question.gauge);
-    check.gauge("row_gauge", question.row_gauge);
+    check.gauge(Name::Gauge, question.gauge);
+    check.gauge(Name::RowGauge, question.row_gauge);
     // One to a gap, of which the neck has as many as stitches.
     let most = EACH.most.min(question.neck.max(EACH.least));
-    check.count("each", question.each, Bounds::new(EACH.least, most));
-    check.count("multiple", question.multiple, MULTIPLE);
-    check.count("first", question.first.unwrap_or(0), shaping::PLAIN);
-    check.count("last", question.last, shaping::PLAIN);
+    check.count(Name::Each, question.each, Bounds::new(EACH.least, most));
+    check.count(Name::Multiple, question.multiple, MULTIPLE);
+    check.count(Name::First, question.first.unwrap_or(0), shaping::PLAIN);
+    check.count(Name::Last, question.last, shaping::PLAIN);
     check.done()
 }
 

@@ -15,7 +15,7 @@ fn sixty(hem: Hem) -> Question {
     Question::about(96, hem, depth, gauge(21), gauge(28))
 }
 
-fn problem(field: &'static str, kind: Kind) -> Problem {
+fn problem(field: Name, kind: Kind) -> Problem {
     Problem::new(field, kind)
 }
 
@@ -194,12 +194,13 @@ fn the_bind_off_is_of_the_last_round() {
         ..sixty(Hem::Flat)
     })
     .unwrap();
-    let [plain, elastic, cord] = flare.bind_off;
-    assert_eq!(plain, [3, 4].map(|times| girth.saturating_mul(times)));
-    assert_eq!([elastic[1], cord[1]], [6, 10].map(|times| girth.saturating_mul(times)));
-    // Nor is the least of the others that of the plain one.
-    assert_eq!([elastic[0], cord[0]], [4, 6].map(|times| girth.saturating_mul(times)));
-    assert!(plain[0] > flare.shape.neck_girth.saturating_mul(6));
+    let BindOffYarn { plain, elastic, i_cord } = flare.bind_off;
+    let range = |least, most| Range {
+        least: girth.saturating_mul(least),
+        most: girth.saturating_mul(most),
+    };
+    assert_eq!([plain, elastic, i_cord], [range(3, 4), range(4, 6), range(6, 10)]);
+    assert!(plain.least > flare.shape.neck_girth.saturating_mul(6));
 }
 
 /// 301 more is no multiple of 8 lines.
@@ -211,7 +212,7 @@ fn a_hem_that_lines_do_not_reach_has_both_neighbours() {
     };
     let (below, above) = (Some(96 + 296), Some(96 + 304));
     let kind = Kind::NoExact { below, above };
-    assert_eq!(answer(&hem(397)).unwrap_err(), [problem("stitches", kind)]);
+    assert_eq!(answer(&hem(397)).unwrap_err(), [problem(Name::Stitches, kind)]);
     // A girth takes the nearer of them.
     let girth = gauge(21).width_of(397.0).unwrap();
     let near = answer(&Question {
@@ -230,7 +231,7 @@ fn a_hem_that_lines_do_not_reach_has_both_neighbours() {
     assert_eq!(rest.rest, Some(5));
     // Fewer than at the neck is no flare.
     let kind = Kind::TooFew { least: 96 };
-    assert_eq!(answer(&hem(90)).unwrap_err(), [problem("stitches", kind)]);
+    assert_eq!(answer(&hem(90)).unwrap_err(), [problem(Name::Stitches, kind)]);
 }
 
 /// An increase lifts the bar between two stitches: 96 in the round have 96 of them.
@@ -245,7 +246,7 @@ fn the_neck_has_one_increase_to_a_gap() {
                 ..sixty(hem)
             };
             let kind = Kind::TooMany { most: neck };
-            assert_eq!(answer(&question).unwrap_err(), [problem("each", kind)]);
+            assert_eq!(answer(&question).unwrap_err(), [problem(Name::Each, kind)]);
             assert!(answer(&Question { each: neck, ..question }).is_ok());
         }
     }
@@ -271,7 +272,7 @@ fn repeats_are_respected_or_named() {
         below: Some(9),
         above: Some(11),
     };
-    assert_eq!(answer(&even).unwrap_err(), [problem("multiple", kind)]);
+    assert_eq!(answer(&even).unwrap_err(), [problem(Name::Multiple, kind)]);
 }
 
 #[test]
@@ -285,10 +286,10 @@ fn growth_that_is_too_fast_says_what_would_do() {
     assert_eq!(
         answer(&question).unwrap_err(),
         [
-            problem("each", Kind::TooFew { least: 5 }),
-            problem("stitches", Kind::TooMany { most: 96 + 4 * 59 }),
+            problem(Name::Each, Kind::TooFew { least: 5 }),
+            problem(Name::Stitches, Kind::TooMany { most: 96 + 4 * 59 }),
             problem(
-                "depth",
+                Name::Depth,
                 Kind::TooSmall {
                     least: Amount::Length(depth)
                 }
@@ -305,7 +306,7 @@ fn too_many_plain_rounds_first_are_what_is_wrong() {
         ..sixty(Hem::Stitches(96 + 8 * 20))
     };
     let kind = Kind::TooMany { most: 39 };
-    assert_eq!(answer(&question).unwrap_err(), [problem("first", kind)]);
+    assert_eq!(answer(&question).unwrap_err(), [problem(Name::First, kind)]);
 }
 
 /// The obvious place is the end of the one gap: round 111 of 112, below a tube.
@@ -407,22 +408,23 @@ proptest! {
             let mut offers = Vec::new();
             for value in problem.kind.nearest() {
                 let mut better = question;
-                match problem.field.key() {
-                    "each" => better.each = value,
-                    "multiple" => better.multiple = value,
-                    "stitches" => better.hem = Hem::Stitches(value),
-                    "first" => better.first = Some(value),
-                    "last" => better.last = value,
-                    "neck" => better.neck = value,
-                    other => return Err(TestCaseError::fail(other)),
+                match problem.field.name() {
+                    Some(Name::Each) => better.each = value,
+                    Some(Name::Multiple) => better.multiple = value,
+                    Some(Name::Stitches) => better.hem = Hem::Stitches(value),
+                    Some(Name::First) => better.first = Some(value),
+                    Some(Name::Last) => better.last = value,
+                    Some(Name::Neck) => better.neck = value,
+                    other => return Err(TestCaseError::fail(format!("{other:?} offers a number"))),
                 }
                 offers.push(better);
             }
             if let Kind::TooSmall { least: Amount::Length(length) } | Kind::TooLarge { most: Amount::Length(length) } = problem.kind {
                 let mut better = question;
-                match problem.field.key() {
-                    "depth" => better.depth = length,
-                    _ => better.hem = Hem::Girth(length),
+                match problem.field.name() {
+                    Some(Name::Depth) => better.depth = length,
+                    Some(Name::Girth) => better.hem = Hem::Girth(length),
+                    other => return Err(TestCaseError::fail(format!("{other:?} offers a length"))),
                 }
                 offers.push(better);
             }

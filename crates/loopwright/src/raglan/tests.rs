@@ -118,19 +118,19 @@ fn targets_that_lines_do_not_reach_have_neighbours() {
         ..usual()
     })
     .unwrap_err();
-    let problem = |field: &'static str, below, above| Problem {
+    let problem = |field: Name, below, above| Problem {
         field: field.into(),
         kind: Kind::NoExact { below, above },
     };
     assert_eq!(
         problems,
         [
-            problem("body_to", Some(200), Some(204)),
-            problem("sleeve_to", Some(66), Some(68))
+            problem(Name::BodyTo, Some(200), Some(204)),
+            problem(Name::SleeveTo, Some(66), Some(68))
         ]
     );
     let problems = answer(&Question { body_to: 60, ..usual() }).unwrap_err();
-    assert_eq!(problems, [problem("body_to", None, Some(72))]);
+    assert_eq!(problems, [problem(Name::BodyTo, None, Some(72))]);
 }
 
 #[test]
@@ -140,8 +140,8 @@ fn too_few_rounds_say_how_many() {
     assert_eq!(
         problems,
         [
-            problem("rounds", Kind::TooFew { least: 33 }),
-            problem("body_to", Kind::TooMany { most: 72 + 4 * 29 })
+            problem(Name::Rounds, Kind::TooFew { least: 33 }),
+            problem(Name::BodyTo, Kind::TooMany { most: 72 + 4 * 29 })
         ]
     );
 }

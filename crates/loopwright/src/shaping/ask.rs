@@ -1,7 +1,7 @@
 //! From what is wanted to how many shaping rows, and what is nearest when it cannot be had.
 
 use super::schedule::Room;
-use super::{Ask, EACH, Question, ROWS, STITCHES};
+use super::{Ask, EACH, Name, Question, ROWS, STITCHES};
 use crate::problem::{Kind, Problem};
 
 /// The change, and the shaping rows it takes.
@@ -28,7 +28,7 @@ impl Wanted {
             Ask::Lose(amount) => (false, amount, None),
             Ask::Gain(amount) => (true, amount, None),
             Ask::Reach(target) => {
-                let now = stitches.ok_or(wrong("stitches", Kind::Missing))?;
+                let now = stitches.ok_or(Problem::new(Name::Stitches, Kind::Missing))?;
                 (target > now, target.abs_diff(now), Some(now))
             }
         };
@@ -49,7 +49,7 @@ impl Wanted {
             from,
         };
         if from.is_some() && amount == 0 {
-            return Err(wrong("amount", Kind::Already));
+            return Err(Problem::new(Name::Amount, Kind::Already));
         }
         if most == 0 {
             let kind = match gain {
@@ -58,7 +58,7 @@ impl Wanted {
                 },
                 false => Kind::TooFew { least: unit + 1 },
             };
-            return Err(wrong("stitches", kind));
+            return Err(Problem::new(Name::Stitches, kind));
         }
         let below = (amount - amount % unit).min(most);
         if amount > 0 && below == amount {
@@ -66,6 +66,11 @@ impl Wanted {
         }
         let above = if below < most { below + unit } else { 0 };
         Err(wanted.nearest(below, above))
+    }
+
+    /// What the count becomes.
+    pub(super) const fn after(&self, now: u32) -> u32 {
+        if self.gain { now + self.amount } else { now - self.amount }
     }
 
     /// The nearest changes below and above, 0 for none; as the count in the end where that was asked for.
@@ -85,7 +90,7 @@ impl Wanted {
             (None, None, Some(least)) => Kind::TooFew { least },
             (None, _, _) => Kind::NoExact { below, above },
         };
-        wrong("amount", kind)
+        Problem::new(Name::Amount, kind)
     }
 
     /// More shaping rows than there are rows for them: more rows, more stitches in each, or fewer stitches.
@@ -93,13 +98,13 @@ impl Wanted {
         let mut problems = Vec::new();
         let least = room.fewest_rows(self.shaping_rows);
         if least <= ROWS.most {
-            problems.push(wrong("rows", Kind::TooFew { least }));
+            problems.push(Problem::new(Name::Rows, Kind::TooFew { least }));
         }
         let shapeable = room.shapeable();
         for least in question.each + 1..=EACH.most {
             let whole = question.rest || self.amount.is_multiple_of(least);
             if whole && self.amount.div_ceil(least) <= shapeable {
-                problems.push(wrong("each", Kind::TooFew { least }));
+                problems.push(Problem::new(Name::Each, Kind::TooFew { least }));
                 break;
             }
         }
@@ -108,8 +113,4 @@ impl Wanted {
         }
         problems
     }
-}
-
-fn wrong(field: &'static str, kind: Kind) -> Problem {
-    Problem::new(field, kind)
 }

@@ -1,7 +1,7 @@
 //! Shaping rounds that lie as even as whole rounds allow, whatever each of them changes: the increases of a flare, the
 //! few rounds of a yoke, the lines of a raglan.
 
-use super::{Block, Knitting, Schedule};
+use super::{Knitting, Schedule};
 
 /// Rounds, and the plain ones that are kept among them.
 #[derive(Clone, Copy, Debug)]
@@ -43,40 +43,26 @@ impl Rounds {
     /// A shaping round for each of these changes, no more of them than there is room for, each as near to the straight
     /// line as whole rounds allow.
     pub(crate) fn share(self, rhythm: Rhythm, stitches: u32, gain: bool, changes: &[u32]) -> Schedule {
-        let mut schedule = Schedule {
-            knitting: Knitting::Round,
-            stitches: Some(stitches),
-            gain,
-            blocks: Vec::new(),
-            left: self.all,
-        };
-        // Where the gaps begin, over how many rounds, and how many half gaps the first change stands before a whole one.
+        let mut schedule = Schedule::plain(Knitting::Round, Some(stitches), gain, self.all);
+        // Where the gaps begin, over how many rounds, how many they are, and how many half gaps earlier than a whole one the
+        // first change comes.
         let (many, room) = (changes.len() as u64, self.all.saturating_sub(self.last));
         let (from, room, gaps, before) = match (self.first, rhythm) {
             (Some(plain), _) => (plain + 1, room.saturating_sub(plain + 1), many.saturating_sub(1), 2),
             (None, Rhythm::Centred) => (1, room, many, 1),
-            (None, _) => (0, room, many, 0),
+            (None, Rhythm::Straight | Rhythm::Steady) => (0, room, many, 0),
         };
         let (mut span, gaps) = (u64::from(room), gaps.max(1));
         if rhythm == Rhythm::Steady && span % gaps <= FEW {
             span -= span % gaps;
         }
-        let (mut reached, mut passed) = (0_u64, 0);
+        let (mut half_gaps, mut passed) = (0_u64, 0);
         for &change in changes {
-            reached += 2;
-            let round = from + (reached.saturating_sub(before) * span / (2 * gaps)) as u32;
-            let plain = round.saturating_sub(passed + 1);
+            half_gaps += 2;
+            let round = from + (half_gaps.saturating_sub(before) * span / (2 * gaps)) as u32;
+            schedule.push(round.saturating_sub(passed + 1), change);
             passed = round;
-            match schedule.blocks.last_mut() {
-                Some(last) if last.plain == plain && last.change == change => last.times += 1,
-                _ => schedule.blocks.push(Block {
-                    plain,
-                    change,
-                    times: 1,
-                }),
-            }
         }
-        schedule.left = self.all.saturating_sub(passed);
         schedule
     }
 }

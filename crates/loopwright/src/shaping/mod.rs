@@ -27,16 +27,19 @@
 //! ```
 
 mod ask;
+mod choices;
 mod even;
 mod pair;
 mod schedule;
 
+pub use choices::{Asked, KnittingKind, LastRow, Name, ShapedSides};
 pub(crate) use even::{Rhythm, Rounds};
 pub use pair::{Pair, Slope};
 pub use schedule::{Block, Rows, Schedule, Shaped, Shared};
 
 use crate::bounds::Bounds;
 use crate::check::Check;
+use crate::choice::Choice;
 use crate::problem::Problem;
 pub use crate::spacing::Increase;
 pub use crate::terms::Side;
@@ -58,6 +61,19 @@ pub const PLAIN: Bounds<u32> = Bounds::new(0, 1_000);
 /// Plain stitches outside a pair.
 pub const EDGE: Bounds<u32> = Bounds::new(0, 100);
 
+/// Stitches one shaping row changes when nothing else is said: a pair.
+pub const USUAL_EACH: u32 = 2;
+
+/// Plain rows before the first shaping row when nothing else is said: it comes at once. Common practice, no source.
+pub const USUAL_FIRST: u32 = 0;
+
+/// Plain rows after the last shaping row when nothing else is said, before a bind-off or a join. Common practice, no
+/// source.
+pub const USUAL_LAST: u32 = 1;
+
+/// Plain stitches outside a pair when nothing else is said. Common practice, no source.
+pub const USUAL_EDGE: u32 = 1;
+
 /// What is wanted, in how many rows, and how it may be done.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -68,7 +84,8 @@ pub struct Question {
     pub rows: u32,
     /// Stitches on the needle now, within [`STITCHES`]; none when only the change matters.
     pub stitches: Option<u32>,
-    /// Stitches lost or gained in one shaping row, all edges and lines together; within [`EACH`]. Usually 2.
+    /// Stitches lost or gained in one shaping row, all edges and lines together; within [`EACH`], usually
+    /// [`USUAL_EACH`].
     pub each: u32,
     /// Whether the last shaping row may change fewer than the others, when the change is no multiple of `each`.
     pub rest: bool,
@@ -79,7 +96,7 @@ pub struct Question {
     /// Plain rows before the first shaping row, within [`PLAIN`]: 0 shapes at once. None makes the beginning a gap like
     /// the others, as "every 8th row" is often meant.
     pub first: Option<u32>,
-    /// Plain rows at least after the last shaping row, within [`PLAIN`]; usually 1, before a bind-off or a join.
+    /// Plain rows at least after the last shaping row, within [`PLAIN`]; usually [`USUAL_LAST`].
     pub last: u32,
     /// How gaps of two lengths follow each other.
     pub order: Order,
@@ -99,16 +116,16 @@ impl Question {
             ask,
             rows,
             stitches: None,
-            each: 2,
+            each: USUAL_EACH,
             rest: false,
             right_side: true,
-            knitting: Knitting::Flat { next: Side::Right },
-            first: Some(0),
-            last: 1,
-            order: Order::CloseFirst,
-            edge: 1,
-            slope: Slope::Along,
-            increase: Increase::M1,
+            knitting: KnittingKind::START.knitting(),
+            first: Some(USUAL_FIRST),
+            last: USUAL_LAST,
+            order: Order::START,
+            edge: USUAL_EDGE,
+            slope: Slope::START,
+            increase: Increase::START,
         }
     }
 }
@@ -211,51 +228,41 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     let shared = room.shared(wanted.shaping_rows);
     let schedule = Schedule::of(question, &wanted, &room, &shared);
     let pair = Pair::of(question, &wanted);
-    let (mut wrong_side, mut cramped) = (0, None);
-    for shaped in schedule.rows() {
-        wrong_side += u32::from(shaped.side == Side::Wrong);
-        if let (Some(pair), Some(after)) = (pair, shaped.stitches)
-            && cramped.is_none()
-            && !wanted.gain
-            && shaped.change == 2
-            && after + 2 < pair.takes()
-        {
-            cramped = Some(shaped.row);
-        }
-    }
-    let Wanted {
-        gain,
-        amount,
-        shaping_rows,
-        in_last,
-        ..
-    } = wanted;
+    let wrong_side = schedule.rows().filter(|shaped| shaped.side == Side::Wrong).count();
     Ok(Answer {
-        shaping_rows,
-        wrong_side,
-        change: amount,
-        in_last,
-        after: question
-            .stitches
-            .map(|now| if gain { now + amount } else { now - amount }),
+        shaping_rows: wanted.shaping_rows,
+        wrong_side: wrong_side as u32,
+        change: wanted.amount,
+        in_last: wanted.in_last,
+        after: question.stitches.map(|now| wanted.after(now)),
         used: question.rows - schedule.left,
         shared,
         most: wanted.most.min(room.shapeable() * question.each),
-        fewest_rows: room.fewest_rows(shaping_rows),
+        fewest_rows: room.fewest_rows(wanted.shaping_rows),
         pair,
-        cramped,
+        cramped: pair.and_then(|pair| cramped(pair, &schedule)),
         schedule,
     })
 }
 
+/// The first row that loses two stitches and has no room for the pair any more.
+fn cramped(pair: Pair, schedule: &Schedule) -> Option<u32> {
+    let has_no_room = |shaped: &Shaped| {
+        let before = shaped.stitches.map(|after| after + shaped.change);
+        shaped.change == 2 && before.is_some_and(|before| before < pair.takes())
+    };
+    let first = schedule.rows().filter(|_| !schedule.gain).find(has_no_room);
+    first.map(|shaped| shaped.row)
+}
+
 fn check(question: &Question) -> Result<(), Vec<Problem>> {
     let mut check = Check::default();
-    check.count("rows", question.rows, ROWS);
-    check.count("stitches", question.stitches.unwrap_or(STITCHES.least), STITCHES);
-    check.count("each", question.each, EACH);
-    check.count("first", question.first.unwrap_or(0), PLAIN);
-    check.count("last", question.last, PLAIN);
-    check.count("edge", question.edge, EDGE);
+    check.count(Name::Rows, question.rows, ROWS);
+    check.count(Name::Stitches, question.stitches.unwrap_or(STITCHES.least), STITCHES);
+    check.count(Name::Each, question.each, EACH);
+    check.count(Name::First, question.first.unwrap_or(0), PLAIN);
+    check.count(Name::Last, question.last, PLAIN);
+    check.count(Name::Edge, question.edge, EDGE);
     check.done()
 }
 

@@ -56,7 +56,7 @@ impl Pair {
         let along = match (wanted.gain, question.increase) {
             (false, _) => Stitch::Ssk,
             (true, Increase::M1) => Stitch::M1R,
-            (true, other) => other.stitch(),
+            (true, other @ (Increase::Yo | Increase::Kfb)) => other.stitch(),
         };
         let first = match question.slope {
             Slope::Along => along,

@@ -83,14 +83,26 @@ impl Room {
 pub struct Shared {
     /// Rows from the first shaping row to the last; from the beginning, where that is a gap like the others.
     pub rows: u32,
-    /// So many gaps; none when there is one shaping row only.
+    /// How many gaps; none when there is one shaping row only.
     pub gaps: u32,
-    /// The rows of a short one: "every so many".
+    /// The rows of a short gap: "every so many".
     pub every: u32,
-    /// So many are longer,
+    /// How many gaps are longer.
     pub longer: u32,
-    /// by so many rows.
+    /// How many rows a longer gap has more.
     pub by: u32,
+}
+
+impl Shared {
+    /// How many gaps are short ones.
+    pub const fn short_gaps(self) -> u32 {
+        self.gaps.saturating_sub(self.longer)
+    }
+
+    /// The rows of a longer gap.
+    pub const fn every_longer(self) -> u32 {
+        self.every.saturating_add(self.by)
+    }
 }
 
 /// Some rows plain, then one shaping row; so many times.
@@ -183,11 +195,9 @@ impl Schedule {
             };
             let from = room.start.unwrap_or(0) * room.unit;
             let next = (from + done * every + long * by).saturating_sub(room.before);
-            let last = count == wanted.shaping_rows;
-            schedule.push(
-                (next - row).saturating_sub(1),
-                if last { wanted.in_last } else { question.each },
-            );
+            let is_last = count == wanted.shaping_rows;
+            let change = if is_last { wanted.in_last } else { question.each };
+            schedule.push((next - row).saturating_sub(1), change);
             row = next;
         }
         schedule
@@ -202,6 +212,17 @@ impl Schedule {
             row: 0,
             changed: 0,
         }
+    }
+
+    /// The numbers of the rows that are not shaped.
+    pub fn plain_rows(&self) -> Vec<u32> {
+        let (mut plain, mut next) = (Vec::new(), 1);
+        for shaped in self.rows() {
+            plain.extend(next..shaped.row);
+            next = shaped.row.saturating_add(1);
+        }
+        plain.extend(next..next.saturating_add(self.left));
+        plain
     }
 
     /// Stitches lost or gained when so many rows are done. Two shapings at once are two schedules: the count on the

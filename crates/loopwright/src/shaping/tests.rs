@@ -160,7 +160,7 @@ fn one_track_never_takes_more_than_there_is() {
         ..Question::about(Ask::Lose(12), 60)
     })
     .unwrap_err();
-    assert_eq!(problems, [Problem::new("amount", Kind::TooMany { most: 10 })]);
+    assert_eq!(problems, [Problem::new(Name::Amount, Kind::TooMany { most: 10 })]);
     let problems = answer(&Question {
         stitches: Some(2),
         ..Question::about(Ask::Lose(2), 60)
@@ -169,7 +169,7 @@ fn one_track_never_takes_more_than_there_is() {
     assert_eq!(
         problems,
         [Problem {
-            field: "stitches".into(),
+            field: Name::Stitches.into(),
             kind: Kind::TooFew { least: 3 }
         }]
     );
@@ -204,7 +204,7 @@ fn a_target_needs_the_count_now() {
     assert_eq!(
         problems,
         [Problem {
-            field: "stitches".into(),
+            field: Name::Stitches.into(),
             kind: Kind::Missing
         }]
     );
@@ -347,9 +347,9 @@ fn the_steepest_and_what_is_steeper() {
     assert_eq!(
         answer(&Question::about(Ask::Lose(16), 12)).unwrap_err(),
         [
-            problem("rows", Kind::TooFew { least: 16 }),
-            problem("each", Kind::TooFew { least: 4 }),
-            problem("amount", Kind::TooMany { most: 12 }),
+            problem(Name::Rows, Kind::TooFew { least: 16 }),
+            problem(Name::Each, Kind::TooFew { least: 4 }),
+            problem(Name::Amount, Kind::TooMany { most: 12 }),
         ]
     );
     // No row at all: only more rows help.
@@ -358,7 +358,7 @@ fn the_steepest_and_what_is_steeper() {
         ..Question::about(Ask::Lose(2), 5)
     })
     .unwrap_err();
-    assert_eq!(none, [problem("rows", Kind::TooFew { least: 6 })]);
+    assert_eq!(none, [problem(Name::Rows, Kind::TooFew { least: 6 })]);
     let one = answer(&Question::about(Ask::Lose(2), 60)).unwrap();
     assert_eq!((one.shaping_rows, one.shared.gaps), (1, 0));
 }
@@ -469,11 +469,12 @@ proptest! {
         for problem in problems {
             for value in problem.kind.nearest() {
                 let mut better = question;
-                match (problem.field.key(), &mut better.ask) {
-                    ("rows", _) => better.rows = value,
-                    ("each", _) => better.each = value,
-                    ("stitches", _) => better.stitches = Some(value),
-                    (_, Ask::Lose(amount) | Ask::Gain(amount) | Ask::Reach(amount)) => *amount = value,
+                match (problem.field.name(), &mut better.ask) {
+                    (Some(Name::Rows), _) => better.rows = value,
+                    (Some(Name::Each), _) => better.each = value,
+                    (Some(Name::Stitches), _) => better.stitches = Some(value),
+                    (Some(Name::Amount), Ask::Lose(amount) | Ask::Gain(amount) | Ask::Reach(amount)) => *amount = value,
+                    (other, _) => return Err(TestCaseError::fail(format!("{other:?} offers a number"))),
                 }
                 let again = answer(&better).err().unwrap_or_default();
                 prop_assert!(!again.contains(&problem), "{:?}", problem);

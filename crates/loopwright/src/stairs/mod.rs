@@ -20,8 +20,14 @@
 //! assert!(at(Edge::Left).eq([(2, 7), (4, 7), (6, 7), (8, 6)]));
 //! ```
 
+mod choices;
+
+pub use choices::{Asked, Name};
+
 use crate::bounds::Bounds;
 use crate::check::Check;
+use crate::choice::Choice;
+use crate::problem::Problem;
 use crate::shaping::Knitting;
 pub use crate::shaping::{STITCHES, Side};
 
@@ -55,10 +61,10 @@ impl Question {
         Self {
             stitches,
             ask,
-            edge: Edge::Right,
-            place: Place::Shoulder,
-            way: Way::BindOff,
-            next: Side::Right,
+            edge: Edge::START,
+            place: Place::START,
+            way: Way::START,
+            next: Side::START,
         }
     }
 }
@@ -146,64 +152,82 @@ pub struct Stair {
 /// Works out the steps.
 ///
 /// # Errors
-/// Every [`Problem`](crate::problem::Problem) has the field `stitches`, `steps` or `rows`, and the nearest value that can
-/// be had.
-pub fn answer(question: &Question) -> Result<Answer, Vec<crate::problem::Problem>> {
-    let Question {
-        stitches,
-        place,
-        way,
-        next,
-        ..
-    } = *question;
-    // The edge that moves in row 1; the other one moves in row 2.
-    let first = match (next, way) {
-        (Side::Right, Way::BindOff) | (Side::Wrong, Way::ShortRows) => Edge::Right,
-        _ => Edge::Left,
-    };
-    let second = if first == Edge::Right { Edge::Left } else { Edge::Right };
-    let latest = 1 + u32::from(question.edge != first);
+/// Every [`Problem`] has the field `stitches`, `steps` or `rows`, and the nearest value that can be had.
+pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+    let turns = Turns::of(question);
+    let steps = steps(question, turns.latest)?;
+    let used = turns.latest + 2 * (steps - 1);
+    Ok(Answer {
+        steps,
+        smaller: question.stitches / steps,
+        over: question.stitches % steps,
+        stairs: stairs(question, turns, steps),
+        turns: match question.way {
+            Way::BindOff => 0,
+            Way::ShortRows => steps - 1,
+        },
+        used,
+        left: match question.ask {
+            Ask::Steps(_) => 0,
+            Ask::Rows(rows) => rows - used,
+        },
+    })
+}
+
+/// The two edges, which move in turn.
+#[derive(Clone, Copy)]
+struct Turns {
+    /// The edge that moves in row 1.
+    first: Edge,
+    /// The edge that moves in row 2.
+    second: Edge,
+    /// The row in which all edges that are asked for have moved once.
+    latest: u32,
+}
+
+impl Turns {
+    fn of(question: &Question) -> Self {
+        let (first, second) = match (question.next, question.way) {
+            (Side::Right, Way::BindOff) | (Side::Wrong, Way::ShortRows) => (Edge::Right, Edge::Left),
+            (Side::Wrong, Way::BindOff) | (Side::Right, Way::ShortRows) => (Edge::Left, Edge::Right),
+        };
+        let latest = if question.edge == first { 1 } else { 2 };
+        Self { first, second, latest }
+    }
+}
+
+/// How many steps: as many as were asked for, or as there is room for.
+fn steps(question: &Question, latest: u32) -> Result<u32, Vec<Problem>> {
+    let stitches = question.stitches;
     let mut check = Check::default();
-    check.count("stitches", stitches, STITCHES);
+    check.count(Name::Stitches, stitches, STITCHES);
     let steps = match question.ask {
         Ask::Steps(steps) => {
             let most = STEPS.most.min(stitches.max(1));
-            check.count("steps", steps, Bounds::new(1, most));
+            check.count(Name::Steps, steps, Bounds::new(1, most));
             steps
         }
         Ask::Rows(rows) => {
-            check.count("rows", rows, Bounds::new(latest, ROWS.most));
+            check.count(Name::Rows, rows, Bounds::new(latest, ROWS.most));
             stitches.min(rows.saturating_sub(latest) / 2 + 1)
         }
     };
     check.done()?;
-    let (smaller, over) = (stitches / steps, stitches % steps);
-    let mut answer = Answer {
-        steps,
-        smaller,
-        over,
-        stairs: Vec::new(),
-        turns: if way == Way::ShortRows { steps - 1 } else { 0 },
-        used: latest + 2 * (steps - 1),
-        left: 0,
-    };
-    if let Ask::Rows(rows) = question.ask {
-        answer.left = rows - answer.used;
-    }
+    Ok(steps)
+}
+
+/// The steps in the order they are worked.
+fn stairs(question: &Question, turns: Turns, steps: u32) -> Vec<Stair> {
+    let moves = |edge| question.edge == edge || question.edge == Edge::Both;
+    let mut stairs = Vec::new();
     let mut before = 0;
     for step in 1..=steps {
-        let all = step * (stitches / steps);
-        let over = stitches % steps;
-        let gone = all
-            + match place {
-                Place::Neck => step.min(over),
-                Place::Shoulder => (step * over).div_ceil(steps),
-            };
-        for (edge, row) in [(first, 2 * step - 1), (second, 2 * step)] {
-            if question.edge == edge || question.edge == Edge::Both {
-                answer.stairs.push(Stair {
+        let gone = gone(question, step, steps);
+        for (edge, row) in [(turns.first, 2 * step - 1), (turns.second, 2 * step)] {
+            if moves(edge) {
+                stairs.push(Stair {
                     row,
-                    side: Knitting::Flat { next }.side(row),
+                    side: Knitting::Flat { next: question.next }.side(row),
                     edge,
                     stitches: gone - before,
                     gone,
@@ -213,7 +237,18 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<crate::problem::Problem
         }
         before = gone;
     }
-    Ok(answer)
+    stairs
+}
+
+/// Stitches gone at an edge after so many of the steps: the larger ones come first at a neck, and here and there at a
+/// shoulder.
+fn gone(question: &Question, step: u32, steps: u32) -> u32 {
+    let over = question.stitches % steps;
+    let larger = match question.place {
+        Place::Neck => step.min(over),
+        Place::Shoulder => (step * over).div_ceil(steps),
+    };
+    step * (question.stitches / steps) + larger
 }
 
 #[cfg(test)]

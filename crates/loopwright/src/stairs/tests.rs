@@ -136,11 +136,11 @@ fn too_few_rows_say_how_many() {
     })
     .unwrap_err();
     let kind = Kind::TooFew { least: 2 };
-    assert_eq!(problems, [Problem::new("rows", kind)]);
+    assert_eq!(problems, [Problem::new(Name::Rows, kind)]);
     // No step without a stitch.
     let steps = answer(&Question::about(3, Ask::Steps(4))).unwrap_err();
     let kind = Kind::TooMany { most: 3 };
-    assert_eq!(steps, [Problem::new("steps", kind)]);
+    assert_eq!(steps, [Problem::new(Name::Steps, kind)]);
     // With more rows than stitches, one stitch a step and plain rows behind.
     let few = answer(&Question::about(2, Ask::Rows(20))).unwrap();
     assert_eq!((sizes(&few.stairs), few.left), (vec![1, 1], 17));

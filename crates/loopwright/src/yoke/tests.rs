@@ -57,7 +57,7 @@ fn counts_between_keep_to_the_repeat() {
         below: Some(88),
         above: Some(96),
     };
-    assert_eq!(problems, [Problem::new("to", kind)]);
+    assert_eq!(problems, [Problem::new(Name::To, kind)]);
 }
 
 /// 300 stitches cannot become 100 in one round: k2tog all round leaves 150.
@@ -68,8 +68,7 @@ fn no_round_loses_more_than_half() {
         below: None,
         above: Some(2),
     };
-    let field = "shaping_rounds";
-    assert_eq!(problems, [Problem::new(field, kind)]);
+    assert_eq!(problems, [Problem::new(Name::ShapingRounds, kind)]);
     assert!(answer(&ask(300, 100, 50, 2)).is_ok());
 }
 
@@ -81,8 +80,7 @@ fn no_round_gains_more_than_one_to_a_gap() {
         below: None,
         above: Some(2),
     };
-    let field = "shaping_rounds";
-    assert_eq!(problems, [Problem::new(field, kind)]);
+    assert_eq!(problems, [Problem::new(Name::ShapingRounds, kind)]);
     assert_eq!(counts(&ask(100, 200, 50, 1)), [(100, 200)]);
     assert_eq!(counts(&ask(100, 250, 50, 2)), [(75, 175), (75, 250)]);
 }
@@ -91,8 +89,8 @@ fn no_round_gains_more_than_one_to_a_gap() {
 fn too_few_rounds_say_how_many() {
     let problems = answer(&ask(96, 200, 4, 5)).unwrap_err();
     let problem = |field, kind| Problem::new(field, kind);
-    let rounds = problem("rounds", Kind::TooFew { least: 6 });
-    assert_eq!(problems, [rounds, problem("shaping_rounds", Kind::TooMany { most: 3 })]);
+    let rounds = problem(Name::Rounds, Kind::TooFew { least: 6 });
+    assert_eq!(problems, [rounds, problem(Name::ShapingRounds, Kind::TooMany { most: 3 })]);
 }
 
 proptest! {

@@ -3,7 +3,7 @@
 use super::*;
 use loopwright::shaping::{Ask, Increase, Slope, answer};
 
-fn said(question: &Question) -> (String, String, Vec<String>) {
+fn sentences(question: &Question) -> (String, String, Vec<String>) {
     let answer = answer(question).unwrap();
     let (before, after) = outcome(question, &answer);
     (
@@ -15,7 +15,7 @@ fn said(question: &Question) -> (String, String, Vec<String>) {
 
 #[test]
 fn the_rows_used_and_both_ends_of_the_pair_are_told() {
-    let (line, outcome, pair) = said(&Question::about(Ask::Lose(18), 66));
+    let (line, outcome, pair) = sentences(&Question::about(Ask::Lose(18), 66));
     assert_eq!(
         line,
         "Work a decrease row. Then 7 rows plain, then a decrease row; 8 times. Then 1 row plain."
@@ -33,7 +33,7 @@ fn the_rows_used_and_both_ends_of_the_pair_are_told() {
         slope: Slope::Across,
         ..Question::about(Ask::Lose(18), 73)
     };
-    let (line, outcome, pair) = said(&gap);
+    let (line, outcome, pair) = sentences(&gap);
     assert_eq!(
         line,
         "Work 7 rows plain, then a decrease row; 9 times. Then 1 row plain."
@@ -51,7 +51,7 @@ fn a_kfb_has_one_plain_stitch_more_at_the_end() {
         knitting: Knitting::Round,
         ..Question::about(Ask::Gain(8), 30)
     };
-    let (_, _, pair) = said(&question);
+    let (_, _, pair) = sentences(&question);
     assert_eq!(pair, ["K1, kfb, knit to the last 3 stitches, kfb, K2."]);
     assert_eq!(notes(&question, &answer(&question).unwrap()).len(), 1);
 }
@@ -67,11 +67,11 @@ fn the_least_and_the_most_are_told() {
 
 #[test]
 fn what_is_too_steep_can_be_mended_in_three_fields() {
-    let said = |question: &Question| -> Vec<String> {
+    let sentences = |question: &Question| -> Vec<String> {
         let problems = answer(question).unwrap_err();
         problems.iter().map(|wrong| problem(question, wrong)).collect()
     };
-    let lost = said(&Question::about(Ask::Lose(16), 12));
+    let lost = sentences(&Question::about(Ask::Lose(16), 12));
     assert_eq!(
         lost,
         [
@@ -81,7 +81,7 @@ fn what_is_too_steep_can_be_mended_in_three_fields() {
         ]
     );
     // Nobody binds off to gain.
-    let gained = said(&Question::about(Ask::Gain(16), 12));
+    let gained = sentences(&Question::about(Ask::Gain(16), 12));
     assert_eq!(
         gained.last().unwrap(),
         "12 is the most that comes this way. For more, cast on in steps."
@@ -90,7 +90,7 @@ fn what_is_too_steep_can_be_mended_in_three_fields() {
         stitches: Some(20),
         ..Question::about(Ask::Lose(57), 66)
     };
-    assert_eq!(said(&bare), ["There are only 20 on the needle."]);
+    assert_eq!(sentences(&bare), ["There are only 20 on the needle."]);
 }
 
 #[test]
@@ -99,15 +99,15 @@ fn where_a_pair_ends_is_told() {
         rest: true,
         ..Question::about(Ask::Lose(25), 68)
     };
-    let (_, _, told) = said(&single);
-    assert_eq!(told[1], "In row 67 change one stitch only, at one edge.");
+    let (_, _, lines) = sentences(&single);
+    assert_eq!(lines[1], "In row 67 change one stitch only, at one edge.");
     let narrow = Question {
         stitches: Some(80),
         edge: 3,
         ..Question::about(Ask::Reach(6), 80)
     };
-    let (_, _, told) = said(&narrow);
-    assert_eq!(told[1], "From row 79 on there is no room for this.");
+    let (_, _, lines) = sentences(&narrow);
+    assert_eq!(lines[1], "From row 79 on there is no room for this.");
 }
 
 #[test]
@@ -154,16 +154,16 @@ fn the_side_of_a_row_is_the_one_that_faces_her() {
     assert_eq!(rows[0], "Row 2 (RS): 2 fewer in all");
 }
 
-/// In 67 rows the gaps of right-side rows leave one row more than was asked for, and it is said where.
+/// In 67 rows the gaps of right-side rows leave one row more than was asked for, and it is told where.
 #[test]
 fn the_row_that_does_not_fit_is_told() {
-    let said = |rows| {
+    let sentences = |rows| {
         let question = Question::about(Ask::Lose(18), rows);
         notes(&question, &answer(&question).unwrap())
     };
     assert_eq!(
-        said(67),
+        sentences(67),
         ["Right-side rows are two rows apart, so 2 plain rows stay at the end."]
     );
-    assert!(said(66).is_empty());
+    assert!(sentences(66).is_empty());
 }

@@ -3,7 +3,7 @@
 use super::*;
 use loopwright::stairs::{Ask, answer};
 
-fn said(question: &Question) -> (String, Vec<String>) {
+fn sentences(question: &Question) -> (String, Vec<String>) {
     let answer = answer(question).unwrap();
     (headline(question, &answer), listed(question, &answer))
 }
@@ -11,7 +11,7 @@ fn said(question: &Question) -> (String, Vec<String>) {
 #[test]
 fn a_shoulder_is_bound_off_at_the_start_of_its_rows() {
     let question = Question::about(27, Ask::Steps(4));
-    let (line, rows) = said(&question);
+    let (line, rows) = sentences(&question);
     assert_eq!(line, "Bind off 7, 7, 7, 6, each at the start of a right-side row.");
     assert_eq!(rows[0], "Row 1 (RS): bind off 7; 7 of 27 gone");
     assert_eq!(rows[3], "Row 7 (RS): bind off 6; 27 of 27 gone");
@@ -20,14 +20,14 @@ fn a_shoulder_is_bound_off_at_the_start_of_its_rows() {
         ..Question::about(27, Ask::Rows(9))
     };
     assert_eq!(
-        said(&rows).0,
+        sentences(&rows).0,
         "Bind off 7, 7, 7, 6, each at the start of a wrong-side row. Then 1 row plain."
     );
 }
 
 #[test]
 fn one_step_is_not_each() {
-    let (line, _) = said(&Question::about(25, Ask::Steps(1)));
+    let (line, _) = sentences(&Question::about(25, Ask::Steps(1)));
     assert_eq!(line, "Bind off 25 at the start of a right-side row.");
 }
 
@@ -67,7 +67,7 @@ fn both_shoulders_take_turns() {
         edge: Edge::Both,
         ..Question::about(14, Ask::Steps(2))
     };
-    let (line, rows) = said(&question);
+    let (line, rows) = sentences(&question);
     assert_eq!(line, "Bind off 7, 7, 7, 7, each at the start of a row.");
     assert_eq!(rows[1], "Row 2 (WS): bind off 7; 7 of 14 gone");
     let answer = answer(&question).unwrap();
@@ -84,7 +84,7 @@ fn short_rows_count_their_turns() {
         next: Side::Wrong,
         ..Question::about(27, Ask::Steps(4))
     };
-    let (line, rows) = said(&question);
+    let (line, rows) = sentences(&question);
     assert_eq!(
         line,
         "Turn with 7, 14, 21 stitches left, each at the end of a wrong-side row. Then work 1 such row to the end."
