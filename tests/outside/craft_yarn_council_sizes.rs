@@ -3,7 +3,7 @@
 //! Source: Craft Yarn Council, "Standard Body Measurements/Sizing". The document itself was not read; what was seen of it
 //! and through whom, and what is from memory, is in the README beside this file, and marked at each value.
 
-use loopwright::sizing::{Listed, Question, Size, Told, Value, answer};
+use loopwright::sizing::{Listed, Note, Question, Size, answer};
 use loopwright::tables::Certainty;
 use loopwright::tables::body::{BABIES, CHILDREN, MEN, WOMEN};
 use loopwright::tables::fit::{BANDS, Fit, Sign};
@@ -60,8 +60,12 @@ fn the_gaps_between_the_sizes_are_answered() {
         .unwrap();
         let (pick, other) = (found.pick, found.runner_up().unwrap());
         assert_eq!(pick + 1, other);
-        let values = [Value::Size(pick), Value::Size(other), Value::Length(inches(2))];
-        assert_eq!(found.note(Told::BetweenSizes), Some(&values[..]), "{gap}");
+        let between = Note::BetweenSizes {
+            smaller: pick,
+            larger: other,
+            gap: inches(2),
+        };
+        assert!(found.notes.contains(&between), "{gap}");
         assert!(found.ranked[1].tied && !found.ranked[2].tied);
     }
 }

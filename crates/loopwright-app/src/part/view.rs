@@ -2,6 +2,7 @@
 
 use super::Sheet;
 use crate::form::{Fields, Scale, TAPE};
+use crate::words::units::Lengths;
 use loopwright::units::print::Step;
 use loopwright::units::{Length, Measure};
 
@@ -27,6 +28,15 @@ impl View {
     /// A length as a tape shows it.
     pub fn tape(&self, length: Length) -> String {
         self.print(&TAPE, length)
+    }
+
+    /// How lengths on this scale are written in sentences.
+    pub fn lengths(&self, scale: &Scale<Length>) -> Lengths {
+        let shown = scale.shown(self.fields.settings());
+        Lengths {
+            unit: shown.unit,
+            step: shown.step,
+        }
     }
 
     /// Whether a scale shows inches and yards.

@@ -8,6 +8,38 @@ pub const UNIT: &str = "Unit";
 /// The label of a gauge's span.
 pub const SPAN: &str = "Counted over";
 
+/// How lengths are written in a sentence.
+#[derive(Clone, Copy, Debug)]
+pub struct Lengths {
+    /// In which unit.
+    pub unit: LengthUnit,
+    /// How finely.
+    pub step: print::Step,
+}
+
+impl Lengths {
+    /// A length with its unit, both on one line.
+    pub fn write(self, length: Length) -> String {
+        print::with_unit(length, self.unit, self.step).replace(' ', "\u{a0}")
+    }
+
+    /// The number alone, where the unit stands behind another.
+    pub fn write_number(self, length: Length) -> String {
+        print::print(length, self.unit, self.step).replace(' ', "\u{a0}")
+    }
+
+    /// Whether a length is so small that it is written as nought.
+    pub fn is_nought(self, length: Length) -> bool {
+        print::is_nought(length, self.unit, self.step)
+    }
+
+    /// The same, written as finely as a sum needs.
+    pub const fn fine(self) -> Self {
+        let step = print::Step::Hundredth;
+        Self { step, ..self }
+    }
+}
+
 /// A unit of length in full.
 pub fn length(unit: LengthUnit) -> &'static str {
     match unit {

@@ -32,10 +32,12 @@
 //! ```
 
 mod check;
+mod choices;
 mod fit;
 mod follow;
 mod shape;
 
+pub use choices::{KnittingKind, Name, Parity, ShapingSide};
 pub use follow::Follow;
 pub use shape::{Shaped, Shaping};
 
@@ -63,6 +65,12 @@ pub const MEASURE: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(2
 
 /// Rows of one repeat of a chart.
 pub const REPEAT: Bounds<u32> = Bounds::new(1, 1_000);
+
+/// Rows of one repeat where there is no chart.
+pub const NO_REPEAT: u32 = 1;
+
+/// Stitches that one shaping row changes where nothing else is said: one at each of two edges.
+pub const USUAL_EACH: u32 = 2;
 
 /// Two gauges, and what is to be brought from the one to the other.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -110,10 +118,10 @@ impl Question {
             length: None,
             wanted: None,
             shaping: None,
-            multiple: Multiple { of: 1, plus: 0 },
+            multiple: Multiple::ANY,
             knitting: Knitting::Round { extra: false },
             parity: false,
-            row_repeat: 1,
+            row_repeat: NO_REPEAT,
         }
     }
 
@@ -180,9 +188,8 @@ pub struct Converted {
 /// Brings everything to one's own gauge.
 ///
 /// # Errors
-/// Every [`Problem`] has the field `pattern`, `own`, `pattern_rows`, `own_rows`, `counts`, `rows`, `length`, `wanted`,
-/// `from`, `to`, `shaping_rows`, `each`, `multiple`, `plus`, `edge`, `seam` or `row_repeat`, and the nearest value that
-/// would be right. `counts` is missing when there is nothing to convert, and a row gauge when there are rows.
+/// Every [`Problem`] has its field and the nearest value that would be right. [`Name::Counts`] is missing when there is
+/// nothing to convert, and a row gauge when there are rows.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check::check(question)?;
     let mut check = Check::default();
@@ -216,9 +223,8 @@ fn converted(question: &Question, check: &mut Check) -> Answer {
     let outside = question.outside();
     for count in &question.counts {
         let keep = fit::stitches(question, count.saturating_sub(outside));
-        answer
-            .stitches
-            .push(wide.convert(check, ("counts", *count), outside, keep));
+        let found = wide.convert(check, (Name::Counts, *count), outside, keep);
+        answer.stitches.push(found);
     }
     let size = answer.follow.and_then(|follow| question.counts.get(follow.size));
     let first = answer.stitches.first().map(|first| &first.count);
@@ -229,10 +235,11 @@ fn converted(question: &Question, check: &mut Check) -> Answer {
         let tall = Scale::of(theirs, ours, ROWS.most);
         for rows in &question.rows {
             let keep = fit::rows(question, *rows);
-            answer.rows.push(tall.convert(check, ("rows", *rows), 0, keep));
+            let found = tall.convert(check, (Name::Rows, *rows), 0, keep);
+            answer.rows.push(found);
         }
         if let Some(length) = question.length {
-            answer.rows.push(tall.measured(check, "length", length));
+            answer.rows.push(tall.measured(check, Name::Length, length));
         }
         if let Some(shaping) = &question.shaping {
             answer.shaping = Some(Shaped::of(question, shaping, (wide, tall), check));

@@ -2,6 +2,7 @@
 
 use super::{ARM_OF_BUST, Ask, CLOSE_CALL, Cloth, Garment, Listed, PerMille, Question, Ranked, TOO_TIGHT, Why, own};
 use crate::tables::fit::Fit;
+use crate::units::rate::Quotient;
 use crate::units::{Gauge, Length};
 
 /// What is looked for.
@@ -44,17 +45,13 @@ impl<'a> Sought<'a> {
 
     /// Every size as it sits at a gauge, the pick first, and why it is that.
     pub(super) fn rank(&self, own: Option<Gauge>) -> (Vec<Ranked>, Why) {
-        let mut ranked: Vec<Ranked> = Vec::new();
-        for size in 0..self.question.sizes.len() {
-            let held = self.hold(size, own);
-            // From better to worse. A list is short, and the library's sort is some kilobytes of WebAssembly.
-            let key = |r: &Ranked| (!r.suits, r.away(), r.girth.middle());
-            let place = ranked.iter().position(|other| key(&held) < key(other));
-            ranked.insert(place.unwrap_or(ranked.len()), held);
-        }
+        let sizes = 0..self.question.sizes.len();
+        let mut ranked: Vec<Ranked> = sizes.map(|size| self.hold(size, own)).collect();
+        // From better to worse.
+        ranked.sort_by_key(|held| (!held.suits, held.away(), held.girth.middle()));
         let (chosen, why) = self.choose(&ranked);
-        for place in (1..=chosen).rev() {
-            ranked.swap(place, place - 1);
+        if let Some(better) = ranked.get_mut(..=chosen) {
+            better.rotate_right(1);
         }
         if let [best, others @ ..] = ranked.as_mut_slice() {
             for other in others {
@@ -110,7 +107,11 @@ impl<'a> Sought<'a> {
     /// One size held against the body.
     fn hold(&self, size: usize, own: Option<Gauge>) -> Ranked {
         let question = self.question;
-        let (girth, garment, from_stitches) = own::measured(question, &question.sizes[size], own);
+        let own::Measures {
+            girth,
+            garment,
+            from_stitches,
+        } = own::measures(question, &question.sizes[size], own);
         // Ease at the bust says nothing of a wrap.
         let garment_of = garment.filter(|_| self.target.is_some() || !is_wrap(question));
         let ease = garment_of.map(|garment| garment.saturating_sub(self.body));
@@ -150,10 +151,18 @@ pub(super) fn is_wrap(question: &Question) -> bool {
 
 /// A part in thousandths of a whole, rounded to the nearest.
 fn share(part: Length, whole: Length) -> PerMille {
-    PerMille((part.to_nm() as f64 / whole.to_nm() as f64 * 1000.0).round() as i32)
+    let share = Quotient {
+        over: i128::from(part.to_nm()) * 1_000,
+        under: i128::from(whole.to_nm()).max(1),
+    };
+    PerMille(i32::try_from(share.nearest()).unwrap_or(i32::MAX))
 }
 
 /// So many thousandths of a whole, rounded to the nearest nanometre.
 fn share_of(whole: Length, share: PerMille) -> Length {
-    Length::from_nm((whole.to_nm() as f64 * f64::from(share.0) / 1000.0).round() as i64)
+    let part = Quotient {
+        over: i128::from(whole.to_nm()) * i128::from(share.0),
+        under: 1_000,
+    };
+    Length::from_nm(i64::try_from(part.nearest()).unwrap_or(i64::MAX))
 }

@@ -85,6 +85,12 @@ pub fn with_unit<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
     [&print(value, unit, step), " ", T::symbol(unit)].concat()
 }
 
+/// Whether a quantity is so small that it is written as nought.
+pub fn is_nought<T: Measure>(value: T, unit: T::Unit, step: Step) -> bool {
+    let steps = 2 * i128::from(value.base()).abs() * i128::from(step.parts());
+    steps < i128::from(T::per_unit(unit))
+}
+
 /// The number with its unit behind it, rounded up to the step: for what must not fall short, such as a tail. What is a
 /// whole number of steps stays as it is.
 ///
@@ -151,6 +157,19 @@ mod tests {
     use crate::units::parse::{Wanted, read};
     use crate::units::{Length, LengthUnit, Mass, MassUnit};
     use proptest::prelude::*;
+
+    #[test]
+    fn nought_is_what_is_written_so() {
+        for step in Step::ALL {
+            for nm in [0, 49_999, 500_000, 1_587_499, 1_587_500, 12_700_000, -499_999, -500_000] {
+                let length = Length::from_nm(nm);
+                for unit in [LengthUnit::Cm, LengthUnit::Inch] {
+                    let is_nought = is_nought(length, unit, step);
+                    assert_eq!(is_nought, print(length, unit, step) == "0", "{nm} {unit:?} {step:?}");
+                }
+            }
+        }
+    }
 
     #[test]
     fn fractions_are_in_lowest_terms_and_zero_has_no_sign() {
