@@ -151,18 +151,21 @@ pub(super) fn is_wrap(question: &Question) -> bool {
 
 /// A part in thousandths of a whole, rounded to the nearest.
 fn share(part: Length, whole: Length) -> PerMille {
-    let share = Quotient {
-        over: i128::from(part.to_nm()) * 1_000,
-        under: i128::from(whole.to_nm()).max(1),
-    };
-    PerMille(i32::try_from(share.nearest()).unwrap_or(i32::MAX))
+    let share = rounded(i128::from(part.to_nm()) * 1_000, i128::from(whole.to_nm()).max(1));
+    PerMille(i32::try_from(share).unwrap_or(i32::MAX))
 }
 
 /// So many thousandths of a whole, rounded to the nearest nanometre.
 fn share_of(whole: Length, share: PerMille) -> Length {
-    let part = Quotient {
-        over: i128::from(whole.to_nm()) * i128::from(share.0),
-        under: 1_000,
+    let part = rounded(i128::from(whole.to_nm()) * i128::from(share.0), 1_000);
+    Length::from_nm(i64::try_from(part).unwrap_or(i64::MAX))
+}
+
+/// The nearest whole number; halves go away from nought, so that as much less is written like as much more.
+fn rounded(over: i128, under: i128) -> i128 {
+    let over_nought = Quotient {
+        over: over.abs(),
+        under,
     };
-    Length::from_nm(i64::try_from(part.nearest()).unwrap_or(i64::MAX))
+    over.signum() * over_nought.nearest()
 }
