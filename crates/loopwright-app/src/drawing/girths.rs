@@ -68,7 +68,7 @@ pub fn girths(girths: &Girths) -> Html {
     let (least, most) = girths.ends();
     let at = |length: Length| LEFT + 8.0 + (mm(length) - least) / (most - least) * 312.0;
     let body = at(girths.body.0);
-    let target = girths.target.as_ref().map(|(target, words)| (at(*target), words));
+    let target = girths.target.as_ref().map(|(target, caption)| (at(*target), caption));
     let mut content = vec![words("you", body, 17.0, &girths.body.1)];
     let mut top = TOP;
     content.push(upright("you", body, top - 10.0, top + 2.0));
@@ -82,9 +82,9 @@ pub fn girths(girths: &Girths) -> Html {
         content.push(drawn(row, top, body, &at));
         top += ROW;
     }
-    if let Some((target, said)) = target {
+    if let Some((target, caption)) = target {
         top += 24.0;
-        content.push(words("", target, top, said));
+        content.push(words("", target, top, caption));
     }
     picture("girths", (360, (top + 8.0).round() as u32), &girths.words, content)
 }
@@ -134,7 +134,7 @@ fn dot(x: f64, y: f64) -> Html {
 }
 
 /// Words at a place; near an edge of the drawing they grow away from it.
-pub(super) fn words(class: &str, x: f64, y: f64, said: &str) -> Html {
+pub(super) fn words(class: &str, x: f64, y: f64, words: &str) -> Html {
     let (anchor, x) = match x {
         ..100.0 => ("start", (x - 8.0).max(LEFT)),
         100.0..260.0 => ("middle", x),
@@ -146,7 +146,7 @@ pub(super) fn words(class: &str, x: f64, y: f64, said: &str) -> Html {
         ("x", &*whole(x)),
         ("y", &whole(y)),
     ];
-    element("text", &attributes, vec![text(said.to_owned().into())])
+    element("text", &attributes, vec![text(words.to_owned().into())])
 }
 
 /// A coordinate to the whole unit, which is less than a pixel.

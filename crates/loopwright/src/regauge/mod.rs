@@ -201,51 +201,61 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
 
 fn converted(question: &Question, check: &mut Check) -> Answer {
     let wide = Scale::of(question.pattern, question.own, STITCHES.most);
+    let stitches = stitches(question, wide, check);
+    let follow = question
+        .wanted
+        .and_then(|wanted| follow::follow(question, wide, wanted));
     let mut answer = Answer {
-        stitches: Vec::new(),
+        range: range(question, wide, follow, &stitches),
+        stitches,
         rows: Vec::new(),
-        follow: question
-            .wanted
-            .and_then(|wanted| follow::follow(question, wide, wanted)),
-        range: wide.range(0),
+        follow,
         shaping: None,
-        moves: Moves::between(
-            Gauges {
-                stitches: question.pattern,
-                rows: question.pattern_rows,
-            },
-            Gauges {
-                stitches: question.own,
-                rows: question.own_rows,
-            },
-        ),
+        moves: moves(question),
     };
-    let outside = question.outside();
-    for count in &question.counts {
-        let keep = fit::stitches(question, count.saturating_sub(outside));
-        let found = wide.convert(check, (Name::Counts, *count), outside, keep);
-        answer.stitches.push(found);
-    }
-    let size = answer.follow.and_then(|follow| question.counts.get(follow.size));
-    let first = answer.stitches.first().map(|first| &first.count);
-    if let Some(count) = size.or(first) {
-        answer.range = wide.range(count.saturating_sub(outside));
-    }
     if let (Some(theirs), Some(ours)) = (question.pattern_rows, question.own_rows) {
         let tall = Scale::of(theirs, ours, ROWS.most);
-        for rows in &question.rows {
-            let keep = fit::rows(question, *rows);
-            let found = tall.convert(check, (Name::Rows, *rows), 0, keep);
-            answer.rows.push(found);
-        }
-        if let Some(length) = question.length {
-            answer.rows.push(tall.measured(check, Name::Length, length));
-        }
-        if let Some(shaping) = &question.shaping {
-            answer.shaping = Some(Shaped::of(question, shaping, (wide, tall), check));
-        }
+        answer.rows = rows(question, tall, check);
+        let shaping = question.shaping.as_ref();
+        answer.shaping = shaping.map(|shaping| Shaped::of(question, shaping, (wide, tall), check));
     }
     answer
+}
+
+fn stitches(question: &Question, wide: Scale, check: &mut Check) -> Vec<Converted> {
+    let outside = question.outside();
+    let convert = |count: &u32| {
+        let keep = fit::stitches(question, count.saturating_sub(outside));
+        wide.convert(check, (Name::Counts, *count), outside, keep)
+    };
+    question.counts.iter().map(convert).collect()
+}
+
+fn rows(question: &Question, tall: Scale, check: &mut Check) -> Vec<Converted> {
+    let convert = |count: &u32| tall.convert(check, (Name::Rows, *count), 0, fit::rows(question, *count));
+    let mut rows: Vec<Converted> = question.rows.iter().map(convert).collect();
+    rows.extend(question.length.map(|length| tall.measured(check, Name::Length, length)));
+    rows
+}
+
+/// What the size to follow measures, or else what the first count becomes, if the swatch was misread.
+fn range(question: &Question, wide: Scale, follow: Option<Follow>, stitches: &[Converted]) -> Range {
+    let size = follow.and_then(|follow| question.counts.get(follow.size).copied());
+    let first = stitches.first().map(|first| first.count);
+    let count = size.or(first).unwrap_or(0);
+    wide.range(count.saturating_sub(question.outside()))
+}
+
+fn moves(question: &Question) -> Moves {
+    let theirs = Gauges {
+        stitches: question.pattern,
+        rows: question.pattern_rows,
+    };
+    let ours = Gauges {
+        stitches: question.own,
+        rows: question.own_rows,
+    };
+    Moves::between(theirs, ours)
 }
 
 #[cfg(test)]

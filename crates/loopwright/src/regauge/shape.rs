@@ -53,44 +53,17 @@ impl Shaped {
         check.count(Name::To, to, STITCHES);
         let keep = fit::rows(question, shaping.rows);
         let rows = tall.convert(check, (Name::ShapingRows, shaping.rows), 0, keep).count;
-        let change = from.abs_diff(to);
-        let knitting = if question.is_flat() {
-            let next = shaping::Side::Right;
-            shaping::Knitting::Flat { next }
-        } else {
-            shaping::Knitting::Round
-        };
         let shaped = Self {
             from,
             to,
             rows,
-            times: change / each,
+            times: from.abs_diff(to) / each,
             needs: 0,
             schedule: None,
         };
-        if change == 0 {
-            let plain = Schedule::plain(knitting, Some(from), false, rows);
-            return Self {
-                schedule: Some(plain),
-                ..shaped
-            };
-        }
-        let ask = if to < from {
-            Ask::Lose(change)
-        } else {
-            Ask::Gain(change)
-        };
-        let found = shaping::answer(&shaping::Question {
-            stitches: Some(from),
-            each,
-            right_side: shaping.right_side_only,
-            knitting,
-            first: None,
-            ..shaping::Question::about(ask, rows)
-        });
-        match found {
-            Ok(found) => Self {
-                schedule: Some(found.schedule),
+        match shared_out(question, shaping, &shaped) {
+            Ok(schedule) => Self {
+                schedule: Some(schedule),
                 ..shaped
             },
             Err(problems) => Self {
@@ -99,6 +72,31 @@ impl Shaped {
             },
         }
     }
+}
+
+/// The rows between both ends, shared out anew.
+fn shared_out(question: &Question, shaping: &Shaping, shaped: &Shaped) -> Result<Schedule, Vec<Problem>> {
+    let Shaped { from, to, rows, .. } = *shaped;
+    let knitting = if question.is_flat() {
+        let next = shaping::Side::Right;
+        shaping::Knitting::Flat { next }
+    } else {
+        shaping::Knitting::Round
+    };
+    let ask = match from.abs_diff(to) {
+        0 => return Ok(Schedule::plain(knitting, Some(from), false, rows)),
+        change if to < from => Ask::Lose(change),
+        change => Ask::Gain(change),
+    };
+    let found = shaping::answer(&shaping::Question {
+        stitches: Some(from),
+        each: shaping.each,
+        right_side: shaping.right_side_only,
+        knitting,
+        first: None,
+        ..shaping::Question::about(ask, rows)
+    })?;
+    Ok(found.schedule)
 }
 
 /// The fewest rows there is room in, where shaping is too steep for the rows there are; more than can be worked with is

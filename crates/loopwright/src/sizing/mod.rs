@@ -155,7 +155,8 @@ pub enum Cloth {
     Drapes,
 }
 
-/// Stitches and rows of one fabric. Each carries its own span: 10 cm and 4 in may meet.
+/// Stitches and rows of one fabric, each within [`Gauge::COUNTS`] over [`Gauge::SPANS`]. Each carries its own span: 10 cm
+/// and 4 in may meet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Gauges {

@@ -4,6 +4,7 @@ use super::{ARM_OF_BUST, Ask, CLOSE_CALL, Cloth, Garment, Listed, PerMille, Ques
 use crate::tables::fit::Fit;
 use crate::units::rate::Quotient;
 use crate::units::{Gauge, Length};
+use std::cmp::Reverse;
 
 /// What is looked for.
 pub(super) struct Sought<'a> {
@@ -61,47 +62,49 @@ impl<'a> Sought<'a> {
         (ranked, why)
     }
 
-    /// Which of the sorted sizes to pick: of those as good as the first, the one that goes with the cloth. As good are
-    /// those exactly as near, and the nearest of those that are the other way off and as near as a tape can tell.
+    /// Which of the sorted sizes to pick: of those as good as the first, the one that goes with the cloth.
     fn choose(&self, ranked: &[Ranked]) -> (usize, Why) {
-        let cloth = self.question.cloth;
-        let Some(best) = ranked.first().filter(|_| ranked.len() > 1) else {
+        let [best, _, ..] = ranked else {
             return (0, Why::OnlySize);
         };
-        let (mut chosen, mut girth, mut across) = (0, best.girth.middle(), None);
-        let mut why = if best.suits && self.target.is_none() {
-            Why::Within
-        } else {
-            Why::Nearest
+        let cloth = self.question.cloth;
+        let rivals = self.rivals(best, ranked);
+        let why = match rivals.as_slice() {
+            [] if best.suits && self.target.is_none() => Why::Within,
+            [] => Why::Nearest,
+            all if all.iter().all(|(_, rival)| rival.away() == best.away()) => Why::Tie(cloth),
+            _ => Why::CloseCall(cloth),
         };
-        for (place, other) in ranked.iter().enumerate().skip(1) {
-            if other.suits != best.suits {
-                break;
-            }
-            let (nearest, away) = (best.away(), other.away());
-            let tied = away == nearest;
-            if !tied {
-                let opposite = best.off.to_nm().signum() * other.off.to_nm().signum() < 0;
-                let close = opposite && away.saturating_sub(nearest) <= CLOSE_CALL;
-                // Snug is welcome, and tighter than most knitting bears is not.
-                let strains = self.too_tight(other) && !self.too_tight(best);
-                if !close || strains || *across.get_or_insert(away) != away {
-                    continue;
-                }
-            } else if best.off != other.off {
-                across = Some(away);
-            }
-            why = match why {
-                Why::CloseCall(_) => why,
-                _ if tied => Why::Tie(cloth),
-                _ => Why::CloseCall(cloth),
-            };
-            let middle = other.girth.middle();
-            if middle != girth && (middle > girth) == (cloth == Cloth::Drapes) {
-                (chosen, girth) = (place, middle);
-            }
-        }
-        (chosen, why)
+        let all = std::iter::once((0, best)).chain(rivals);
+        let chosen = match cloth {
+            Cloth::Stretches => all.min_by_key(|(place, ranked)| (ranked.girth.middle(), *place)),
+            Cloth::Drapes => all.min_by_key(|(place, ranked)| (Reverse(ranked.girth.middle()), *place)),
+        };
+        (chosen.map_or(0, |(place, _)| place), why)
+    }
+
+    /// The sizes that are as good as the best, with their places: those exactly as near, and the nearest of those that are
+    /// the other way off and as near as a tape can tell.
+    fn rivals<'r>(&self, best: &Ranked, ranked: &'r [Ranked]) -> Vec<(usize, &'r Ranked)> {
+        let is_tied = |other: &Ranked| other.away() == best.away();
+        let is_across = |other: &Ranked| match is_tied(other) {
+            true => other.off != best.off,
+            false => self.is_close_call(best, other),
+        };
+        let others = ranked.iter().enumerate().skip(1);
+        let alike: Vec<_> = others.take_while(|(_, other)| other.suits == best.suits).collect();
+        let nearest_across = alike.iter().find(|(_, other)| is_across(other)).map(|(_, other)| other.away());
+        let is_rival = |other: &Ranked| is_tied(other) || is_across(other) && Some(other.away()) == nearest_across;
+        alike.into_iter().filter(|(_, other)| is_rival(other)).collect()
+    }
+
+    /// Whether a size that is not as near as the best is the other way off, and no tape can tell. Snug is welcome, and
+    /// tighter than most knitting bears is not.
+    fn is_close_call(&self, best: &Ranked, other: &Ranked) -> bool {
+        let is_opposite = best.off.to_nm().signum() * other.off.to_nm().signum() < 0;
+        let is_as_near = other.away().saturating_sub(best.away()) <= CLOSE_CALL;
+        let strains = self.too_tight(other) && !self.too_tight(best);
+        is_opposite && is_as_near && !strains
     }
 
     /// One size held against the body.

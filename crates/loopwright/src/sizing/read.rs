@@ -49,7 +49,7 @@ pub fn read_listed(text: &str, unit: LengthUnit, listed: Option<Listed>) -> Resu
     if let Some(why) = pieces.settle(unit, listed) {
         return Err(Unread::whole(text, why));
     }
-    let girths: Vec<&Piece> = pieces.numbers.iter().filter(|number| number.role == Role::Girth).collect();
+    let girths = pieces.girths();
     let names = pieces.called(girths.len());
     // A single name before several numbers is a heading.
     if names.len() != girths.len() && (girths.is_empty() || names.len() > 1) {
@@ -185,58 +185,83 @@ impl Pieces {
 
     /// Finds numbers that are names: the first of two rows of as many, or what stands before a colon.
     fn in_rows(&mut self) -> Option<WhyUnread> {
-        // Rows of numbers without names of their own, how many numbers each has, and which of them can be names.
-        let (mut lists, mut many, mut alike, mut headed) = (0, 0, true, None);
-        let (mut girths, mut before, mut named) = (0, 0, 0);
-        let mut names = self.names.iter().filter(|name| name.role == Role::Name).peekable();
-        let mut numbers = self
-            .numbers
-            .iter()
-            .filter(|number| number.role == Role::Girth)
-            .peekable();
-        while let Some(&&Piece { row, kind, .. }) = numbers.peek() {
-            let (mut count, mut own) = (0, 0);
-            while let Some(number) = numbers.next_if(|number| number.row == row) {
-                count += 1;
-                before += usize::from(number.before_colon);
-            }
-            while let Some(name) = names.next_if(|name| name.row <= row) {
-                own += usize::from(name.row == row);
-                named += 1;
-            }
-            girths += count;
-            if count < 2 || own >= count {
-                continue;
-            }
-            if self.sizes == Some(row) || lists == 0 && own == 0 && kind.is_none() {
-                headed = Some(row);
-            }
-            alike &= lists == 0 || count == many;
-            (lists, many) = (lists + 1, count);
-        }
-        named += names.count();
-        let colon = before > 0 && named + before == girths - before;
-        let rows = lists > 1 && alike;
-        if rows && (lists > 2 || headed.is_none()) {
+        let rows = self.rows();
+        let are_names_and_girths = match rows.as_slice() {
+            [first, _, ..] => rows.iter().all(|row| row.numbers == first.numbers),
+            _ => false,
+        };
+        let names = self.row_of_names(&rows);
+        if are_names_and_girths && (rows.len() > 2 || names.is_none()) {
             return Some(WhyUnread::TwoLists);
         }
-        for number in &mut self.numbers {
-            let name = if rows {
-                headed == Some(number.row)
+        let stand_before_colon = self.stand_before_colon();
+        for number in self.numbers.iter_mut().filter(|number| number.role == Role::Girth) {
+            let is_name = if are_names_and_girths {
+                names == Some(number.row)
             } else {
-                colon && number.before_colon
+                stand_before_colon && number.before_colon
             };
-            if name && number.role == Role::Girth {
+            if is_name {
                 number.role = Role::Name;
             }
         }
-        for name in &mut self.names {
-            if rows {
+        if are_names_and_girths {
+            for name in &mut self.names {
                 name.role = Role::None;
             }
         }
         None
     }
+
+    /// The numbers that are not left out.
+    fn girths(&self) -> Vec<&Piece> {
+        let girths = self.numbers.iter().filter(|number| number.role == Role::Girth);
+        girths.collect()
+    }
+
+    /// Rows of several numbers that do not all have names of their own.
+    fn rows(&self) -> Vec<Row> {
+        let names = |row| {
+            let names = self.names.iter().filter(|name| name.role == Role::Name);
+            names.filter(|name| name.row == row).count()
+        };
+        let girths = self.girths();
+        let rows = girths.chunk_by(|one, other| one.row == other.row);
+        let rows = rows.map(|numbers| Row {
+            row: numbers[0].row,
+            numbers: numbers.len(),
+            names: names(numbers[0].row),
+            is_of_a_kind: numbers[0].kind.is_some(),
+        });
+        rows.filter(|row| row.numbers > 1 && row.names < row.numbers).collect()
+    }
+
+    /// Which of the rows has the names: the one that is said to be sizes, or the first, where nothing else is said of it.
+    fn row_of_names(&self, rows: &[Row]) -> Option<usize> {
+        let said = rows.iter().rfind(|row| self.sizes == Some(row.row));
+        let first = rows.first().filter(|row| row.names == 0 && !row.is_of_a_kind);
+        said.or(first).map(|row| row.row)
+    }
+
+    /// Whether the numbers before the first colon are names, with the other names one for each girth behind it.
+    fn stand_before_colon(&self) -> bool {
+        let girths = self.girths();
+        let names = self.names.iter().filter(|name| name.role == Role::Name).count();
+        let before = girths.iter().filter(|number| number.before_colon).count();
+        before > 0 && names + before == girths.len() - before
+    }
+}
+
+/// A row of a list.
+struct Row {
+    /// Which one.
+    row: usize,
+    /// How many numbers it has.
+    numbers: usize,
+    /// How many names.
+    names: usize,
+    /// Whether its words say what it measures.
+    is_of_a_kind: bool,
 }
 
 /// Whether two numbers are the same girth, each rounded in its unit.
