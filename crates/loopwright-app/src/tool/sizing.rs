@@ -124,7 +124,7 @@ impl Tool for Sizing {
         let is_begun = view.fields.is_typed(Name::Bust) || view.fields.is_typed(Name::Sizes);
         let sentence = match problems {
             [only] if only.field == FieldPath::from(Name::Listed) => words::WHICH,
-            _ if is_begun => words::STILL,
+            _ if is_begun => page::STILL,
             _ => words::WAITING,
         };
         wait(view, problems, sentence)
@@ -224,6 +224,21 @@ mod tests {
     #[test]
     fn every_state_is_read_without_a_page() {
         crate::tool::tests::run_every_state::<Sizing>();
+    }
+
+    /// One field is asked in two ways, and what was chosen in the one is no choice of the other.
+    #[test]
+    fn a_sweater_is_asked_for_ease_and_a_wrap_for_room() {
+        let label = |link: &'static str| {
+            let fields = crate::tool::tests::fields_of::<Sizing>(&State::new("", link));
+            let row = fields.row(FieldPath::from(Name::Ease));
+            row.filter(|row| (row.asked)(&fields)).map(|row| row.label)
+        };
+        let ease = words::label(Name::Ease);
+        assert_eq!(label("listed=garment&fit=ease"), Some(ease));
+        assert_eq!(label("listed=garment&garment=wrap&fit=ease"), Some(words::ROOM));
+        assert_eq!(label("listed=garment&garment=wrap&fit=loose"), None);
+        assert_eq!(label("listed=body&fit=ease"), None);
     }
 }
 

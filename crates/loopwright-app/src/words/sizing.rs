@@ -23,8 +23,6 @@ pub const TITLE: Title = Title {
 
 /// While there is nothing to answer.
 pub const WAITING: &str = "Type your bust and the pattern’s sizes, and the size to knit stands here.";
-/// While only some of it is there.
-pub const STILL: &str = super::page::STILL;
 /// While it is not known what the list measures.
 pub const WHICH: &str =
     "Now say what the pattern’s numbers measure. “To fit bust” is the body; “finished” or “actual” is the garment.";

@@ -1,8 +1,8 @@
 //! The sentences of what is good to know beside the size, and of the sum.
 
+use super::super::intl::stitches;
 use super::Sentences;
 use super::sentences::{gauge, per_cent};
-use crate::words::intl::stitches;
 use loopwright::sizing::{Note, Step};
 
 impl Sentences<'_> {

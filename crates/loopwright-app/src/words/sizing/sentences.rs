@@ -1,7 +1,7 @@
 //! What is said about sizes: the one to knit, how each sits, what the knitter's own gauge moves.
 
-use crate::words::intl::{decimal, tenths};
-use crate::words::units::Lengths;
+use super::super::intl::{decimal, tenths};
+use super::super::units::Lengths;
 use loopwright::sizing::{ARMHOLE, Answer, Cloth, Garment, Listed, Moves, Note, PerMille, Question, Ranked, Span, Why};
 use loopwright::tables::fit::Fit;
 use loopwright::units::print::{self, Step};
