@@ -72,6 +72,7 @@ scenarios! {
         sizing::two_rows_and_two_lists_are_read_as_they_stand,
         sizing::she_finds_her_size_in_inches,
         sizing::her_own_gauge_picks_another_size,
+        sizing::she_takes_a_standard_list,
         regauge::she_brings_a_pattern_to_her_gauge,
         regauge::she_converts_between_inches_and_centimetres,
         regauge::she_shapes_at_her_gauge,

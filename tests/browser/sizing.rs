@@ -156,6 +156,28 @@ pub async fn her_own_gauge_picks_another_size(stage: &mut Stage) -> Result<()> {
     Ok(())
 }
 
+/// Without a list she takes a standard one, which says that it measures bodies; a list of her own is never written over.
+pub async fn she_takes_a_standard_list(stage: &mut Stage) -> Result<()> {
+    let browser = &stage.browser;
+    stage.open("#/sizing").await?;
+    browser.type_into(BUST, "94").await?;
+    browser.press(".question > details:last-of-type summary").await?;
+    browser.press_button(".question", "Women, EN 13402-3").await?;
+    reads(browser, "Knit size M", "Made for 90 to 98 cm, and yours is within.").await?;
+    ensure!(
+        browser.value(LISTED).await? == "body",
+        "it is not said what the list measures"
+    );
+    // Another one takes its place; her own stays.
+    browser.press_button(".question", "Men, EN 13402-3").await?;
+    reads(browser, "Knit size S", "Made for 86 to 94 cm, and yours is within.").await?;
+    browser.type_into(SIZES, "S 81-86, M 91-97").await?;
+    browser
+        .until("!document.querySelector('.question .how button')")
+        .await?;
+    reads(browser, "Knit size M", "Made for 91 to 97 cm, and yours is within.").await
+}
+
 /// The line of the answer and what it comes to.
 async fn reads(browser: &Browser, line: &str, outcome: &str) -> Result<()> {
     let shown = words_of(".answer .row");

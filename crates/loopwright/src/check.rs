@@ -32,6 +32,13 @@ impl Check {
         }
     }
 
+    /// The same for a length that need not be known.
+    pub(crate) fn length_if_any(&mut self, field: impl Into<FieldPath>, value: Option<Length>, bounds: Bounds<Length>) {
+        if let Some(value) = value {
+            self.length(field, value, bounds);
+        }
+    }
+
     /// A gauge must have been counted over [`Gauge::SPANS`], and to [`Gauge::COUNTS`].
     pub(crate) fn gauge(&mut self, field: impl Into<FieldPath>, gauge: Gauge) {
         let field = field.into();

@@ -5,6 +5,7 @@
 
 use crate::bounds::Bounds;
 use crate::choice::{FieldName, GroupName};
+use crate::units::list::Unread;
 use crate::units::parse::Unreadable;
 use crate::units::{Amount, Length};
 use std::fmt;
@@ -104,6 +105,8 @@ pub struct Problem {
 pub enum Kind {
     /// The text is not a quantity.
     Unreadable(Unreadable),
+    /// The text is not such a list.
+    UnreadableList(Unread),
     /// The number is smaller than can be worked with.
     TooFew {
         /// The smallest that works.
@@ -189,6 +192,7 @@ impl Kind {
             }
             Self::Unreadable(Unreadable::NotWhole { below, above }) => vec![below, above],
             Self::Unreadable(_)
+            | Self::UnreadableList(_)
             | Self::Already
             | Self::TooSmall { .. }
             | Self::TooLarge { .. }

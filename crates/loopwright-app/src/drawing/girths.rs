@@ -23,7 +23,7 @@ pub struct Row {
     /// What it is called.
     pub name: String,
     /// How it sits.
-    pub said: String,
+    pub caption: String,
     /// The bodies it fits, or its girth.
     pub girth: Span,
     /// Its place from best to worse.
@@ -42,6 +42,8 @@ pub struct Girths {
     pub target: Option<Mark>,
     /// The sizes.
     pub rows: Vec<Row>,
+    /// All of it in words.
+    pub words: String,
 }
 
 impl Girths {
@@ -55,18 +57,6 @@ impl Girths {
         }
         ends
     }
-
-    /// The drawing in words.
-    fn text(&self) -> String {
-        let mut text = ["A scale of girths: ", &self.body.1].concat();
-        if let Some((_, said)) = &self.target {
-            text = [&text, "; ", said].concat();
-        }
-        for row in &self.rows {
-            text = [&text, "; ", &row.name, ", ", &row.said].concat();
-        }
-        text + "."
-    }
 }
 
 fn mm(length: Length) -> f64 {
@@ -78,7 +68,7 @@ pub fn girths(girths: &Girths) -> Html {
     let (least, most) = girths.ends();
     let at = |length: Length| LEFT + 8.0 + (mm(length) - least) / (most - least) * 312.0;
     let body = at(girths.body.0);
-    let target = girths.target.as_ref().map(|(target, said)| (at(*target), said));
+    let target = girths.target.as_ref().map(|(target, caption)| (at(*target), caption));
     let mut content = vec![words("you", body, 17.0, &girths.body.1)];
     let mut top = TOP;
     content.push(upright("you", body, top - 10.0, top + 2.0));
@@ -92,11 +82,11 @@ pub fn girths(girths: &Girths) -> Html {
         content.push(drawn(row, top, body, &at));
         top += ROW;
     }
-    if let Some((target, said)) = target {
+    if let Some((target, caption)) = target {
         top += 24.0;
-        content.push(words("", target, top, said));
+        content.push(words("", target, top, caption));
     }
-    picture("girths", (360, (top + 8.0).round() as u32), &girths.text(), content)
+    picture("girths", (360, (top + 8.0).round() as u32), &girths.words, content)
 }
 
 /// One size: its words, and below them its scale.
@@ -122,7 +112,7 @@ fn drawn(row: &Row, top: f64, body: f64, at: &dyn Fn(Length) -> f64) -> Html {
         content.push(dot(to, line));
     }
     content.push(words("name", LEFT, top + 18.0, &row.name));
-    content.push(words("said", RIGHT, top + 18.0, &row.said));
+    content.push(words("said", RIGHT, top + 18.0, &row.caption));
     el("g", class, content)
 }
 
@@ -144,7 +134,7 @@ fn dot(x: f64, y: f64) -> Html {
 }
 
 /// Words at a place; near an edge of the drawing they grow away from it.
-pub(super) fn words(class: &str, x: f64, y: f64, said: &str) -> Html {
+pub(super) fn words(class: &str, x: f64, y: f64, words: &str) -> Html {
     let (anchor, x) = match x {
         ..100.0 => ("start", (x - 8.0).max(LEFT)),
         100.0..260.0 => ("middle", x),
@@ -156,7 +146,7 @@ pub(super) fn words(class: &str, x: f64, y: f64, said: &str) -> Html {
         ("x", &*whole(x)),
         ("y", &whole(y)),
     ];
-    element("text", &attributes, vec![text(said.to_owned().into())])
+    element("text", &attributes, vec![text(words.to_owned().into())])
 }
 
 /// A coordinate to the whole unit, which is less than a pixel.
@@ -185,19 +175,16 @@ mod tests {
             body: (cm(91), "you 91 cm".into()),
             target: None,
             rows: Vec::new(),
+            words: String::new(),
         };
         assert_eq!(girths.ends(), (910.0, 911.0));
         girths.target = Some((cm(98), "wanted 98 cm".into()));
         girths.rows.push(Row {
             name: "M: knit this".into(),
-            said: "+12 cm loose".into(),
+            caption: "+12 cm loose".into(),
             girth: Span::one(cm(103)),
             place: 0,
         });
         assert_eq!(girths.ends(), (910.0, 1030.0));
-        assert_eq!(
-            girths.text(),
-            "A scale of girths: you 91 cm; wanted 98 cm; M: knit this, +12 cm loose."
-        );
     }
 }

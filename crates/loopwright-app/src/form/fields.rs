@@ -122,10 +122,16 @@ impl Fields {
         }
     }
 
-    /// The row of a field.
+    /// The row of a field: the one that is asked, where there are several.
     pub fn row(&self, path: FieldPath) -> Option<&'static Field> {
-        let is_row = |field: &&Field| field.key == path.key() && field.group == path.group();
-        self.table.iter().find(is_row)
+        let rows = || {
+            let table = self.table.iter();
+            table.filter(|field| field.key == path.key() && field.group == path.group())
+        };
+        match (rows().next(), rows().nth(1)) {
+            (Some(_), Some(_)) => rows().find(|field| (field.asked)(self)).or_else(|| rows().next()),
+            (only, _) => only,
+        }
     }
 
     /// What was typed into a field, if anything ever was.

@@ -310,8 +310,14 @@ impl Field {
         Self { remark, ..self }
     }
 
+    /// It is called this, where one field is asked in several ways, each with a row of its own.
+    pub const fn labelled(self, label: &'static str) -> Self {
+        Self { label, ..self }
+    }
+
     /// The row of this name; used by the [`fields`](crate::fields) macro.
     pub const fn named(self, key: &'static str, group: Option<GroupName>, label: &'static str) -> Self {
+        let label = if self.label.is_empty() { label } else { self.label };
         Self {
             key,
             group,
@@ -340,7 +346,8 @@ const fn all_options(_: &Fields, _: &str) -> bool {
 }
 
 /// The table of a tool, a row for each name of a field, and where there is a repeated group a row for each name of a field
-/// that every member of it has. A name without a row does not compile.
+/// that every member of it has. A name without a row does not compile; one that is asked in several ways has a row for
+/// each, of which one at most is asked at a time.
 ///
 /// ```ignore
 /// fields! { FIELDS of Name, words::label;
@@ -362,6 +369,7 @@ macro_rules! fields {
             $($($crate::field_row!($members::$member, $members, $member_label, $member_field),)+)?
         ];
 
+        #[allow(unreachable_patterns)]
         const _: fn($names) = |name| match name {
             $($names::$name => (),)+
         };

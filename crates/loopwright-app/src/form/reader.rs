@@ -6,6 +6,7 @@ use crate::store::Typed;
 use loopwright::bounds::Bounds;
 use loopwright::choice::{Choice, FieldName};
 use loopwright::problem::{FieldPath, Kind, Problem};
+use loopwright::units::list::Unread;
 use loopwright::units::parse::Unreadable;
 use loopwright::units::{Gauge, Length, Mass, Measure, count};
 
@@ -120,6 +121,22 @@ impl Reader {
             Err(Unreadable::Empty) => Vec::new(),
             read => self.value(name, read, Vec::new()),
         }
+    }
+
+    /// A list that was read, or what stands in for it. Of a list that is not begun nothing is said.
+    pub fn listed<T>(&mut self, name: impl FieldName, read: Result<T, Unread>, otherwise: T) -> T {
+        read.unwrap_or_else(|unread| {
+            let is_begun = !self.text(name).trim().is_empty();
+            self.wrong(
+                name,
+                if is_begun {
+                    Kind::UnreadableList(unread)
+                } else {
+                    Kind::Unreadable(Unreadable::Empty)
+                },
+            );
+            otherwise
+        })
     }
 
     /// A whole number in a field that may stay empty.

@@ -60,6 +60,15 @@ impl Sheet {
         })
     }
 
+    /// A tap that sets these fields, each with its unit.
+    pub fn putting(&self, fields: Vec<(FieldPath, Typed)>) -> Callback<MouseEvent> {
+        let sheet = self.clone();
+        Callback::from(move |_| {
+            let entry = |(field, typed): &(FieldPath, Typed)| Entry::new(sheet.id, field.stored(), Some(typed.clone()));
+            sheet.desk.write_many(fields.iter().map(entry).collect());
+        })
+    }
+
     /// A tap that sets these fields.
     pub fn sets(&self, fields: Vec<(&'static str, String)>) -> Callback<MouseEvent> {
         let sheet = self.clone();

@@ -1,87 +1,173 @@
 //! The view of a pattern at another gauge: both gauges and the counts; the size to follow or the counts that take their
 //! place, then rows, shaping, and what else the gauge moves.
 
-mod ask;
+mod read;
 mod states;
 
-pub use states::STATES;
-
-use crate::desk::Desk;
+use super::{State, Tool};
 use crate::drawing::rows::strip;
+use crate::fields;
+use crate::form::{Field, Fields, Start, TAPE, plus_behind};
+use crate::kept::{Kept, Offer};
 use crate::part::plain::{el, list, says, tells};
-use crate::part::{Below, Page, Reading, Sheet, TAPE, answered, asked, good_to_know, row_by_row, working};
-use crate::words::{regauge as words, schedule, sizing, tell::Long};
-use loopwright::regauge::{Answer, Converted, Question, answer};
-use loopwright::units::Length;
+use crate::part::{Below, View, answered, good_to_know, row_by_row, wait, working};
+use crate::words::regauge::{self as words, ABOUT_COUNTS, ABOUT_ROWS, ABOUT_SHAPING, Column, Lead, Sentences};
+use crate::words::{schedule, sizing};
+use loopwright::cast_on::EDGE;
+use loopwright::problem::Problem;
+use loopwright::regauge::{
+    Answer, Converted, KnittingKind, MEASURE, NO_REPEAT, Name, Parity, Question, REPEAT, ROWS, STITCHES, Shaped,
+    ShapingSide, USUAL_EACH, answer,
+};
+use loopwright::shaping::EACH;
+use loopwright::terms::{MULTIPLE, Multiple, PLUS};
 use yew::prelude::*;
 
 /// More shaping rows than this are not listed one by one.
 const MOST_LISTED: usize = 300;
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, "regauge");
-    let long = |length: Length| TAPE.print(desk, length);
-    let mut reading = Reading::of(&sheet);
-    let question = ask::question(&mut reading, &sheet);
-    let answers = reading.done().and_then(|()| answer(&question));
-    let answers = answers.map(|answer| shown(&question, &answer, &long));
-    let page = Page {
-        folded: &ask::FOLDED,
-        waiting: words::WAITING,
-        problem: &words::problem,
-    };
-    asked(&sheet, &page, &ask::form, answers)
+fields! { FIELDS of Name, words::label;
+    Pattern => Field::gauge(),
+    Own => Field::gauge().kept(Kept::GaugeStitches),
+    Counts => Field::counts(words::EXAMPLE_COUNTS),
+    Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(ABOUT_COUNTS),
+    Plus => Field::count(PLUS).starts(Start::From(plus)).folded(ABOUT_COUNTS),
+    Wanted => Field::length(&TAPE, MEASURE).folded(ABOUT_COUNTS),
+    Knitting => Field::choice::<KnittingKind>().folded(ABOUT_COUNTS),
+    Edge => Field::count(EDGE).starts(Start::Count(EDGE.least)).folded(ABOUT_COUNTS),
+    // The page asks for seam stitches together with the edge stitches.
+    Seam => Field::whole().folded(ABOUT_COUNTS),
+    Parity => Field::choice::<Parity>().folded(ABOUT_COUNTS),
+    PatternRows => Field::gauge().folded(ABOUT_ROWS),
+    OwnRows => Field::gauge().kept(Kept::GaugeRows).folded(ABOUT_ROWS),
+    Rows => Field::counts(words::EXAMPLE_ROWS).folded(ABOUT_ROWS),
+    Length => Field::length(&TAPE, MEASURE).folded(ABOUT_ROWS),
+    RowRepeat => Field::count(REPEAT).starts(Start::Count(NO_REPEAT)).folded(ABOUT_ROWS),
+    From => Field::count(STITCHES).folded(ABOUT_SHAPING),
+    To => Field::count(STITCHES).folded(ABOUT_SHAPING),
+    ShapingRows => Field::count(ROWS).folded(ABOUT_SHAPING),
+    Each => Field::count(EACH).starts(Start::Count(USUAL_EACH)).folded(ABOUT_SHAPING),
+    Sides => Field::choice::<ShapingSide>().folded(ABOUT_SHAPING),
 }
 
-/// Its small picture: stitches, and wider ones over the same width.
-pub fn sign() -> Html {
-    strip(22, 0, 5, 0, "")
+fn plus(fields: &Fields) -> String {
+    plus_behind(fields, Name::Multiple)
+}
+
+/// A pattern at another gauge.
+pub struct Regauge;
+
+impl Tool for Regauge {
+    const ID: &'static str = "regauge";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = states::NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        read::read(fields)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
+        shown(&Sentences {
+            question,
+            answer,
+            lengths: view.lengths(&TAPE),
+        })
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        wait(view, problems, words::WAITING)
+    }
+
+    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem)
+    }
+
+    /// Stitches, and wider ones over the same width.
+    fn sign() -> Html {
+        strip(22, 0, 5, 0, "")
+    }
 }
 
 /// The counts and rows as tables, the shaping, and the sum.
-fn shown(question: &Question, answer: &Answer, long: Long) -> Html {
-    let (title, headline, outcome) = words::lead(question, answer, long);
-    let mut below = Below::of(answered(title, tells("p", "row", headline), outcome));
-    below.tell("", words::near(answer, long));
+fn shown(sentences: &Sentences) -> Html {
+    let answer = sentences.answer;
+    let Lead { title, line, outcome } = sentences.lead();
+    let mut below = Below::of(answered(title, tells("p", "row", line), outcome));
+    below.tell("", sentences.near().unwrap_or_default());
     let picked = answer.follow.as_ref().map(|follow| follow.size);
-    below.add(table(words::STITCHES, &answer.stitches, picked, long));
-    below.add(table(words::ROWS, &answer.rows, None, long));
+    below.add(table(sentences, words::STITCHES, &answer.stitches, picked));
+    below.add(table(sentences, words::ROWS, &answer.rows, None));
     if let Some(shaped) = &answer.shaping {
-        let [ends, told] = words::shaping(question, shaped, long);
-        below.add(says("h3", "", words::SHAPING));
-        below.tell("", ends);
-        below.tell("verdict", told);
-        if let Some(schedule) = &shaped.schedule {
-            below.add(row_by_row(schedule::listed(schedule, MOST_LISTED), true));
-        }
+        add_shaping(&mut below, sentences, shaped);
     }
-    below.list(sizing::MOVES, sizing::moves(&answer.moves, long));
-    below.add(good_to_know(words::notes(question, answer)));
-    below.add(working(words::steps(question, answer, long), words::SOURCE));
+    below.list(sizing::MOVES, sizing::moves(&answer.moves, sentences.lengths));
+    below.add(good_to_know(sentences.notes()));
+    below.add(working(sentences.steps(), words::SOURCE));
     below.done()
 }
 
+fn add_shaping(below: &mut Below, sentences: &Sentences, shaped: &Shaped) {
+    below.add(says("h3", "", words::SHAPING));
+    below.tell("", sentences.ends(shaped));
+    below.tell("verdict", sentences.shaping(shaped));
+    if let Some(schedule) = &shaped.schedule {
+        below.add(row_by_row(schedule::listed(schedule, MOST_LISTED), true));
+    }
+}
+
 /// Old and new, a line each, the one to follow marked by a word.
-fn table(title: &'static str, found: &[Converted], picked: Option<usize>, long: Long) -> Html {
+fn table(sentences: &Sentences, title: &'static str, found: &[Converted], picked: Option<usize>) -> Html {
     if found.is_empty() {
         return Html::default();
     }
-    let mut head = Vec::new();
-    for column in words::COLUMNS {
-        head.push(says("th", "", column));
-    }
-    let mut lines = vec![el("tr", "", head)];
-    for (place, one) in found.iter().enumerate() {
-        let follow = picked == Some(place);
-        let mut line = Vec::new();
-        for column in 0..words::COLUMNS.len() {
-            line.push(tells("td", "", words::cell(column, one, follow, long)));
-        }
-        lines.push(el("tr", if follow { "pick" } else { "" }, line));
-    }
+    let head = Column::ALL.map(|column| says("th", "", column.heading()));
+    let line = |(place, one): (usize, &Converted)| {
+        let is_picked = picked == Some(place);
+        let cells = Column::ALL.map(|column| tells("td", "", sentences.cell(column, one, is_picked)));
+        el("tr", if is_picked { "pick" } else { "" }, cells.into())
+    };
+    let mut lines = vec![el("tr", "", head.into())];
+    lines.extend(found.iter().enumerate().map(line));
     list(vec![
         says("h3", "", title),
         el("table", "", vec![el("tbody", "", lines)]),
     ])
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Regauge>();
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Regauge::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Regauge>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Regauge::sign()
+    }
 }

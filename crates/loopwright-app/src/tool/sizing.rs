@@ -1,272 +1,261 @@
 //! The view of size and ease: the bust, the pattern's list, what the list measures; the size, how all of them sit on one
 //! scale, what the knitter's own gauge moves, the sum.
 
-use crate::desk::Desk;
-use crate::drawing::girths::{self, Girths, Row};
-use crate::part::plain::{el, folded, items, list, says, tells, text};
-use crate::part::{
-    Advice, Choice, Label, TAPE, answered, counts_field, gauge, known, lengths_field, more, select, signed, tool_page,
-    working,
-};
-use crate::words::page;
-use crate::words::sizing::{self as words, Teller};
-use ask::Reading;
-use loopwright::sizing::{Answer, Line, Question, Told, Why, answer};
-use loopwright::tables::body;
-use loopwright::units::Length;
-use loopwright::units::print::Step;
-use yew::prelude::*;
-
-mod ask;
+mod read;
+mod standard;
 mod states;
 
-pub use states::STATES;
-
-const SHEET: &str = "sizing";
-
-/// How a length is printed.
-type Print<'a> = &'a dyn Fn(Length) -> String;
+use super::{State, Tool};
+use crate::drawing::girths::{self, Girths, Row};
+use crate::fields;
+use crate::form::{Field, Fields, TAPE};
+use crate::kept::{Kept, Offer};
+use crate::part::plain::{el, folded, items, list, says, tells, text};
+use crate::part::{Form, View, answered, wait, working};
+use crate::words::page::{self, MORE};
+use crate::words::sizing::{self as words, Headline, Sentences};
+use loopwright::problem::{FieldPath, Problem};
+use loopwright::sizing::{
+    Answer, Cloth, EASE, GIRTH, GarmentKind, Measured, Name, Note, Question, Ranked, Room, Wanted, Why, answer,
+};
+use loopwright::tables::body;
+use yew::prelude::*;
 
 /// A page draws at most this many sizes: the best.
 const MOST_DRAWN: usize = 10;
 
-/// Fields that are always seen.
-const UNFOLDED: [&str; 4] = ["bust", "sizes", "ease", "percent"];
-
-/// Fields of lengths that are folded away: of a wrap, and of a sweater.
-const OF_WRAP: [(&str, &str); 4] = [
-    ("round", words::LABEL_ROUND),
-    ("upper_arm", words::LABEL_UPPER_ARM),
-    ("neck", words::LABEL_NECK),
-    ("head", words::LABEL_HEAD),
-];
-const OF_SWEATER: [(&str, &str); 1] = [("high_bust", words::LABEL_HIGH_BUST)];
-
-/// Fields of gauges, and the names that what is typed there is kept under.
-const GAUGES: [(&str, &str, Option<&str>); 4] = [
-    ("pattern_stitches", words::LABEL_PATTERN_STITCHES, None),
-    ("pattern_rows", words::LABEL_PATTERN_ROWS, None),
-    ("own_stitches", words::LABEL_OWN_STITCHES, Some("gauge_stitches")),
-    ("own_rows", words::LABEL_OWN_ROWS, Some("gauge_rows")),
-];
-
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let print = |length: Length| TAPE.print(desk, length);
-    let mut reading = Reading::new(desk, &print);
-    let question = reading.question();
-    let mut answers = Html::default();
-    if reading.wrong.is_empty() {
-        let fine = |length: Length| TAPE.print_to(desk, length, Step::Hundredth);
-        match answer(&question) {
-            Ok(answer) => answers = shown(&question, &answer, &print, &fine),
-            Err(problems) => problems.iter().for_each(|problem| reading.fail(problem)),
-        }
-    }
-    let quiet = reading.quiet();
-    if !quiet.is_empty() {
-        answers = says("p", "quiet", quiet);
-    }
-    tool_page(&reading.sheet, form(&reading), answers)
+fields! { FIELDS of Name, words::label;
+    Bust => Field::length(&TAPE, GIRTH).kept(Kept::Bust),
+    Sizes => Field::lengths(words::EXAMPLE_SIZES),
+    Listed => Field::choice::<Measured>(),
+    Fit => Field::choice::<Wanted>().only_if(is_fit_asked),
+    Fit => Field::choice::<Room>().only_if(is_room_asked),
+    Ease => Field::length(&TAPE, EASE).only_if(is_ease_asked),
+    Ease => Field::length(&TAPE, EASE).labelled(words::ROOM).only_if(is_measured_room_asked),
+    Percent => Field::text().only_if(is_percent_asked),
+    Garment => Field::choice::<GarmentKind>().folded(MORE),
+    HighBust => Field::length(&TAPE, GIRTH).folded(MORE).only_if(is_sweater),
+    Round => Field::length(&TAPE, GIRTH).folded(MORE).only_if(is_wrap),
+    UpperArm => Field::length(&TAPE, GIRTH).folded(MORE).only_if(is_wrap),
+    Neck => Field::length(&TAPE, GIRTH).folded(MORE).only_if(is_wrap),
+    Head => Field::length(&TAPE, GIRTH).folded(MORE).only_if(is_wrap),
+    Cloth => Field::choice::<Cloth>().folded(MORE),
+    PatternStitches => Field::gauge().folded(MORE),
+    PatternRows => Field::gauge().folded(MORE),
+    OwnStitches => Field::gauge().folded(MORE).kept(Kept::GaugeStitches),
+    OwnRows => Field::gauge().folded(MORE).kept(Kept::GaugeRows),
+    Stitches => Field::counts(words::EXAMPLE_STITCHES).folded(MORE),
 }
 
-/// Its small picture: three sizes about a body.
-pub fn sign() -> Html {
-    girths::sign()
+fn is_wrap(fields: &Fields) -> bool {
+    fields.choice::<GarmentKind>(Name::Garment) == GarmentKind::Wrap
 }
 
-impl Reading<'_> {
-    /// In place of an answer, what is to be done first.
-    fn quiet(&self) -> &'static str {
-        if let [("listed", _)] = self.wrong.as_slice() {
-            return words::WHICH;
-        }
-        let mut quiet = "";
-        for (field, sentence) in &self.wrong {
-            if !sentence.is_empty() {
-                if UNFOLDED.contains(field) {
-                    return page::MEND;
-                }
-                quiet = page::UNDER_MORE;
-            }
-        }
-        let typed = |field| !self.sheet.text(field, "").trim().is_empty();
-        match quiet {
-            "" if self.wrong.is_empty() => "",
-            "" if typed("bust") || typed("sizes") => page::STILL,
-            "" => words::WAITING,
-            _ => quiet,
-        }
-    }
-
-    /// What to type instead in a field, if anything.
-    fn say(&self, field: &str) -> Option<Advice> {
-        let wrong = self.wrong.iter().find(|(name, _)| *name == field);
-        let (_, sentence) = wrong.filter(|(_, sentence)| !sentence.is_empty())?;
-        Some(Advice {
-            sentence: sentence.clone().into(),
-            nearest: Vec::new(),
-        })
-    }
-
-    fn tape(&self, name: &'static str, label: &str) -> Html {
-        TAPE.field(&self.sheet, name, label, "", self.say(name))
-    }
-
-    fn choice(&self, name: &'static str, label: &'static str, choices: &[(&'static str, &'static str)]) -> Html {
-        let choice = select(&self.sheet, name, Label::Shown(label), Choice::keyed(choices), "");
-        el("div", "wide", vec![choice])
-    }
+fn is_sweater(fields: &Fields) -> bool {
+    !is_wrap(fields)
 }
 
-/// The bust, the list, what it measures and how it should sit; the rest under "more".
-fn form(reading: &Reading) -> Html {
-    let sheet = &reading.sheet;
-    let mut fields = vec![
-        reading.tape("bust", words::LABEL_BUST),
-        known(sheet, "bust", "bust"),
-        lengths_field(sheet, "sizes", words::LABEL_SIZES, reading.say("sizes")),
-        reading.choice("listed", words::LABEL_LISTED, &words::LISTEDS),
-    ];
-    if reading.garment {
-        let (choices, ease): (&[_], _) = if reading.wrap {
-            (&words::ROOMS, words::LABEL_ROOM)
-        } else {
-            (&words::FITS, words::LABEL_EASE)
+fn are_garments_listed(fields: &Fields) -> bool {
+    fields.choice::<Measured>(Name::Listed) == Measured::Garment
+}
+
+fn is_fit_asked(fields: &Fields) -> bool {
+    are_garments_listed(fields) && is_sweater(fields)
+}
+
+fn is_room_asked(fields: &Fields) -> bool {
+    are_garments_listed(fields) && is_wrap(fields)
+}
+
+fn is_ease_asked(fields: &Fields) -> bool {
+    is_fit_asked(fields) && fields.choice::<Wanted>(Name::Fit) == Wanted::Ease
+}
+
+fn is_percent_asked(fields: &Fields) -> bool {
+    is_fit_asked(fields) && fields.choice::<Wanted>(Name::Fit) == Wanted::Percent
+}
+
+fn is_measured_room_asked(fields: &Fields) -> bool {
+    is_room_asked(fields) && fields.choice::<Room>(Name::Fit) == Room::Ease
+}
+
+/// Size and ease.
+pub struct Sizing;
+
+impl Tool for Sizing {
+    const ID: &'static str = "sizing";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = states::NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        read::read(fields)
+    }
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    fn form(form: &Form) -> Html {
+        let tape = body::TAPE.iter().map(|(tape, _)| words::tape(*tape).to_owned());
+        let how = vec![items("ol", tape.collect()), says("p", "source", words::HOW_SOURCE)];
+        list(vec![
+            form.columns(),
+            folded("how", words::HOW, how),
+            standard::offered(form.view),
+        ])
+    }
+
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
+        let Some(best) = answer.ranked.first() else {
+            return Html::default();
         };
-        fields.push(reading.choice("fit", words::LABEL_FIT, choices));
-        match sheet.text("fit", "").as_str() {
-            "ease" => fields.push(reading.tape("ease", ease)),
-            "more" if !reading.wrap => {
-                let percent = signed(sheet, "percent", words::LABEL_PERCENT, reading.say("percent"));
-                fields.push(el("div", "quantity", vec![percent]));
-            }
-            _ => {}
-        }
+        let lengths = view.lengths(&TAPE);
+        shown(&Sentences { question, lengths }, answer, best)
     }
-    fields.push(more(the_rest(reading)));
-    let mut steps = Vec::new();
-    for (tape, _) in body::TAPE {
-        steps.push(says("li", "", words::tape(tape)));
-    }
-    let how = vec![el("ol", "", steps), says("p", "source", words::HOW_SOURCE)];
-    fields.push(folded("how", words::HOW, how));
-    list(fields)
-}
 
-/// Fields that have a sensible start; only those that matter to what is knitted.
-fn the_rest(reading: &Reading) -> Vec<Html> {
-    let sheet = &reading.sheet;
-    let mut fields = vec![reading.choice("garment", words::LABEL_GARMENT, &words::GARMENTS)];
-    let lengths: &[_] = if reading.wrap { &OF_WRAP } else { &OF_SWEATER };
-    for (name, label) in lengths {
-        fields.push(reading.tape(name, label));
+    /// First to say what the list measures, where that is all that is missing.
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        let is_begun = view.fields.is_typed(Name::Bust) || view.fields.is_typed(Name::Sizes);
+        let sentence = match problems {
+            [only] if only.field == FieldPath::from(Name::Listed) => words::WHICH,
+            _ if is_begun => page::STILL,
+            _ => words::WAITING,
+        };
+        wait(view, problems, sentence)
     }
-    fields.push(reading.choice("cloth", words::LABEL_CLOTH, &words::CLOTHS));
-    for (name, label, kept) in GAUGES {
-        fields.push(gauge(sheet, name, label, reading.say(name)));
-        fields.extend(kept.map(|kept| known(sheet, name, kept)));
+
+    fn problem(view: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem, &view.fields.text(problem.field), view.lengths(&TAPE))
     }
-    let say = reading.say("stitches");
-    fields.push(counts_field(sheet, "stitches", words::LABEL_STITCHES, say));
-    fields
+
+    /// Three sizes about a body.
+    fn sign() -> Html {
+        girths::sign()
+    }
 }
 
 /// The answer with its next best, its drawing and its sum.
-fn shown(question: &Question, answer: &Answer, print: Print, fine: Print) -> Html {
-    let Some(best) = answer.ranked.first() else {
-        return Html::default();
-    };
-    let teller = Teller { question, print };
-    let (mut why, mut line) = (teller.why(answer.why), ["Knit size ", teller.name(best.size)].concat());
-    let mut outcome = teller.measured(best);
-    let beyond = teller.beyond(answer);
-    let is_beyond = beyond.is_some();
-    if let Some(beyond) = beyond {
-        (why, line) = (words::BEYOND, beyond);
-        outcome.0 = ["The nearest is size ", teller.name(best.size), ". ", &outcome.0].concat();
-    }
-    let mut parts = vec![answered(why, tells("p", "row", line), outcome)];
+fn shown(sentences: &Sentences, answer: &Answer, best: &Ranked) -> Html {
+    let Headline { title, line, outcome } = sentences.headline(answer, best);
+    let mut content = vec![answered(title, tells("p", "row", line), outcome)];
     if matches!(answer.why, Why::Tie(_) | Why::CloseCall(_)) {
-        parts.push(says("p", "practice", page::PRACTICE));
+        content.push(says("p", "practice", page::PRACTICE));
     }
-    let mut sizes = Vec::new();
-    for (place, ranked) in answer.ranked.iter().enumerate() {
-        if place == 1 {
-            let lead = if ranked.tied {
-                "Just as near: size @. "
-            } else {
-                "Next best: size @. "
-            };
-            parts.push(tells("p", "next", teller.sits(lead, ranked)));
-        }
-        let lead = if ranked.tied {
-            "Size @, just as near. "
-        } else {
-            "Size @. "
-        };
-        sizes.push(teller.sits(lead, ranked));
+    if let Some(second) = answer.ranked.get(1) {
+        content.push(tells("p", "next", sentences.next_best(second)));
     }
-    parts.push(el("figure", "scale", vec![drawn(&teller, answer, is_beyond)]));
-    if sizes.len() > 2 {
-        parts.push(folded("places", words::ALL_SIZES, vec![items("ol", sizes)]));
+    content.push(el("figure", "scale", vec![drawn(sentences, answer)]));
+    if answer.ranked.len() > 2 {
+        let all = answer.ranked.iter().map(|ranked| sentences.among_all(ranked));
+        content.push(folded("places", words::ALL_SIZES, vec![items("ol", all.collect())]));
     }
     if let Some(moves) = &answer.moves {
         let moves = vec![
             says("h3", "", words::MOVES),
-            items("ul", words::moves(moves, teller.print)),
+            items("ul", words::moves(moves, sentences.lengths)),
         ];
-        parts.push(el("section", "notes", moves));
+        content.push(el("section", "notes", moves));
     }
-    parts.push(notes(&teller, &answer.notes));
-    let mut steps = Vec::new();
-    let fine = Teller { question, print: fine };
-    for Line { told, values } in &answer.steps {
-        steps.push(fine.tell(words::told(*told).0, values));
-    }
-    parts.push(working(steps, words::SOURCE));
-    list(parts)
+    content.push(notes(sentences, &answer.notes));
+    let fine = Sentences {
+        lengths: sentences.lengths.fine(),
+        ..*sentences
+    };
+    let steps = answer.steps.iter().map(|step| fine.step(step));
+    content.push(working(steps.collect(), words::SOURCE));
+    list(content)
 }
 
-/// What else she should know, each that stands on practice with its mark.
-fn notes(teller: &Teller, lines: &[Line]) -> Html {
-    let mut notes = Vec::new();
-    for Line { told, values } in lines {
-        // These are the headline.
-        if matches!(told, Told::NoneLargeEnough | Told::NoneSmallEnough) {
-            continue;
+/// What else she should know, each that stands on practice with its mark. What says that she is outside all sizes is the
+/// headline already.
+fn notes(sentences: &Sentences, notes: &[Note]) -> Html {
+    let drawn = notes.iter().filter(|note| !note.is_beyond()).map(|note| {
+        let mut content = vec![text(sentences.note(note).into())];
+        if note.is_practice() {
+            content.push(says("small", "practice", page::PRACTICE));
         }
-        let (pattern, practice) = words::told(*told);
-        let mut note = vec![text(teller.tell(pattern, values).into())];
-        if practice {
-            note.push(says("small", "practice", page::PRACTICE));
-        }
-        notes.push(el("li", "", note));
-    }
-    if notes.is_empty() {
+        el("li", "", content)
+    });
+    let drawn: Vec<Html> = drawn.collect();
+    if drawn.is_empty() {
         return Html::default();
     }
-    let notes = vec![says("h3", "", page::NOTES), el("ul", "", notes)];
-    el("section", "notes", notes)
+    let titled = vec![says("h3", "", page::NOTES), el("ul", "", drawn)];
+    el("section", "notes", titled)
 }
 
 /// All sizes on one scale, in the order of the list; the best of them, where there are many.
-fn drawn(teller: &Teller, answer: &Answer, beyond: bool) -> Html {
-    let mut rows = Vec::new();
-    for size in 0..teller.question.sizes.len() {
-        let best = answer.ranked.iter().take(MOST_DRAWN).enumerate();
-        for (place, ranked) in best.filter(|(_, ranked)| ranked.size == size) {
-            rows.push(Row {
-                name: teller.drawn_name(place, ranked, beyond),
-                said: teller.drawn(ranked),
-                girth: ranked.girth,
-                place,
-            });
-        }
-    }
+fn drawn(sentences: &Sentences, answer: &Answer) -> Html {
+    let is_beyond = answer.notes.iter().any(Note::is_beyond);
+    let mut best: Vec<(usize, &Ranked)> = answer.ranked.iter().take(MOST_DRAWN).enumerate().collect();
+    best.sort_by_key(|(_, ranked)| ranked.size);
+    let row = |(place, ranked): (usize, &Ranked)| Row {
+        name: sentences.drawn_name(place, ranked, is_beyond),
+        caption: sentences.drawn(ranked),
+        girth: ranked.girth,
+        place,
+    };
+    let rows: Vec<Row> = best.into_iter().map(row).collect();
+    let body = sentences.body(answer);
+    let target = answer.target.map(|target| (target, sentences.target(target)));
+    let words = words::drawing(
+        &body,
+        target.as_ref().map(|(_, words)| words.as_str()),
+        rows.iter().map(|row| (row.name.as_str(), row.caption.as_str())),
+    );
     girths::girths(&Girths {
-        body: (answer.body, teller.body(answer)),
-        target: answer.target.map(|target| (target, teller.target(target))),
+        body: (answer.body, body),
+        target,
         rows,
+        words,
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Sizing>();
+    }
+
+    /// One field is asked in two ways, and what was chosen in the one is no choice of the other.
+    #[test]
+    fn a_sweater_is_asked_for_ease_and_a_wrap_for_room() {
+        let label = |link: &'static str| {
+            let fields = crate::tool::tests::fields_of::<Sizing>(&State::new("", link));
+            let row = fields.row(FieldPath::from(Name::Ease));
+            row.filter(|row| (row.asked)(&fields)).map(|row| row.label)
+        };
+        let ease = words::label(Name::Ease);
+        assert_eq!(label("listed=garment&fit=ease"), Some(ease));
+        assert_eq!(label("listed=garment&garment=wrap&fit=ease"), Some(words::ROOM));
+        assert_eq!(label("listed=garment&garment=wrap&fit=loose"), None);
+        assert_eq!(label("listed=body&fit=ease"), None);
+    }
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Sizing::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Sizing>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Sizing::sign()
+    }
 }

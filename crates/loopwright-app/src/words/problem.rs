@@ -3,6 +3,7 @@
 use super::intl::{either, number, say, say_with};
 use super::units::quantity;
 use loopwright::problem::Kind;
+use loopwright::units::list::WhyUnread;
 use loopwright::units::parse::Unreadable;
 use loopwright::units::print::Step;
 use loopwright::units::{Amount, Dimension, Length, LengthUnit, MassUnit};
@@ -11,6 +12,7 @@ use loopwright::units::{Amount, Dimension, Length, LengthUnit, MassUnit};
 pub fn sentence(kind: &Kind) -> String {
     match kind {
         Kind::Unreadable(why) => unreadable(why),
+        Kind::UnreadableList(unread) => list(unread.why),
         Kind::TooFew { least } => say("Type # or more.", &[*least]),
         Kind::TooMany { most } => say("Type # or fewer.", &[*most]),
         Kind::NoExact { .. } if kind.nearest().is_empty() => say("There is no number near this that works.", &[]),
@@ -24,6 +26,24 @@ pub fn sentence(kind: &Kind) -> String {
             [] => say("That is what you have.", &[]),
             next => say_with("That is what you have. The next ones are @.", &[], &[&either(next)]),
         },
+    }
+}
+
+/// What to do about a list that cannot be read.
+pub fn list(why: WhyUnread) -> String {
+    let count = |number: usize| u32::try_from(number).unwrap_or(u32::MAX);
+    match why {
+        WhyUnread::Number(why) => unreadable(&why),
+        WhyUnread::TwoLists => "Two lists: type the one you want to use.".into(),
+        WhyUnread::FarApart => {
+            "The largest is more than three times the smallest. If some are names, put them first: 8 (10, 12): 81 (86, 91)."
+                .into()
+        }
+        WhyUnread::TwoUnits => "Here are centimetres and inches. Keep one of them.".into(),
+        WhyUnread::NotAsMany { numbers, sizes } => say(
+            "# {number|numbers} for # {size|sizes}: type one for each, in the same order.",
+            &[count(numbers), count(sizes)],
+        ),
     }
 }
 

@@ -1,19 +1,19 @@
 //! The words of size and ease.
 
-use super::Title;
-use super::intl::say;
-use super::problem::sentence;
+use super::problem::{list, sentence};
+use super::units::Lengths;
+use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
-use loopwright::sizing::{Cloth, Unread, WhyUnread};
+use loopwright::sizing::{Cloth, GarmentKind, Measured, Name, Room, Standard, Unread, Wanted, WhyUnread};
+use loopwright::tables::Certainty;
 use loopwright::tables::body::Tape;
+use loopwright::units::Amount;
 use loopwright::units::parse::Unreadable;
-use loopwright::units::{Amount, Length};
 
-mod teller;
-mod told;
+mod note;
+mod sentences;
 
-pub use teller::{Teller, moves};
-pub use told::told;
+pub use sentences::{Headline, Sentences, drawing, moves};
 
 /// What it is called and asks.
 pub const TITLE: Title = Title {
@@ -21,57 +21,42 @@ pub const TITLE: Title = Title {
     asks: "Which size do I knit, and how will it sit?",
 };
 
-/// Above the answer, where she is outside all sizes.
-pub const BEYOND: &str = "Outside all sizes";
 /// While there is nothing to answer.
 pub const WAITING: &str = "Type your bust and the pattern’s sizes, and the size to knit stands here.";
 /// While it is not known what the list measures.
 pub const WHICH: &str =
     "Now say what the pattern’s numbers measure. “To fit bust” is the body; “finished” or “actual” is the garment.";
-/// Label.
-pub const LABEL_BUST: &str = "My bust, at its fullest";
-/// Label and example.
-pub const LABEL_SIZES: (&str, &str) = (
-    "The pattern’s sizes, as they stand there",
-    "such as S (M, L): 91 (97, 103)",
-);
-/// Label.
-pub const LABEL_LISTED: &str = "These numbers measure";
-/// Label.
-pub const LABEL_FIT: &str = "and I want it";
-/// Label.
-pub const LABEL_EASE: &str = "Wider than me by (less than nothing is allowed)";
-/// Label.
-pub const LABEL_ROOM: &str = "Room past bust and arms";
-/// Label.
-pub const LABEL_PERCENT: &str = "Per cent (less than nothing is allowed)";
-/// Label.
-pub const LABEL_GARMENT: &str = "I knit";
-/// Label.
-pub const LABEL_CLOTH: &str = "Between two sizes";
-/// Label.
-pub const LABEL_HIGH_BUST: &str = "Round above the bust, under the arms";
-/// Label.
-pub const LABEL_ROUND: &str = "Round bust and both arms";
-/// Label.
-pub const LABEL_UPPER_ARM: &str = "Round one upper arm";
-/// Label.
-pub const LABEL_NECK: &str = "Neck opening, stretched";
-/// Label.
-pub const LABEL_HEAD: &str = "Round my head";
-/// Label.
-pub const LABEL_PATTERN_STITCHES: &str = "The pattern’s gauge: stitches";
-/// Label.
-pub const LABEL_PATTERN_ROWS: &str = "The pattern’s gauge: rows";
-/// Label.
-pub const LABEL_OWN_STITCHES: &str = "My gauge, washed: stitches";
-/// Label.
-pub const LABEL_OWN_ROWS: &str = "My gauge, washed: rows";
-/// Label and example.
-pub const LABEL_STITCHES: (&str, &str) = (
-    "Stitches round the bust, size by size, without seams",
-    "such as 204 (216, 234)",
-);
+/// In the list as long as it is empty.
+pub const EXAMPLE_SIZES: &str = "such as S (M, L): 91 (97, 103)";
+/// In the list of stitches as long as it is empty.
+pub const EXAMPLE_STITCHES: &str = "such as 204 (216, 234)";
+/// The label of the ease of a wrap.
+pub const ROOM: &str = "Room past bust and arms";
+
+/// What a field is called.
+pub const fn label(name: Name) -> &'static str {
+    match name {
+        Name::Bust => "My bust, at its fullest",
+        Name::Sizes => "The pattern’s sizes, as they stand there",
+        Name::Listed => "These numbers measure",
+        Name::Fit => "and I want it",
+        Name::Ease => "Wider than me by (less than nothing is allowed)",
+        Name::Percent => "Per cent (less than nothing is allowed)",
+        Name::Garment => "I knit",
+        Name::Cloth => "Between two sizes",
+        Name::HighBust => "Round above the bust, under the arms",
+        Name::Round => "Round bust and both arms",
+        Name::UpperArm => "Round one upper arm",
+        Name::Neck => "Neck opening, stretched",
+        Name::Head => "Round my head",
+        Name::PatternStitches => "The pattern’s gauge: stitches",
+        Name::PatternRows => "The pattern’s gauge: rows",
+        Name::OwnStitches => "My gauge, washed: stitches",
+        Name::OwnRows => "My gauge, washed: rows",
+        Name::Stitches => "Stitches round the bust, size by size, without seams",
+    }
+}
+
 /// Above the sizes.
 pub const ALL_SIZES: &str = "All sizes, best first";
 /// Above what the gauge moves.
@@ -82,34 +67,87 @@ pub const HOW: &str = "How to measure";
 pub const HOW_SOURCE: &str =
     "After EN 13402-1:2001, as two summaries give it; that somebody else holds the tape is common practice.";
 
-/// What the list measures, by the key it is stored under; the first is no answer.
-pub const LISTEDS: [(&str, &str); 3] = [
-    ("", "choose one"),
-    ("body", "the body (“to fit”)"),
-    ("garment", "the garment (“finished”)"),
-];
-/// How it should sit.
-pub const FITS: [(&str, &str); 7] = [
-    ("standard", "standard: some ease"),
-    ("very-close", "very close: smaller than me"),
-    ("close", "close: a little more than me"),
-    ("loose", "loose: more ease"),
-    ("oversized", "oversized: much ease"),
-    ("ease", "wider by a measure"),
-    ("more", "wider by per cent"),
-];
-/// How a wrap should sit.
-pub const ROOMS: [(&str, &str); 2] = [("free", "so that nothing binds"), ("ease", "with more room than that")];
-/// What is knitted.
-pub const GARMENTS: [(&str, &str); 2] = [
-    ("sweater", "a sweater, cardigan or vest"),
-    ("wrap", "a wrap, poncho or cape"),
-];
-/// Which way between two sizes.
-pub const CLOTHS: [(&str, &str); 2] = [
-    ("stretches", "the smaller: it stretches"),
-    ("drapes", "the larger: it is to drape"),
-];
+/// Above the lists to take.
+pub const STANDARDS: &str = "No list? Take one of bodies";
+/// What taking one does.
+pub const TAKING: &str = "Each names bodies, not garments: it fills the list above, and says that its numbers measure the body. The list of your pattern is the better one.";
+/// Why none is offered.
+pub const KEEPING_OWN: &str = "Your own list stands above and stays. Empty it, and you can take one of these.";
+/// Where they come from.
+pub const STANDARDS_SOURCE: &str =
+    "Craft Yarn Council, Standard Body Measurements/Sizing; EN 13402-3, letter codes by bust and chest.";
+
+/// A list to take.
+pub const fn standard(standard: Standard) -> &'static str {
+    match standard {
+        Standard::TradeWomen => "Women, Craft Yarn Council",
+        Standard::TradeMen => "Men, Craft Yarn Council",
+        Standard::TradeChildren => "Children by years, Craft Yarn Council",
+        Standard::TradeBabies => "Babies by months, Craft Yarn Council",
+        Standard::EnWomen => "Women, EN 13402-3",
+        Standard::EnMen => "Men, EN 13402-3",
+    }
+}
+
+/// How sure its numbers are.
+pub const fn certainty(certainty: Certainty) -> &'static str {
+    match certainty {
+        Certainty::Seen => "read in its source",
+        Certainty::FromMemory => "from memory",
+        Certainty::Practice | Certainty::Computed => super::page::PRACTICE,
+    }
+}
+
+impl Worded for Measured {
+    fn words(self) -> &'static str {
+        match self {
+            Self::NotSaid => "choose one",
+            Self::Body => "the body (“to fit”)",
+            Self::Garment => "the garment (“finished”)",
+        }
+    }
+}
+
+impl Worded for Wanted {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Standard => "standard: some ease",
+            Self::VeryClose => "very close: smaller than me",
+            Self::Close => "close: a little more than me",
+            Self::Loose => "loose: more ease",
+            Self::Oversized => "oversized: much ease",
+            Self::Ease => "wider by a measure",
+            Self::Percent => "wider by per cent",
+        }
+    }
+}
+
+impl Worded for Room {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Free => "so that nothing binds",
+            Self::Ease => "with more room than that",
+        }
+    }
+}
+
+impl Worded for GarmentKind {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Sweater => "a sweater, cardigan or vest",
+            Self::Wrap => "a wrap, poncho or cape",
+        }
+    }
+}
+
+impl Worded for Cloth {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Stretches => "the smaller: it stretches",
+            Self::Drapes => "the larger: it is to drape",
+        }
+    }
+}
 
 /// One thing to mind with the tape.
 pub fn tape(tape: Tape) -> &'static str {
@@ -125,62 +163,57 @@ pub fn tape(tape: Tape) -> &'static str {
     }
 }
 
-/// What to type instead; empty while there is nothing to say, since nothing was typed.
-pub fn problem(problem: &Problem, print: &dyn Fn(Length) -> String) -> String {
-    let (limit, or) = match problem.kind {
-        Kind::Missing if problem.field.key().ends_with("_stitches") => {
-            return "Rows alone move no girth. Type the stitches too.".into();
+/// What to type instead, for a problem with a field in which `text` stands.
+pub fn problem(problem: &Problem, text: &str, lengths: Lengths) -> String {
+    match (problem.kind, problem.field.name()) {
+        (Kind::Missing, Some(Name::PatternStitches | Name::OwnStitches)) => {
+            "Rows alone move no girth. Type the stitches too.".into()
         }
-        Kind::Missing | Kind::Unreadable(Unreadable::Empty) => return String::new(),
-        Kind::TooSmall { least } | Kind::Unreadable(Unreadable::TooSmall { least }) => (least, " or more."),
-        Kind::TooLarge { most } | Kind::Unreadable(Unreadable::TooLarge { most }) => (most, " or less."),
-        _ => return sentence(&problem.kind),
-    };
-    match limit {
-        // In the unit of her tape.
-        Amount::Length(length) => ["Type ", &print(length), or].concat(),
-        _ => sentence(&problem.kind),
+        (Kind::UnreadableList(unread), _) => unreadable_list(unread, text, lengths),
+        (kind, _) => on_her_tape(&kind, lengths),
     }
 }
 
-/// What to do about a list that cannot be read.
-pub fn unread(unread: &Unread, print: &dyn Fn(Length) -> String) -> String {
-    let count = |number: usize| u32::try_from(number).unwrap_or(u32::MAX);
+/// A limit of a length is said in the unit of her tape.
+fn on_her_tape(kind: &Kind, lengths: Lengths) -> String {
+    match *kind {
+        Kind::TooSmall {
+            least: Amount::Length(least),
+        }
+        | Kind::Unreadable(Unreadable::TooSmall {
+            least: Amount::Length(least),
+        }) => format!("Type {} or more.", lengths.write(least)),
+        Kind::TooLarge {
+            most: Amount::Length(most),
+        }
+        | Kind::Unreadable(Unreadable::TooLarge {
+            most: Amount::Length(most),
+        }) => format!("Type {} or less.", lengths.write(most)),
+        ref other => sentence(other),
+    }
+}
+
+/// What to do about a list that cannot be read, with the piece of it that is wrong.
+fn unreadable_list(unread: Unread, text: &str, lengths: Lengths) -> String {
+    let piece = unread.piece(text);
     match unread.why {
         WhyUnread::Number(Unreadable::Empty) => {
             "Type each size with its number, a range with both ends: S 81-86, M 91-97.".into()
         }
         WhyUnread::Number(Unreadable::TwoNumbers | Unreadable::UnknownUnit | Unreadable::NotANumber) => {
-            ["“", &unread.piece, "”: part the sizes with commas, as in S 86, M 91, L 97."].concat()
+            format!("“{piece}”: part the sizes with commas, as in S 86, M 91, L 97.")
         }
         WhyUnread::Number(why) => {
-            let kind = Kind::Unreadable(why);
-            let what = problem(&Problem::new("sizes", kind), print);
-            ["“", &unread.piece, "”: ", &what].concat()
+            format!("“{piece}”: {}", on_her_tape(&Kind::Unreadable(why), lengths))
         }
-        WhyUnread::TwoLists => "Two lists: type the one you want to use.".into(),
-        WhyUnread::FarApart => {
-            "The largest is more than three times the smallest. If some are names, put them first: 8 (10, 12): 81 (86, 91)."
-                .into()
+        WhyUnread::TwoLists | WhyUnread::FarApart | WhyUnread::TwoUnits | WhyUnread::NotAsMany { .. } => {
+            list(unread.why)
         }
-        WhyUnread::TwoUnits => "Here are centimetres and inches. Keep one of them.".into(),
-        WhyUnread::NotAsMany { numbers, sizes } => say(
-            "# {number|numbers} for # {size|sizes}: type one for each, in the same order.",
-            &[count(numbers), count(sizes)],
-        ),
     }
 }
 
 /// Where the rule comes from.
 pub const SOURCE: &str = "Ease is the garment less the body. The five fits are those of the Craft Yarn Council, their edges laid at 0, 5, 10 and 15 cm (about 2, 4 and 6 in). Which measure to aim for within a fit, and which way to go between two sizes: common practice, no source.";
-
-/// Why it is the smaller or the larger of two.
-pub fn cloth(cloth: Cloth) -> &'static str {
-    match cloth {
-        Cloth::Stretches => "Between two: this one stretches to fit",
-        Cloth::Drapes => "Between two: this one drapes",
-    }
-}
 
 #[cfg(test)]
 mod tests;

@@ -21,12 +21,23 @@ pub struct Lengths {
 impl Lengths {
     /// A length with its unit, both on one line.
     pub fn write(self, length: Length) -> String {
-        print::with_unit(length, self.unit, self.step).replace(' ', "\u{a0}")
+        quantity(length, self.unit, self.step)
+    }
+
+    /// The number alone, where the unit stands behind another.
+    pub fn write_number(self, length: Length) -> String {
+        rounded(print::rounded(length, self.unit, self.step))
     }
 
     /// Whether a length is so small that it is written as nought.
     pub fn is_nought(self, length: Length) -> bool {
         print::is_nought(length, self.unit, self.step)
+    }
+
+    /// The same, written as finely as a sum needs.
+    pub const fn fine(self) -> Self {
+        let step = Step::Hundredth;
+        Self { step, ..self }
     }
 }
 

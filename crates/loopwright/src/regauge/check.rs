@@ -1,6 +1,6 @@
 //! What is wrong with a question about another gauge.
 
-use super::{COUNTS, MEASURE, Question, REPEAT, ROWS, STITCHES, shape};
+use super::{COUNTS, MEASURE, Name, Question, REPEAT, ROWS, STITCHES, shape};
 use crate::bounds::Bounds;
 use crate::cast_on::{EDGE, Knitting};
 use crate::check::Check;
@@ -9,35 +9,34 @@ use crate::terms::{MULTIPLE, PLUS};
 
 pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
     let mut check = Check::default();
-    check.gauge("pattern", question.pattern);
-    check.gauge("own", question.own);
+    check.gauge(Name::Pattern, question.pattern);
+    check.gauge(Name::Own, question.own);
     let has_rows = !question.rows.is_empty() || question.length.is_some() || question.shaping.is_some();
-    for (field, gauge) in [("pattern_rows", question.pattern_rows), ("own_rows", question.own_rows)] {
-        match gauge {
-            Some(gauge) => check.gauge(field, gauge),
-            None if has_rows => check.missing(field),
-            None => {}
+    for (name, gauge) in [
+        (Name::PatternRows, question.pattern_rows),
+        (Name::OwnRows, question.own_rows),
+    ] {
+        check.gauge_if_any(name, gauge);
+        if gauge.is_none() && has_rows {
+            check.missing(name);
         }
     }
     if question.counts.is_empty() && (question.wanted.is_some() || !has_rows) {
-        check.missing("counts");
+        check.missing(Name::Counts);
     }
-    check.count("multiple", question.multiple.of, MULTIPLE);
-    check.count("plus", question.multiple.plus, PLUS);
-    check.count("row_repeat", question.row_repeat, REPEAT);
+    check.count(Name::Multiple, question.multiple.of, MULTIPLE);
+    check.count(Name::Plus, question.multiple.plus, PLUS);
+    check.count(Name::RowRepeat, question.row_repeat, REPEAT);
     if let Knitting::Flat { edge, seam } = question.knitting {
-        check.count("edge", edge, EDGE);
-        check.count("seam", seam, EDGE);
+        check.count(Name::Edge, edge, EDGE);
+        check.count(Name::Seam, seam, EDGE);
     }
     let least = STITCHES.least.saturating_add(question.outside());
     let stitches = Bounds::new(least, STITCHES.most);
-    check.counts("counts", &question.counts, stitches, COUNTS);
-    check.counts("rows", &question.rows, ROWS, COUNTS);
-    for (field, length) in [("length", question.length), ("wanted", question.wanted)] {
-        if let Some(length) = length {
-            check.length(field, length, MEASURE);
-        }
-    }
+    check.counts(Name::Counts, &question.counts, stitches, COUNTS);
+    check.counts(Name::Rows, &question.rows, ROWS, COUNTS);
+    check.length_if_any(Name::Length, question.length, MEASURE);
+    check.length_if_any(Name::Wanted, question.wanted, MEASURE);
     if let Some(shaping) = &question.shaping {
         shape::check(question, shaping, &mut check);
     }

@@ -1,9 +1,9 @@
 //! From a count at one gauge to the nearest at another that keeps what has to be kept, in whole numbers throughout.
 
-use super::{Converted, Question};
+use super::{Converted, Name, Question};
 use crate::check::Check;
 use crate::every::Every;
-use crate::problem::{FieldPath, Kind, Problem};
+use crate::problem::Kind;
 use crate::spacing::Fraction;
 use crate::terms::Range;
 use crate::units::rate::{PARTS, Quotient, Rate};
@@ -57,7 +57,7 @@ impl Scale {
     pub(super) fn convert(
         self,
         check: &mut Check,
-        (field, pattern): (impl Into<FieldPath>, u32),
+        (name, pattern): (Name, u32),
         outside: u32,
         keep: Every,
     ) -> Converted {
@@ -67,14 +67,13 @@ impl Scale {
             let Quotient { over, under } = self.ideal(1);
             let most = i128::from(self.most.saturating_sub(outside)) * under / over;
             let most = u32::try_from(most).unwrap_or(u32::MAX).saturating_add(outside).max(1);
-            let kind = Kind::TooMany { most };
-            check.problems.push(Problem::new(field, kind));
+            check.wrong(name, Kind::TooMany { most });
         }
         found
     }
 
     /// The rows of a length at both gauges; where they are more than can be worked with, the greatest length is told.
-    pub(super) fn measured(self, check: &mut Check, field: impl Into<FieldPath>, length: Length) -> Converted {
+    pub(super) fn measured(self, check: &mut Check, name: Name, length: Length) -> Converted {
         let theirs = Self {
             ours: self.theirs,
             ..self
@@ -83,8 +82,7 @@ impl Scale {
         let found = self.nearest(pattern, 0, self.wanted(length), Every::ONE);
         if found.count > self.most {
             let most = Amount::Length(self.ours.width_of(self.most));
-            let kind = Kind::TooLarge { most };
-            check.problems.push(Problem::new(field, kind));
+            check.wrong(name, Kind::TooLarge { most });
         }
         Converted { was: length, ..found }
     }

@@ -20,19 +20,10 @@ pub struct Follow {
 pub(super) fn follow(question: &Question, wide: Scale, wanted: Length) -> Option<Follow> {
     let outside = question.outside();
     let away = |count: u32| wide.away(count.saturating_sub(outside), wanted);
-    let mut best: Option<(i128, u32, usize)> = None;
-    let mut tied = None;
-    for (size, count) in question.counts.iter().enumerate() {
-        let here = (away(*count), *count, size);
-        let equal = best.filter(|held| held.0 == here.0 && held.1 != here.1);
-        if best.is_none_or(|held| here < held) {
-            best = Some(here);
-            tied = equal.map(|held| held.2);
-        } else if equal.is_some() {
-            tied = Some(size);
-        }
-    }
-    let (_, count, size) = best?;
+    let counts = || question.counts.iter().copied().enumerate();
+    let (size, count) = counts().min_by_key(|(size, count)| (away(*count), *count, *size))?;
+    let is_tied = |other: u32| other != count && away(other) == away(count);
+    let tied = counts().find(|(_, other)| is_tied(*other)).map(|(size, _)| size);
     let inside = count.saturating_sub(outside);
     Some(Follow {
         size,

@@ -32,10 +32,12 @@
 //! ```
 
 mod check;
+mod choices;
 mod fit;
 mod follow;
 mod shape;
 
+pub use choices::{KnittingKind, Name, Parity, ShapingSide};
 pub use follow::Follow;
 pub use shape::{Shaped, Shaping};
 
@@ -63,6 +65,12 @@ pub const MEASURE: Bounds<Length> = Bounds::new(Length::from_mm(5), Length::of(2
 
 /// Rows of one repeat of a chart.
 pub const REPEAT: Bounds<u32> = Bounds::new(1, 1_000);
+
+/// Rows of one repeat where there is no chart.
+pub const NO_REPEAT: u32 = 1;
+
+/// Stitches that one shaping row changes where nothing else is said: one at each of two edges.
+pub const USUAL_EACH: u32 = 2;
 
 /// Two gauges, and what is to be brought from the one to the other.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -110,10 +118,10 @@ impl Question {
             length: None,
             wanted: None,
             shaping: None,
-            multiple: Multiple { of: 1, plus: 0 },
+            multiple: Multiple::ANY,
             knitting: Knitting::Round { extra: false },
             parity: false,
-            row_repeat: 1,
+            row_repeat: NO_REPEAT,
         }
     }
 
@@ -180,9 +188,8 @@ pub struct Converted {
 /// Brings everything to one's own gauge.
 ///
 /// # Errors
-/// Every [`Problem`] has the field `pattern`, `own`, `pattern_rows`, `own_rows`, `counts`, `rows`, `length`, `wanted`,
-/// `from`, `to`, `shaping_rows`, `each`, `multiple`, `plus`, `edge`, `seam` or `row_repeat`, and the nearest value that
-/// would be right. `counts` is missing when there is nothing to convert, and a row gauge when there are rows.
+/// Every [`Problem`] has its field and the nearest value that would be right. [`Name::Counts`] is missing when there is
+/// nothing to convert, and a row gauge when there are rows.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check::check(question)?;
     let mut check = Check::default();
@@ -194,51 +201,61 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
 
 fn converted(question: &Question, check: &mut Check) -> Answer {
     let wide = Scale::of(question.pattern, question.own, STITCHES.most);
+    let stitches = stitches(question, wide, check);
+    let follow = question
+        .wanted
+        .and_then(|wanted| follow::follow(question, wide, wanted));
     let mut answer = Answer {
-        stitches: Vec::new(),
+        range: range(question, wide, follow, &stitches),
+        stitches,
         rows: Vec::new(),
-        follow: question
-            .wanted
-            .and_then(|wanted| follow::follow(question, wide, wanted)),
-        range: wide.range(0),
+        follow,
         shaping: None,
-        moves: Moves::between(
-            Gauges {
-                stitches: question.pattern,
-                rows: question.pattern_rows,
-            },
-            Gauges {
-                stitches: question.own,
-                rows: question.own_rows,
-            },
-        ),
+        moves: moves(question),
     };
-    let outside = question.outside();
-    for count in &question.counts {
-        let keep = fit::stitches(question, count.saturating_sub(outside));
-        answer
-            .stitches
-            .push(wide.convert(check, ("counts", *count), outside, keep));
-    }
-    let size = answer.follow.and_then(|follow| question.counts.get(follow.size));
-    let first = answer.stitches.first().map(|first| &first.count);
-    if let Some(count) = size.or(first) {
-        answer.range = wide.range(count.saturating_sub(outside));
-    }
     if let (Some(theirs), Some(ours)) = (question.pattern_rows, question.own_rows) {
         let tall = Scale::of(theirs, ours, ROWS.most);
-        for rows in &question.rows {
-            let keep = fit::rows(question, *rows);
-            answer.rows.push(tall.convert(check, ("rows", *rows), 0, keep));
-        }
-        if let Some(length) = question.length {
-            answer.rows.push(tall.measured(check, "length", length));
-        }
-        if let Some(shaping) = &question.shaping {
-            answer.shaping = Some(Shaped::of(question, shaping, (wide, tall), check));
-        }
+        answer.rows = rows(question, tall, check);
+        let shaping = question.shaping.as_ref();
+        answer.shaping = shaping.map(|shaping| Shaped::of(question, shaping, (wide, tall), check));
     }
     answer
+}
+
+fn stitches(question: &Question, wide: Scale, check: &mut Check) -> Vec<Converted> {
+    let outside = question.outside();
+    let convert = |count: &u32| {
+        let keep = fit::stitches(question, count.saturating_sub(outside));
+        wide.convert(check, (Name::Counts, *count), outside, keep)
+    };
+    question.counts.iter().map(convert).collect()
+}
+
+fn rows(question: &Question, tall: Scale, check: &mut Check) -> Vec<Converted> {
+    let convert = |count: &u32| tall.convert(check, (Name::Rows, *count), 0, fit::rows(question, *count));
+    let mut rows: Vec<Converted> = question.rows.iter().map(convert).collect();
+    rows.extend(question.length.map(|length| tall.measured(check, Name::Length, length)));
+    rows
+}
+
+/// What the size to follow measures, or else what the first count becomes, if the swatch was misread.
+fn range(question: &Question, wide: Scale, follow: Option<Follow>, stitches: &[Converted]) -> Range {
+    let size = follow.and_then(|follow| question.counts.get(follow.size).copied());
+    let first = stitches.first().map(|first| first.count);
+    let count = size.or(first).unwrap_or(0);
+    wide.range(count.saturating_sub(question.outside()))
+}
+
+fn moves(question: &Question) -> Moves {
+    let theirs = Gauges {
+        stitches: question.pattern,
+        rows: question.pattern_rows,
+    };
+    let ours = Gauges {
+        stitches: question.own,
+        rows: question.own_rows,
+    };
+    Moves::between(theirs, ours)
 }
 
 #[cfg(test)]

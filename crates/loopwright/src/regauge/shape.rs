@@ -1,7 +1,7 @@
 //! Shaping at another gauge: both ends and the rows are converted, and [`shaping`] shares the rows out anew.
 
 use super::fit::{self, Scale};
-use super::{Question, ROWS, STITCHES};
+use super::{Name, Question, ROWS, STITCHES};
 use crate::bounds::Bounds;
 use crate::check::Check;
 use crate::every::Every;
@@ -48,57 +48,65 @@ impl Shaped {
         let Shaping { from, each, .. } = *shaping;
         let beside = question.beside();
         let keep = fit::end(question, from.saturating_sub(beside), each);
-        let from = wide.convert(check, ("from", from), beside, keep).count;
+        let from = wide.convert(check, (Name::From, from), beside, keep).count;
         let to = end(question, shaping, wide, from);
-        check.count("to", to, STITCHES);
+        check.count(Name::To, to, STITCHES);
         let keep = fit::rows(question, shaping.rows);
-        let rows = tall.convert(check, ("shaping_rows", shaping.rows), 0, keep).count;
-        let change = from.abs_diff(to);
-        let knitting = if question.is_flat() {
-            let next = shaping::Side::Right;
-            shaping::Knitting::Flat { next }
-        } else {
-            shaping::Knitting::Round
-        };
-        let mut shaped = Self {
+        let rows = tall.convert(check, (Name::ShapingRows, shaping.rows), 0, keep).count;
+        let shaped = Self {
             from,
             to,
             rows,
-            times: change / each,
+            times: from.abs_diff(to) / each,
             needs: 0,
             schedule: None,
         };
-        if change == 0 {
-            shaped.schedule = Some(Schedule::plain(knitting, Some(from), false, rows));
-            return shaped;
+        match shared_out(question, shaping, &shaped) {
+            Ok(schedule) => Self {
+                schedule: Some(schedule),
+                ..shaped
+            },
+            Err(problems) => Self {
+                needs: needed(&problems),
+                ..shaped
+            },
         }
-        let ask = if to < from {
-            Ask::Lose(change)
-        } else {
-            Ask::Gain(change)
-        };
-        let found = shaping::answer(&shaping::Question {
-            stitches: Some(from),
-            each,
-            right_side: shaping.right_side_only,
-            knitting,
-            first: None,
-            ..shaping::Question::about(ask, rows)
-        });
-        match found {
-            Ok(found) => shaped.schedule = Some(found.schedule),
-            Err(problems) => {
-                // It is too steep for the rows there are; more than can be worked with is far too many.
-                shaped.needs = ROWS.most;
-                for problem in problems {
-                    if let ("rows", Kind::TooFew { least }) = (problem.field.key(), problem.kind) {
-                        shaped.needs = least;
-                    }
-                }
-            }
-        }
-        shaped
     }
+}
+
+/// The rows between both ends, shared out anew.
+fn shared_out(question: &Question, shaping: &Shaping, shaped: &Shaped) -> Result<Schedule, Vec<Problem>> {
+    let Shaped { from, to, rows, .. } = *shaped;
+    let knitting = if question.is_flat() {
+        let next = shaping::Side::Right;
+        shaping::Knitting::Flat { next }
+    } else {
+        shaping::Knitting::Round
+    };
+    let ask = match from.abs_diff(to) {
+        0 => return Ok(Schedule::plain(knitting, Some(from), false, rows)),
+        change if to < from => Ask::Lose(change),
+        change => Ask::Gain(change),
+    };
+    let found = shaping::answer(&shaping::Question {
+        stitches: Some(from),
+        each: shaping.each,
+        right_side: shaping.right_side_only,
+        knitting,
+        first: None,
+        ..shaping::Question::about(ask, rows)
+    })?;
+    Ok(found.schedule)
+}
+
+/// The fewest rows there is room in, where shaping is too steep for the rows there are; more than can be worked with is
+/// far too many.
+fn needed(problems: &[Problem]) -> u32 {
+    let least = problems.iter().find_map(|problem| match problem.kind {
+        Kind::TooFew { least } if problem.field.key() == Name::Rows.key() => Some(least),
+        _ => None,
+    });
+    least.unwrap_or(ROWS.most)
 }
 
 /// The end that is nearest to what keeps the measure, of those whole shaping rows away from the start: a multiple, and
@@ -134,10 +142,10 @@ pub(super) fn check(question: &Question, shaping: &Shaping, check: &mut Check) {
     } = *shaping;
     let least = STITCHES.least.saturating_add(question.outside());
     let before = check.problems.len();
-    check.count("from", from, Bounds::new(least, STITCHES.most));
-    check.count("to", to, Bounds::new(least, STITCHES.most));
-    check.count("shaping_rows", rows, ROWS);
-    check.count("each", each, EACH);
+    check.count(Name::From, from, Bounds::new(least, STITCHES.most));
+    check.count(Name::To, to, Bounds::new(least, STITCHES.most));
+    check.count(Name::ShapingRows, rows, ROWS);
+    check.count(Name::Each, each, EACH);
     let rest = from.abs_diff(to).checked_rem(each).unwrap_or(0);
     if rest > 0 && check.problems.len() == before {
         let (down, up) = if to < from {
@@ -149,6 +157,6 @@ pub(super) fn check(question: &Question, shaping: &Shaping, check: &mut Check) {
             below: to.checked_sub(down).filter(|below| *below >= least),
             above: to.checked_add(up),
         };
-        check.problems.push(Problem::new("to", kind));
+        check.wrong(Name::To, kind);
     }
 }

@@ -395,7 +395,7 @@ fn shaping_that_has_no_room_says_how_many_rows_it_needs() {
         below: Some(40),
         above: Some(42),
     };
-    assert_eq!(answer(&odd).unwrap_err(), [Problem::new("to", kind)]);
+    assert_eq!(answer(&odd).unwrap_err(), [Problem::new(Name::To, kind)]);
 }
 
 #[test]
@@ -420,17 +420,17 @@ fn every_field_out_of_bounds_is_named() {
         answer(question)
             .unwrap_err()
             .iter()
-            .map(|wrong| wrong.field.key())
-            .collect::<Vec<_>>()
+            .filter_map(|wrong| wrong.field.name())
+            .collect::<Vec<Name>>()
     };
-    assert_eq!(fields(&counts(&[])), ["counts"]);
+    assert_eq!(fields(&counts(&[])), [Name::Counts]);
     let missing = Question {
         rows: vec![1],
         pattern_rows: None,
         own_rows: None,
         ..counts(&[1])
     };
-    assert_eq!(fields(&missing), ["pattern_rows", "own_rows"]);
+    assert_eq!(fields(&missing), [Name::PatternRows, Name::OwnRows]);
     let bad = Gauge::new(1, Length::from_nm(1)).unwrap();
     let all = Question {
         pattern: bad,
@@ -446,17 +446,17 @@ fn every_field_out_of_bounds_is_named() {
         ..counts(&[0])
     };
     let names = [
-        "pattern",
-        "pattern",
-        "multiple",
-        "plus",
-        "row_repeat",
-        "edge",
-        "seam",
-        "counts",
-        "rows",
-        "length",
-        "wanted",
+        Name::Pattern,
+        Name::Pattern,
+        Name::Multiple,
+        Name::Plus,
+        Name::RowRepeat,
+        Name::Edge,
+        Name::Seam,
+        Name::Counts,
+        Name::Rows,
+        Name::Length,
+        Name::Wanted,
     ];
     assert_eq!(fields(&all), names);
     let shaping = Shaping {
@@ -471,7 +471,7 @@ fn every_field_out_of_bounds_is_named() {
             shaping: Some(shaping),
             ..counts(&[])
         }),
-        ["from", "to", "shaping_rows", "each"]
+        [Name::From, Name::To, Name::ShapingRows, Name::Each]
     );
 }
 

@@ -1,46 +1,56 @@
 //! What has to be there, and within its bounds, before sizes can be held against a body.
 
-use super::{Ask, EASE, GIRTH, Garment, Listed, Question, SIZES, STITCHES, Span, Wrap};
-use crate::problem::{Kind, Problem};
+use super::{Ask, EASE, GIRTH, Garment, Gauges, Listed, Name, Question, SIZES, STITCHES, Size};
+use crate::check::Check;
+use crate::problem::Problem;
 
 /// Everything that is wrong.
 pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
-    let mut problems = Vec::new();
-    let wrap = match question.garment {
-        Garment::Wrap(wrap) => wrap,
-        Garment::Sweater => Wrap::default(),
-    };
-    for (field, girth) in [
-        ("bust", Some(question.bust)),
-        ("high_bust", question.high_bust),
-        ("round", wrap.round),
-        ("upper_arm", wrap.upper_arm),
-        ("neck", wrap.neck),
-        ("head", wrap.head),
-    ] {
-        problems.extend(girth.and_then(|girth| Problem::of_length(field, girth, GIRTH)));
+    let mut check = Check::default();
+    check.length(Name::Bust, question.bust, GIRTH);
+    check.length_if_any(Name::HighBust, question.high_bust, GIRTH);
+    if let Garment::Wrap(wrap) = question.garment {
+        check.length_if_any(Name::Round, wrap.round, GIRTH);
+        check.length_if_any(Name::UpperArm, wrap.upper_arm, GIRTH);
+        check.length_if_any(Name::Neck, wrap.neck, GIRTH);
+        check.length_if_any(Name::Head, wrap.head, GIRTH);
     }
     if let (Some(Listed::Garment), Ask::Ease(ease)) = (question.listed, question.ask) {
-        problems.extend(Problem::of_length("ease", ease, EASE));
+        check.length(Name::Ease, ease, EASE);
     }
-    for size in &question.sizes {
-        let (Span { from, to }, stitches) = (size.girth, size.stitches.unwrap_or(STITCHES.least));
-        let girth = Problem::of_length("sizes", from, GIRTH).or(Problem::of_length("sizes", to, GIRTH));
-        let wrong = girth.or(Problem::of_count("stitches", stitches, STITCHES));
-        if wrong.is_some() {
-            problems.extend(wrong);
+    gauges(&mut check, [Name::PatternStitches, Name::PatternRows], question.pattern);
+    gauges(&mut check, [Name::OwnStitches, Name::OwnRows], question.own);
+    sizes(&mut check, &question.sizes);
+    if question.listed.is_none() {
+        check.missing(Name::Listed);
+    }
+    check.done()
+}
+
+fn gauges(check: &mut Check, [stitches, rows]: [Name; 2], gauges: Option<Gauges>) {
+    if let Some(gauges) = gauges {
+        check.gauge(stitches, gauges.stitches);
+        check.gauge_if_any(rows, gauges.rows);
+    }
+}
+
+/// So many sizes, each of a girth that can be; the first that is wrong is told.
+fn sizes(check: &mut Check, sizes: &[Size]) {
+    let before = check.problems.len();
+    for size in sizes {
+        check.length(Name::Sizes, size.girth.from, GIRTH);
+        if check.problems.len() == before {
+            check.length(Name::Sizes, size.girth.to, GIRTH);
+        }
+        if let (Some(stitches), true) = (size.stitches, check.problems.len() == before) {
+            check.count(Name::Stitches, stitches, STITCHES);
+        }
+        if check.problems.len() > before {
             break;
         }
     }
-    let sizes = u32::try_from(question.sizes.len()).unwrap_or(u32::MAX);
-    if sizes > SIZES.most {
-        problems.extend(Problem::of_count("sizes", sizes, SIZES));
+    match u32::try_from(sizes.len()).unwrap_or(u32::MAX) {
+        0 => check.missing(Name::Sizes),
+        many => check.count(Name::Sizes, many, SIZES),
     }
-    for (field, missing) in [("sizes", sizes == 0), ("listed", question.listed.is_none())] {
-        if missing {
-            let kind = Kind::Missing;
-            problems.push(Problem::new(field, kind));
-        }
-    }
-    if problems.is_empty() { Ok(()) } else { Err(problems) }
 }

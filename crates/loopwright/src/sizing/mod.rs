@@ -29,19 +29,25 @@
 //! ```
 
 mod check;
+mod choices;
 mod limits;
+mod note;
 mod own;
 mod rank;
 mod read;
 mod size;
-mod told;
+mod standard;
 
+pub use crate::units::list::{Unread, WhyUnread};
+pub use choices::{GarmentKind, Measured, Name, Room, Wanted};
 pub use limits::{ARM_OF_BUST, CLOSE_CALL, EASE, FULL_OVER_HIGH, GIRTH, HEAD, LIKELY, SIZES, STITCHES, TOO_TIGHT};
+pub use note::{Note, Step};
 pub use own::{ARMHOLE, Moves};
-pub use read::{FAR_APART, Unread, WhyUnread, read_counts, read_listed, read_sizes, with_stitches};
+pub use read::{FAR_APART, read_counts, read_listed, read_sizes, with_stitches};
 pub use size::{Size, Span};
-pub use told::{Line, Told, Value};
+pub use standard::Standard;
 
+use crate::choice::Choice;
 use crate::problem::Problem;
 use crate::tables::fit::Fit;
 use crate::units::{Gauge, Length};
@@ -86,7 +92,7 @@ impl Question {
             sizes,
             listed: None,
             ask: Ask::Fit(Fit::Standard),
-            cloth: Cloth::Stretches,
+            cloth: Cloth::START,
             pattern: None,
             own: None,
         }
@@ -149,7 +155,8 @@ pub enum Cloth {
     Drapes,
 }
 
-/// Stitches and rows of one fabric. Each carries its own span: 10 cm and 4 in may meet.
+/// Stitches and rows of one fabric, each within [`Gauge::COUNTS`] over [`Gauge::SPANS`]. Each carries its own span: 10 cm
+/// and 4 in may meet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Gauges {
@@ -177,21 +184,15 @@ pub struct Answer {
     /// What the knitter's own gauge moves, where both gauges are known.
     pub moves: Option<Moves>,
     /// What else she should know.
-    pub notes: Vec<Line>,
+    pub notes: Vec<Note>,
     /// The sum.
-    pub steps: Vec<Line>,
+    pub steps: Vec<Step>,
 }
 
 impl Answer {
     /// The next best size, where there is one.
     pub fn runner_up(&self) -> Option<usize> {
         self.ranked.get(1).map(|second| second.size)
-    }
-
-    /// The values of a note, if it is among the notes.
-    pub fn note(&self, told: Told) -> Option<&[Value]> {
-        let line = self.notes.iter().find(|line| line.told == told)?;
-        Some(&line.values)
     }
 }
 
@@ -248,16 +249,15 @@ impl Ranked {
 /// Picks the size.
 ///
 /// # Errors
-/// A [`Problem`] for every field that is missing or outside its bounds: `bust`, `high_bust`, `sizes`, `listed`, `ease`,
-/// `round`, `upper_arm`, `neck`, `head`, `stitches`.
+/// A [`Problem`] for every field that is missing or outside its bounds.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check::check(question)?;
     let sought = rank::Sought::of(question, question.bust);
     let (ranked, why) = sought.rank(own::gauge(question.own));
     let moves = own::moves(question);
     Ok(Answer {
-        notes: told::notes(&sought, &ranked),
-        steps: told::steps(&sought, &ranked),
+        notes: note::notes(&sought, &ranked),
+        steps: note::steps(&sought, &ranked),
         pick: ranked.first().map_or(0, |best| best.size),
         why,
         ranked,

@@ -9,15 +9,17 @@
 //! Munden 1959, from memory), so 10 % more of them is 4.9 % more yarn.
 
 use super::{Gauges, Listed, PerMille, Question, Size, Span};
+use crate::bounds::Bounds;
+use crate::units::rate::Rate;
 use crate::units::{Gauge, Length};
 
 /// A usual armhole, to show on it what rows do. Common practice, no source.
 pub const ARMHOLE: Length = Length::from_mm(220);
 
 /// What the stitches of a size may make of its listed girth before they are left out. Common practice, no source.
-const BELIEVED: (f64, f64) = (0.85, 1.15);
+const BELIEVED: Bounds<PerMille> = Bounds::new(PerMille(850), PerMille(1_150));
 /// The same where bodies are listed, and the garment may have any ease, or where the gauge is not the pattern's.
-const BELIEVED_OF_BODY: (f64, f64) = (0.7, 1.6);
+const BELIEVED_OF_BODY: Bounds<PerMille> = Bounds::new(PerMille(700), PerMille(1_600));
 
 /// What the knitter's own gauge moves, where both are known.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -43,34 +45,52 @@ pub(super) fn gauge(gauges: Option<Gauges>) -> Option<Gauge> {
 
 /// A girth in the pattern's gauge, knitted stitch for stitch at another.
 fn regauged(girth: Length, theirs: Option<Gauge>, ours: Option<Gauge>) -> Option<Length> {
-    ours?.width_of(theirs?.count_over(girth))
+    let (theirs, ours) = theirs.zip(ours)?;
+    Some(Rate::of(theirs).worked_at(girth, Rate::of(ours)))
 }
 
 /// What so many stitches make at a gauge.
 fn worked(stitches: Option<u32>, gauge: Option<Gauge>) -> Option<Length> {
-    gauge?.width_of(f64::from(stitches?))
+    let (stitches, gauge) = stitches.zip(gauge)?;
+    Some(Rate::of(gauge).width_of(stitches))
 }
 
 /// What the stitches of a size make, if that does not go with its listed girth: they are left out then.
 pub(super) fn doubted(question: &Question, size: &Size) -> Option<Length> {
     let theirs = gauge(question.pattern);
     let makes = worked(size.stitches, theirs.or(gauge(question.own)))?;
-    let garment = question.listed == Some(Listed::Garment) && theirs.is_some();
-    let (least, most) = if garment { BELIEVED } else { BELIEVED_OF_BODY };
-    let part = makes.to_nm() as f64 / size.girth.middle().to_nm() as f64;
-    (part < least || part > most).then_some(makes)
+    let of_garment = question.listed == Some(Listed::Garment) && theirs.is_some();
+    let believed = if of_garment { BELIEVED } else { BELIEVED_OF_BODY };
+    let girth = i128::from(size.girth.middle().to_nm());
+    let part = |share: PerMille| girth * i128::from(share.0);
+    let made = i128::from(makes.to_nm()) * 1_000;
+    (made < part(believed.least) || made > part(believed.most)).then_some(makes)
 }
 
-/// What a size measures at a gauge: its girth as the list means it, the garment where known, and whether that comes
-/// from its stitches.
-pub(super) fn measured(question: &Question, size: &Size, own: Option<Gauge>) -> (Span, Option<Length>, bool) {
+/// What a size measures at a gauge.
+pub(super) struct Measures {
+    /// Its girth as the list means it.
+    pub(super) girth: Span,
+    /// The garment, where known.
+    pub(super) garment: Option<Length>,
+    /// Whether that comes from its stitches.
+    pub(super) from_stitches: bool,
+}
+
+/// What a size measures at a gauge, or at the pattern's where there is none.
+pub(super) fn measures(question: &Question, size: &Size, own: Option<Gauge>) -> Measures {
     let theirs = gauge(question.pattern);
     let stitches = size.stitches.filter(|_| doubted(question, size).is_none());
     let listed = size.girth.middle();
     let exact = worked(stitches, own);
+    let from_stitches = exact.is_some();
     if question.listed == Some(Listed::Garment) {
         let girth = exact.or_else(|| regauged(listed, theirs, own)).unwrap_or(listed);
-        return (Span::one(girth), Some(girth), exact.is_some());
+        return Measures {
+            girth: Span::one(girth),
+            garment: Some(girth),
+            from_stitches,
+        };
     }
     // Without the stitches the garment is taken to be about as wide as the body.
     let pattern = worked(stitches, theirs);
@@ -80,7 +100,11 @@ pub(super) fn measured(question: &Question, size: &Size, own: Option<Gauge>) -> 
         Some(after) if theirs.is_some() => after.saturating_sub(before),
         _ => Length::ZERO,
     };
-    (size.girth.moved(moved), exact.or(pattern), exact.is_some())
+    Measures {
+        girth: size.girth.moved(moved),
+        garment: exact.or(pattern),
+        from_stitches,
+    }
 }
 
 /// What her gauge moves.
@@ -89,7 +113,7 @@ pub(super) fn moves(question: &Question) -> Option<Moves> {
 }
 
 impl Moves {
-    /// From the pattern's gauges to the knitter's own.
+    /// From the pattern's gauges to the knitter's own. Yarn goes with a square root, so that this is reckoned in floats.
     pub fn between(theirs: Gauges, ours: Gauges) -> Self {
         let stitches = ours.stitches.per_cm() / theirs.stitches.per_cm();
         let rows = ours.rows.zip(theirs.rows);

@@ -2,7 +2,9 @@
 
 use super::{ARM_OF_BUST, Ask, CLOSE_CALL, Cloth, Garment, Listed, PerMille, Question, Ranked, TOO_TIGHT, Why, own};
 use crate::tables::fit::Fit;
+use crate::units::rate::Quotient;
 use crate::units::{Gauge, Length};
+use std::cmp::Reverse;
 
 /// What is looked for.
 pub(super) struct Sought<'a> {
@@ -44,17 +46,13 @@ impl<'a> Sought<'a> {
 
     /// Every size as it sits at a gauge, the pick first, and why it is that.
     pub(super) fn rank(&self, own: Option<Gauge>) -> (Vec<Ranked>, Why) {
-        let mut ranked: Vec<Ranked> = Vec::new();
-        for size in 0..self.question.sizes.len() {
-            let held = self.hold(size, own);
-            // From better to worse. A list is short, and the library's sort is some kilobytes of WebAssembly.
-            let key = |r: &Ranked| (!r.suits, r.away(), r.girth.middle());
-            let place = ranked.iter().position(|other| key(&held) < key(other));
-            ranked.insert(place.unwrap_or(ranked.len()), held);
-        }
+        let sizes = 0..self.question.sizes.len();
+        let mut ranked: Vec<Ranked> = sizes.map(|size| self.hold(size, own)).collect();
+        // From better to worse.
+        ranked.sort_by_key(|held| (!held.suits, held.away(), held.girth.middle()));
         let (chosen, why) = self.choose(&ranked);
-        for place in (1..=chosen).rev() {
-            ranked.swap(place, place - 1);
+        if let Some(better) = ranked.get_mut(..=chosen) {
+            better.rotate_right(1);
         }
         if let [best, others @ ..] = ranked.as_mut_slice() {
             for other in others {
@@ -64,53 +62,59 @@ impl<'a> Sought<'a> {
         (ranked, why)
     }
 
-    /// Which of the sorted sizes to pick: of those as good as the first, the one that goes with the cloth. As good are
-    /// those exactly as near, and the nearest of those that are the other way off and as near as a tape can tell.
+    /// Which of the sorted sizes to pick: of those as good as the first, the one that goes with the cloth.
     fn choose(&self, ranked: &[Ranked]) -> (usize, Why) {
-        let cloth = self.question.cloth;
-        let Some(best) = ranked.first().filter(|_| ranked.len() > 1) else {
+        let [best, _, ..] = ranked else {
             return (0, Why::OnlySize);
         };
-        let (mut chosen, mut girth, mut across) = (0, best.girth.middle(), None);
-        let mut why = if best.suits && self.target.is_none() {
-            Why::Within
-        } else {
-            Why::Nearest
+        let cloth = self.question.cloth;
+        let rivals = self.rivals(best, ranked);
+        let why = match rivals.as_slice() {
+            [] if best.suits && self.target.is_none() => Why::Within,
+            [] => Why::Nearest,
+            all if all.iter().all(|(_, rival)| rival.away() == best.away()) => Why::Tie(cloth),
+            _ => Why::CloseCall(cloth),
         };
-        for (place, other) in ranked.iter().enumerate().skip(1) {
-            if other.suits != best.suits {
-                break;
-            }
-            let (nearest, away) = (best.away(), other.away());
-            let tied = away == nearest;
-            if !tied {
-                let opposite = best.off.to_nm().signum() * other.off.to_nm().signum() < 0;
-                let close = opposite && away.saturating_sub(nearest) <= CLOSE_CALL;
-                // Snug is welcome, and tighter than most knitting bears is not.
-                let strains = self.too_tight(other) && !self.too_tight(best);
-                if !close || strains || *across.get_or_insert(away) != away {
-                    continue;
-                }
-            } else if best.off != other.off {
-                across = Some(away);
-            }
-            why = match why {
-                Why::CloseCall(_) => why,
-                _ if tied => Why::Tie(cloth),
-                _ => Why::CloseCall(cloth),
-            };
-            let middle = other.girth.middle();
-            if middle != girth && (middle > girth) == (cloth == Cloth::Drapes) {
-                (chosen, girth) = (place, middle);
-            }
-        }
-        (chosen, why)
+        let all = std::iter::once((0, best)).chain(rivals);
+        let chosen = match cloth {
+            Cloth::Stretches => all.min_by_key(|(place, ranked)| (ranked.girth.middle(), *place)),
+            Cloth::Drapes => all.min_by_key(|(place, ranked)| (Reverse(ranked.girth.middle()), *place)),
+        };
+        (chosen.map_or(0, |(place, _)| place), why)
+    }
+
+    /// The sizes that are as good as the best, with their places: those exactly as near, and the nearest of those that are
+    /// the other way off and as near as a tape can tell.
+    fn rivals<'r>(&self, best: &Ranked, ranked: &'r [Ranked]) -> Vec<(usize, &'r Ranked)> {
+        let is_tied = |other: &Ranked| other.away() == best.away();
+        let is_across = |other: &Ranked| match is_tied(other) {
+            true => other.off != best.off,
+            false => self.is_close_call(best, other),
+        };
+        let others = ranked.iter().enumerate().skip(1);
+        let alike: Vec<_> = others.take_while(|(_, other)| other.suits == best.suits).collect();
+        let nearest_across = alike.iter().find(|(_, other)| is_across(other)).map(|(_, other)| other.away());
+        let is_rival = |other: &Ranked| is_tied(other) || is_across(other) && Some(other.away()) == nearest_across;
+        alike.into_iter().filter(|(_, other)| is_rival(other)).collect()
+    }
+
+    /// Whether a size that is not as near as the best is the other way off, and no tape can tell. Snug is welcome, and
+    /// tighter than most knitting bears is not.
+    fn is_close_call(&self, best: &Ranked, other: &Ranked) -> bool {
+        let is_opposite = best.off.to_nm().signum() * other.off.to_nm().signum() < 0;
+        let is_as_near = other.away().saturating_sub(best.away()) <= CLOSE_CALL;
+        let strains = self.too_tight(other) && !self.too_tight(best);
+        is_opposite && is_as_near && !strains
     }
 
     /// One size held against the body.
     fn hold(&self, size: usize, own: Option<Gauge>) -> Ranked {
         let question = self.question;
-        let (girth, garment, from_stitches) = own::measured(question, &question.sizes[size], own);
+        let own::Measures {
+            girth,
+            garment,
+            from_stitches,
+        } = own::measures(question, &question.sizes[size], own);
         // Ease at the bust says nothing of a wrap.
         let garment_of = garment.filter(|_| self.target.is_some() || !is_wrap(question));
         let ease = garment_of.map(|garment| garment.saturating_sub(self.body));
@@ -150,10 +154,21 @@ pub(super) fn is_wrap(question: &Question) -> bool {
 
 /// A part in thousandths of a whole, rounded to the nearest.
 fn share(part: Length, whole: Length) -> PerMille {
-    PerMille((part.to_nm() as f64 / whole.to_nm() as f64 * 1000.0).round() as i32)
+    let share = rounded(i128::from(part.to_nm()) * 1_000, i128::from(whole.to_nm()).max(1));
+    PerMille(i32::try_from(share).unwrap_or(i32::MAX))
 }
 
 /// So many thousandths of a whole, rounded to the nearest nanometre.
 fn share_of(whole: Length, share: PerMille) -> Length {
-    Length::from_nm((whole.to_nm() as f64 * f64::from(share.0) / 1000.0).round() as i64)
+    let part = rounded(i128::from(whole.to_nm()) * i128::from(share.0), 1_000);
+    Length::from_nm(i64::try_from(part).unwrap_or(i64::MAX))
+}
+
+/// The nearest whole number; halves go away from nought, so that as much less is written like as much more.
+fn rounded(over: i128, under: i128) -> i128 {
+    let over_nought = Quotient {
+        over: over.abs(),
+        under,
+    };
+    over.signum() * over_nought.nearest()
 }

@@ -14,49 +14,19 @@
 //! let sizes = read_sizes("To fit bust: S 32-34, M 36-38, 1X 44-46 in", LengthUnit::Cm).unwrap();
 //! assert_eq!(sizes[2].label, "1X");
 //! assert_eq!(sizes[2].girth, Span::new(Length::from_inches(44), Length::from_inches(46)));
-//! assert_eq!(read_sizes("S 86-", LengthUnit::Cm).unwrap_err().piece, "86-");
+//! assert_eq!(read_sizes("S 86-", LengthUnit::Cm).unwrap_err().piece("S 86-"), "86-");
 //! ```
 
 use super::{GIRTH, Listed, Size, Span};
+use crate::units::list::{Unread, WhyUnread};
 use crate::units::parse::{Unreadable, Wanted, read};
-use crate::units::{Length, LengthUnit};
-use pieces::{Piece, Pieces, Role, is_dash};
+use crate::units::LengthUnit;
+use pieces::{Piece, Pieces, Role, Words, is_dash};
 
 mod counts;
 mod pieces;
 
 pub use counts::{read_counts, with_stitches};
-
-/// A piece of a list that could not be read.
-#[derive(Clone, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Unread {
-    /// The piece as it stands in the text.
-    pub piece: String,
-    /// What is wrong with it.
-    pub why: WhyUnread,
-}
-
-/// What is wrong with a piece of a list.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub enum WhyUnread {
-    /// A number that cannot be one of these.
-    Number(Unreadable),
-    /// Centimetres and inches that are not the same girths.
-    TwoUnits,
-    /// More than one list.
-    TwoLists,
-    /// No names, and the largest number is more than [`FAR_APART`] times the smallest: some of them are no girths.
-    FarApart,
-    /// Not as many numbers as there are sizes.
-    NotAsMany {
-        /// How many there are.
-        numbers: usize,
-        /// How many sizes there are.
-        sizes: usize,
-    },
-}
 
 /// Numbers without names that are further apart than so many times are not all girths. Common practice, no source.
 pub const FAR_APART: i64 = 3;
@@ -77,59 +47,68 @@ pub fn read_listed(text: &str, unit: LengthUnit, listed: Option<Listed>) -> Resu
     let mut pieces = Pieces::of(text);
     let written = pieces.unit.unwrap_or(unit);
     if let Some(why) = pieces.settle(unit, listed) {
-        return Err(unread(text, why));
+        return Err(Unread::whole(text, why));
     }
-    let Pieces { names, numbers, .. } = &pieces;
-    let mut called: Vec<&str> = Vec::new();
-    let headed = numbers.iter().filter(|number| number.role == Role::Name);
-    for piece in headed.chain(names.iter().filter(|name| name.role == Role::Name)) {
-        called.push(&piece.text);
-    }
-    let (mut sizes, mut least, mut most) = (Vec::new(), Length::MAX, Length::ZERO);
-    let girths = numbers.iter().filter(|number| number.role == Role::Girth);
-    let count = girths.clone().count();
-    // `XS/S/M 82/90/98`: one word for all names.
-    if let &[name] = called.as_slice() {
-        let mut words = Vec::new();
-        for word in name.split(if name.contains('/') { '/' } else { ' ' }) {
-            words.extend(Some(word).filter(|word| !word.is_empty()));
-        }
-        if words.len() == count && !name.chars().any(char::is_lowercase) {
-            called = words;
-        }
-    }
+    let girths = pieces.girths();
+    let names = pieces.called(girths.len());
     // A single name before several numbers is a heading.
-    if called.len() != count && (count == 0 || called.len() > 1) {
-        return Err(not_as_many(text, count, called.len()));
+    if names.len() != girths.len() && (girths.is_empty() || names.len() > 1) {
+        return Err(not_as_many(text, girths.len(), names.len()));
     }
-    for (place, number) in girths.enumerate() {
-        let girth = match span(number, written) {
-            Ok(girth) => girth,
-            Err(why) => return Err(unread(&number.text, WhyUnread::Number(why))),
-        };
-        (least, most) = (least.min(girth.from), most.max(girth.to));
-        let label = if called.len() == count { called.get(place) } else { None };
-        sizes.push(Size::new(*label.unwrap_or(&number.text.as_str()), girth));
+    if girths.is_empty() {
+        return Err(Unread::whole(text, WhyUnread::Number(Unreadable::Empty)));
     }
-    if sizes.is_empty() {
-        return Err(unread(text, WhyUnread::Number(Unreadable::Empty)));
+    let is_named = names.len() == girths.len();
+    let mut sizes = Vec::new();
+    for (place, number) in girths.iter().enumerate() {
+        let girth = span(number, written).map_err(|why| unread(&number.words, why))?;
+        let name = names.get(place).filter(|_| is_named);
+        sizes.push(Size::new(*name.unwrap_or(&number.words.text.as_str()), girth));
     }
-    if called.len() != count && most > least.saturating_mul(FAR_APART) {
-        return Err(unread(text, WhyUnread::FarApart));
+    if !is_named && are_far_apart(&sizes) {
+        return Err(Unread::whole(text, WhyUnread::FarApart));
     }
     Ok(sizes)
 }
 
-fn unread(piece: &str, why: WhyUnread) -> Unread {
-    let piece = piece.to_owned();
-    Unread { piece, why }
+/// Whether some of these can be no girths, since others are.
+fn are_far_apart(sizes: &[Size]) -> bool {
+    let least = sizes.iter().map(|size| size.girth.from).min();
+    let most = sizes.iter().map(|size| size.girth.to).max();
+    most > least.map(|least| least.saturating_mul(FAR_APART))
+}
+
+fn unread(words: &Words, why: Unreadable) -> Unread {
+    Unread {
+        from: words.from,
+        to: words.to,
+        why: WhyUnread::Number(why),
+    }
 }
 
 fn not_as_many(text: &str, numbers: usize, sizes: usize) -> Unread {
-    unread(text, WhyUnread::NotAsMany { numbers, sizes })
+    Unread::whole(text, WhyUnread::NotAsMany { numbers, sizes })
 }
 
 impl Pieces {
+    /// What the sizes are called, where so many of them are listed.
+    fn called(&self, sizes: usize) -> Vec<&str> {
+        let all = self.numbers.iter().chain(&self.names);
+        let names = all.filter(|piece| piece.role == Role::Name);
+        let names: Vec<&str> = names.map(|piece| piece.words.text.as_str()).collect();
+        let &[name] = names.as_slice() else {
+            return names;
+        };
+        // `XS/S/M 82/90/98`: one word for all names.
+        let parting = if name.contains('/') { '/' } else { ' ' };
+        let words: Vec<&str> = name.split(parting).filter(|word| !word.is_empty()).collect();
+        if words.len() == sizes && !name.chars().any(char::is_lowercase) {
+            words
+        } else {
+            names
+        }
+    }
+
     /// Gives each piece its part in the one list that is meant, or says why there is none.
     fn settle(&mut self, unit: LengthUnit, listed: Option<Listed>) -> Option<WhyUnread> {
         self.of_kind(listed)
@@ -206,58 +185,83 @@ impl Pieces {
 
     /// Finds numbers that are names: the first of two rows of as many, or what stands before a colon.
     fn in_rows(&mut self) -> Option<WhyUnread> {
-        // Rows of numbers without names of their own, how many numbers each has, and which of them can be names.
-        let (mut lists, mut many, mut alike, mut headed) = (0, 0, true, None);
-        let (mut girths, mut before, mut named) = (0, 0, 0);
-        let mut names = self.names.iter().filter(|name| name.role == Role::Name).peekable();
-        let mut numbers = self
-            .numbers
-            .iter()
-            .filter(|number| number.role == Role::Girth)
-            .peekable();
-        while let Some(&&Piece { row, kind, .. }) = numbers.peek() {
-            let (mut count, mut own) = (0, 0);
-            while let Some(number) = numbers.next_if(|number| number.row == row) {
-                count += 1;
-                before += usize::from(number.before_colon);
-            }
-            while let Some(name) = names.next_if(|name| name.row <= row) {
-                own += usize::from(name.row == row);
-                named += 1;
-            }
-            girths += count;
-            if count < 2 || own >= count {
-                continue;
-            }
-            if self.sizes == Some(row) || lists == 0 && own == 0 && kind.is_none() {
-                headed = Some(row);
-            }
-            alike &= lists == 0 || count == many;
-            (lists, many) = (lists + 1, count);
-        }
-        named += names.count();
-        let colon = before > 0 && named + before == girths - before;
-        let rows = lists > 1 && alike;
-        if rows && (lists > 2 || headed.is_none()) {
+        let rows = self.rows();
+        let are_names_and_girths = match rows.as_slice() {
+            [first, _, ..] => rows.iter().all(|row| row.numbers == first.numbers),
+            _ => false,
+        };
+        let names = self.row_of_names(&rows);
+        if are_names_and_girths && (rows.len() > 2 || names.is_none()) {
             return Some(WhyUnread::TwoLists);
         }
-        for number in &mut self.numbers {
-            let name = if rows {
-                headed == Some(number.row)
+        let stand_before_colon = self.stand_before_colon();
+        for number in self.numbers.iter_mut().filter(|number| number.role == Role::Girth) {
+            let is_name = if are_names_and_girths {
+                names == Some(number.row)
             } else {
-                colon && number.before_colon
+                stand_before_colon && number.before_colon
             };
-            if name && number.role == Role::Girth {
+            if is_name {
                 number.role = Role::Name;
             }
         }
-        for name in &mut self.names {
-            if rows {
+        if are_names_and_girths {
+            for name in &mut self.names {
                 name.role = Role::None;
             }
         }
         None
     }
+
+    /// The numbers that are not left out.
+    fn girths(&self) -> Vec<&Piece> {
+        let girths = self.numbers.iter().filter(|number| number.role == Role::Girth);
+        girths.collect()
+    }
+
+    /// Rows of several numbers that do not all have names of their own.
+    fn rows(&self) -> Vec<Row> {
+        let names = |row| {
+            let names = self.names.iter().filter(|name| name.role == Role::Name);
+            names.filter(|name| name.row == row).count()
+        };
+        let girths = self.girths();
+        let rows = girths.chunk_by(|one, other| one.row == other.row);
+        let rows = rows.map(|numbers| Row {
+            row: numbers[0].row,
+            numbers: numbers.len(),
+            names: names(numbers[0].row),
+            is_of_a_kind: numbers[0].kind.is_some(),
+        });
+        rows.filter(|row| row.numbers > 1 && row.names < row.numbers).collect()
+    }
+
+    /// Which of the rows has the names: the one that is said to be sizes, or the first, where nothing else is said of it.
+    fn row_of_names(&self, rows: &[Row]) -> Option<usize> {
+        let said = rows.iter().rfind(|row| self.sizes == Some(row.row));
+        let first = rows.first().filter(|row| row.names == 0 && !row.is_of_a_kind);
+        said.or(first).map(|row| row.row)
+    }
+
+    /// Whether the numbers before the first colon are names, with the other names one for each girth behind it.
+    fn stand_before_colon(&self) -> bool {
+        let girths = self.girths();
+        let names = self.names.iter().filter(|name| name.role == Role::Name).count();
+        let before = girths.iter().filter(|number| number.before_colon).count();
+        before > 0 && names + before == girths.len() - before
+    }
+}
+
+/// A row of a list.
+struct Row {
+    /// Which one.
+    row: usize,
+    /// How many numbers it has.
+    numbers: usize,
+    /// How many names.
+    names: usize,
+    /// Whether its words say what it measures.
+    is_of_a_kind: bool,
 }
 
 /// Whether two numbers are the same girth, each rounded in its unit.
@@ -268,7 +272,8 @@ fn is_same(one: &Piece, other: &Piece) -> bool {
 }
 
 /// A girth or a range of girths.
-fn span(Piece { text, unit, .. }: &Piece, written: LengthUnit) -> Result<Span, Unreadable> {
+fn span(Piece { words, unit, .. }: &Piece, written: LengthUnit) -> Result<Span, Unreadable> {
+    let text = &words.text;
     let unit = unit.unwrap_or(written);
     let wanted = Wanted { bounds: GIRTH, unit };
     let one = |text: &str| read(text, &wanted).map(|read| read.value);

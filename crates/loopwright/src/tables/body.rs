@@ -92,7 +92,7 @@ pub const BABIES: [Row; 5] = [
 ];
 
 /// EN 13402-3, letter codes by bust girth, women. The standard was not read. The edges from 74 to 131 agree with the
-/// bust steps of the standard as the manual of an anthropometry package quotes them ([`BUST_EDGES_CM`]).
+/// bust steps of the standard (2005) as the manual of an anthropometry package quotes them.
 pub const EN_WOMEN: [Code; 8] = [
     code("XXS", 66, 74),
     code("XS", 74, 82),
@@ -115,10 +115,6 @@ pub const EN_MEN: [Code; 8] = [
     code("XXL", 118, 129),
     code("3XL", 129, 141),
 ];
-
-/// EN 13402-3, the twelve bust sizes for women: their edges in centimetres, in steps of 4 up to 102 and of 6 from 107.
-/// Read as quoted from the standard (2005) in the manual of an anthropometry package; the standard was not read.
-pub const BUST_EDGES_CM: [i64; 13] = [74, 78, 82, 86, 90, 94, 98, 102, 107, 113, 119, 125, 131];
 
 /// One thing to mind when the tape goes round.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]

@@ -77,14 +77,14 @@ pub struct Band {
     pub aim: Length,
 }
 
+const VERY_CLOSE: Band = band(Fit::VeryClose, None, Some(0), (None, Some(0)), Sign::Negative, -50);
+const CLOSE: Band = band(Fit::Close, Some(0), Some(50), (Some(1), Some(2)), Sign::Zero, 25);
+const STANDARD: Band = band(Fit::Standard, Some(50), Some(100), (Some(2), Some(4)), Sign::Some, 75);
+const LOOSE: Band = band(Fit::Loose, Some(100), Some(150), (Some(4), Some(6)), Sign::More, 125);
+const OVERSIZED: Band = band(Fit::Oversized, Some(150), None, (Some(6), None), Sign::Generous, 200);
+
 /// The five fits, from closest to widest, without a gap between them.
-pub const BANDS: [Band; 5] = [
-    band(Fit::VeryClose, None, Some(0), (None, Some(0)), Sign::Negative, -50),
-    band(Fit::Close, Some(0), Some(50), (Some(1), Some(2)), Sign::Zero, 25),
-    band(Fit::Standard, Some(50), Some(100), (Some(2), Some(4)), Sign::Some, 75),
-    band(Fit::Loose, Some(100), Some(150), (Some(4), Some(6)), Sign::More, 125),
-    band(Fit::Oversized, Some(150), None, (Some(6), None), Sign::Generous, 200),
-];
+pub const BANDS: [Band; 5] = [VERY_CLOSE, CLOSE, STANDARD, LOOSE, OVERSIZED];
 
 impl Fit {
     /// The fit of an ease: the one band it lies in.
@@ -93,20 +93,15 @@ impl Fit {
         found.map_or(Self::VeryClose, |band| band.fit)
     }
 
-    /// What the older edition calls an ease, by its whole inches with both ends included: two words on an edge, none
-    /// in a gap.
-    pub fn older(ease: Length) -> Vec<Self> {
-        let inches = |edge: Option<i8>| edge.map(|edge| Length::from_inches(i64::from(edge)));
-        let has = |band: &&Band| {
-            inches(band.inches_from).is_none_or(|from| ease >= from)
-                && inches(band.inches_to).is_none_or(|to| ease <= to)
-        };
-        BANDS.iter().filter(has).map(|band| band.fit).collect()
-    }
-
     /// Its row of the table.
     pub const fn band(self) -> &'static Band {
-        &BANDS[self as usize]
+        match self {
+            Self::VeryClose => &VERY_CLOSE,
+            Self::Close => &CLOSE,
+            Self::Standard => &STANDARD,
+            Self::Loose => &LOOSE,
+            Self::Oversized => &OVERSIZED,
+        }
     }
 }
 

@@ -11,6 +11,7 @@
 //! | how many lie in a span | [`Gauge`] |
 //! | how many, as written | [`count`] |
 //! | what did she type | [`parse`] |
+//! | what of a list cannot be read | [`list`] |
 //! | how is it written on the page | [`print`](mod@print) |
 //! | what stands in the field when the unit is switched | [`switch`] |
 //!
@@ -33,6 +34,7 @@ mod exact;
 mod fraction;
 mod gauge;
 pub mod length;
+pub mod list;
 pub mod mass;
 mod names;
 mod number;

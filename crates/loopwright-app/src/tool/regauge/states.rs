@@ -3,7 +3,7 @@
 use crate::tool::State;
 
 /// The named states.
-pub const STATES: &[State] = &[
+pub const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("filled", "pattern=20&own=22&counts=180 (196, 212)"),
     State::new("one", "pattern=20&own=22&counts=121&knitting=extra&multiple=12"),

@@ -3,7 +3,7 @@
 use crate::tool::State;
 
 /// The named states.
-pub const STATES: &[State] = &[
+pub const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("which-measure", "bust=91&sizes=XS 85, S 91, M 97, L 103, XL 111"),
     State::new(
@@ -18,6 +18,10 @@ pub const STATES: &[State] = &[
     State::new(
         "to-fit-with-stitches",
         "bust=94&sizes=S 81-86, M 91-97, L 102-107&listed=body&stitches=184 (204, 228)&pattern_stitches=20",
+    ),
+    State::new(
+        "standard-list",
+        "bust=94&sizes=XXS: 66-74, XS: 74-82, S: 82-90, M: 90-98, L: 98-107, XL: 107-119, XXL: 119-131, 3XL: 131-143&listed=body",
     ),
     State::new("beyond", "bust=130&sizes=S 81-86, M 91-97, L 102-107&listed=body"),
     State::new("tie", "bust=86.5&sizes=XS 85, S 91, M 97, L 103, XL 111&listed=garment"),

@@ -5,8 +5,21 @@ use loopwright::cast_on::Multiple;
 use loopwright::regauge::{Shaping, answer};
 use loopwright::units::{Gauge, Length, LengthUnit, print};
 
-fn long(length: Length) -> String {
-    print::with_unit(length, LengthUnit::Cm, print::Step::Tenth)
+const LENGTHS: Lengths = Lengths {
+    unit: LengthUnit::Cm,
+    step: print::Step::Tenth,
+};
+
+fn about<'a>(question: &'a Question, answer: &'a Answer) -> Sentences<'a> {
+    Sentences {
+        question,
+        answer,
+        lengths: LENGTHS,
+    }
+}
+
+fn plain(sentence: &str) -> String {
+    sentence.replace('\u{a0}', " ")
 }
 
 fn ten(count: u32) -> Gauge {
@@ -16,21 +29,19 @@ fn ten(count: u32) -> Gauge {
 /// Every sentence about a question.
 fn all(question: &Question) -> Vec<String> {
     let answer = answer(question).unwrap();
-    let (_, headline, (before, after)) = lead(question, &answer, &long);
-    let mut said = vec![before, after, headline];
-    said.push(near(&answer, &long));
+    let sentences = about(question, &answer);
+    let Lead { line, outcome, .. } = sentences.lead();
+    let mut all = vec![outcome.0, outcome.1, line];
+    all.extend(sentences.near());
     for found in answer.stitches.iter().chain(&answer.rows) {
-        said.extend([0, 1, 2].map(|column| cell(column, found, true, &long)));
+        all.extend(Column::ALL.map(|column| sentences.cell(column, found, true)));
     }
-    said.extend(
-        answer
-            .shaping
-            .iter()
-            .flat_map(|shaped| shaping(question, shaped, &long)),
-    );
-    said.extend(notes(question, &answer));
-    said.extend(steps(question, &answer, &long));
-    said
+    if let Some(shaped) = &answer.shaping {
+        all.extend([sentences.ends(shaped), sentences.shaping(shaped)]);
+    }
+    all.extend(sentences.notes());
+    all.extend(sentences.steps());
+    all
 }
 
 /// From 20 stitches and 28 rows in 10 cm to 22 and 30.
@@ -85,10 +96,11 @@ fn no_sentence_shows_its_seams() {
 fn a_list_stands_as_in_the_pattern() {
     let question = asked(&[180, 196, 212]);
     let found = answer(&question).unwrap();
-    let (_, headline, (_, old)) = lead(&question, &found, &long);
-    assert_eq!((&*headline, &*old), ("198 (216, 233)", "180 (196, 212)"));
+    let sentences = about(&question, &found);
+    let lead = sentences.lead();
+    assert_eq!((&*lead.line, &*lead.outcome.1), ("198 (216, 233)", "180 (196, 212)"));
     assert_eq!(
-        [0, 1, 2].map(|column| cell(column, &found.stitches[0], false, &long)),
+        Column::ALL.map(|column| plain(&sentences.cell(column, &found.stitches[0], false))),
         ["180: 90 cm", "198: 90 cm", "81.8 cm"]
     );
     let followed = Question {
@@ -96,11 +108,9 @@ fn a_list_stands_as_in_the_pattern() {
         ..question
     };
     let found = answer(&followed).unwrap();
-    let (_, headline, (_, measures)) = lead(&followed, &found, &long);
-    assert_eq!(
-        (&*headline, &*measures),
-        ("Follow the size of 196 stitches", "89.1 cm, 1.9 cm less than you want")
-    );
+    let lead = about(&followed, &found).lead();
+    assert_eq!(lead.line, "Follow the size of 196 stitches");
+    assert_eq!(plain(&lead.outcome.1), "89.1 cm, 1.9 cm less than you want");
 }
 
 #[test]
@@ -117,9 +127,11 @@ fn shaping_is_told_in_the_one_convention() {
         ..asked(&[])
     };
     let found = answer(&question).unwrap();
-    assert_eq!(lead(&question, &found, &long).1, "From 66 to 46 stitches");
+    let sentences = about(&question, &found);
+    assert_eq!(sentences.lead().line, "From 66 to 46 stitches");
+    let shaped = found.shaping.as_ref().unwrap();
     assert_eq!(
-        shaping(&question, found.shaping.as_ref().unwrap(), &long),
+        [sentences.ends(shaped), sentences.shaping(shaped)],
         [
             "From 66 to 46 stitches in 60 rows, 10 of them shaped.",
             "Work 4 rows plain, then a decrease row. Then 5 rows plain, then a decrease row; 9 times. Then 1 row plain."
@@ -130,22 +142,22 @@ fn shaping_is_told_in_the_one_convention() {
 /// What is dropped, compared or never converted is told where it is so, and only there.
 #[test]
 fn what_the_conversion_keeps_is_told() {
-    let plain = asked(&[180]);
+    let plain_question = asked(&[180]);
     let has = |question: &Question, words: &str| {
         let found = answer(question).unwrap();
-        notes(question, &found).iter().any(|note| note.contains(words))
+        about(question, &found).notes().iter().any(|note| note.contains(words))
     };
     let dropped = Question {
         multiple: Multiple { of: 8, plus: 3 },
-        ..plain.clone()
+        ..plain_question.clone()
     };
     let words = "the 3 beside the repeats are dropped";
-    assert!(has(&dropped, words) && !has(&plain, words));
+    assert!(has(&dropped, words) && !has(&plain_question, words));
     let spans = Question {
         own: Gauge::of(22, Gauge::FOUR_INCHES),
-        ..plain.clone()
+        ..plain_question.clone()
     };
-    assert!(has(&spans, "4 in are longer than 10 cm") && !has(&plain, "4 in"));
+    assert!(has(&spans, "4 in are longer than 10 cm") && !has(&plain_question, "4 in"));
     let shaped = Question {
         shaping: Some(Shaping {
             from: 60,
@@ -154,10 +166,11 @@ fn what_the_conversion_keeps_is_told() {
             each: 2,
             right_side_only: false,
         }),
-        ..plain.clone()
+        ..plain_question.clone()
     };
-    assert!(has(&shaped, "never the rate") && !has(&plain, "rate"));
+    assert!(has(&shaped, "never the rate") && !has(&plain_question, "rate"));
     // 198 of them, at 22 1/2 and at 21 1/2 in 10 cm.
-    let found = answer(&plain).unwrap();
-    assert!(near(&found, &long).ends_with("198 measure 88 cm to 92.1 cm."));
+    let found = answer(&plain_question).unwrap();
+    let near = about(&plain_question, &found).near().unwrap();
+    assert!(plain(&near).ends_with("198 measure 88 cm to 92.1 cm."), "{near}");
 }

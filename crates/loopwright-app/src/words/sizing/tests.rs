@@ -2,17 +2,30 @@
 
 use super::*;
 use loopwright::sizing::{
-    Ask, Garment, Gauges, Listed, PerMille, Question, Span, Told, Value, Wrap, answer, read_sizes, with_stitches,
+    Answer, Ask, Garment, Gauges, Listed, Note, PerMille, Question, Ranked, Span, Step, Wrap, answer, read_sizes,
+    with_stitches,
 };
-use loopwright::units::print::{Step as Fineness, with_unit};
-use loopwright::units::{Gauge, LengthUnit};
+use loopwright::units::print::Step as Fineness;
+use loopwright::units::{Gauge, Length, LengthUnit};
+
+const CENTIMETRES: Lengths = Lengths {
+    unit: LengthUnit::Cm,
+    step: Fineness::Tenth,
+};
 
 fn cm(cm: i64) -> Length {
     Length::of(cm, LengthUnit::Cm)
 }
 
-fn centimetres(length: Length) -> String {
-    with_unit(length, LengthUnit::Cm, Fineness::Tenth)
+fn about(question: &Question) -> Sentences<'_> {
+    Sentences {
+        question,
+        lengths: CENTIMETRES,
+    }
+}
+
+fn plain(sentence: &str) -> String {
+    sentence.replace('\u{a0}', " ")
 }
 
 fn question(bust: i64, sizes: &str, listed: Listed) -> Question {
@@ -33,24 +46,25 @@ fn is_a_sentence(said: &str) {
     assert!(!said.starts_with([':', ',', ' ']), "{said:?}");
 }
 
-fn all_said(question: &Question) -> Vec<String> {
+fn all_sentences(question: &Question) -> Vec<String> {
     let answer = answer(question).unwrap();
-    let teller = Teller {
-        question,
-        print: &centimetres,
+    let sentences = about(question);
+    let of_size = |(place, ranked): (usize, &Ranked)| {
+        [
+            sentences.next_best(ranked),
+            sentences.among_all(ranked),
+            sentences.drawn(ranked),
+            sentences.drawn_name(place, ranked, false),
+        ]
     };
-    let mut said = vec![teller.why(answer.why).to_owned(), teller.body(&answer)];
-    said.extend(teller.beyond(&answer));
-    for (place, ranked) in answer.ranked.iter().enumerate() {
-        let (measured, feels) = teller.measured(ranked);
-        said.extend([measured, feels, teller.sits("Size @. ", ranked)]);
-        said.extend([teller.drawn(ranked), teller.drawn_name(place, ranked, false)]);
-    }
-    said.extend(answer.target.map(|target| teller.target(target)));
-    let lines = answer.notes.iter().chain(&answer.steps);
-    said.extend(lines.map(|line| teller.tell(told(line.told).0, &line.values)));
-    said.extend(answer.moves.iter().flat_map(|told| moves(told, &centimetres)));
-    said
+    let Headline { title, line, outcome } = sentences.headline(&answer, &answer.ranked[0]);
+    let mut all = vec![title.to_owned(), line, outcome.0, outcome.1, sentences.body(&answer)];
+    all.extend(answer.ranked.iter().enumerate().flat_map(of_size));
+    all.extend(answer.target.map(|target| sentences.target(target)));
+    all.extend(answer.notes.iter().map(|note| sentences.note(note)));
+    all.extend(answer.steps.iter().map(|step| sentences.step(step)));
+    all.extend(answer.moves.iter().flat_map(|moved| moves(moved, CENTIMETRES)));
+    all
 }
 
 fn gauges(stitches: u32, rows: Option<u32>) -> Option<Gauges> {
@@ -105,27 +119,34 @@ fn every_answer_is_said_in_sentences() {
         wrap(tight),
     ];
     for question in asked {
-        all_said(&question).iter().for_each(|said| is_a_sentence(said));
+        all_sentences(&question)
+            .iter()
+            .for_each(|sentence| is_a_sentence(sentence));
     }
+}
+
+fn headline(question: &Question) -> Headline {
+    let answer: Answer = answer(question).unwrap();
+    about(question).headline(&answer, &answer.ranked[0])
 }
 
 #[test]
 fn who_is_outside_all_sizes_is_told_so_first() {
-    let said = |question: &Question| {
-        let answer = answer(question).unwrap();
-        let teller = Teller {
-            question,
-            print: &centimetres,
-        };
-        teller.beyond(&answer)
+    let line = |question: &Question| {
+        let Headline { title, line, outcome } = headline(question);
+        assert_eq!(title == "Outside all sizes", !line.starts_with("Knit size"));
+        assert_eq!(
+            title == "Outside all sizes",
+            outcome.0.starts_with("The nearest is size")
+        );
+        plain(&line)
     };
     let bodies = |bust| question(bust, "S 81-86, M 91-97, L 102-107", Listed::Body);
-    let large = "No size fits: the largest is 23 cm too small";
-    assert_eq!(said(&bodies(130)).as_deref(), Some(large));
-    assert_eq!(said(&bodies(88)), None);
-    assert_eq!(said(&bodies(94)), None);
-    let small = "No size fits: the smallest is 22.5 cm too large";
-    assert_eq!(said(&question(91, "121, 130", Listed::Garment)).as_deref(), Some(small));
+    assert_eq!(line(&bodies(130)), "No size fits: the largest is 23 cm too small");
+    assert_eq!(line(&bodies(88)), "Knit size S");
+    assert_eq!(line(&bodies(94)), "Knit size M");
+    let small = question(91, "121, 130", Listed::Garment);
+    assert_eq!(line(&small), "No size fits: the smallest is 22.5 cm too large");
     let binds = Question {
         garment: Garment::Wrap(Wrap {
             round: Some(cm(172)),
@@ -133,86 +154,101 @@ fn who_is_outside_all_sizes_is_told_so_first() {
         }),
         ..question(110, "130, 145, 160", Listed::Garment)
     };
-    assert_eq!(
-        said(&binds).as_deref(),
-        Some("No size fits: the largest is 12 cm too small")
-    );
+    assert_eq!(line(&binds), "No size fits: the largest is 12 cm too small");
     let only = question(91, "One size 120", Listed::Garment);
-    assert_eq!(said(&only).as_deref(), Some("It does not fit: it is 21.5 cm too large"));
+    assert_eq!(line(&only), "It does not fit: it is 21.5 cm too large");
 }
 
 #[test]
 fn a_size_says_whom_it_is_made_for_and_how_it_sits() {
-    let said = |question: Question| {
-        let answer = answer(&question).unwrap();
-        let teller = Teller {
-            question: &question,
-            print: &centimetres,
-        };
-        let (before, after) = teller.measured(&answer.ranked[0]);
-        [&before, " ", &after].concat()
+    let outcome = |question: Question| {
+        let (before, after) = headline(&question).outcome;
+        plain(&format!("{before} {after}"))
     };
-    let bodies = |bust, list| said(question(bust, list, Listed::Body));
-    assert_eq!(bodies(91, "90"), "Made for a bust of 90 cm; yours is 1 cm more");
-    assert_eq!(bodies(89, "90"), "Made for a bust of 90 cm; yours is 1 cm less");
+    let bodies = |bust, list| outcome(question(bust, list, Listed::Body));
+    assert_eq!(
+        bodies(91, "90"),
+        "The nearest is size 90. Made for a bust of 90 cm; yours is 1 cm more"
+    );
+    assert_eq!(
+        bodies(89, "90"),
+        "The nearest is size 90. Made for a bust of 90 cm; yours is 1 cm less"
+    );
     assert_eq!(bodies(90, "90"), "Made for a bust of 90 cm, and yours is the same");
     assert_eq!(bodies(94, "91-97"), "Made for 91 to 97 cm, and yours is within");
-    assert_eq!(bodies(100, "91-97"), "Made for 91 to 97 cm; yours is 3 cm more");
+    assert_eq!(
+        bodies(100, "91-97"),
+        "The nearest is size 91-97. Made for 91 to 97 cm; yours is 3 cm more"
+    );
     let none = Question {
         ask: Ask::Ease(cm(0)),
         ..question(91, "91, 97", Listed::Garment)
     };
-    assert_eq!(said(none), "91 cm round, as you measure: close");
+    assert_eq!(outcome(none), "91 cm round, as you measure: close");
 }
 
 #[test]
-fn a_line_has_its_values_in_the_order_of_its_sentence() {
+fn a_sum_names_its_size_its_gauges_and_its_sign() {
     let question = question(91, "M 97, 103", Listed::Garment);
-    let teller = Teller {
-        question: &question,
-        print: &centimetres,
+    let sentences = about(&question);
+    let by_gauges = Step::ByGauges {
+        size: 1,
+        listed: cm(103),
+        pattern: Gauge::of(21, Gauge::FOUR_INCHES),
+        own: Gauge::of(20, Gauge::TEN_CM),
+        girth: cm(107),
     };
-    let (four_inches, ten_cm) = (Gauge::of(21, Gauge::FOUR_INCHES), Gauge::of(20, Gauge::TEN_CM));
-    let said = |line, values: &[Value]| teller.tell(told(line).0, values);
-    let by_gauges = [
-        Value::Size(1),
-        Value::Length(cm(103)),
-        Value::Gauge(four_inches),
-        Value::Gauge(ten_cm),
-        Value::Length(cm(107)),
-    ];
     assert_eq!(
-        said(Told::ByGauges, &by_gauges),
+        plain(&sentences.step(&by_gauges)),
         "Size 103: 103 cm listed, with 21 in 4 in in the pattern and 20 in 10 cm of yours: 107 cm."
     );
-    let ease = [Value::Length(cm(91)), Value::Ease(cm(-6)), Value::Length(cm(85))];
-    assert_eq!(said(Told::Target, &ease), "Body and ease: 91 cm and −6 cm make 85 cm.");
-    let heads = [Value::Span(Span::new(cm(54), cm(60)))];
-    assert!(said(Told::NeckUnsure, &heads).contains("54 to 60 cm"));
+    let target = Step::Target {
+        body: cm(91),
+        ease: cm(-6),
+        garment: cm(85),
+    };
+    assert_eq!(
+        plain(&sentences.step(&target)),
+        "Body and ease: 91 cm and −6 cm make 85 cm."
+    );
+    let heads = Span::new(cm(54), cm(60));
+    let unsure = plain(&sentences.note(&Note::NeckUnsure { heads }));
+    assert!(unsure.contains("54 to 60 cm"), "{unsure}");
+}
+
+#[test]
+fn the_drawing_is_told_in_the_order_of_the_list() {
+    let sizes = [("M: knit this", "+12 cm loose"), ("L", "+20 cm oversized")];
+    assert_eq!(
+        drawing("you 91 cm", Some("wanted 98 cm"), sizes.into_iter()),
+        "A scale of girths: you 91 cm; wanted 98 cm; M: knit this, +12 cm loose; L, +20 cm oversized."
+    );
 }
 
 #[test]
 fn what_cannot_be_read_is_shown_with_what_to_type() {
-    let said = |text: &str| unread(&read_sizes(text, LengthUnit::Cm).unwrap_err(), &centimetres);
+    let sentence = |unread: Unread, text: &str| {
+        let wrong = Problem::new(Name::Sizes, Kind::UnreadableList(unread));
+        plain(&problem(&wrong, text, CENTIMETRES))
+    };
+    let list = |text: &str| sentence(read_sizes(text, LengthUnit::Cm).unwrap_err(), text);
+    let not_as_many = "1 number for 2 sizes: type one for each, in the same order.";
+    assert_eq!(list("S 86-91, M ?"), not_as_many);
+    assert_eq!(list("S 3"), "“3”: Type 5 cm or more.");
     assert_eq!(
-        said("S 86-91, M ?"),
-        "1 number for 2 sizes: type one for each, in the same order."
-    );
-    assert_eq!(said("S 3"), "“3”: Type 5 cm or more.");
-    assert_eq!(
-        said("86-91-97"),
+        list("86-91-97"),
         "“86-91-97”: part the sizes with commas, as in S 86, M 91, L 97."
     );
     let sizes = read_sizes("86, 91", LengthUnit::Cm).unwrap();
     let few = with_stitches(sizes, "204").unwrap_err();
-    assert_eq!(
-        unread(&few, &centimetres),
-        "1 number for 2 sizes: type one for each, in the same order."
-    );
-    let in_inches = |length| with_unit(length, LengthUnit::Inch, Fineness::Eighths);
+    assert_eq!(sentence(few, "204"), not_as_many);
+    let in_inches = Lengths {
+        unit: LengthUnit::Inch,
+        step: Fineness::Eighths,
+    };
     let small = Kind::TooSmall {
         least: Amount::Length(Length::from_inches(4)),
     };
-    let small = Problem::new("bust", small);
-    assert_eq!(problem(&small, &in_inches), "Type 4 in or more.");
+    let small = Problem::new(Name::Bust, small);
+    assert_eq!(plain(&problem(&small, "", in_inches)), "Type 4 in or more.");
 }

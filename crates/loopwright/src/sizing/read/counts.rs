@@ -1,7 +1,7 @@
 //! Counts as a pattern lists them, one for each size.
 
 use super::pieces::{Piece, Pieces};
-use super::{Unread, WhyUnread, not_as_many, unread};
+use super::{Unread, not_as_many, unread};
 use crate::bounds::Bounds;
 use crate::sizing::{STITCHES, Size};
 use crate::units::count;
@@ -29,7 +29,8 @@ pub fn with_stitches(mut sizes: Vec<Size>, text: &str) -> Result<Vec<Size>, Unre
 /// use loopwright::sizing::read_counts;
 ///
 /// assert_eq!(read_counts("132 (144, 156)", Bounds::new(1, 999)).unwrap(), [132, 144, 156]);
-/// assert_eq!(read_counts("132 (144, 15z)", Bounds::new(1, 999)).unwrap_err().piece, "15z");
+/// let misspelt = "132 (144, 15z)";
+/// assert_eq!(read_counts(misspelt, Bounds::new(1, 999)).unwrap_err().piece(misspelt), "15z");
 /// ```
 ///
 /// # Errors
@@ -37,17 +38,15 @@ pub fn with_stitches(mut sizes: Vec<Size>, text: &str) -> Result<Vec<Size>, Unre
 pub fn read_counts(text: &str, each: Bounds<u32>) -> Result<Vec<u32>, Unread> {
     let Pieces { names, numbers, .. } = Pieces::of(text);
     let mut counts = Vec::new();
-    for Piece { text, .. } in &numbers {
-        match count::read(text, each) {
-            Ok(read) => counts.push(read.value),
-            Err(why) => return Err(unread(text, WhyUnread::Number(why))),
-        }
+    for Piece { words, .. } in &numbers {
+        let read = count::read(&words.text, each).map_err(|why| unread(words, why))?;
+        counts.push(read.value);
     }
     // Names are passed over; but what has a figure in it, and is not one name of as many, may be a count misspelt.
     let none = counts.is_empty();
-    for Piece { text, .. } in &names {
-        if none || names.len() != numbers.len() && text.contains(|mark: char| mark.is_ascii_digit()) {
-            return Err(unread(text, WhyUnread::Number(Unreadable::NotANumber)));
+    for Piece { words, .. } in &names {
+        if none || names.len() != numbers.len() && words.text.contains(|mark: char| mark.is_ascii_digit()) {
+            return Err(unread(words, Unreadable::NotANumber));
         }
     }
     Ok(counts)

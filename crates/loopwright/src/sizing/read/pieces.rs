@@ -3,6 +3,7 @@
 use crate::sizing::Listed;
 use crate::units::parse::{Unreadable, Wanted, read};
 use crate::units::{Length, LengthUnit, Unit};
+use std::mem::take;
 
 /// Words that say what the list is, and name no size.
 const PASSED_OVER: [&str; 13] = [
@@ -23,10 +24,48 @@ pub enum Role {
     None,
 }
 
+/// Words of a list that belong together, and where they stand in it.
+#[derive(Clone, Default)]
+pub struct Words {
+    /// As typed, but for spaces and what is passed over.
+    pub text: String,
+    /// From where in the list they stand, in bytes.
+    pub from: usize,
+    /// To where.
+    pub to: usize,
+}
+
+impl Words {
+    /// One word that begins here.
+    fn one(from: usize, text: &str) -> Self {
+        Self {
+            text: text.to_owned(),
+            from,
+            to: from + text.len(),
+        }
+    }
+
+    fn is_empty(&self) -> bool {
+        self.text.is_empty()
+    }
+
+    /// Others behind these, and a space between them.
+    fn join(&mut self, others: Self) {
+        if self.is_empty() {
+            *self = others;
+        } else if !others.is_empty() {
+            self.text.push(' ');
+            self.text.push_str(&others.text);
+            self.from = self.from.min(others.from);
+            self.to = self.to.max(others.to);
+        }
+    }
+}
+
 /// A name or a number.
 pub struct Piece {
-    /// As typed.
-    pub text: String,
+    /// What is written.
+    pub words: Words,
     /// What it is for.
     pub role: Role,
     /// Its unit, where that is written behind it or behind its list.
@@ -59,32 +98,33 @@ pub struct Pieces {
     unmeasured: usize,
     /// Of the size that is being read what stands before its colon, its name, its number with its unit, and the words
     /// behind that.
-    head: String,
-    name: String,
-    number: String,
+    head: Words,
+    name: Words,
+    number: Words,
     own: Option<LengthUnit>,
-    tail: String,
+    tail: Words,
 }
 
 impl Pieces {
     /// Takes a text apart.
     pub fn of(text: &str) -> Self {
         let mut pieces = Self::default();
-        let (mut word, mut last) = (String::new(), ' ');
+        let (mut word_from, mut last) = (0, ' ');
         for (at, mark) in text.char_indices() {
+            let behind = at + mark.len_utf8();
+            let word = &text[word_from..at];
             let parts = match mark {
                 '(' | ')' | '[' | ']' | '{' | '}' | ';' | '\n' | '|' | '•' => true,
-                ',' => !decimal(&word, &text[at + 1..]),
+                ',' => !decimal(word, &text[behind..]),
                 _ => false,
             };
             let colon = matches!(mark, ':' | '=');
             if !(parts || colon || mark.is_whitespace()) {
-                word.push(mark);
                 last = mark;
                 continue;
             }
-            pieces.word(&word);
-            word.clear();
+            pieces.word(word_from, word);
+            word_from = behind;
             if parts {
                 pieces.part();
             } else if colon {
@@ -99,18 +139,16 @@ impl Pieces {
                 last = mark;
             }
         }
-        pieces.word(&word);
+        pieces.word(word_from, &text[word_from..]);
         pieces.part();
         pieces
     }
 
     /// What looked like a number is a name: `10: 92`.
     fn colon(&mut self) {
-        self.head = std::mem::take(&mut self.name);
-        for part in [&mut self.number, &mut self.tail] {
-            join(&mut self.head, part);
-            part.clear();
-        }
+        self.head = take(&mut self.name);
+        self.head.join(take(&mut self.number));
+        self.head.join(take(&mut self.tail));
         self.own = None;
         self.unmeasured = self.numbers.len();
         if !self.colon {
@@ -121,56 +159,71 @@ impl Pieces {
         self.colon = true;
     }
 
-    fn word(&mut self, word: &str) {
+    fn word(&mut self, from: usize, word: &str) {
         let is = |other: &str| other.eq_ignore_ascii_case(word);
         if is("/") || is("and") {
             return self.part();
         }
         if is_slashed(word) {
-            for (place, piece) in word.split('/').enumerate() {
-                if place > 0 {
-                    self.part();
-                }
-                self.word(piece);
-            }
-            return;
+            return self.slashed(from, word);
         }
         let number = is_number(word);
-        let parted = word.split_once(is_dash).filter(|_| !number && self.number.is_empty());
+        let parted = word
+            .split_once(is_dash)
+            .filter(|_| !number && self.number.is_empty());
         if let Some((name, behind)) = parted.filter(|(name, behind)| !name.is_empty() && is_number(behind)) {
-            self.word(name);
-            return self.word(behind);
+            self.word(from, name);
+            return self.word(from + word.len() - behind.len(), behind);
         }
         let unit = unit_of(unit_name(word));
+        let here = Words::one(from, word);
         if number {
-            let goes_on = self.number.is_empty()
-                || self.number.chars().next_back().is_some_and(is_dash)
-                || word.chars().any(|mark| matches!(mark, '/' | '\u{2044}' | '\u{2215}'))
-                || !word.as_bytes().first().is_some_and(u8::is_ascii_digit)
-                // Thousands.
-                || self.number.len() == 1 && word.len() == 3;
-            if !(goes_on && self.tail.is_empty()) {
-                let name = std::mem::take(&mut self.tail);
+            if !self.goes_on(word) {
+                let name = take(&mut self.tail);
                 self.part();
                 self.name = name;
             }
-            join(&mut self.number, word);
+            self.number.join(here);
             self.measure(unit);
         } else if !self.number.is_empty()
             && self.tail.is_empty()
             && (unit.is_some() || is("to") || word.chars().next().is_some_and(is_dash))
         {
-            join(&mut self.number, if is("to") { "-" } else { word });
+            let text = if is("to") { "-".to_owned() } else { here.text };
+            self.number.join(Words { text, ..here });
             self.measure(unit);
         } else if let Some(Unit::Length(_)) = unit {
             self.measure(unit);
         } else if PASSED_OVER.iter().any(|passed| is(passed)) {
             self.says(&is);
         } else if self.number.is_empty() {
-            join(&mut self.name, word);
+            self.name.join(here);
         } else {
-            join(&mut self.tail, word);
+            self.tail.join(here);
         }
+    }
+
+    /// Several numbers with slashes between them.
+    fn slashed(&mut self, from: usize, word: &str) {
+        let mut at = from;
+        for piece in word.split('/') {
+            if at > from {
+                self.part();
+            }
+            self.word(at, piece);
+            at += piece.len() + "/".len();
+        }
+    }
+
+    /// Whether a number belongs to the one that is being read: `36 1/2`, `86 - 91`, `1 000`.
+    fn goes_on(&self, word: &str) -> bool {
+        let number = &self.number.text;
+        let is_part_of_it = number.is_empty()
+            || number.chars().next_back().is_some_and(is_dash)
+            || word.chars().any(|mark| matches!(mark, '/' | '\u{2044}' | '\u{2215}'))
+            || !word.as_bytes().first().is_some_and(u8::is_ascii_digit)
+            || number.len() == 1 && word.len() == 3;
+        is_part_of_it && self.tail.is_empty()
     }
 
     /// What a word says about the numbers behind it.
@@ -207,40 +260,39 @@ impl Pieces {
 
     /// The end of a size.
     fn part(&mut self) {
-        let head = std::mem::take(&mut self.head);
+        let head = take(&mut self.head);
         if self.name.is_empty() {
             self.name = head;
         }
-        let behind = if self.name.is_empty() {
-            &mut self.name
+        let tail = take(&mut self.tail);
+        if self.name.is_empty() {
+            self.name.join(tail);
         } else {
-            &mut self.number
-        };
-        join(behind, &std::mem::take(&mut self.tail));
+            self.number.join(tail);
+        }
         self.said &= self.number.is_empty();
+        let (name, number) = (take(&mut self.name), take(&mut self.number));
         let own = self.own.take();
-        for (text, list, role, unit) in [
-            (&mut self.name, &mut self.names, Role::Name, None),
-            (&mut self.number, &mut self.numbers, Role::Girth, own),
-        ] {
-            if !text.is_empty() {
-                list.push(Piece {
-                    text: std::mem::take(text),
-                    role,
-                    unit,
-                    kind: self.kind,
-                    row: self.row,
-                    before_colon: false,
-                });
-            }
+        if !name.is_empty() {
+            let name = self.piece(name, Role::Name, None);
+            self.names.push(name);
+        }
+        if !number.is_empty() {
+            let number = self.piece(number, Role::Girth, own);
+            self.numbers.push(number);
         }
     }
-}
 
-fn join(words: &mut String, word: &str) {
-    let space = !words.is_empty() && !word.is_empty();
-    words.push_str(if space { " " } else { "" });
-    words.push_str(word);
+    fn piece(&self, words: Words, role: Role, unit: Option<LengthUnit>) -> Piece {
+        Piece {
+            words,
+            role,
+            unit,
+            kind: self.kind,
+            row: self.row,
+            before_colon: false,
+        }
+    }
 }
 
 /// Whether a comma between these has decimals behind it: `96,5` has; `97,103` and `86,91` are two sizes, the second a
@@ -259,10 +311,8 @@ fn is_slashed(word: &str) -> bool {
         if !is_number(piece) {
             return false;
         }
-        let mut worth = 0_u32;
-        for digit in piece.chars().map_while(|mark| mark.to_digit(10)) {
-            worth = worth.saturating_mul(10).saturating_add(digit);
-        }
+        let digits = piece.chars().map_while(|mark| mark.to_digit(10));
+        let worth = digits.fold(0_u32, |worth, digit| worth.saturating_mul(10).saturating_add(digit));
         large &= worth >= NO_FRACTION;
         count += 1;
     }

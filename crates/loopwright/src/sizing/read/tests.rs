@@ -250,8 +250,8 @@ fn a_comma_parts_sizes_or_decimals_as_it_makes_sense() {
 #[test]
 fn what_cannot_be_read_is_pointed_at() {
     let unread = |text: &str| {
-        let Unread { piece, why } = read_sizes(text, LengthUnit::Cm).unwrap_err();
-        (piece, why)
+        let unread = read_sizes(text, LengthUnit::Cm).unwrap_err();
+        (unread.piece(text).to_owned(), unread.why)
     };
     let number = |text: &str| match unread(text) {
         (piece, WhyUnread::Number(why)) => (piece, why),
@@ -291,7 +291,7 @@ fn stitches_are_given_in_order() {
     let unread = with_stitches(sizes.clone(), "204 (216)").unwrap_err();
     assert_eq!(unread.why, WhyUnread::NotAsMany { numbers: 2, sizes: 3 });
     let unread = with_stitches(sizes.clone(), "204 (21½, 234)").unwrap_err();
-    assert_eq!(unread.piece, "21½");
+    assert_eq!(unread.piece("204 (21½, 234)"), "21½");
     assert_eq!(with_stitches(sizes.clone(), " ").unwrap(), sizes);
 }
 
@@ -315,7 +315,7 @@ fn counts_are_read_as_a_pattern_has_them_and_none_is_dropped() {
         ("180, 100001", "100001"),
         ("wide", "wide"),
     ] {
-        assert_eq!(read_counts(text, any).unwrap_err().piece, piece, "{text}");
+        assert_eq!(read_counts(text, any).unwrap_err().piece(text), piece, "{text}");
     }
 }
 
