@@ -27,12 +27,12 @@ import("./loopwright-app.js")
   .finally(firstPage)
   .finally(keepForOffline);
 
-// How long the offline worker waits for the first page, in milliseconds. A version that neither draws one nor stops
-// must be able to learn of a better one as well.
+// How long anything here waits for something else, in milliseconds.
 const PATIENCE = 10_000;
 
 // Waits until the first page or the recover screen is drawn. The worker fetches all files once more, and on a slow
-// connection they would hold up the first answer.
+// connection they would hold up the first answer. It does not wait for ever: a version that neither draws one nor stops
+// must be able to learn of a better one as well.
 function firstPage() {
   return new Promise((resolve) => {
     const app = document.getElementById("app");
@@ -60,12 +60,20 @@ function recover() {
   const text = document.getElementById("recover-text");
   document.getElementById("app").hidden = true;
   document.getElementById("recover").hidden = false;
-  document.getElementById("recover-reload").addEventListener("click", () => location.reload());
+  document.getElementById("recover-reload").addEventListener("click", openAgain);
   document.getElementById("recover-copy").addEventListener("click", () => copy(text));
   stored().then(
     (entries) => { text.value = entries.length ? entries.join("\n") : "Nothing is stored yet."; },
     (reason) => { text.value = `The storage could not be read: ${reason}`; },
   );
+}
+
+// Past what is cached: WebKit answers a preload link with what it kept of the visit before, even with half a file.
+async function openAgain() {
+  const links = [...document.querySelectorAll("link[rel$=preload]")];
+  const anew = { cache: "reload", signal: AbortSignal.timeout(PATIENCE) };
+  await Promise.allSettled(links.map((link) => fetch(link.href, anew).then((answer) => answer.arrayBuffer())));
+  location.reload();
 }
 
 // The entries of the app's log, oldest first, read without the app.

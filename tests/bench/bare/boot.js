@@ -1,3 +1,5 @@
+// Starts the counter, as boot.js starts the app.
+
 import start from "./loopwright-bare.js";
 
 start();
