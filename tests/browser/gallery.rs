@@ -1,7 +1,11 @@
 //! Every state of the gallery and every other page, on a phone and on a tablet, by day and at dusk: nothing is cut
 //! off, nothing stands out of the page, and there is no barrier that a machine can find.
 
-use crate::{browser::Engine, stage::Stage};
+use crate::{
+    browser::Engine,
+    stage::Stage,
+    states::{PHONE, TABLET},
+};
 use anyhow::{Context, Result, ensure};
 use loopwright_tests::chromium::View;
 use serde_json::{Value, json};
@@ -12,17 +16,6 @@ const LAID_OUT: &str = include_str!("layout.js");
 
 /// What axe-core finds.
 const BARRIERS: &str = include_str!("barriers.js");
-
-const PHONE: View = View {
-    width: 390,
-    height: 844,
-    dark: false,
-};
-const TABLET: View = View {
-    width: 820,
-    height: 1180,
-    dark: false,
-};
 
 /// On a phone, by day.
 pub async fn every_state_fits_a_phone_by_day(stage: &mut Stage) -> Result<()> {

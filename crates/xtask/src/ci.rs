@@ -30,6 +30,16 @@ pub fn bench() -> Result<()> {
     run(&mut benches(), minutes(60))
 }
 
+/// Writes down anew what the browser tests compare: the text of every named state, and what stands below old links.
+pub fn snapshot() -> Result<()> {
+    build::build_folder()?;
+    packages::install()?;
+    let mut command = browser_test("browser");
+    command.env("LOOPWRIGHT_SNAPSHOT", "write");
+    command.args(["chromium::every_state_says", "chromium::a_log_from", "chromium::links_from"]);
+    run(&mut command, minutes(10))
+}
+
 /// What can be said of the sources without a browser.
 fn sources(steps: &mut Steps) -> Result<()> {
     const LINT: [&str; 3] = ["--", "-D", "warnings"];

@@ -11,6 +11,7 @@ cargo xtask test               everything that has to hold; installs what it nee
 cargo xtask tidy               the house rules, for the sources and for dist/ if it is there
 cargo xtask bench              how long the sums take
 cargo xtask npm                the maths for JavaScript, a package folder in target/npm/
+cargo xtask snapshot           the text of every state, for the browser tests to compare: look at `git diff`
 cargo xtask shots [--out D]    pictures of every state of the gallery, and the README's
 cargo xtask finish [--dist D]  policy and offline list for a page built by trunk";
 
@@ -38,6 +39,7 @@ fn chore(arguments: &[String]) -> Result<()> {
         ["tidy"] => tidy::tidy(),
         ["bench"] => ci::bench(),
         ["npm"] => npm_package::build().map(|_| ()),
+        ["snapshot"] => ci::snapshot(),
         ["shots"] => shots::shots(None),
         ["shots", "--out", folder] => shots::shots(Some(folder.into())),
         ["finish"] => {
