@@ -34,3 +34,4 @@ pub mod sizes;
 pub mod squeeze;
 pub mod tidy;
 pub mod tools;
+pub mod yardstick;

@@ -2,12 +2,17 @@
 
 use anyhow::{Context, Result, bail};
 use std::{env, path::PathBuf, process::ExitCode};
-use xtask::{build, ci, files, finish, npm_package, serve, shots, tidy};
+use xtask::{
+    build,
+    ci::{self, Extent},
+    files, finish, npm_package, serve, shots, tidy,
+};
 
 const HELP: &str = "\
 cargo xtask serve [--port N]   build the page and serve it on this machine
 cargo xtask build              the release in dist/, the single file in dist-file/, and their sizes
 cargo xtask test               everything that has to hold; installs what it needs
+cargo xtask test --quick       the same without browsers, a second folder and trunk, while a change is being made
 cargo xtask tidy               the house rules, for the sources and for dist/ if it is there
 cargo xtask bench              how long the sums take
 cargo xtask npm                the maths for JavaScript, a package folder in target/npm/
@@ -35,7 +40,8 @@ fn chore(arguments: &[String]) -> Result<()> {
             build::build_folder().and_then(|()| serve::serve(Some(port)))
         }
         ["build"] => build::build(),
-        ["test"] => ci::test(),
+        ["test"] => ci::test(Extent::Whole),
+        ["test", "--quick"] => ci::test(Extent::Quick),
         ["tidy"] => tidy::tidy(),
         ["bench"] => ci::bench(),
         ["npm"] => npm_package::build().map(|_| ()),
