@@ -33,6 +33,7 @@ mod snapshot;
 mod stage;
 mod stairs;
 mod states;
+mod steps;
 mod swatch;
 mod tail;
 mod units;
