@@ -4,8 +4,8 @@
 //! where `CI` is set it is an error.
 //!
 //! Lints, documentation, tests and browser tests all ask cargo for the whole workspace with the features that drive a
-//! browser ([`DRIVEN`]). The choice of packages decides the features of what they depend on; with another choice the
-//! same crates would be compiled once more.
+//! browser. The choice of packages decides the features of what they depend on; with another choice the same crates
+//! would be compiled once more.
 
 use crate::{
     build, compile, elsewhere, files, house, npm, npm_package, packages,
