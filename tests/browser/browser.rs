@@ -120,10 +120,15 @@ impl Browser {
         self.until(STARTED).await
     }
 
-    /// Goes to another page of the app by its address.
+    /// Goes to another page of the app by its address, without a reload, and waits until it is drawn.
     pub async fn go(&self, hash: &str) -> Result<()> {
-        self.ask("location.hash = arguments[0]", [json!(hash)]).await?;
-        self.settle().await
+        const GO: &str = "const [hash, done] = arguments;
+            const drawn = () => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done(true), 0)));
+            if (new URL(hash, location).href === location.href) return drawn();
+            addEventListener('hashchange', drawn, { once: true });
+            location.hash = hash;";
+        self.driver.execute_async(GO, vec![json!(hash)]).await?;
+        Ok(())
     }
 
     /// Waits until the page has drawn what it knows.

@@ -2,8 +2,9 @@
 
 use crate::{
     browser::Browser,
-    job::{AMOUNT, ASK, KNITTING, STITCHES, fill, unfold, works_out},
+    job::{AMOUNT, ASK, KNITTING, STITCHES, fill, works_out},
     stage::Stage,
+    steps::unfold,
 };
 use anyhow::{Result, ensure};
 use serde_json::json;

@@ -1,6 +1,6 @@
 //! The job: two numbers typed, a row read from the screen, and that row worked stitch by stitch on a needle.
 
-use crate::{browser::Browser, stage::Stage};
+use crate::{browser::Browser, stage::Stage, steps::unfold};
 use anyhow::{Context, Result, ensure};
 use loopwright::row;
 
@@ -113,12 +113,6 @@ pub async fn a_hundred_thousand_stitches_are_no_trouble(stage: &mut Stage) -> Re
 pub async fn fill(browser: &Browser, stitches: &str, amount: &str) -> Result<()> {
     browser.type_into(STITCHES, stitches).await?;
     browser.type_into(AMOUNT, amount).await
-}
-
-/// Opens the fields that have a sensible start.
-pub async fn unfold(browser: &Browser) -> Result<()> {
-    browser.press("details.more summary").await?;
-    browser.until("document.querySelector('details.more').open").await
 }
 
 /// The row on the screen, worked on that many stitches, leaves this many; and the page says so.

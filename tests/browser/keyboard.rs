@@ -6,9 +6,10 @@ use crate::{
     stage::Stage,
 };
 use anyhow::{Context, Result, bail, ensure};
+use loopwright_tests::drive::PATIENCE;
 use serde_json::{Value, json};
-use std::time::{Duration, Instant};
 use thirtyfour::Key;
+use xtask::yardstick::Patience;
 
 /// More controls than any page has.
 const MANY: usize = 80;
@@ -141,12 +142,9 @@ async fn seen(browser: &Browser, here: &Value) -> Result<()> {
         here["marked"] == json!(true),
         "one cannot see that this has the focus: {here}"
     );
-    let start = Instant::now();
+    let mut patience = Patience::of(PATIENCE);
     while browser.run(HERE).await?["inside"] != json!(true) {
-        ensure!(
-            start.elapsed() < Duration::from_secs(2),
-            "this has the focus and is out of sight: {here}"
-        );
+        ensure!(!patience.is_over(), "this has the focus and is out of sight: {here}");
     }
     Ok(())
 }

@@ -13,6 +13,7 @@ mod edition;
 mod fields;
 mod flare;
 mod folder;
+mod frozen;
 mod gallery;
 mod gauge;
 mod guest;
@@ -28,12 +29,16 @@ mod rows;
 mod server;
 mod shaping;
 mod sizing;
+mod snapshot;
 mod stage;
 mod stairs;
+mod states;
+mod steps;
 mod swatch;
 mod tail;
 mod units;
 mod update;
+mod visible;
 mod yarn;
 mod yoke;
 
@@ -115,6 +120,8 @@ scenarios! {
         keyboard::the_job_is_done_by_keys_alone,
         keyboard::every_control_is_reached_and_seen,
         keyboard::the_menu_can_be_skipped,
+        frozen::a_log_from_before_opens_as_it_was_left,
+        frozen::links_from_before_open_as_they_did,
         link::a_link_brings_its_fields_and_takes_nothing_away,
         link::a_copied_link_opens_to_the_same,
         link::an_address_without_a_page_says_so,
@@ -130,6 +137,7 @@ scenarios! {
         gallery::every_state_fits_a_tablet_by_day,
     }
     chromium: {
+        snapshot::every_state_says_what_it_said,
         paper::a_page_printed_at_dusk_is_dark_on_white,
         gallery::every_state_fits_a_tablet_at_dusk,
         gallery::every_state_fits_a_phone_by_day,

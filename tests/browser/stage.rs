@@ -1,17 +1,20 @@
 //! What every scenario stands on: a browser, a server, and an end that is reached whatever happens.
 //!
-//! When a scenario fails, a picture and the words on the screen are in `target/browser-failures/`, and the words are
-//! in the message.
+//! A scenario that fails is played once more in a new browser. If it passes then it is shaky: that is said at once, and
+//! noted in `target/browser-failures/shaky.txt`, which the whole run says again at its end. If it fails twice it has
+//! failed: a picture and the page are in `target/browser-failures/`, and the words on the screen in the message.
 
 use crate::{
     browser::{Browser, Engine, one_line},
     folder::Folder,
     server::{Server, named},
 };
-use anyhow::{Context, Result, bail, ensure};
+use anyhow::{Context, Result, anyhow, ensure};
+use loopwright_tests::drive::used_up;
 use serde_json::{Value, json};
 use std::{
-    fs,
+    fs::{self, OpenOptions},
+    io::{self, Write},
     path::{Path, PathBuf},
     time::Duration,
 };
@@ -19,7 +22,7 @@ use std::{
 /// What the page says in its footer when everything typed is stored.
 pub const KEPT: &str = "Kept on this device";
 
-/// The longest that one scenario may take.
+/// The longest that one scenario may take on a quiet machine.
 const LONGEST: Duration = Duration::from_secs(150);
 
 /// A browser and a server for one scenario.
@@ -38,31 +41,66 @@ pub struct Stage {
     faults_expected: bool,
 }
 
-/// Plays a scenario in a browser.
-pub fn play(engine: Engine, name: &str, scenario: impl AsyncFnOnce(&mut Stage) -> Result<()>) {
+/// Plays a scenario in a browser, and once more in a new one if it fails.
+pub fn play(engine: Engine, name: &str, scenario: impl AsyncFn(&mut Stage) -> Result<()>) {
     let runtime = tokio::runtime::Builder::new_multi_thread()
         .worker_threads(1)
         .enable_all()
         .build()
         .expect("a runtime");
-    let outcome = runtime.block_on(async {
-        let mut stage = Stage::set(engine, json!({})).await?;
-        let outcome = tokio::time::timeout(LONGEST, scenario(&mut stage)).await;
-        let outcome = outcome.unwrap_or_else(|_| bail!("not over after {LONGEST:?}"));
-        let outcome = match outcome {
-            Ok(()) => stage.without_faults().await,
-            failed => failed,
-        };
-        let outcome = match outcome {
-            Ok(()) => Ok(()),
-            Err(why) => Err(why.context(stage.seen(name).await)),
-        };
-        stage.browser.quit().await;
-        outcome
+    let Err(first) = runtime.block_on(play_once(engine, name, &scenario)) else {
+        return;
+    };
+    match runtime.block_on(play_once(engine, name, &scenario)) {
+        Ok(()) => note_shaky(engine, name, &first),
+        Err(second) => panic!("{}\n\nplayed again: {}", reasons(&first), reasons(&second)),
+    }
+}
+
+async fn play_once(engine: Engine, name: &str, scenario: &impl AsyncFn(&mut Stage) -> Result<()>) -> Result<()> {
+    let mut stage = Stage::set(engine, json!({})).await?;
+    let outcome = tokio::select! {
+        outcome = scenario(&mut stage) => outcome,
+        () = used_up(LONGEST) => Err(anyhow!("not over after {LONGEST:?} of a quiet machine")),
+    };
+    let outcome = match outcome {
+        Ok(()) => stage.without_faults().await,
+        failed => failed,
+    };
+    let outcome = match outcome {
+        Ok(()) => Ok(()),
+        Err(why) => Err(why.context(stage.seen(name).await)),
+    };
+    stage.browser.quit().await;
+    outcome
+}
+
+fn reasons(why: &anyhow::Error) -> String {
+    let reasons: Vec<String> = why.chain().map(ToString::to_string).collect();
+    reasons.join("\nbecause: ")
+}
+
+/// Says that a scenario passed only when it was played again. Past the test's own output, which is shown of failures
+/// only.
+fn note_shaky(engine: Engine, name: &str, first: &anyhow::Error) {
+    let _ = writeln!(
+        io::stderr(),
+        "shaky: {engine:?} {name}, which failed at first:\n{}",
+        reasons(first)
+    );
+    let noted = failures().and_then(|folder| {
+        let mut notes = OpenOptions::new()
+            .create(true)
+            .append(true)
+            .open(folder.join("shaky.txt"))?;
+        Ok(writeln!(
+            notes,
+            "{engine:?} {name}: {}",
+            one_line(&first.root_cause().to_string())
+        )?)
     });
-    if let Err(why) = outcome {
-        let reasons: Vec<String> = why.chain().map(ToString::to_string).collect();
-        panic!("{}", reasons.join("\nbecause: "));
+    if let Err(why) = noted {
+        let _ = writeln!(io::stderr(), "this could not be noted: {why:#}");
     }
 }
 

@@ -9,22 +9,36 @@ use crate::{
     stage::Stage,
 };
 use anyhow::{Result, ensure};
+use loopwright_tests::drive::PATIENCE;
 use serde_json::json;
-use std::{path::PathBuf, time::Duration};
+use std::path::PathBuf;
+use xtask::yardstick::Patience;
 
 /// The banner that asks.
 const BANNER: &str = "aside.update";
 
-/// What browsers do by themselves when a page is opened or a day has passed. Answers what became of the new version.
+/// What browsers do by themselves when a page is opened or a day has passed. `became` is then what became of the new
+/// version: a state that lasts, or that the browser refused it, or that there was none to be found.
 const LOOK_FOR_ONE: &str = "
-    const done = arguments[arguments.length - 1];
-    navigator.serviceWorker.getRegistration().then((registration) => {
-        const follow = (worker) => worker.addEventListener('statechange', () => done(worker.state));
-        // The browser looks by itself when a page is opened, and may have found one already.
-        if (registration.installing) follow(registration.installing);
+    window.became = '';
+    const end = (word) => { window.became ||= word; };
+    const follow = (worker) => {
+        const look = () => { if (worker.state !== 'installing') end(worker.state); };
+        worker.addEventListener('statechange', look);
+        look();
+    };
+    navigator.serviceWorker.getRegistration().then(async (registration) => {
         registration.addEventListener('updatefound', () => follow(registration.installing));
-        registration.update().catch((why) => done('refused'));
-        setTimeout(() => done('nothing new'), 8_000);
+        // The browser looks by itself when a page is opened, and may have found one already.
+        if (registration.installing) return follow(registration.installing);
+        try {
+            await registration.update();
+        } catch {
+            return end('refused');
+        }
+        if (registration.installing) return follow(registration.installing);
+        // Whatever was found is told before the next task but one.
+        setTimeout(() => setTimeout(() => end(registration.waiting?.state ?? 'nothing new')));
     });";
 
 /// What a look says that found no new version.
@@ -159,15 +173,20 @@ fn editions(stage: &Stage) -> Result<[PathBuf; 2]> {
 /// What became of the version that the server has now. A look that finds nothing, because the browser's own look was
 /// under way at that moment, is repeated.
 async fn look_for_one(stage: &Stage) -> Result<String> {
-    let mut became = String::new();
-    for _ in 0..3 {
-        let found = stage.browser.driver.execute_async(LOOK_FOR_ONE, []).await?;
-        became = found.json().as_str().unwrap_or_default().to_owned();
-        if became != NOTHING {
-            break;
+    let mut patience = Patience::of(PATIENCE);
+    loop {
+        let became = look_once(stage).await?;
+        if became != NOTHING || patience.is_over() {
+            return Ok(became);
         }
     }
-    Ok(became)
+}
+
+async fn look_once(stage: &Stage) -> Result<String> {
+    stage.browser.run(LOOK_FOR_ONE).await?;
+    stage.browser.until("window.became").await?;
+    let became = stage.browser.look_up("window.became").await?;
+    Ok(became.as_str().unwrap_or_default().to_owned())
 }
 
 fn expect(found: &str, wanted: &[&str]) -> Result<()> {
@@ -187,10 +206,11 @@ async fn until_runs(stage: &Stage, edition: &str) -> Result<()> {
     stage.until_offline().await
 }
 
-/// The page was opened so many times in all, and stays.
+/// The page was opened so many times in all, and stays: when the browser has looked once more for a new version and
+/// found none, whatever would have made it reload has happened.
 async fn opened(stage: &Stage, times: u32) -> Result<()> {
-    // Long enough for a page that would go on reloading.
-    tokio::time::sleep(Duration::from_millis(800)).await;
+    expect(&look_once(stage).await?, &[NOTHING, "installed"])?;
+    stage.browser.settle().await?;
     let opened = stage.browser.look_up(OPENED).await?;
     ensure!(opened == json!(times), "opened {opened} times, not {times}");
     Ok(())

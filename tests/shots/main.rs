@@ -9,7 +9,6 @@ use serde_json::json;
 use std::{
     env, fs,
     path::{Path, PathBuf},
-    time::Duration,
 };
 use thirtyfour::By;
 
@@ -23,6 +22,12 @@ const README_VIEW: View = View {
     height: 1180,
     dark: false,
 };
+
+/// Done when letters are there, nothing moves, and what was drawn last is on the screen.
+const AT_REST: &str = "const done = arguments[arguments.length - 1];
+    const ended = (moving) => moving.finished.catch(() => undefined);
+    Promise.all([document.fonts.ready, ...document.getAnimations().map(ended)])
+        .then(() => requestAnimationFrame(() => requestAnimationFrame(() => done(true))));";
 
 #[tokio::main]
 async fn main() -> Result<()> {
@@ -82,8 +87,7 @@ async fn open(browser: &Chromium, page: &str, width: u32) -> Result<()> {
         "{page} is {} wide, not {width}",
         inner.json()
     );
-    // Whatever moves or is drawn after the start is at rest by then.
-    tokio::time::sleep(Duration::from_millis(250)).await;
+    browser.driver.execute_async(AT_REST, []).await?;
     Ok(())
 }
 

@@ -8,7 +8,6 @@ use serde_json::{Value, json};
 use std::{
     path::Path,
     process::{Command, Stdio},
-    time::Duration,
 };
 use thirtyfour::{
     BrowserCapabilitiesHelper, CapabilitiesHelper, ChromiumLikeCapabilities, DesiredCapabilities, WebDriver,
@@ -53,7 +52,7 @@ impl Chromium {
             .spawn()
             .context("chromedriver could not be started")?;
         let process = Ending(process);
-        wait_for_port(port, Duration::from_secs(20)).await?;
+        wait_for_port(port).await?;
         let mut capabilities = DesiredCapabilities::chrome();
         // No sandbox, because a continuous integration machine runs as root; and no calls home.
         for argument in [
@@ -75,6 +74,7 @@ impl Chromium {
         let driver = WebDriver::builder(format!("http://127.0.0.1:{port}"), capabilities)
             .request_timeout(COMMAND)
             .await?;
+        driver.set_script_timeout(COMMAND).await?;
         Ok(Self {
             driver,
             _process: process,

@@ -1,12 +1,14 @@
-//! What steering any browser needs: a port of one's own, and waits that end.
+//! What steering any browser needs: a port of one's own, and waits that end. Every wait is for something to become
+//! true, and its limit is said in seconds of a quiet machine (see `xtask::yardstick`).
 
 use anyhow::{Result, bail};
 use serde_json::json;
 use std::{
     net::{TcpListener, TcpStream},
-    time::{Duration, Instant},
+    time::Duration,
 };
 use thirtyfour::WebDriver;
+use xtask::yardstick::Patience;
 
 /// True once the app has taken the place of the words that stand there while it loads.
 pub const STARTED: &str = "document.querySelector('#app > *') && !document.querySelector('#app > .waiting')";
@@ -14,8 +16,8 @@ pub const STARTED: &str = "document.querySelector('#app > *') && !document.query
 /// How long anything on a page may take.
 pub const PATIENCE: Duration = Duration::from_secs(20);
 
-/// How long a driver may take for one command.
-pub const COMMAND: Duration = Duration::from_secs(30);
+/// How long a driver may take for one command. Only a driver that hangs takes as long, on any machine.
+pub const COMMAND: Duration = Duration::from_secs(120);
 
 /// Between two looks.
 const PAUSE: Duration = Duration::from_millis(40);
@@ -41,11 +43,11 @@ pub async fn start_again<T>(mut start: impl AsyncFnMut() -> Result<T>) -> Result
 }
 
 /// Waits until something listens there.
-pub async fn wait_for_port(port: u16, patience: Duration) -> Result<()> {
-    let start = Instant::now();
+pub async fn wait_for_port(port: u16) -> Result<()> {
+    let mut patience = Patience::of(PATIENCE);
     while TcpStream::connect(("127.0.0.1", port)).is_err() {
-        if start.elapsed() > patience {
-            bail!("nothing listens on port {port} after {patience:?}");
+        if patience.is_over() {
+            bail!("nothing listens on port {port}");
         }
         tokio::time::sleep(PAUSE).await;
     }
@@ -54,16 +56,24 @@ pub async fn wait_for_port(port: u16, patience: Duration) -> Result<()> {
 
 /// Waits until an expression is true in the page.
 pub async fn until(driver: &WebDriver, expression: &str) -> Result<()> {
-    let start = Instant::now();
+    let mut patience = Patience::of(PATIENCE);
     loop {
         let value = driver.execute(format!("return Boolean({expression})"), []).await;
         // While a page is being left there is nowhere to run a script.
         if value.is_ok_and(|value| value.json() == &json!(true)) {
             return Ok(());
         }
-        if start.elapsed() > PATIENCE {
-            bail!("this did not become true in {PATIENCE:?}: {expression}");
+        if patience.is_over() {
+            bail!("this did not become true: {expression}");
         }
         tokio::time::sleep(PAUSE).await;
+    }
+}
+
+/// Ends when a limit is used up.
+pub async fn used_up(limit: Duration) {
+    let mut patience = Patience::of(limit);
+    while !patience.is_over() {
+        tokio::time::sleep(PAUSE * 5).await;
     }
 }

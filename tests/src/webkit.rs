@@ -6,7 +6,6 @@ use std::{
     io::{BufRead, BufReader},
     path::Path,
     process::{Command, Stdio},
-    time::Duration,
 };
 use thirtyfour::{Capabilities, WebDriver};
 use xtask::run::Ending;
@@ -42,12 +41,13 @@ impl WebKit {
             .spawn()
             .context("WebKitWebDriver could not be started")?;
         let process = Ending(process);
-        wait_for_port(port, Duration::from_secs(20)).await?;
+        wait_for_port(port).await?;
         let mut capabilities = Capabilities::new();
         capabilities.set("browserName", "MiniBrowser")?;
         let driver = WebDriver::builder(format!("http://127.0.0.1:{port}"), capabilities)
             .request_timeout(COMMAND)
             .await?;
+        driver.set_script_timeout(COMMAND).await?;
         Ok(Self {
             driver,
             _process: process,

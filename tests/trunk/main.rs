@@ -9,11 +9,12 @@ use std::{
     net::TcpStream,
     process::Command,
     thread,
-    time::{Duration, Instant},
+    time::Duration,
 };
 use xtask::{
     house,
     run::{Ending, minutes},
+    yardstick::Patience,
 };
 
 #[tokio::test]
@@ -87,7 +88,7 @@ fn start(port: u16) -> Result<Ending> {
 
 /// The page, as soon as trunk has built it and serves.
 fn wait_for_page(trunk: &mut Ending, port: u16) -> Result<String> {
-    let start = Instant::now();
+    let mut patience = Patience::of(minutes(6));
     loop {
         if let Some(status) = trunk.0.try_wait()? {
             anyhow::bail!("trunk ended by itself ({status})");
@@ -97,7 +98,7 @@ fn wait_for_page(trunk: &mut Ending, port: u16) -> Result<String> {
         {
             return Ok(String::from_utf8(answer.body)?);
         }
-        ensure!(start.elapsed() < minutes(6), "trunk serves no page after 6 minutes");
+        ensure!(!patience.is_over(), "trunk serves no page");
         thread::sleep(Duration::from_millis(200));
     }
 }

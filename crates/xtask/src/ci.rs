@@ -2,6 +2,10 @@
 //!
 //! It installs what it needs. Nothing is skipped in silence: what cannot be done on a person's machine is said, and
 //! where `CI` is set it is an error.
+//!
+//! Lints, documentation, tests and browser tests all ask cargo for the whole workspace with the features that drive a
+//! browser. The choice of packages decides the features of what they depend on; with another choice the same crates
+//! would be compiled once more.
 
 use crate::{
     build, compile, elsewhere, files, house, npm, npm_package, packages,
@@ -10,52 +14,94 @@ use crate::{
 };
 use anyhow::{Context, Result, ensure};
 use std::{
+    fs,
     path::PathBuf,
     process::Command,
     time::{Duration, Instant},
 };
 
-/// Runs every step.
-pub fn test() -> Result<()> {
+/// How much is tested.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Extent {
+    /// Everything.
+    Whole,
+    /// What needs no browser and no second build: for a person in the middle of a change.
+    Quick,
+}
+
+/// The feature with which the tests' crate has all that its browser tests depend on.
+const DRIVEN: &str = "loopwright-tests/driven";
+
+/// The file in the target folder that the browser tests write shaky scenarios to, a line each.
+const SHAKY: &str = "browser-failures/shaky.txt";
+
+/// Makes a warning an error.
+const LINT: [&str; 3] = ["--", "-D", "warnings"];
+
+/// Runs every step. The last one is a run of tests, so that its result is the last thing printed.
+pub fn test(extent: Extent) -> Result<()> {
     let mut steps = Steps::default();
     compile::add_target()?;
     sources(&mut steps)?;
-    release(&mut steps)?;
-    browsers(&mut steps)?;
-    live_reload(&mut steps)
+    steps.take("release build", build::build)?;
+    steps.take("tidiness of what is shipped", tidy::tidy_built)?;
+    match extent {
+        Extent::Quick => steps.last("the package for JavaScript", package),
+        Extent::Whole => {
+            steps.take("the package for JavaScript", package)?;
+            steps.take("the same bytes from another folder", elsewhere::same_bytes)?;
+            browsers(&mut steps)?;
+            live_reload(&mut steps)
+        }
+    }
 }
 
 /// Measures how long the sums take.
 pub fn bench() -> Result<()> {
-    run(&mut benches(), minutes(60))
+    // The benches are all in the tests' crate; to build more than that with full optimisation takes minutes.
+    let arguments = ["bench", "--locked", "--package", "loopwright-tests", "--benches"];
+    run(&mut cargo(&arguments), minutes(60))
 }
 
-/// What can be said of the sources without a browser.
+/// Writes down anew what the browser tests compare: the text of every named state, and what stands below old links.
+pub fn snapshot() -> Result<()> {
+    build::build_folder()?;
+    packages::install()?;
+    let mut command = browser_test("browser");
+    command.env("LOOPWRIGHT_SNAPSHOT", "write");
+    command.args([
+        "chromium::every_state_says",
+        "chromium::a_log_from",
+        "chromium::links_from",
+    ]);
+    run(&mut command, minutes(10))
+}
+
+/// What can be said of the sources without a browser. The benches are run once as tests: that they work is shown, and
+/// how fast they are is not asked.
 fn sources(steps: &mut Steps) -> Result<()> {
-    const LINT: [&str; 3] = ["--", "-D", "warnings"];
     steps.take("formatting", || run(&mut formatting()?, minutes(2)))?;
     steps.take("tidiness of the sources", tidy::tidy_sources)?;
     steps.take("lints", || {
-        let arguments = ["clippy", "--locked", "--workspace", "--all-targets", "--all-features"];
-        run(cargo(&arguments).args(LINT), minutes(15))
-    })?;
-    steps.take("lints of what runs in the browser", || {
-        let arguments = ["clippy", "--locked", "--target", house::WASM_TARGET];
+        let mut command = workspace("clippy");
         run(
-            cargo(&arguments)
-                .args(["-p", house::APP, "-p", "loopwright-js"])
-                .args(LINT),
+            command.args(["--all-targets", "--all-features"]).args(LINT),
             minutes(15),
         )
     })?;
+    steps.take("lints of what runs in the browser", || {
+        let mut command = cargo(&["clippy", "--locked", "--target", house::WASM_TARGET]);
+        let packages = ["--package", house::APP, "--package", "loopwright-js"];
+        run(command.args(packages).args(LINT), minutes(15))
+    })?;
     steps.take("documentation", || {
-        let mut command = cargo(&["doc", "--locked", "--workspace", "--no-deps"]);
+        let mut command = workspace("doc");
+        command.args(["--no-deps", "--features", DRIVEN]);
         run(command.env("RUSTDOCFLAGS", "-D warnings"), minutes(10))
     })?;
     steps.take("tests", || {
-        run(&mut cargo(&["test", "--locked", "--workspace"]), minutes(20))
-    })?;
-    steps.take("benches compile", || run(benches().arg("--no-run"), minutes(15)))
+        run(workspace("test").args(["--features", DRIVEN]), minutes(15))
+    })
 }
 
 /// Every Rust file by name: `cargo fmt` does not see the modules that the list of tools expands to.
@@ -70,19 +116,12 @@ fn formatting() -> Result<Command> {
     Ok(command)
 }
 
-/// What is shipped, and that it does not depend on where it was made.
-fn release(steps: &mut Steps) -> Result<()> {
-    steps.take("release build", build::build)?;
-    steps.take("tidiness of what is shipped", tidy::tidy_built)?;
-    steps.take("the same bytes from another folder", elsewhere::same_bytes)?;
-    steps.take("the package for JavaScript", package)
-}
-
 /// The package for JavaScript, used from node and read by a type checker.
 fn package() -> Result<()> {
     let folder = npm_package::build()?;
-    let mut command = cargo(&["test", "--locked", "--package", "loopwright-js"]);
-    command.args(["--features", "package", "--test", "package"]);
+    let features = [DRIVEN, "loopwright-js/package"].join(",");
+    let mut command = workspace("test");
+    command.args(["--features", &features, "--test", "package"]);
     command.env("LOOPWRIGHT_NPM", folder);
     if let Some(compiler) = npm::fetch("typescript", house::TYPESCRIPT)? {
         command.env("LOOPWRIGHT_TSC", compiler);
@@ -98,24 +137,30 @@ fn browsers(steps: &mut Steps) -> Result<()> {
         axe = axe_script()?;
         Ok(())
     })?;
+    let shaky = house::target_folder()?.join(SHAKY);
     steps.take("the page in browsers", || {
+        if shaky.exists() {
+            fs::remove_file(&shaky)?;
+        }
+        let single = house::root().join(build::SINGLE_FOLDER).join(build::SINGLE);
         let mut command = browser_test("browser");
         command
             .arg("--test-threads=2")
             .env("LOOPWRIGHT_DIST", house::root().join("dist"))
-            .env(
-                "LOOPWRIGHT_FILE",
-                house::root().join(build::SINGLE_FOLDER).join(build::SINGLE),
-            );
+            .env("LOOPWRIGHT_FILE", single);
         match &axe {
             Some(axe) => command.env("LOOPWRIGHT_AXE", axe),
             None => command.env_remove("LOOPWRIGHT_AXE"),
         };
         run(&mut command, minutes(20))
-    })
+    })?;
+    if let Ok(scenarios) = fs::read_to_string(&shaky) {
+        steps.shaky = scenarios.lines().map(str::to_owned).collect();
+    }
+    Ok(())
 }
 
-/// That `trunk serve` gives a working page. The last step, so that its summary is the last thing printed.
+/// That `trunk serve` gives a working page.
 fn live_reload(steps: &mut Steps) -> Result<()> {
     let mut folders = Vec::new();
     steps.take("trunk", || {
@@ -124,12 +169,9 @@ fn live_reload(steps: &mut Steps) -> Result<()> {
         }
         Ok(())
     })?;
-    steps.summary();
-    steps.take("the page under trunk serve", || {
-        run(
-            browser_test("trunk").env("PATH", tools::path_with(&folders)?),
-            minutes(10),
-        )
+    steps.last("the page under trunk serve", || {
+        let path = tools::path_with(&folders)?;
+        run(browser_test("trunk").env("PATH", path), minutes(10))
     })
 }
 
@@ -148,14 +190,15 @@ fn axe_script() -> Result<Option<PathBuf>> {
 
 /// A target of the tests' crate that needs a browser; each is behind a feature of its own name.
 fn browser_test(name: &str) -> Command {
-    let mut command = cargo(&["test", "--locked", "--package", "loopwright-tests"]);
-    command.args(["--features", name, "--test", name, "--"]);
+    let feature = ["loopwright-tests/", name].concat();
+    let mut command = workspace("test");
+    command.args(["--features", &feature, "--test", name, "--"]);
     command
 }
 
-/// The benches are all in the tests' crate; to build more than that with full optimisation takes minutes.
-fn benches() -> Command {
-    cargo(&["bench", "--locked", "--package", "loopwright-tests", "--benches"])
+/// A command of cargo for the whole workspace.
+fn workspace(command: &str) -> Command {
+    cargo(&[command, "--locked", "--workspace"])
 }
 
 fn cargo(arguments: &[&str]) -> Command {
@@ -164,10 +207,12 @@ fn cargo(arguments: &[&str]) -> Command {
     command
 }
 
-/// Counts the steps and takes their time.
+/// Counts the steps, takes their time, and says both at the end.
 #[derive(Default)]
 struct Steps {
     done: Vec<(&'static str, Duration)>,
+    /// Scenarios that failed at first and passed when they were played again.
+    shaky: Vec<String>,
 }
 
 impl Steps {
@@ -179,12 +224,21 @@ impl Steps {
         Ok(())
     }
 
+    /// The last step: what came before it is summed up first, since its own result is to be the last thing printed.
+    fn last(&mut self, name: &'static str, step: impl FnOnce() -> Result<()>) -> Result<()> {
+        self.summary();
+        self.take(name, step)
+    }
+
     fn summary(&self) {
         for (name, time) in &self.done {
             say(&format!("{:>7.1} s  {name}", time.as_secs_f32()));
         }
         let total: Duration = self.done.iter().map(|step| step.1).sum();
         say(&format!("{:>7.1} s  so far", total.as_secs_f32()));
+        for scenario in &self.shaky {
+            say(&format!("shaky, passed when played again: {scenario}"));
+        }
     }
 }
 

@@ -1,6 +1,7 @@
 //! Compiles a package to WebAssembly and makes its JavaScript glue, so that the bytes say nothing of this machine.
 
 use crate::{
+    elsewhere,
     files::Files,
     glue, house,
     run::{minutes, run, say},
@@ -72,8 +73,9 @@ pub(crate) fn flags() -> Result<Vec<String>> {
             prefixes.push((entry.path(), "dep".to_owned()));
         }
     }
-    prefixes.push((house::root(), "app".to_owned()));
-    prefixes.push((house::target_folder()?, "made".to_owned()));
+    for (folder, name) in elsewhere::named()? {
+        prefixes.push((folder, name.to_owned()));
+    }
     Ok(prefixes
         .into_iter()
         .map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display()))

@@ -35,3 +35,4 @@ pub mod squeeze;
 pub mod tidy;
 pub mod tools;
 pub mod weight;
+pub mod yardstick;

@@ -6,16 +6,22 @@ use std::{
     path::{Path, PathBuf},
     process::ExitCode,
 };
-use xtask::{build, ci, files, finish, npm_package, pages, serve, shots, tidy};
+use xtask::{
+    build,
+    ci::{self, Extent},
+    files, finish, npm_package, pages, serve, shots, tidy,
+};
 
 const HELP: &str = "\
 cargo xtask serve [--port N]   build the page and serve it on this machine
 cargo xtask build              the release in dist/, the single file in dist-file/, and their sizes
 cargo xtask test               everything that has to hold; installs what it needs
+cargo xtask test --quick       the same without browsers, a second folder and trunk, while a change is being made
 cargo xtask tidy               the house rules, for the sources and for dist/ if it is there
 cargo xtask bench              how long the sums take
 cargo xtask bench pages        how long a first visit waits for its answer; [--beside D] and in another built folder
 cargo xtask npm                the maths for JavaScript, a package folder in target/npm/
+cargo xtask snapshot           the text of every state, for the browser tests to compare: look at `git diff`
 cargo xtask shots [--out D]    pictures of every state of the gallery, and the README's
 cargo xtask finish [--dist D]  policy and offline list for a page built by trunk";
 
@@ -39,12 +45,14 @@ fn chore(arguments: &[String]) -> Result<()> {
             build::build_folder().and_then(|()| serve::serve(Some(port)))
         }
         ["build"] => build::build(),
-        ["test"] => ci::test(),
+        ["test"] => ci::test(Extent::Whole),
+        ["test", "--quick"] => ci::test(Extent::Quick),
         ["tidy"] => tidy::tidy(),
         ["bench"] => ci::bench(),
         ["bench", "pages"] => pages::pages(None),
         ["bench", "pages", "--beside", folder] => pages::pages(Some(Path::new(folder))),
         ["npm"] => npm_package::build().map(|_| ()),
+        ["snapshot"] => ci::snapshot(),
         ["shots"] => shots::shots(None),
         ["shots", "--out", folder] => shots::shots(Some(folder.into())),
         ["finish"] => {

@@ -1,11 +1,12 @@
 //! Runs other programs: says what is done, bounds how long it may take, and ends what runs over, by process id.
 
+use crate::yardstick::Patience;
 use anyhow::{Context, Result, bail};
 use std::{
     fs,
     process::{Child, Command, ExitStatus, Stdio},
     thread,
-    time::{Duration, Instant},
+    time::Duration,
 };
 
 /// One line to the reader about what happens now.
@@ -18,7 +19,8 @@ pub const fn minutes(count: u64) -> Duration {
     Duration::from_secs(count * 60)
 }
 
-/// Runs `command` with its output shown; an error when it fails or takes longer than `limit`.
+/// Runs `command` with its output shown; an error when it fails or takes longer than `limit`, which is said for two
+/// quiet cores.
 pub fn run(command: &mut Command, limit: Duration) -> Result<()> {
     let name = describe(command);
     let child = command
@@ -59,15 +61,15 @@ impl Drop for Ending {
 }
 
 fn wait(mut child: Child, name: &str, limit: Duration) -> Result<ExitStatus> {
-    let start = Instant::now();
+    let mut patience = Patience::of(limit);
     loop {
         if let Some(status) = child.try_wait()? {
             return Ok(status);
         }
-        if start.elapsed() >= limit {
+        if patience.is_over() {
             end(&mut child);
             bail!(
-                "`{name}` took longer than {} minutes and was ended",
+                "`{name}` took longer than {} minutes of a quiet machine and was ended",
                 limit.as_secs() / 60
             );
         }
