@@ -86,12 +86,12 @@ impl Measured {
         let mean = Mean::of(counted)?;
         let before = Mean::of(before);
         let theirs = pattern.map_or(mean.rate, Rate::of);
-        let uneven = mean.is_uneven();
+        let usual = mean.first.usual_span();
         Some(Self {
-            gauge: mean.kept(),
+            gauge: mean.kept(usual),
             converted: mean.over(mean.other_span()),
             washed: is_washed,
-            unwashed: before.as_ref().map(Mean::kept),
+            unwashed: before.as_ref().map(|before| before.kept(usual)),
             all: mean.over(to_length(mean.rate.span())),
             readings: mean.count,
             fewest: mean.fewest,
@@ -99,7 +99,7 @@ impl Measured {
             spread_permille: Rate::of(mean.most)
                 .permille_above(Rate::of(mean.fewest))
                 .unsigned_abs(),
-            uneven,
+            uneven: mean.is_uneven(),
             would_be: theirs.worked_at(wanted, mean.rate),
             reading: readings(&mean, theirs, wanted),
             against: pattern.map(|_| Against {
@@ -177,13 +177,9 @@ impl Mean {
         self.rate.gauge_over(span).unwrap_or(self.first)
     }
 
-    /// Over the span of the counts, or over the usual one where they differ.
-    fn kept(&self) -> Gauge {
-        self.over(if self.one_span {
-            self.first.span()
-        } else {
-            self.first.usual_span()
-        })
+    /// Over the span of the counts, or over `usual` where they differ.
+    fn kept(&self, usual: Length) -> Gauge {
+        self.over(if self.one_span { self.first.span() } else { usual })
     }
 
     /// The usual span of the measure that it was not counted in.

@@ -145,6 +145,17 @@ fn washed_and_unwashed_are_kept_apart() {
     assert!(rows.washed && rows.against.unwrap().matches);
 }
 
+/// The spots before washing were counted over several spans of either measure: they are said in that of the washed ones.
+#[test]
+fn unwashed_spots_that_differ_are_kept_in_the_measure_of_the_washed_ones() {
+    let question = Question {
+        stitches_unwashed: vec![Gauge::of(5, Length::INCH), ten(22)],
+        ..Question::about(ten(21))
+    };
+    let unwashed = stitches(&question).unwashed;
+    assert_eq!(unwashed.map(Gauge::span), Some(Gauge::TEN_CM));
+}
+
 #[test]
 fn a_swatch_that_was_not_washed_serves_with_a_caution() {
     let question = Question {

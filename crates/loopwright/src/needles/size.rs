@@ -48,11 +48,12 @@ impl Size {
     /// [`Unreadable`], as for a length; `NotANumber` for a part of one that no needle has.
     pub fn read(text: &str, system: System) -> Result<Self, Unreadable> {
         let lower = text.to_ascii_lowercase();
-        let prefixed = PREFIXES.iter().find_map(|(prefix, named)| {
-            let number = lower.trim().strip_prefix(prefix)?;
-            Some((number.trim(), *named))
-        });
-        let (text, system) = prefixed.unwrap_or((lower.trim(), system));
+        let (mut text, mut system) = (lower.trim(), system);
+        for (prefix, named) in PREFIXES {
+            if let Some(number) = text.strip_prefix(prefix) {
+                (text, system) = (number.trim(), named);
+            }
+        }
         // A number is read as if it were millimetres, so that all that is read there is read here.
         let typed = read::<Length>(text, &Wanted::any(LengthUnit::Mm))?;
         if typed.unit.is_some() {
