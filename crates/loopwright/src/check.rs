@@ -2,7 +2,7 @@
 
 use crate::bounds::Bounds;
 use crate::problem::{FieldPath, Kind, Problem};
-use crate::units::{Gauge, Length};
+use crate::units::{Amount, Gauge, Length, Mass};
 
 /// What is wrong so far.
 #[derive(Default)]
@@ -20,6 +20,16 @@ impl Check {
     /// A length must lie within bounds.
     pub(crate) fn length(&mut self, field: impl Into<FieldPath>, value: Length, bounds: Bounds<Length>) {
         self.problems.extend(Problem::of_length(field, value, bounds));
+    }
+
+    /// A weight must lie within bounds.
+    pub(crate) fn mass(&mut self, field: impl Into<FieldPath>, value: Mass, bounds: Bounds<Mass>) {
+        let (least, most) = (Amount::Mass(bounds.least), Amount::Mass(bounds.most));
+        if value < bounds.least {
+            self.wrong(field, Kind::TooSmall { least });
+        } else if value > bounds.most {
+            self.wrong(field, Kind::TooLarge { most });
+        }
     }
 
     /// A gauge must have been counted over [`Gauge::SPANS`], and to [`Gauge::COUNTS`].

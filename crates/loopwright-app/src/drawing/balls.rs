@@ -6,6 +6,7 @@ use super::path::Path;
 use super::picture::picture;
 use crate::part::plain;
 use loopwright::units::Length;
+use loopwright::yarn::Band;
 use yew::prelude::*;
 
 /// More balls than this are drawn as one that stands for all.
@@ -14,8 +15,19 @@ const MOST_BALLS: u32 = 120;
 const WIDE: f64 = 360.0;
 /// Corners on each side of a band.
 const CORNERS: u32 = 12;
+/// The class of an empty ball, and of what is left on one.
+const BALL: &str = "ball";
 /// How far apart the lines of the reserve are, in balls.
 const RULE: f64 = 0.07;
+
+/// How a band is filled.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Filling {
+    /// All over, as dark as its class says.
+    Solid,
+    /// With lines across.
+    Ruled,
+}
 
 /// Balls and how far they are used.
 pub struct Balls<'a> {
@@ -23,11 +35,29 @@ pub struct Balls<'a> {
     pub count: u32,
     /// Yarn on all of them.
     pub all: Length,
-    /// Where each band ends, counted from the start of the yarn, and its class. One of the class `reserve` is ruled, one
-    /// of the class `ball` stays empty.
-    pub bands: &'a [(&'static str, Length)],
+    /// The bands, each with where it ends, counted from the start of the yarn.
+    pub bands: Vec<(Band, Length)>,
     /// What the drawing shows, for those who cannot see it; a sign has none.
     pub caption: Option<&'a str>,
+}
+
+/// The class that a band is drawn with, and its words beside the drawing.
+pub const fn class(band: Band) -> &'static str {
+    match band {
+        Band::Sure => "sure",
+        Band::Likely => "likely",
+        Band::Perhaps => "perhaps",
+        Band::Reserve => "reserve",
+        Band::Left => BALL,
+    }
+}
+
+/// Never told by colour alone: the reserve is ruled.
+const fn filling(band: Band) -> Filling {
+    match band {
+        Band::Sure | Band::Likely | Band::Perhaps | Band::Left => Filling::Solid,
+        Band::Reserve => Filling::Ruled,
+    }
 }
 
 /// Whether each ball is drawn.
@@ -92,7 +122,7 @@ struct Shelf {
 
 impl Shelf {
     /// What lies between two places of the yarn, in balls from its start.
-    fn path(&self, class: &'static str, from: f64, to: f64) -> Html {
+    fn path(&self, class: &'static str, filling: Filling, from: f64, to: f64) -> Html {
         // The first line of balls stands in the middle when it is the only one.
         let start = (WIDE - self.cell * f64::from(self.drawn.min(self.columns))) / 2.0;
         let mut path = Path::default();
@@ -106,10 +136,9 @@ impl Shelf {
             if to <= from {
                 continue;
             }
-            if class == "reserve" {
-                circle.rules(&mut path, from, to);
-            } else {
-                circle.band(&mut path, from, to);
+            match filling {
+                Filling::Solid => circle.band(&mut path, from, to),
+                Filling::Ruled => circle.rules(&mut path, from, to),
             }
         }
         plain::path(class, &path.written())
@@ -128,11 +157,11 @@ pub fn balls(balls: &Balls) -> Html {
     let shelf = Shelf { drawn, columns, cell };
     // Where the yarn runs to, in balls.
     let all = balls.all.to_nm().max(1) as f64 / f64::from(drawn);
-    let mut content = vec![shelf.path("ball", 0.0, f64::from(drawn))];
+    let mut content = vec![shelf.path(BALL, Filling::Solid, 0.0, f64::from(drawn))];
     let mut from = 0.0;
-    for (class, end) in balls.bands {
+    for (band, end) in &balls.bands {
         let to = end.to_nm() as f64 / all;
-        content.push(shelf.path(class, from, to));
+        content.push(shelf.path(class(*band), filling(*band), from, to));
         from = to;
     }
     let high = (cell * f64::from(drawn.div_ceil(columns))).ceil() as u32;

@@ -5,7 +5,7 @@
 
 use super::{Field, Kind, LIST_UNITS, Start, TAPE, span_of};
 use crate::store::{self, Typed};
-use loopwright::choice::{Choice, FieldName, GroupName, Key};
+use loopwright::choice::{Choice, FieldName, GroupName};
 use loopwright::problem::FieldPath;
 use loopwright::units::print::{self, Step};
 use loopwright::units::{LengthUnit, MassUnit};

@@ -1,162 +1,269 @@
 //! The view of yarn needed: the pieces and the swatch, or the pattern's yarn; the balls to buy, drawn; where it goes.
 
-mod ask;
 mod form;
-mod items;
+mod read;
+mod sections;
+mod show;
 mod states;
 
-pub use states::STATES;
-
-use crate::desk::Desk;
+use super::{State, Tool};
 use crate::drawing::balls::{self, Balls};
-use crate::part::plain::{el, items, list, says, tells};
-use crate::part::{Sheet, WEIGHT, YARN, answered, good_to_know, tool_page, waiting, working};
-use crate::words::intl::decimal;
-use crate::words::page;
-use crate::words::yarn::{self as words, Print, Value};
-use form::Form;
+use crate::fields;
+use crate::form::{Field, Fields, Reader, Start, TAPE, WEIGHT, YARN};
+use crate::kept::{Kept, Offer};
+use crate::part::plain::tells;
+use crate::part::{Form, View, wait};
+use crate::words::page::MORE;
+use crate::words::yarn as words;
+use loopwright::bounds::Bounds;
+use loopwright::fabric::Fabric;
 use loopwright::problem::{Kind, Problem};
-use loopwright::tables::Certainty;
-use loopwright::units::print::{self, Step};
 use loopwright::units::{Length, LengthUnit};
-use loopwright::yarn::{Answer, Question, answer};
+use loopwright::yarn::{
+    Answer, BALL_LENGTH, BALL_MASS, BALLS, Ball, Band, Beginning, Counted, EXTRA, Ending, Extras, MEASURED, Name,
+    PINNED, Presence, Question, RESERVE, ROWS, RestKind, STATED, STITCHES, SWATCH_MASS, SectionName, ShapeKind, Source,
+    SwatchKind, TAPERED, TIMES, TOTAL, USUAL_PINNED, USUAL_TIMES, answer, practice,
+};
 use yew::prelude::*;
 
-const SHEET: &str = "yarn";
+const BALL_LENGTH_START: Start = Start::Length(Ball::USUAL.length);
+const BALL_MASS_START: Start = Start::Mass(Ball::USUAL.mass);
 
-/// Yarn shorter than this is printed to a tenth.
-const FINE: Length = Length::of(10, LengthUnit::M);
+/// Stitches of a section of any shape; which of them may be typed, the shape says.
+const SECTION_STITCHES: Bounds<u32> = Bounds::new(TAPERED.least, TOTAL.most);
 
-/// Draws the tool.
-pub fn view(desk: &Desk) -> Html {
-    let sheet = Sheet::new(desk, SHEET);
-    let mut problems = Vec::new();
-    let question = ask::question(&sheet, &mut problems);
-    let mut answers = None;
-    if problems.is_empty() {
-        match answer(&question) {
-            Ok(answer) => answers = Some(shown(desk, &question, &answer)),
-            Err(found) => problems = found,
-        }
+fields! { FIELDS of Name, words::label;
+    From => Field::choice::<Source>().in_sentence(),
+    Balls => Field::count(BALLS).in_sentence().only_if(is_from_balls),
+    PatternLength => Field::length(&YARN, BALL_LENGTH)
+        .starts(BALL_LENGTH_START)
+        .in_sentence()
+        .only_if(is_from_balls),
+    PatternMass => Field::mass(&WEIGHT, BALL_MASS)
+        .starts(BALL_MASS_START)
+        .in_sentence()
+        .only_if(is_from_balls),
+    Length => Field::length(&YARN, STATED).in_sentence().only_if(is_from_length),
+    Sections => Field::whole().in_sentence().only_if(is_from_piece),
+    By => Field::choice::<SwatchKind>().in_sentence().only_if(is_from_piece),
+    SwatchFabric => Field::choice::<Fabric>().in_sentence().only_if(is_from_piece),
+    SwatchStitches => Field::gauge().kept_by(kept_stitches).in_sentence().only_if(has_stockinette_gauge),
+    SwatchRows => Field::gauge().kept_by(kept_rows).in_sentence().only_if(has_stockinette_gauge),
+    OwnStitches => Field::gauge().in_sentence().only_if(has_other_gauge),
+    OwnRows => Field::gauge().in_sentence().only_if(has_other_gauge),
+    WeighedStitches => Field::count(STITCHES).in_sentence().only_if(has_weighed_swatch),
+    WeighedRows => Field::count(ROWS).in_sentence().only_if(has_weighed_swatch),
+    SwatchMass => Field::mass(&WEIGHT, SWATCH_MASS).in_sentence().only_if(has_weighed_swatch),
+    Rest => Field::choice::<RestKind>().in_sentence().only_if(has_measured_swatch),
+    Pinned => Field::count(PINNED)
+        .starts(Start::Count(USUAL_PINNED))
+        .in_sentence()
+        .only_if(is_pinned_out),
+    Swatch => Field::whole().in_sentence().only_if(is_from_piece),
+    Measured => Field::whole().in_sentence().only_if(is_from_piece),
+    BallLength => Field::length(&YARN, BALL_LENGTH).starts(BALL_LENGTH_START).in_sentence(),
+    BallMass => Field::mass(&WEIGHT, BALL_MASS).starts(BALL_MASS_START).in_sentence(),
+    Reserve => Field::count(RESERVE).starts(Start::From(usual_reserve)).folded(MORE),
+    CountSwatch => Field::choice::<Counted>().folded(MORE).only_if(is_from_piece),
+    CountJoins => Field::choice::<Counted>().folded(MORE).only_if(is_from_piece),
+    Seams => Field::length(&TAPE, EXTRA)
+        .starts(Start::Length(Extras::USUAL.seams))
+        .folded(MORE)
+        .only_if(is_from_piece),
+    Other => Field::length(&YARN, EXTRA)
+        .starts(Start::Length(Extras::USUAL.other))
+        .folded(MORE)
+        .only_if(is_from_piece),
+    [each SectionName, words::section_label;
+        On => Field::choice::<Presence>().starts(Start::From(sections::usual_presence)).in_sentence(),
+        Times => Field::count(TIMES).starts(Start::Count(USUAL_TIMES)).in_sentence(),
+        Shape => Field::choice::<ShapeKind>().in_sentence(),
+        Fabric => Field::choice::<Fabric>().in_sentence(),
+        Stitches => Field::count(SECTION_STITCHES).in_sentence().only_if(has_stitches),
+        To => Field::count(TAPERED).in_sentence().only_if(is_tapered),
+        Rows => Field::count(ROWS).in_sentence().only_if(has_rows),
+        Width => Field::length(&TAPE, MEASURED).in_sentence().only_if(is_measured),
+        Length => Field::length(&TAPE, MEASURED).in_sentence().only_if(is_measured),
+        CastOn => Field::choice::<Beginning>().starts(Start::From(usual_beginning)).in_sentence(),
+        BindOff => Field::choice::<Ending>().in_sentence(),
+    ]
+}
+
+fn is_from_piece(fields: &Fields) -> bool {
+    fields.choice::<Source>(Name::From) == Source::Piece
+}
+
+fn is_from_balls(fields: &Fields) -> bool {
+    fields.choice::<Source>(Name::From) == Source::Balls
+}
+
+fn is_from_length(fields: &Fields) -> bool {
+    fields.choice::<Source>(Name::From) == Source::Length
+}
+
+fn has_weighed_swatch(fields: &Fields) -> bool {
+    is_from_piece(fields) && fields.choice::<SwatchKind>(Name::By) == SwatchKind::Weighed
+}
+
+fn has_measured_swatch(fields: &Fields) -> bool {
+    is_from_piece(fields) && fields.choice::<SwatchKind>(Name::By) == SwatchKind::Measured
+}
+
+fn has_stockinette_gauge(fields: &Fields) -> bool {
+    has_measured_swatch(fields) && fields.choice::<Fabric>(Name::SwatchFabric) == Fabric::Stockinette
+}
+
+fn has_other_gauge(fields: &Fields) -> bool {
+    has_measured_swatch(fields) && !has_stockinette_gauge(fields)
+}
+
+fn is_pinned_out(fields: &Fields) -> bool {
+    has_measured_swatch(fields) && fields.choice::<RestKind>(Name::Rest) == RestKind::PinnedOut
+}
+
+/// What is kept for all tools is a stockinette gauge, and of one that is not washed it is another.
+fn kept_stitches(fields: &Fields) -> Kept {
+    match fields.choice(Name::Rest) {
+        RestKind::Washed | RestKind::PinnedOut => Kept::GaugeStitches,
+        RestKind::Unwashed => Kept::GaugeStitchesUnwashed,
     }
-    let answers = answers.unwrap_or_else(|| missing(&sheet, &problems));
-    let form = Form {
-        sheet: &sheet,
-        problems: &problems,
+}
+
+fn kept_rows(fields: &Fields) -> Kept {
+    match fields.choice(Name::Rest) {
+        RestKind::Washed | RestKind::PinnedOut => Kept::GaugeRows,
+        RestKind::Unwashed => Kept::GaugeRowsUnwashed,
+    }
+}
+
+/// A pattern's figure has its reserve in it.
+fn usual_reserve(fields: &Fields) -> String {
+    let percent = match fields.choice(Name::From) {
+        Source::Piece => practice::RESERVE,
+        Source::Balls | Source::Length => practice::RESERVE_IN_PATTERN,
     };
-    tool_page(&sheet, form.draw(), answers)
+    percent.to_string()
 }
 
-/// Its small picture: three balls, the last one partly used.
-pub fn sign() -> Html {
-    let metres = |metres| Length::of(metres, LengthUnit::M);
-    balls::balls(&Balls {
-        count: 3,
-        all: metres(30),
-        bands: &[("sure", metres(22)), ("perhaps", metres(25)), ("reserve", metres(28))],
-        caption: None,
-    })
+fn has_stitches(fields: &Fields) -> bool {
+    !is_measured(fields)
 }
 
-/// What stands where the answer will be.
-fn missing(sheet: &Sheet, problems: &[Problem]) -> Html {
-    match problems.first() {
-        Some(problem) if problem.kind == Kind::NeedsSwatch => {
-            tells("p", "quiet", words::refused(&sheet.text("swatch_fabric", "")))
-        }
-        first => waiting(
-            problems,
-            items::FOLDED,
-            words::waiting(first.map_or("", |first| first.field.key())),
-        ),
+fn has_rows(fields: &Fields) -> bool {
+    match fields.choice(SectionName::Shape) {
+        ShapeKind::Straight | ShapeKind::Tapered => true,
+        ShapeKind::Measured | ShapeKind::Summed => false,
     }
 }
 
-/// The answer, its drawing, and its sum.
-fn shown(desk: &Desk, question: &Question, answer: &Answer) -> Html {
-    let print = &|value: Value| match value {
-        Value::Yarn(length) if length >= FINE => YARN.print_to(desk, length, Step::Whole),
-        Value::Yarn(length) | Value::Exact(length) => YARN.print(desk, length),
-        Value::Held(length) => {
-            let held = YARN.print(desk, length);
-            if held == YARN.print_to(desk, length, Step::Thousandth) {
-                return held;
-            }
-            [words::ABOUT, &held].concat()
-        }
-        Value::Fine(length) => print::with_unit(length, LengthUnit::Cm, Step::Thousandth),
-        Value::Mass(mass) => WEIGHT.print(desk, mass),
-        Value::Word(word) => word.into(),
-        Value::Number(number) => decimal(number),
-    };
-    let line = tells("p", "row", words::buy(answer));
-    let used = words::used(question, answer, print);
-    let mut notes = Vec::new();
-    for note in &answer.notes {
-        notes.push(words::note(*note).into());
-    }
-    let close = words::close(answer, print);
-    let close = if close.is_empty() {
-        Html::default()
+fn is_tapered(fields: &Fields) -> bool {
+    fields.choice::<ShapeKind>(SectionName::Shape) == ShapeKind::Tapered
+}
+
+fn is_measured(fields: &Fields) -> bool {
+    fields.choice::<ShapeKind>(SectionName::Shape) == ShapeKind::Measured
+}
+
+/// A section that is not the first goes on from the one before.
+fn usual_beginning(fields: &Fields) -> String {
+    let beginning = if sections::is_first(fields) {
+        Beginning::CastOn
     } else {
-        tells("p", "close", close)
+        Beginning::Live
     };
-    let named = match answer.lines.len() {
-        0 | 1 => Html::default(),
-        _ => lines(answer, print),
-    };
-    list(vec![
-        answered(words::title(question), line, used),
-        close,
-        tells("p", "", words::bought(question, answer, print)),
-        drawn(answer, print),
-        named,
-        good_to_know(notes),
-        working(words::steps(question, answer, print), words::source(question)),
-    ])
+    beginning.key().into()
 }
 
-/// The balls, and what each band means.
-fn drawn(answer: &Answer, print: Print) -> Html {
-    let mut captions = vec![words::drawing(answer, balls::each(answer.balls))];
-    let (mut bands, mut key) = (Vec::new(), Vec::new());
-    let mut reached = Length::ZERO;
-    let range = answer.length;
-    let ends = [range.least, range.expected, range.most, answer.need, answer.bought];
-    for ((class, pattern), end) in words::BANDS.into_iter().zip(ends) {
-        // A band of no width is not there.
-        if end <= reached {
-            continue;
-        }
-        reached = end;
-        bands.push((class, end));
-        let said = words::band(pattern, end, print);
-        captions.push(said.clone());
-        key.push(tells("li", class, said));
+/// Yarn needed.
+pub struct Yarn;
+
+impl Tool for Yarn {
+    const ID: &'static str = "yarn";
+    const FIELDS: &'static [Field] = FIELDS;
+    const STATES: &'static [State] = states::NAMED;
+    type Question = Question;
+    type Answer = Answer;
+
+    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+        let mut reader = Reader::new(fields);
+        let question = Question {
+            ask: read::ask(&mut reader),
+            ball: read::ball(&mut reader, Name::BallLength, Name::BallMass),
+            reserve: reader.count(Name::Reserve),
+        };
+        reader.done(question)
     }
-    let picture = balls::balls(&Balls {
-        count: answer.balls,
-        all: answer.bought,
-        bands: &bands,
-        caption: Some(&captions.join(", ")),
-    });
-    el("figure", "skeins", vec![picture, el("ul", "key", key)])
+
+    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+        answer(question)
+    }
+
+    fn offers(_: &Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    fn form(form: &Form) -> Html {
+        form::form(form)
+    }
+
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
+        show::show(view, question, answer)
+    }
+
+    fn wait(view: &View, problems: &[Problem]) -> Html {
+        match problems.first() {
+            Some(problem) if problem.kind == Kind::NeedsSwatch => {
+                let fabric = view.fields.choice(Name::SwatchFabric);
+                tells("p", "quiet", words::refused(fabric))
+            }
+            first => wait(view, problems, words::waiting(first.map(|problem| problem.field))),
+        }
+    }
+
+    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem)
+    }
+
+    /// Three balls, the last one partly used.
+    fn sign() -> Html {
+        let metres = |metres| Length::of(metres, LengthUnit::M);
+        balls::balls(&Balls {
+            count: 3,
+            all: metres(30),
+            bands: vec![
+                (Band::Sure, metres(22)),
+                (Band::Perhaps, metres(25)),
+                (Band::Reserve, metres(28)),
+            ],
+            caption: None,
+        })
+    }
 }
 
-/// Where the yarn goes.
-fn lines(answer: &Answer, print: Print) -> Html {
-    let mut named = Vec::new();
-    for line in &answer.lines {
-        let mut said = words::line(line, print);
-        if line.certainty == Certainty::Practice {
-            said.push_str(words::MARK);
-        }
-        named.push(said);
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_state_is_read_without_a_page() {
+        crate::tool::tests::run_every_state::<Yarn>();
     }
-    let content = vec![
-        says("h3", "", words::LINES),
-        items("ol", named),
-        tells("p", "source", [words::FOOTNOTE, page::PRACTICE].concat()),
-    ];
-    el("section", "lines", content)
+}
+
+pub use transition::*;
+
+/// Until every tool is one.
+mod transition {
+    use super::*;
+    use crate::desk::Desk;
+
+    pub const STATES: &[State] = Yarn::STATES;
+
+    pub fn view(desk: &Desk) -> Html {
+        crate::part::page::<Yarn>(desk)
+    }
+
+    pub fn sign() -> Html {
+        Yarn::sign()
+    }
 }

@@ -1,18 +1,23 @@
 //! The words of yarn needed.
 
 mod fields;
+mod printer;
 mod sum;
 #[cfg(test)]
 mod tests;
 
 pub use fields::*;
+pub use printer::{Printer, Value};
 pub use sum::{note, source, steps};
 
-use super::Title;
-use super::intl::{say, say_made, say_with};
-use loopwright::problem::{Kind, Problem};
-use loopwright::units::{Length, Mass};
-use loopwright::yarn::{Answer, Ask, Close, Line, Part, Question};
+use super::intl::{say, say_with};
+use super::{Title, Worded, page};
+use Value::{Held, Yarn};
+use loopwright::fabric::Fabric;
+use loopwright::problem::{FieldPath, Kind, Problem};
+use loopwright::tables::Certainty;
+use loopwright::units::Length;
+use loopwright::yarn::{Answer, Ask, Band, Close, Line, Name, Part, Question, SECTIONS, SectionName};
 
 /// What it is called.
 pub const TITLE: Title = Title {
@@ -21,79 +26,67 @@ pub const TITLE: Title = Title {
 };
 /// Above the lines.
 pub const LINES: &str = "Where the yarn goes";
-/// Beside a line that is practice; [`FOOTNOTE`] says what it means.
-pub const MARK: &str = " *";
-/// Before what the mark means.
-pub const FOOTNOTE: &str = "* ";
-
-/// A value as it stands in a sentence.
-#[derive(Clone, Copy)]
-pub enum Value {
-    /// A word.
-    Word(&'static str),
-    /// A number: `5.88`, `962.5`.
-    Number(f64),
-    /// Yarn: `307 m`.
-    Yarn(Length),
-    /// Yarn in a sum that has to add up: `375.6 m`.
-    Exact(Length),
-    /// What a ball or balls hold: `125 m`, or [`ABOUT`] so much where that is not all of it.
-    Held(Length),
-    /// The yarn in a stitch: `1.917 cm`.
-    Fine(Length),
-    /// What a scale says.
-    Mass(Mass),
-}
-use Value::{Exact, Fine, Held, Number, Word, Yarn};
-
-/// Before a figure that is rounded where others are not.
-pub const ABOUT: &str = "about ";
-
-/// Prints a value, a length or a weight in the knitter's unit.
-pub type Print<'a> = &'a dyn Fn(Value) -> String;
-
-/// A sentence with these numbers and values in it.
-#[inline(never)]
-fn tell(print: Print, pattern: &str, numbers: &[u32], values: &[Value]) -> String {
-    let mut words = Vec::new();
-    for value in values {
-        words.push(print(*value));
-    }
-    say_made(pattern, numbers, words)
-}
 
 /// The heading of a section, by its number.
 pub fn section(place: u32) -> String {
     say("Section #", &[place])
 }
 
+const TYPE_STITCHES: &str = "Type the stitches and rows that you knit.";
+
 /// Where the answer will be: what is still missing, by the first field that is empty.
-pub fn waiting(field: &str) -> &'static str {
-    match field {
-        "balls" => "Type how many balls the pattern asks for.",
-        "length" => "Type how much yarn the pattern asks for.",
-        "pattern_length" => "Type how much yarn is on the pattern's ball.",
-        "pattern_mass" => "Type what the pattern's ball weighs.",
-        "ball_length" => "Type how much yarn is on the ball you buy.",
-        "ball_mass" => "Type what the ball you buy weighs.",
-        "swatch_stitches" | "swatch_rows" | "w_stitches" | "w_rows" => "Type the stitches and rows of your swatch.",
-        "swatch_mass" => "Type what your swatch weighs.",
-        "pinned" => "Type how much larger your swatch is pinned out.",
-        "reserve" | "seams" | "other" => "Type a figure in the folded part of the question; 0 for none.",
-        _ if field.ends_with("width") || field.ends_with("length") => "Type the width and the length of the piece.",
-        _ if field.ends_with("times") => "Type how often you knit it.",
-        _ => "Type the stitches and rows that you knit.",
+pub fn waiting(field: Option<FieldPath>) -> &'static str {
+    let alone = field.and_then(FieldPath::name).map(waiting_for);
+    let in_section = || field.and_then(FieldPath::name).map(waiting_for_section);
+    alone.or_else(in_section).unwrap_or(TYPE_STITCHES)
+}
+
+const fn waiting_for(name: Name) -> &'static str {
+    match name {
+        Name::Balls => "Type how many balls the pattern asks for.",
+        Name::Length => "Type how much yarn the pattern asks for.",
+        Name::PatternLength => "Type how much yarn is on the pattern's ball.",
+        Name::PatternMass => "Type what the pattern's ball weighs.",
+        Name::BallLength => "Type how much yarn is on the ball you buy.",
+        Name::BallMass => "Type what the ball you buy weighs.",
+        Name::SwatchStitches
+        | Name::SwatchRows
+        | Name::OwnStitches
+        | Name::OwnRows
+        | Name::WeighedStitches
+        | Name::WeighedRows => "Type the stitches and rows of your swatch.",
+        Name::SwatchMass => "Type what your swatch weighs.",
+        Name::Pinned => "Type how much larger your swatch is pinned out.",
+        Name::Reserve | Name::Seams | Name::Other => "Type a figure in the folded part of the question; 0 for none.",
+        Name::From
+        | Name::Sections
+        | Name::Measured
+        | Name::By
+        | Name::SwatchFabric
+        | Name::Swatch
+        | Name::Rest
+        | Name::CountSwatch
+        | Name::CountJoins => TYPE_STITCHES,
+    }
+}
+
+const fn waiting_for_section(name: SectionName) -> &'static str {
+    match name {
+        SectionName::Width | SectionName::Length => "Type the width and the length of the piece.",
+        SectionName::Times => "Type how often you knit it.",
+        SectionName::Stitches | SectionName::To | SectionName::Rows => TYPE_STITCHES,
+        SectionName::On | SectionName::Shape | SectionName::Fabric | SectionName::CastOn | SectionName::BindOff => {
+            TYPE_STITCHES
+        }
     }
 }
 
 /// In its place, where the swatch cannot tell.
-pub fn refused(fabric: &str) -> String {
-    let keyed = FABRICS.iter().find(|(key, _)| *key == fabric);
-    let (_, fabric) = keyed.unwrap_or(&FABRICS[0]);
+pub fn refused(fabric: Fabric) -> String {
     say_with(
         "From a gauge in @ the yarn cannot be told: see the question.",
         &[],
-        &[fabric],
+        &[fabric.words()],
     )
 }
 
@@ -111,19 +104,19 @@ pub fn buy(answer: &Answer) -> String {
 }
 
 /// Below it: what is used.
-pub fn used(question: &Question, answer: &Answer, print: Print) -> (String, String) {
+pub fn used(question: &Question, answer: &Answer, print: &Printer) -> (String, String) {
     let range = answer.length;
     let pattern = match question.ask {
         Ask::Piece(_) => "It takes @ to @, most likely",
         Ask::Balls { .. } => "The pattern means anything from @ to",
         Ask::Length(_) => "The pattern asks for",
     };
-    let before = tell(print, pattern, &[], &[Yarn(range.least), Yarn(range.most)]);
-    (before, print(Yarn(range.expected)))
+    let before = print.sentence(pattern, &[], &[Yarn(range.least), Yarn(range.most)]);
+    (before, print.print(Yarn(range.expected)))
 }
 
 /// What is bought, and what is left of it.
-pub fn bought(question: &Question, answer: &Answer, print: Print) -> String {
+pub fn bought(question: &Question, answer: &Answer, print: &Printer) -> String {
     let values = [
         Held(question.ball.length),
         Held(answer.bought),
@@ -131,64 +124,64 @@ pub fn bought(question: &Question, answer: &Answer, print: Print) -> String {
         Value::Mass(answer.mass),
     ];
     let pattern = "# {ball|balls} of @ {holds|hold} @, which leaves @. What is used weighs @.";
-    tell(print, pattern, &[answer.balls], &values)
+    print.sentence(pattern, &[answer.balls], &values)
 }
 
 /// How many balls are likely enough, and what there is to say of the last one; nothing, mostly.
-pub fn close(answer: &Answer, print: Print) -> String {
-    let (mut patterns, mut length) = (["", ""], Length::ZERO);
-    // Of "only just enough" the first is the number as well: then as many are likely enough.
-    let mut numbers = [answer.likely, answer.balls, 0];
-    if answer.likely < answer.balls {
-        patterns[0] = "# {is|are} likely enough; # {makes|make} it sure. ";
-    }
-    patterns[1] = match answer.close {
-        None => "",
-        Some(Close::JustUnder { spare }) => {
-            length = spare;
-            "# {ball is|balls are} only just enough: @ to spare. Buy one more to be safe, or swatch."
-        }
-        Some(Close::JustOver { over }) => {
-            length = over;
-            "The last ball is for @ only. A slightly shorter piece can do without it."
-        }
-        Some(Close::ReserveOnly { balls: 1 }) => "The last ball is reserve only.",
-        Some(Close::ReserveOnly { balls }) => {
-            numbers[2] = balls;
-            "The last # balls are reserve only."
-        }
+pub fn close(answer: &Answer, print: &Printer) -> String {
+    let likely = if answer.likely < answer.balls {
+        let pattern = "# {is|are} likely enough; # {makes|make} it sure. ";
+        say(pattern, &[answer.likely, answer.balls])
+    } else {
+        String::new()
     };
-    tell(print, &patterns.concat(), &numbers, &[Yarn(length)])
+    let last = match answer.close {
+        None => String::new(),
+        Some(Close::JustUnder { spare }) => print.sentence(
+            "# {ball is|balls are} only just enough: @ to spare. Buy one more to be safe, or swatch.",
+            &[answer.balls],
+            &[Yarn(spare)],
+        ),
+        Some(Close::JustOver { over }) => print.sentence(
+            "The last ball is for @ only. A slightly shorter piece can do without it.",
+            &[],
+            &[Yarn(over)],
+        ),
+        Some(Close::ReserveOnly { balls: 1 }) => "The last ball is reserve only.".into(),
+        Some(Close::ReserveOnly { balls }) => say("The last # balls are reserve only.", &[balls]),
+    };
+    likely + &last
 }
 
-/// The bands of the drawing, each by its class and what it is up to where the yarn runs.
-pub const BANDS: [(&str, &str); 5] = [
-    ("sure", "at least @"),
-    ("likely", "likely up to @"),
-    ("perhaps", "perhaps up to @"),
-    ("reserve", "with the reserve @"),
-    ("ball", "on the balls @"),
-];
-
-/// One band.
-pub fn band(pattern: &str, end: Length, print: Print) -> String {
-    tell(print, pattern, &[], &[Yarn(end)])
+/// What a band of the drawing means, and what it is up to where the yarn runs.
+pub fn band(band: Band, end: Length, print: &Printer) -> String {
+    let pattern = match band {
+        Band::Sure => "at least @",
+        Band::Likely => "likely up to @",
+        Band::Perhaps => "perhaps up to @",
+        Band::Reserve => "with the reserve @",
+        Band::Left => "on the balls @",
+    };
+    print.sentence(pattern, &[], &[Yarn(end)])
 }
 
-/// What the drawing shows, for those who cannot see it, before its bands.
-pub fn drawing(answer: &Answer, each: bool) -> String {
+/// What the drawing shows, for those who cannot see it; `each` when every ball is drawn.
+pub fn drawing(answer: &Answer, each: bool, print: &Printer) -> String {
     let pattern = if each {
         "# {ball|balls}, filled in turn"
     } else {
         "One ball that stands for all #, filled from below"
     };
-    say(pattern, &[answer.balls])
+    let bands = answer.bands();
+    let bands = bands.iter().map(|(name, end)| band(*name, *end, print));
+    let said: Vec<String> = [say(pattern, &[answer.balls])].into_iter().chain(bands).collect();
+    said.join(", ")
 }
 
-/// One line of the list.
-pub fn line(line: &Line, print: Print) -> String {
-    let (mut expected, most) = (line.length.expected, line.length.most);
-    let part = match line.part {
+/// One line of the list; a star stands behind what is practice.
+pub fn line(line: &Line, print: &Printer) -> String {
+    let (expected, most) = (line.length.expected, line.length.most);
+    let name = match line.part {
         Part::Knitting => "Knitting",
         Part::CastOn => "Cast-on and its end",
         Part::BindOff => "Bind-off and its end",
@@ -197,23 +190,35 @@ pub fn line(line: &Line, print: Print) -> String {
         Part::Other => "Other yarn",
         Part::Pattern => "The pattern's yarn",
         Part::Joins => "Ends at each new ball",
-        // It is bought and not expected to be used.
-        Part::Reserve => {
-            expected = most;
-            "Reserve"
-        }
+        Part::Reserve => "Reserve",
     };
-    let pattern = if expected == most { "@: @" } else { "@: @, at most @" };
-    tell(print, pattern, &[], &[Word(part), Yarn(expected), Yarn(most)])
+    // The reserve is bought and not expected to be used.
+    let is_exact = expected == most || line.part == Part::Reserve;
+    let length = if is_exact {
+        print.print(Yarn(most))
+    } else {
+        print.sentence("@, at most @", &[], &[Yarn(expected), Yarn(most)])
+    };
+    let star = match line.certainty {
+        Certainty::Practice => " *",
+        Certainty::Seen | Certainty::FromMemory | Certainty::Computed => "",
+    };
+    say_with("@: @@", &[], &[name, &length, star])
+}
+
+/// What the star means.
+pub fn footnote() -> String {
+    format!("* {}", page::PRACTICE)
 }
 
 /// What to type instead.
 pub fn problem(problem: &Problem) -> String {
-    match (problem.field.key(), &problem.kind) {
-        (_, Kind::NeedsSwatch) => "From such a gauge the yarn in these stitches cannot be told. Type the gauge of a stockinette swatch on the same needle, or weigh a swatch.".into(),
-        ("measured", _) => "A measured piece needs the gauge of a swatch in its own fabric. Measure one, or count stitches and rows.".into(),
-        ("sections", Kind::TooMany { most }) => say("That is more than # stitches. Type fewer.", &[*most]),
-        ("sections", _) => "No ball holds such yarn. Type the stitches and the swatch again.".into(),
-        (_, kind) => super::problem::sentence(kind),
+    match (problem.kind, problem.field.name()) {
+        (Kind::NeedsSwatch, _) => "From such a gauge the yarn in these stitches cannot be told. Type the gauge of a stockinette swatch on the same needle, or weigh a swatch.".into(),
+        (_, Some(Name::Measured)) => "A measured piece needs the gauge of a swatch in its own fabric. Measure one, or count stitches and rows.".into(),
+        (Kind::TooMany { most }, Some(Name::Sections)) if most == SECTIONS.most => say("That is more than # sections. Take some out.", &[most]),
+        (Kind::TooMany { most }, Some(Name::Sections)) => say("That is more than # stitches. Type fewer.", &[most]),
+        (_, Some(Name::Sections)) => "No ball holds such yarn. Type the stitches and the swatch again.".into(),
+        (kind, _) => super::problem::sentence(&kind),
     }
 }

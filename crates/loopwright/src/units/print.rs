@@ -100,6 +100,24 @@ pub fn up<T: Measure>(value: T, unit: T::Unit, step: Step) -> String {
     [&number, " ", T::symbol(unit)].concat()
 }
 
+/// Whether a quantity printed to one step is printed the same to a finer one: whether nothing is rounded away that the
+/// finer one would show.
+///
+/// ```
+/// use loopwright::units::print::{Step, is_same_to};
+/// use loopwright::units::{Length, LengthUnit};
+///
+/// let ball = Length::of(125, LengthUnit::M);
+/// assert!(is_same_to(ball, LengthUnit::M, Step::Tenth, Step::Thousandth));
+/// // 136.701 yards.
+/// assert!(!is_same_to(ball, LengthUnit::Yard, Step::Tenth, Step::Thousandth));
+/// ```
+pub fn is_same_to<T: Measure>(value: T, unit: T::Unit, step: Step, finer: Step) -> bool {
+    let (value, per_unit) = (i128::from(value.base()), i128::from(T::per_unit(unit)));
+    let [parts, finer] = [step, finer].map(|step| i128::from(step.parts()));
+    nearest(value * parts, per_unit) * finer == nearest(value * finer, per_unit) * parts
+}
+
 fn written(value: i64, per_unit: i64, step: Step, up: bool) -> String {
     let parts = u64::from(step.parts());
     let (mut top, mut bottom) = (i128::from(value) * i128::from(parts), i128::from(per_unit));

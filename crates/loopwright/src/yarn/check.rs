@@ -2,58 +2,27 @@
 //! fabric that is knitted.
 
 use super::{
-    Ask, BALL_LENGTH, BALL_MASS, BALLS, Ball, EXTRA, GAUGE, PINNED, Piece, Question, RESERVE, ROWS, Rest, SECTIONS,
-    STATED, STITCHES, SWATCH_MASS, Section, Swatch, TOTAL,
+    Ask, BALL_LENGTH, BALL_MASS, BALLS, Ball, EXTRA, GAUGE, Name, PINNED, Piece, Question, RESERVE, ROWS, Rest,
+    SECTIONS, STATED, STITCHES, SWATCH_MASS, Section, Swatch, TOTAL,
 };
-use crate::bounds::Bounds;
+use crate::check::Check;
 use crate::fabric::Fabric;
 use crate::problem::{Kind, Problem};
-use crate::units::{Amount, Gauge, Length, Mass};
+use crate::units::Gauge;
+use crate::units::rate::{PARTS, Rate};
 
-/// The problems found so far.
-#[derive(Debug, Default)]
-pub(super) struct Found(pub(super) Vec<Problem>);
-
-impl Found {
-    #[inline(never)]
-    pub(super) fn count(&mut self, field: &'static str, value: u32, bounds: Bounds<u32>) {
-        self.0.extend(Problem::of_count(field, value, bounds));
-    }
-
-    #[inline(never)]
-    pub(super) fn length(&mut self, field: &'static str, value: Length, bounds: Bounds<Length>) {
-        self.0.extend(Problem::of_length(field, value, bounds));
-    }
-
-    fn mass(&mut self, field: &'static str, value: Mass, bounds: Bounds<Mass>) {
-        let (least, most) = (Amount::Mass(bounds.least), Amount::Mass(bounds.most));
-        if value < bounds.least {
-            self.0.push(Problem {
-                field: field.into(),
-                kind: Kind::TooSmall { least },
-            });
-        } else if value > bounds.most {
-            self.0.push(Problem {
-                field: field.into(),
-                kind: Kind::TooLarge { most },
-            });
-        }
-    }
-
-    fn ball(&mut self, ball: Ball) {
-        self.length("ball_length", ball.length, BALL_LENGTH);
-        self.mass("ball_mass", ball.mass, BALL_MASS);
-    }
-
-    /// A gauge against [`GAUGE`], in counts over its own span.
-    pub(super) fn gauge(&mut self, field: &'static str, gauge: Gauge) {
-        let over_span = |count: u32| Gauge::of(count, Gauge::TEN_CM).count_over(gauge.span());
-        let (least, most) = (over_span(GAUGE.least), over_span(GAUGE.most));
-        if gauge.count() < least || gauge.count() > most {
-            // Outside them by a part of one, a whole number is too.
-            let value = if gauge.count() < least { 0 } else { u32::MAX };
-            self.count(field, value, Bounds::new(least.ceil() as u32, most.floor() as u32));
-        }
+/// A gauge against [`GAUGE`], in counts over its own span.
+pub(super) fn check_gauge(check: &mut Check, field: Name, gauge: Gauge) {
+    let over_span = |count| Rate::of(Gauge::of(count, Gauge::TEN_CM)).count_over(gauge.span());
+    let (least, most) = (over_span(GAUGE.least), over_span(GAUGE.most));
+    let thousandths = i128::from(gauge.thousandths());
+    let whole = |count: i128| u32::try_from(count).unwrap_or(u32::MAX);
+    if thousandths * least.under < least.over * PARTS {
+        let least = whole((least.over + least.under - 1) / least.under);
+        check.wrong(field, Kind::TooFew { least });
+    } else if thousandths * most.under > most.over * PARTS {
+        let most = whole(most.over / most.under);
+        check.wrong(field, Kind::TooMany { most });
     }
 }
 
@@ -62,53 +31,69 @@ pub(super) fn counted(length: usize) -> u32 {
     u32::try_from(length).unwrap_or(u32::MAX)
 }
 
-pub(super) fn check(question: &Question) -> Vec<Problem> {
-    let mut found = Found::default();
-    found.ball(question.ball);
-    found.count("reserve", question.reserve, RESERVE);
-    match &question.ask {
-        Ask::Piece(piece) => check_piece(&mut found, piece),
-        Ask::Balls { balls, ball } => {
-            found.count("balls", *balls, BALLS);
-            found.ball(*ball);
-        }
-        Ask::Length(length) => found.length("length", *length, STATED),
-    }
-    found.0
+fn check_ball(check: &mut Check, [length, mass]: [Name; 2], ball: Ball) {
+    check.length(length, ball.length, BALL_LENGTH);
+    check.mass(mass, ball.mass, BALL_MASS);
 }
 
-fn check_piece(found: &mut Found, piece: &Piece) {
-    found.count("sections", counted(piece.sections.len()), SECTIONS);
-    let mut halves = 0_u64;
-    for section in &piece.sections {
-        found.0.append(&mut section.problems());
-        halves = halves.saturating_add(section.sum().halves);
+pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
+    let mut check = Check::default();
+    check_ball(&mut check, [Name::BallLength, Name::BallMass], question.ball);
+    check.count(Name::Reserve, question.reserve, RESERVE);
+    match &question.ask {
+        Ask::Piece(piece) => check_piece(&mut check, piece),
+        Ask::Balls { balls, ball } => {
+            check.count(Name::Balls, *balls, BALLS);
+            check_ball(&mut check, [Name::PatternLength, Name::PatternMass], *ball);
+        }
+        Ask::Length(length) => check.length(Name::Length, *length, STATED),
     }
-    match piece.swatch {
+    check.done()
+}
+
+fn check_piece(check: &mut Check, piece: &Piece) {
+    check.count(Name::Sections, counted(piece.sections.len()), SECTIONS);
+    for (index, section) in piece.sections.iter().enumerate() {
+        check.problems.extend(section.problems(index));
+    }
+    check_swatch(check, &piece.swatch);
+    if !speaks_for(&piece.swatch, &piece.sections) {
+        check.wrong(Name::Swatch, Kind::NeedsSwatch);
+    }
+    check.length(Name::Seams, piece.extras.seams, EXTRA);
+    check.length(Name::Other, piece.extras.other, EXTRA);
+    let halves = piece.sections.iter().map(|section| section.sum().halves);
+    let halves = halves.fold(0, u64::saturating_add);
+    if check.problems.is_empty() && halves > 2 * u64::from(TOTAL.most) {
+        check.wrong(Name::Sections, Kind::TooMany { most: TOTAL.most });
+    }
+}
+
+fn check_swatch(check: &mut Check, swatch: &Swatch) {
+    match *swatch {
         Swatch::Gauge {
-            stitches, rows, rest, ..
+            fabric,
+            stitches,
+            rows,
+            rest,
         } => {
-            found.gauge("swatch_stitches", stitches);
-            found.gauge("swatch_rows", rows);
+            let names = Name::gauge_in(fabric);
+            check_gauge(check, names[0], stitches);
+            check_gauge(check, names[1], rows);
             if let Rest::PinnedOut { percent } = rest {
-                found.count("pinned", percent, PINNED);
+                check.count(Name::Pinned, percent, PINNED);
             }
         }
         Swatch::Weighed {
-            stitches, rows, mass, ..
+            fabric: _,
+            stitches,
+            rows,
+            mass,
         } => {
-            found.count("swatch_stitches", stitches, STITCHES);
-            found.count("swatch_rows", rows, ROWS);
-            found.mass("swatch_mass", mass, SWATCH_MASS);
+            check.count(Name::WeighedStitches, stitches, STITCHES);
+            check.count(Name::WeighedRows, rows, ROWS);
+            check.mass(Name::SwatchMass, mass, SWATCH_MASS);
         }
-    }
-    if !speaks_for(&piece.swatch, &piece.sections) {
-        found.0.push(Problem::new("swatch", Kind::NeedsSwatch));
-    }
-    found.length("seams", piece.extras.seams, EXTRA);
-    found.length("other", piece.extras.other, EXTRA);
-    if found.0.is_empty() && halves > 2 * u64::from(TOTAL.most) {
-        found.count("sections", u32::MAX, TOTAL);
     }
 }
 
@@ -119,10 +104,13 @@ fn speaks_for(swatch: &Swatch, sections: &[Section]) -> bool {
     let Swatch::Gauge { fabric, .. } = swatch else {
         return true;
     };
-    let plain = |section: &Section| matches!(section.fabric, Fabric::Stockinette | Fabric::Garter | Fabric::Lace);
+    let is_plain = |section: &Section| match section.fabric {
+        Fabric::Stockinette | Fabric::Garter | Fabric::Lace => true,
+        Fabric::Rib | Fabric::Cable | Fabric::Stranded => false,
+    };
     match fabric {
         Fabric::Stockinette => true,
-        Fabric::Garter | Fabric::Lace => sections.iter().all(plain),
+        Fabric::Garter | Fabric::Lace => sections.iter().all(is_plain),
         Fabric::Rib | Fabric::Cable | Fabric::Stranded => false,
     }
 }

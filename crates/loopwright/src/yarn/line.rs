@@ -80,7 +80,6 @@ impl Sum {
     }
 
     /// So much more, times a factor, and an end that has none.
-    #[inline(never)]
     fn add(&mut self, amount: f64, factor: Factor, end: f64) {
         let factors = [factor.least, factor.usual, factor.most];
         for (sum, factor) in self.0.iter_mut().zip(factors) {
@@ -89,7 +88,6 @@ impl Sum {
     }
 
     /// The length, so many percent wider either way.
-    #[inline(never)]
     fn length(&self, spread: f64) -> Estimate {
         let [least, expected, most] = self.0;
         let nm = |nm: f64| Length::from_nm(nm as i64);
@@ -106,7 +104,6 @@ fn nm(length: Length) -> f64 {
 }
 
 /// One more line, unless it is of nothing.
-#[inline(never)]
 pub(super) fn push(lines: &mut Vec<Line>, part: Part, length: Estimate, certainty: Certainty) {
     if length.most > Length::ZERO {
         lines.push(Line {
@@ -134,11 +131,7 @@ pub(super) fn lines(piece: &Piece, per_stitch: &PerStitch) -> Vec<Line> {
             cast_on.add(f64::from(first) * times * each, practice::CAST_ON, end * times);
         }
         if let (Some(kind), 1..) = (section.bind_off, last) {
-            bind_off.add(
-                f64::from(last) * times * each,
-                practice::BIND_OFF[kind as usize],
-                end * times,
-            );
+            bind_off.add(f64::from(last) * times * each, kind.loops(), end * times);
         }
     }
     let (spread, practice, extras) = (per_stitch.spread, Certainty::Practice, &piece.extras);
@@ -173,13 +166,11 @@ pub(super) fn total(lines: &[Line]) -> Estimate {
     sum
 }
 
+/// What was counted where the stitches are known.
+pub(super) type Counted = (StitchSum, PerStitch);
+
 /// From the lines to the balls: top of the range, reserve, joins, and then the ceiling.
-pub(super) fn finish(
-    question: &Question,
-    mut lines: Vec<Line>,
-    join: Length,
-    counted: Option<(StitchSum, PerStitch)>,
-) -> Answer {
+pub(super) fn finish(question: &Question, mut lines: Vec<Line>, join: Length, counted: Option<Counted>) -> Answer {
     // In nanometres; within their bounds every product fits.
     let (ball, join) = (question.ball.length.to_nm(), join.to_nm());
     let range = total(&lines);
@@ -188,48 +179,65 @@ pub(super) fn finish(
     // The ends at every change of ball are shorter than any ball.
     let one = Length::from_nm(ball - join);
     let balls_for = |nm: i64| Length::from_nm(nm - join).div_ceil(one).unwrap_or(1).max(1);
-    let balls = balls_for(top + reserve);
-    let [likely, used] = [range.expected.to_nm(), top].map(balls_for);
-    let joins = Estimate::exactly(Length::from_nm(join * (balls - 1)));
+    let balls = Balls {
+        bought: balls_for(top + reserve),
+        likely: balls_for(range.expected.to_nm()),
+        used: balls_for(top),
+    };
+    let joins = Estimate::exactly(Length::from_nm(join * (balls.bought - 1)));
     push(&mut lines, Part::Joins, joins, Certainty::Practice);
     let length = total(&lines);
     let mut unused = Estimate::exactly(Length::ZERO);
     unused.most = Length::from_nm(reserve);
     push(&mut lines, Part::Reserve, unused, Certainty::Practice);
-    let (need, bought) = (length.most.to_nm() + reserve, ball * balls);
-    let spare = bought - need;
-    let over = ball - spare;
-    let count = |balls: i64| u32::try_from(balls).unwrap_or(u32::MAX);
-    // Where the same ball goes in and comes out there is no sum to be close.
-    let is_same = matches!(&question.ask, Ask::Balls { ball, .. } if ball.length == question.ball.length);
-    let close = if used < balls {
-        let balls = count(balls - used);
-        Some(Close::ReserveOnly { balls })
-    } else if is_same {
-        None
-    } else if likely == balls && spare * practice::CLOSE <= ball {
-        let spare = Length::from_nm(spare);
-        Some(Close::JustUnder { spare })
-    } else if balls > 1 && over * practice::CLOSE <= ball {
-        let over = Length::from_nm(over);
-        Some(Close::JustOver { over })
-    } else {
-        None
-    };
+    let (need, bought) = (length.most.to_nm() + reserve, ball * balls.bought);
     let mass = nm(length.expected) / ball as f64 * question.ball.mass.to_ng() as f64;
     let (stitches, per_stitch) = counted.unzip();
     Answer {
-        balls: count(balls),
-        likely: count(likely),
+        balls: count(balls.bought),
+        likely: count(balls.likely),
         length,
         mass: Mass::from_ng(mass.round() as i64),
         need: Length::from_nm(need),
         bought: Length::from_nm(bought),
         leftover: Length::from_nm(bought - length.expected.to_nm()),
-        close,
+        close: close(question, &balls, bought - need),
         stitches,
         per_stitch,
         lines,
-        notes: note::notes(question, balls > 1),
+        notes: note::notes(question, balls.bought > 1),
+    }
+}
+
+fn count(balls: i64) -> u32 {
+    u32::try_from(balls).unwrap_or(u32::MAX)
+}
+
+/// Balls: those that are bought, those that are likely used, and those that are used at the most.
+struct Balls {
+    bought: i64,
+    likely: i64,
+    used: i64,
+}
+
+/// What there is to say of the last ball, with so many nanometres to spare.
+fn close(question: &Question, balls: &Balls, spare: i64) -> Option<Close> {
+    let ball = question.ball.length.to_nm();
+    let over = ball - spare;
+    // Where the same ball goes in and comes out there is no sum to be close.
+    let is_same = matches!(&question.ask, Ask::Balls { ball, .. } if ball.length == question.ball.length);
+    if balls.used < balls.bought {
+        let balls = count(balls.bought - balls.used);
+        Some(Close::ReserveOnly { balls })
+    } else if is_same {
+        None
+    } else if balls.likely == balls.bought && spare * practice::CLOSE <= ball {
+        let spare = Length::from_nm(spare);
+        Some(Close::JustUnder { spare })
+    } else if balls.bought > 1 && over * practice::CLOSE <= ball {
+        let over = Length::from_nm(over);
+        Some(Close::JustOver { over })
+    } else {
+        None
     }
 }

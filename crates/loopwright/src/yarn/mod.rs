@@ -29,13 +29,19 @@
 //! assert_eq!(theirs.length.most, Length::of(875, LengthUnit::M));
 //! ```
 
+mod band;
 mod check;
+mod choices;
 mod line;
 mod note;
 pub mod practice;
 mod section;
 mod swatch;
 
+pub use band::Band;
+pub use choices::{
+    Beginning, Counted, Ending, Name, Presence, RestKind, SectionName, ShapeKind, Source, SwatchKind,
+};
 pub use line::{Estimate, Line, Part};
 pub use note::{Close, Note};
 pub use section::{BindOff, Level, Section, Shape, StitchSum};
@@ -78,6 +84,11 @@ pub const STATED: Bounds<Length> = Bounds::new(Length::of(1, LengthUnit::M), Len
 pub const RESERVE: Bounds<u32> = Bounds::new(0, 100);
 /// All the seams together, and any other yarn that is typed as a length.
 pub const EXTRA: Bounds<Length> = Bounds::new(Length::ZERO, Length::of(100_000, LengthUnit::M));
+/// How far a swatch is pinned out where it is not said, in percent.
+pub const USUAL_PINNED: u32 = 25;
+/// How often a section is worked where it is not said.
+pub const USUAL_TIMES: u32 = 1;
+
 /// What is to be knitted, and from which ball.
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -110,7 +121,7 @@ impl Question {
         Self {
             ask,
             ball: Ball::USUAL,
-            reserve: 0,
+            reserve: practice::RESERVE_IN_PATTERN,
         }
     }
 }
@@ -226,42 +237,40 @@ pub struct Answer {
 /// Works out the yarn.
 ///
 /// # Errors
-/// A [`Problem`] with the field that is wrong; [`Section::problems`] tells which section it is. A rib or cable gauge, or
-/// rib, cable or colour work with no stockinette gauge, is [`crate::problem::Kind::NeedsSwatch`] on `swatch`.
+/// A [`Problem`] with the field that is wrong, of a section with its place: `sections[2].stitches`. A rib or cable gauge,
+/// or rib, cable or colour work with no stockinette gauge, is [`Kind::NeedsSwatch`] on `swatch`.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
-    let problems = check::check(question);
-    if !problems.is_empty() {
-        return Err(problems);
-    }
-    let (mut lines, mut join, mut counted) = (Vec::new(), Length::ZERO, None);
-    let mut stated = |length| line::push(&mut lines, Part::Pattern, length, Certainty::Computed);
+    check::check(question)?;
     match &question.ask {
-        Ask::Piece(piece) => {
-            let per_stitch = swatch::measure(&piece.swatch, question.ball);
-            lines = line::lines(piece, &per_stitch);
-            if per_stitch.length == Length::ZERO || line::total(&lines).most > STATED.most {
-                let most = Amount::Length(STATED.most);
-                return Err(vec![Problem::new("sections", Kind::TooLarge { most })]);
-            }
-            if piece.extras.joins {
-                join = practice::JOIN;
-            }
-            let mut halves = 0;
-            for section in &piece.sections {
-                halves += section.sum().halves;
-            }
-            counted = Some((StitchSum { halves }, per_stitch));
-        }
+        Ask::Piece(piece) => answer_piece(question, piece),
         Ask::Balls { balls, ball } => {
             // They may be anything above one ball fewer, and are bought from the top.
             let mut range = Estimate::exactly(ball.length.saturating_mul(i64::from(*balls)));
             let metre = Length::of(1, LengthUnit::M);
             range.least = range.most.saturating_sub(ball.length).saturating_add(metre);
-            stated(range);
+            Ok(answer_pattern(question, range))
         }
-        Ask::Length(length) => stated(Estimate::exactly(*length)),
+        Ask::Length(length) => Ok(answer_pattern(question, Estimate::exactly(*length))),
     }
-    Ok(line::finish(question, lines, join, counted))
+}
+
+fn answer_piece(question: &Question, piece: &Piece) -> Result<Answer, Vec<Problem>> {
+    let per_stitch = swatch::measure(&piece.swatch, question.ball);
+    let lines = line::lines(piece, &per_stitch);
+    if per_stitch.length == Length::ZERO || line::total(&lines).most > STATED.most {
+        let most = Amount::Length(STATED.most);
+        return Err(vec![Problem::new(Name::Sections, Kind::TooLarge { most })]);
+    }
+    let join = if piece.extras.joins { practice::JOIN } else { Length::ZERO };
+    let halves = piece.sections.iter().map(|section| section.sum().halves).sum();
+    let counted = (StitchSum { halves }, per_stitch);
+    Ok(line::finish(question, lines, join, Some(counted)))
+}
+
+fn answer_pattern(question: &Question, stated: Estimate) -> Answer {
+    let mut lines = Vec::new();
+    line::push(&mut lines, Part::Pattern, stated, Certainty::Computed);
+    line::finish(question, lines, Length::ZERO, None)
 }
 
 #[cfg(test)]

@@ -1,6 +1,6 @@
 //! What a knitter should know beside the number of balls. Data only: the page makes the sentences.
 
-use super::{Ask, Ball, Question, Rest, Shape, Swatch, practice};
+use super::{Ask, Ball, Question, Rest, Section, Shape, Swatch, practice};
 use crate::fabric::{Fabric, tex};
 use crate::units::Length;
 
@@ -58,47 +58,61 @@ pub enum Close {
 
 /// What there is to say.
 pub(super) fn notes(question: &Question, many_balls: bool) -> Vec<Note> {
+    let mut found = match &question.ask {
+        Ask::Piece(piece) => {
+            let sections = piece.sections.iter().flat_map(of_section);
+            of_swatch(&piece.swatch).into_iter().chain(sections).collect()
+        }
+        Ask::Balls { ball, .. } => of_balls(question.ball, *ball),
+        Ask::Length(_) => Vec::new(),
+    };
+    found.extend(many_balls.then_some(Note::OneDyeLot));
+    // Two sections may say the same.
     let mut notes = Vec::new();
-    let mut tell = |is_so: bool, note: Note| {
-        if is_so && !notes.contains(&note) {
+    for note in found {
+        if !notes.contains(&note) {
             notes.push(note);
         }
-    };
-    tell_of(&question.ask, question.ball, &mut tell);
-    tell(many_balls, Note::OneDyeLot);
+    }
     notes
 }
 
-fn tell_of(ask: &Ask, ball: Ball, tell: &mut dyn FnMut(bool, Note)) {
-    match ask {
-        Ask::Piece(piece) => {
-            match piece.swatch {
-                Swatch::Weighed { mass, .. } => {
-                    tell(true, Note::Weighed);
-                    tell(mass < practice::SWATCH_MASS, Note::WeighMore);
-                }
-                Swatch::Gauge { fabric, rest, .. } => {
-                    tell(true, Note::WeighingIsBetter);
-                    tell(fabric == Fabric::Garter, Note::GarterIsPractice);
-                    tell(fabric == Fabric::Lace, Note::LaceAsStockinette);
-                    tell(rest == Rest::Unwashed, Note::Unwashed);
-                    tell(matches!(rest, Rest::PinnedOut { .. }), Note::PinnedOut);
-                }
-            }
-            for section in &piece.sections {
-                let has_edges = section.cast_on || section.bind_off.is_some();
-                match section.shape {
-                    Shape::Trapezoid { stitches, to, .. } => tell(stitches != to, Note::SumTheSchedule),
-                    Shape::Rows(_) | Shape::Measured { .. } => {}
-                    Shape::Stitches(_) => tell(has_edges, Note::EdgesNotCounted),
-                }
-                tell(section.fabric == Fabric::Stranded, Note::BothYarns);
-            }
+fn of_swatch(swatch: &Swatch) -> Vec<Note> {
+    match *swatch {
+        Swatch::Weighed { mass, .. } => {
+            let is_light = mass < practice::SWATCH_MASS;
+            let light = is_light.then_some(Note::WeighMore);
+            [Note::Weighed].into_iter().chain(light).collect()
         }
-        Ask::Balls { ball: theirs, .. } => {
-            let [own, theirs] = [ball, *theirs].map(|ball| tex(ball.mass, ball.length).unwrap_or(1.0));
-            tell((own / theirs - 1.0).abs() > 0.1, Note::OtherThickness);
+        Swatch::Gauge { fabric, rest, .. } => {
+            let fabric = match fabric {
+                Fabric::Garter => Some(Note::GarterIsPractice),
+                Fabric::Lace => Some(Note::LaceAsStockinette),
+                Fabric::Stockinette | Fabric::Rib | Fabric::Cable | Fabric::Stranded => None,
+            };
+            let rest = match rest {
+                Rest::Washed => None,
+                Rest::Unwashed => Some(Note::Unwashed),
+                Rest::PinnedOut { .. } => Some(Note::PinnedOut),
+            };
+            [Note::WeighingIsBetter].into_iter().chain(fabric).chain(rest).collect()
         }
-        Ask::Length(_) => {}
     }
+}
+
+fn of_section(section: &Section) -> Vec<Note> {
+    let has_edges = section.cast_on || section.bind_off.is_some();
+    let shape = match section.shape {
+        Shape::Trapezoid { stitches, to, .. } => (stitches != to).then_some(Note::SumTheSchedule),
+        Shape::Rows(_) | Shape::Measured { .. } => None,
+        Shape::Stitches(_) => has_edges.then_some(Note::EdgesNotCounted),
+    };
+    let both = (section.fabric == Fabric::Stranded).then_some(Note::BothYarns);
+    shape.into_iter().chain(both).collect()
+}
+
+fn of_balls(own: Ball, theirs: Ball) -> Vec<Note> {
+    let [own, theirs] = [own, theirs].map(|ball| tex(ball.mass, ball.length).unwrap_or(1.0));
+    let is_other = (own / theirs - 1.0).abs() > 0.1;
+    is_other.then_some(Note::OtherThickness).into_iter().collect()
 }

@@ -6,15 +6,19 @@
 //! ```
 //! use loopwright::tables::Certainty;
 //! use loopwright::yarn::{BindOff, practice};
-//! assert_eq!(practice::BIND_OFF[BindOff::Plain as usize].usual, 0.9);
+//! assert_eq!(BindOff::Plain.loops().usual, 0.9);
 //! assert_eq!(practice::SEAM.certainty, Certainty::Practice);
 //! ```
 
+use super::BindOff;
 use crate::fabric::Factor;
 use crate::units::{Length, LengthUnit, Mass};
 
 /// Reserve for mistakes, in percent of the top of the range; 5 to 15 are usual.
 pub const RESERVE: u32 = 10;
+
+/// The same on a pattern's figure, which has its reserve in it.
+pub const RESERVE_IN_PATTERN: u32 = 0;
 
 /// Long-tail cast-on, both strands together, in loops a stitch: one loop on the needle, and the tail round it.
 pub const CAST_ON: Factor = Factor::practice(2.0, 2.3, 2.5);
@@ -22,12 +26,25 @@ pub const CAST_ON: Factor = Factor::practice(2.0, 2.3, 2.5);
 /// Seams, in lengths of the seam.
 pub const SEAM: Factor = Factor::practice(1.5, 1.75, 2.0);
 
-/// Bind-off in the order of [`BindOff`](super::BindOff), in loops a stitch: 3 to 4 widths plain, 4 to 6 elastic, 6 to 10 for an i-cord.
-pub const BIND_OFF: [Factor; 3] = [
-    Factor::practice(0.73, 0.9, 1.0),
-    Factor::practice(1.0, 1.25, 1.5),
-    Factor::practice(1.5, 2.0, 2.5),
-];
+impl BindOff {
+    /// How much yarn it takes in widths of the edge, the least and the most.
+    pub const fn widths(self) -> [i64; 2] {
+        match self {
+            Self::Plain => [3, 4],
+            Self::Elastic => [4, 6],
+            Self::ICord => [6, 10],
+        }
+    }
+
+    /// The same in loops a stitch, with what is reckoned with in between.
+    pub const fn loops(self) -> Factor {
+        match self {
+            Self::Plain => Factor::practice(0.73, 0.9, 1.0),
+            Self::Elastic => Factor::practice(1.0, 1.25, 1.5),
+            Self::ICord => Factor::practice(1.5, 2.0, 2.5),
+        }
+    }
+}
 
 /// The end left to weave in at a cast-on or a bind-off.
 pub const END: Length = Length::of(20, LengthUnit::Cm);

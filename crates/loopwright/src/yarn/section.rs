@@ -3,9 +3,10 @@
 //! Sums are exact and in halves: 31 to 46 stitches over 25 rows is 962 1/2, and is kept so. Where the rows are known one
 //! by one ([`Shape::Rows`]) they are summed one by one; a trapezoid is only the middle of what a schedule may come to.
 
-use super::{MEASURED, ROWS, STITCHES, TAPERED, TIMES, check};
+use super::{MEASURED, Name, ROWS, STITCHES, SectionName, TAPERED, TIMES, USUAL_TIMES, check};
+use crate::check::Check;
 use crate::fabric::Fabric;
-use crate::problem::Problem;
+use crate::problem::{Kind, Problem};
 use crate::units::{Gauge, Length};
 
 /// One section of a piece.
@@ -30,7 +31,7 @@ impl Section {
         Self {
             shape,
             fabric,
-            times: 1,
+            times: USUAL_TIMES,
             cast_on: true,
             bind_off: Some(BindOff::Plain),
         }
@@ -46,21 +47,26 @@ impl Section {
         Self::of(Fabric::Garter, shape)
     }
 
-    /// What is wrong with this section alone.
-    pub fn problems(&self) -> Vec<Problem> {
-        let mut found = check::Found::default();
-        found.count("times", self.times, TIMES);
+    /// What is wrong with this section alone, which is the one at this place among the sections, counted from nought.
+    pub fn problems(&self, index: usize) -> Vec<Problem> {
+        let mut check = Check::default();
+        check.count(SectionName::Times.at(index), self.times, TIMES);
+        let (stitches, rows) = (SectionName::Stitches.at(index), SectionName::Rows.at(index));
         match &self.shape {
-            Shape::Trapezoid { stitches, to, rows } => {
-                found.count("stitches", *stitches, TAPERED);
-                found.count("to", *to, TAPERED);
-                found.count("rows", *rows, ROWS);
+            Shape::Trapezoid {
+                stitches: from,
+                to,
+                rows: many,
+            } => {
+                check.count(stitches, *from, TAPERED);
+                check.count(SectionName::To.at(index), *to, TAPERED);
+                check.count(rows, *many, ROWS);
             }
             Shape::Rows(levels) => {
-                found.count("rows", check::counted(levels.len()), ROWS);
+                check.count(rows, check::counted(levels.len()), ROWS);
                 for level in levels {
-                    found.count("stitches", level.stitches, STITCHES);
-                    found.count("rows", level.rows, ROWS);
+                    check.count(stitches, level.stitches, STITCHES);
+                    check.count(rows, level.rows, ROWS);
                 }
             }
             Shape::Measured {
@@ -69,18 +75,19 @@ impl Section {
                 stitches,
                 rows,
             } => {
-                found.length("width", *width, MEASURED);
-                found.length("length", *length, MEASURED);
-                found.gauge("swatch_stitches", *stitches);
-                found.gauge("swatch_rows", *rows);
+                let names = Name::gauge_in(self.fabric);
+                check.length(SectionName::Width.at(index), *width, MEASURED);
+                check.length(SectionName::Length.at(index), *length, MEASURED);
+                check::check_gauge(&mut check, names[0], *stitches);
+                check::check_gauge(&mut check, names[1], *rows);
             }
             Shape::Stitches(_) => {}
         }
-        if found.0.is_empty() && self.once().halves == 0 {
-            let is_measured = matches!(self.shape, Shape::Measured { .. });
-            found.count(if is_measured { "width" } else { "stitches" }, 0, STITCHES);
+        if check.problems.is_empty() && self.once().halves == 0 {
+            let least = STITCHES.least;
+            check.wrong(self.shape.first_figure().at(index), Kind::TooFew { least });
         }
-        found.0
+        check.problems
     }
 
     /// Stitches of the section worked once.
@@ -89,19 +96,14 @@ impl Section {
             Shape::Trapezoid { stitches, to, rows } => {
                 (u64::from(*stitches) + u64::from(*to)).saturating_mul(u64::from(*rows))
             }
-            Shape::Rows(levels) => {
-                let mut sum = 0_u64;
-                for level in levels {
-                    let halves = (2 * u64::from(level.stitches)).saturating_mul(u64::from(level.rows));
-                    sum = sum.saturating_add(halves);
-                }
-                sum
-            }
+            Shape::Rows(levels) => levels.iter().map(Level::halves).fold(0, u64::saturating_add),
             // Rounded once, to the half.
-            Shape::Measured { .. } => {
-                let (across, rows) = self.shape.across_and_rows();
-                (2.0 * across * rows).round() as u64
-            }
+            Shape::Measured {
+                width,
+                length,
+                stitches,
+                rows,
+            } => (2.0 * stitches.count_over(*width) * rows.count_over(*length)).round() as u64,
             Shape::Stitches(sum) => sum.halves,
         };
         StitchSum { halves }
@@ -155,16 +157,24 @@ impl Shape {
         }
     }
 
-    /// Of a measured piece its stitches across and its rows, parts and all; nothing of the others.
-    pub fn across_and_rows(&self) -> (f64, f64) {
+    /// Of a measured piece its stitches across and its rows, parts and all; none of the others, which are counted.
+    pub fn across_and_rows(&self) -> Option<(f64, f64)> {
         match self {
             Self::Measured {
                 width,
                 length,
                 stitches,
                 rows,
-            } => (stitches.count_over(*width), rows.count_over(*length)),
-            _ => (0.0, 0.0),
+            } => Some((stitches.count_over(*width), rows.count_over(*length))),
+            Self::Trapezoid { .. } | Self::Rows(_) | Self::Stitches(_) => None,
+        }
+    }
+
+    /// The figure to change where the shape has no stitches at all.
+    const fn first_figure(&self) -> SectionName {
+        match self {
+            Self::Trapezoid { .. } | Self::Rows(_) | Self::Stitches(_) => SectionName::Stitches,
+            Self::Measured { .. } => SectionName::Width,
         }
     }
 
@@ -176,8 +186,8 @@ impl Shape {
                 let stitches = |level: Option<&Level>| level.map_or(0, |level| level.stitches);
                 (stitches(levels.first()), stitches(levels.last()))
             }
-            Self::Measured { .. } => {
-                let across = self.across_and_rows().0.round() as u32;
+            Self::Measured { width, stitches, .. } => {
+                let across = stitches.count_over(*width).round() as u32;
                 (across, across)
             }
             Self::Stitches(_) => (0, 0),
@@ -193,6 +203,13 @@ pub struct Level {
     pub stitches: u32,
     /// For how many rows, within [`ROWS`].
     pub rows: u32,
+}
+
+impl Level {
+    /// Its stitches in halves.
+    fn halves(&self) -> u64 {
+        (2 * u64::from(self.stitches)).saturating_mul(u64::from(self.rows))
+    }
 }
 
 /// Ways to bind off, by how much yarn they take.

@@ -115,70 +115,87 @@ pub enum Found {
 
 /// The yarn in one stitch; of no length where there is no yarn like that.
 pub(super) fn measure(swatch: &Swatch, ball: Ball) -> PerStitch {
-    let (found, certainty, hand, reading, [length, swatch]) = match *swatch {
+    match *swatch {
         Swatch::Gauge {
             fabric,
             stitches,
             rows,
             rest,
-        } => {
-            let measured = Density::of(stitches, rows);
-            let mut density = measured;
-            let (mut state, mut hand) = (State::WetRelaxed, practice::SPREAD_GAUGE);
-            match rest {
-                Rest::Washed => {}
-                Rest::Unwashed => state = State::DryRelaxed,
-                // Let go, it would draw in both ways.
-                Rest::PinnedOut { percent } => {
-                    let stretch = 1.0 + f64::from(percent) / 100.0;
-                    density.0 *= stretch * stretch;
-                    hand = practice::SPREAD_ROUGH;
-                }
-            }
-            let constants = state.constants();
-            let (mut product, mut certainty) = (constants.product, constants.certainty);
-            if fabric != Fabric::Stockinette {
-                (certainty, hand) = (Certainty::Practice, practice::SPREAD_ROUGH);
-            }
-            if fabric == Fabric::Garter {
-                product = GARTER_PRODUCT;
-            }
-            let loop_of = |product| density.loop_length(product).unwrap_or(Length::ZERO);
-            let at = |state: State| loop_of(state.constants().product);
-            let found = Found::Geometry {
-                density: density.0,
-                product,
-                dry: at(State::DryRelaxed),
-                wet: at(State::WetRelaxed),
-                fully: at(State::FullyRelaxed),
-            };
-            // Half a stitch and half a row misread; a loop goes with the root of their product.
-            let reading = 25.0 / stitches.count() + 25.0 / rows.count();
-            let (length, side) = (loop_of(product), practice::SWATCH_SIDE.in_unit(LengthUnit::Cm));
-            let in_swatch = measured.0 * side * side * length.to_nm() as f64;
-            let in_swatch = Length::from_nm(in_swatch.round() as i64);
-            (found, certainty, hand, reading, [length, in_swatch])
-        }
+        } => measured(fabric, stitches, rows, rest),
         Swatch::Weighed {
-            stitches, rows, mass, ..
-        } => {
-            let edges = practice::CAST_ON.usual + practice::BIND_OFF[BindOff::Plain as usize].usual;
-            let loops = f64::from(stitches) * (f64::from(rows) + edges);
-            let weight = mass.to_ng() as f64;
-            let nm = weight / ball.mass.to_ng() as f64 * ball.length.to_nm() as f64;
-            let lengths = [nm / loops, nm].map(|nm| Length::from_nm(nm.round() as i64));
-            let reading = practice::SCALE.to_ng() as f64 / weight * 100.0;
-            let found = Found::Weighing { loops };
-            (found, Certainty::Computed, practice::SPREAD_WEIGHED, reading, lengths)
-        }
+            fabric: _,
+            stitches,
+            rows,
+            mass,
+        } => weighed(stitches, rows, mass, ball),
+    }
+}
+
+/// By loop geometry, from a gauge.
+fn measured(fabric: Fabric, stitches: Gauge, rows: Gauge, rest: Rest) -> PerStitch {
+    let measured = Density::of(stitches, rows);
+    let (state, stretch) = match rest {
+        Rest::Washed => (State::WetRelaxed, 1.0),
+        Rest::Unwashed => (State::DryRelaxed, 1.0),
+        // Let go, it would draw in both ways.
+        Rest::PinnedOut { percent } => (State::WetRelaxed, 1.0 + f64::from(percent) / 100.0),
     };
+    let density = Density(measured.0 * stretch * stretch);
+    let constants = state.constants();
+    let (product, certainty) = match fabric {
+        Fabric::Stockinette => (constants.product, constants.certainty),
+        Fabric::Garter => (GARTER_PRODUCT, Certainty::Practice),
+        Fabric::Rib | Fabric::Cable | Fabric::Lace | Fabric::Stranded => (constants.product, Certainty::Practice),
+    };
+    let is_rough = fabric != Fabric::Stockinette || matches!(rest, Rest::PinnedOut { .. });
+    let hand = if is_rough {
+        practice::SPREAD_ROUGH
+    } else {
+        practice::SPREAD_GAUGE
+    };
+    // Half a stitch and half a row misread; a loop goes with the root of their product.
+    let reading = 25.0 / stitches.count() + 25.0 / rows.count();
+    let loop_of = |product| density.loop_length(product).unwrap_or(Length::ZERO);
+    let at = |state: State| loop_of(state.constants().product);
+    let (length, side) = (loop_of(product), practice::SWATCH_SIDE.in_unit(LengthUnit::Cm));
+    let in_swatch = measured.0 * side * side * length.to_nm() as f64;
     PerStitch {
         length,
-        swatch,
-        found,
+        swatch: Length::from_nm(in_swatch.round() as i64),
+        found: Found::Geometry {
+            density: density.0,
+            product,
+            dry: at(State::DryRelaxed),
+            wet: at(State::WetRelaxed),
+            fully: at(State::FullyRelaxed),
+        },
         certainty,
         hand,
         reading,
-        spread: (hand + reading).clamp(practice::SPREAD_LEAST, practice::SPREAD_MOST),
+        spread: spread(hand, reading),
     }
+}
+
+/// By the scale, from the weight of so many stitches and rows with their edges.
+fn weighed(stitches: u32, rows: u32, mass: Mass, ball: Ball) -> PerStitch {
+    let edges = practice::CAST_ON.usual + BindOff::Plain.loops().usual;
+    let loops = f64::from(stitches) * (f64::from(rows) + edges);
+    let weight = mass.to_ng() as f64;
+    let nm = weight / ball.mass.to_ng() as f64 * ball.length.to_nm() as f64;
+    let hand = practice::SPREAD_WEIGHED;
+    let reading = practice::SCALE.to_ng() as f64 / weight * 100.0;
+    PerStitch {
+        length: Length::from_nm((nm / loops).round() as i64),
+        swatch: Length::from_nm(nm.round() as i64),
+        found: Found::Weighing { loops },
+        certainty: Certainty::Computed,
+        hand,
+        reading,
+        spread: spread(hand, reading),
+    }
+}
+
+/// What the range is made with, in percent.
+fn spread(hand: f64, reading: f64) -> f64 {
+    (hand + reading).clamp(practice::SPREAD_LEAST, practice::SPREAD_MOST)
 }

@@ -67,9 +67,10 @@ fn expected(fabric: Fabric, swatch: Swatch) -> f64 {
     answer(&question).unwrap().length.expected.in_unit(LengthUnit::M)
 }
 
-fn kinds(question: &Question) -> Vec<(&'static str, Kind)> {
+fn kinds(question: &Question) -> Vec<(Name, Kind)> {
     let problems = answer(question).err().unwrap_or_default();
-    problems.into_iter().map(|p| (p.field.key(), p.kind)).collect()
+    let named = |problem: Problem| (problem.field.name().expect("a field of no section"), problem.kind);
+    problems.into_iter().map(named).collect()
 }
 
 /// Garter's own gauge in the stockinette sum is 18 % short.
@@ -98,7 +99,7 @@ fn rib_and_cable_without_a_stockinette_gauge_are_refused() {
         let garter = swatch_of(Fabric::Garter, gauge(21, 42), Rest::Washed);
         for swatch in [own, garter] {
             let question = only(vec![bare(fabric, rectangle(40, 40))], swatch);
-            assert_eq!(kinds(&question), [("swatch", Kind::NeedsSwatch)]);
+            assert_eq!(kinds(&question), [(Name::Swatch, Kind::NeedsSwatch)]);
         }
         // On the scale it may be anything.
         let weighed = weighed(fabric, 40, 40, 20);
@@ -309,7 +310,7 @@ fn four_inches_are_another_loop_than_ten_centimetres() {
     let fine = |count, span| Swatch::stockinette(Gauge::of(count, span), Gauge::of(28, Gauge::TEN_CM));
     let wrong = |swatch| kinds(&only(vec![bare(plain, rectangle(1, 1))], swatch));
     let five = wrong(fine(201, Length::of(5, LengthUnit::Cm)));
-    assert_eq!(five, [("swatch_stitches", Kind::TooMany { most: 200 })]);
+    assert_eq!(five, [(Name::SwatchStitches, Kind::TooMany { most: 200 })]);
     assert_eq!(wrong(fine(401, Gauge::FOUR_INCHES)), []);
 }
 
@@ -357,33 +358,61 @@ fn every_wrong_quantity_is_named() {
         change(&mut question);
         kinds(&question).into_iter().map(|(field, _)| field).collect::<Vec<_>>()
     };
-    assert_eq!(with(|q| q.reserve = 101), ["reserve"]);
-    assert_eq!(with(|q| q.ball.length = Length::ZERO), ["ball_length"]);
-    assert_eq!(with(|q| q.ball.mass = Mass::ZERO), ["ball_mass"]);
-    assert_eq!(with(|q| q.ask = Ask::Length(Length::ZERO)), ["length"]);
+    assert_eq!(with(|q| q.reserve = 101), [Name::Reserve]);
+    assert_eq!(with(|q| q.ball.length = Length::ZERO), [Name::BallLength]);
+    assert_eq!(with(|q| q.ball.mass = Mass::ZERO), [Name::BallMass]);
+    assert_eq!(with(|q| q.ask = Ask::Length(Length::ZERO)), [Name::Length]);
     assert_eq!(
         kinds(&Question::about(Vec::new(), swatch(21, 28))),
-        [("sections", Kind::TooFew { least: 1 })]
+        [(Name::Sections, Kind::TooFew { least: 1 })]
     );
     let nothing = Shape::Trapezoid {
         stitches: 0,
         to: 0,
         rows: 5,
     };
-    assert_eq!(Section::stockinette(nothing).problems().len(), 1);
+    assert_eq!(Section::stockinette(nothing).problems(0).len(), 1);
     let vast = Section {
         times: 100,
         ..Section::stockinette(rectangle(100_000, 100_000))
     };
     assert_eq!(
         kinds(&Question::about(vec![vast], swatch(21, 28))),
-        [("sections", Kind::TooMany { most: 50_000_000 })]
+        [(Name::Sections, Kind::TooMany { most: 50_000_000 })]
     );
     assert_eq!(
         kinds(&Question::about(
             vec![Section::stockinette(rectangle(1, 1))],
             swatch(401, 28)
         )),
-        [("swatch_stitches", Kind::TooMany { most: 400 })]
+        [(Name::SwatchStitches, Kind::TooMany { most: 400 })]
     );
+}
+
+/// What is wrong with a section says which one it is, and a gauge is wrong where it was typed.
+#[test]
+fn a_problem_says_which_section_and_which_gauge() {
+    let good = Section::stockinette(rectangle(1, 1));
+    let wide = Section::stockinette(rectangle(100_001, 1));
+    let problems = answer(&Question::about(vec![good.clone(), good.clone(), wide], swatch(21, 28))).unwrap_err();
+    assert_eq!(problems[0].field, SectionName::Stitches.at(2));
+    assert_eq!(problems[0].field.to_string(), "sections[2].stitches");
+    let lace = swatch_of(Fabric::Lace, gauge(401, 28), Rest::Washed);
+    let wrong = kinds(&Question::about(vec![good], lace));
+    assert_eq!(wrong, [(Name::OwnStitches, Kind::TooMany { most: 400 })]);
+}
+
+#[test]
+fn bands_follow_each_other_to_the_end_of_the_balls() {
+    let scarf = Question::about(vec![Section::garter(rectangle(40, 400))], swatch(21, 28));
+    let bands = answer(&scarf).unwrap().bands();
+    let names: Vec<Band> = bands.iter().map(|(band, _)| *band).collect();
+    assert_eq!(
+        names,
+        [Band::Sure, Band::Likely, Band::Perhaps, Band::Reserve, Band::Left]
+    );
+    assert!(bands.windows(2).all(|pair| pair[0].1 < pair[1].1));
+    // Six balls that are known exactly are one band.
+    let six = answer(&Question::from_pattern(Ask::Length(metres(750)))).unwrap();
+    assert_eq!(six.bands(), [(Band::Sure, metres(750))]);
 }

@@ -1,199 +1,188 @@
-//! The fields as they are drawn: a sentence or two, and the rest folded away. What stands where is a table of items,
-//! which weighs less than the calls that would draw them one by one.
+//! The fields as they are drawn: a sentence or two for each section, the swatch, the ball; the rest is folded away.
 
-use super::ask::{self, Slot, gauge_fields, is};
-use super::items::{
-    BALL, BEGINS, ENDS, EXTRAS, FROM, GOES_ON, Item, KNIT, MEASURED, PATTERN, PATTERN_BALL, RESERVE, REST, STATED,
-    STRAIGHT, SUMMED, SWATCH, SWATCH_COUNTS, SWATCH_MASS, TAPERED, What,
-};
-use crate::part::plain::{button, el, folded, list, says, tells};
-use crate::part::{Advice, Choice, Label, Sheet, TAPE, WEIGHT, YARN, advice, field, gauge, known, more, select};
+use super::sections::{fresh, is_first, sections, taken_out};
+use crate::part::plain::{button, el, folded, list, tells};
+use crate::part::{Form, Part, Part::Words, answer_choice};
+use crate::words::Worded;
 use crate::words::yarn as words;
 use loopwright::fabric::Fabric;
-use loopwright::problem::{Kind, Problem};
+use loopwright::problem::{FieldPath, Kind, Problem};
+use loopwright::yarn::{Beginning, Name, Presence, SectionName, ShapeKind, Source, SwatchKind};
 use yew::prelude::*;
 
-/// What the fields are drawn from.
-pub struct Form<'a> {
-    /// The sheet they lie on.
-    pub sheet: &'a Sheet,
-    /// What is wrong.
-    pub problems: &'a [Problem],
+/// Draws the question.
+pub fn form(form: &Form) -> Html {
+    let asked = match form.view.fields.choice(Name::From) {
+        Source::Piece => piece(form),
+        Source::Balls => list(vec![
+            form.line(&[
+                Words(words::THE_PATTERN_ASKS),
+                Part::Field(Name::Balls),
+                Words(words::BALLS),
+            ]),
+            el("div", "", form.asked(&[Name::PatternLength, Name::PatternMass])),
+        ]),
+        Source::Length => el("div", "", form.asked(&[Name::Length])),
+    };
+    list(vec![
+        form.line(&[Words(words::WORK_FROM), Part::Field(Name::From)]),
+        asked,
+        el("div", "", form.asked(&[Name::BallLength, Name::BallMass])),
+        form.columns(),
+    ])
 }
 
-impl Form<'_> {
-    /// Draws the question.
-    pub fn draw(&self) -> Html {
-        let mut rest = RESERVE;
-        let asked = if is(self.sheet, "from", "balls") {
-            list(vec![self.row("line", PATTERN, None), self.row("", PATTERN_BALL, None)])
-        } else if is(self.sheet, "from", "length") {
-            self.row("", STATED, None)
-        } else {
-            rest = EXTRAS;
-            self.piece()
-        };
-        list(vec![
-            self.row("line", FROM, None),
-            asked,
-            self.row("", BALL, None),
-            more(self.each(rest, None)),
-        ])
-    }
+/// The sections and the swatch.
+fn piece(form: &Form) -> Html {
+    let fields = &form.view.fields;
+    let all = sections(fields);
+    let is_many = all.len() > 1;
+    let numbered = (1..).zip(all);
+    let drawn = numbered.map(|(place, index)| form.member(index, |form| section(form, is_many.then_some(place))));
+    let taps = vec![
+        presence(form, words::ADD, fresh(fields), Presence::In),
+        presence(form, words::BRING_BACK, taken_out(fields), Presence::In),
+    ];
+    list(vec![
+        list(drawn.collect()),
+        el("div", "line", taps),
+        form.line(&[
+            Words(words::I),
+            Part::Field(Name::By),
+            Words(words::A_SWATCH_OF),
+            Part::Field(Name::SwatchFabric),
+        ]),
+        swatch(form),
+        trouble(form),
+    ])
+}
 
-    /// The sections and the swatch.
-    fn piece(&self) -> Html {
-        let slots = ask::on(self.sheet);
-        let many = slots.len() > 1;
-        let mut sections = Vec::new();
-        for (place, slot) in (1..).zip(slots) {
-            sections.push(self.section(slot, if many { place } else { 0 }));
-        }
-        let swatch = if is(self.sheet, "by", "weighed") {
-            list(vec![
-                self.row("line counts", SWATCH_COUNTS, None),
-                self.row("", SWATCH_MASS, None),
-            ])
-        } else {
-            self.gauge()
-        };
-        let taps = vec![
-            self.brings(words::ADD, ask::off(self.sheet, false)),
-            self.brings(words::BRING_BACK, ask::off(self.sheet, true)),
-        ];
-        list(vec![
-            list(sections),
-            el("div", "line", taps),
-            self.row("line", SWATCH, None),
-            swatch,
-            self.trouble(),
-        ])
-    }
+/// One section, with its number where there are several.
+fn section(form: &Form, place: Option<u32>) -> Html {
+    let head = place.map_or_else(Html::default, |place| {
+        let named = tells("h2", "", words::section(place));
+        let out = presence(form, words::TAKE_OUT, form.view.fields.index(), Presence::Out);
+        el("div", "line", vec![named, out])
+    });
+    let kind = form.view.fields.choice(SectionName::Shape);
+    let knit = form.line(&[
+        Words(words::I_KNIT),
+        Part::Field(SectionName::Times),
+        Words(words::TIMES),
+        Part::Field(SectionName::Shape),
+        Words(words::OF),
+        Part::Field(SectionName::Fabric),
+    ]);
+    el(
+        "div",
+        "section",
+        vec![head, knit, figures(form, kind), edges(form, kind)],
+    )
+}
 
-    /// One section, with its number when there are several.
-    fn section(&self, slot: &'static Slot, place: u32) -> Html {
-        let head = if place > 0 {
-            let named = tells("h2", "", words::section(place));
-            let out = self.tap(words::TAKE_OUT, slot.field("on"), "no");
-            el("div", "line", vec![named, out])
-        } else {
-            Html::default()
-        };
-        let shape = slot.field("shape");
-        let (class, counts) = if is(self.sheet, shape, "taper") {
-            ("line", TAPERED)
-        } else if is(self.sheet, shape, "measured") {
-            ("", MEASURED)
-        } else if is(self.sheet, shape, "sum") {
-            ("line", SUMMED)
-        } else {
-            ("line counts", STRAIGHT)
-        };
-        // Of stitches that were summed no edge is known.
-        let edges = if is(self.sheet, shape, "sum") {
-            Html::default()
-        } else {
-            let begins = if place > 1 { GOES_ON } else { BEGINS };
-            let mut edges = self.each(begins, Some(slot));
-            edges.append(&mut self.each(ENDS, Some(slot)));
+/// The figures of a section.
+fn figures(form: &Form, kind: ShapeKind) -> Html {
+    match kind {
+        ShapeKind::Straight => form.line_of(
+            "line counts",
+            &[
+                Part::Field(SectionName::Stitches),
+                Words(words::STITCHES),
+                Part::Field(SectionName::Rows),
+                Words(words::ROWS),
+            ],
+        ),
+        ShapeKind::Tapered => form.line(&[
+            Words(words::FROM),
+            Part::Field(SectionName::Stitches),
+            Words(words::TO),
+            Part::Field(SectionName::To),
+            Words(words::STITCHES_OVER),
+            Part::Field(SectionName::Rows),
+            Words(words::ROWS),
+        ]),
+        ShapeKind::Measured => el("div", "", form.asked(&[SectionName::Width, SectionName::Length])),
+        ShapeKind::Summed => form.line(&[Part::Field(SectionName::Stitches), Words(words::STITCHES_IN_ALL)]),
+    }
+}
+
+/// How a section begins and ends. Of stitches that were summed no edge is known.
+fn edges(form: &Form, kind: ShapeKind) -> Html {
+    match kind {
+        ShapeKind::Straight | ShapeKind::Tapered | ShapeKind::Measured => {
+            let mut edges = vec![beginning(form)];
+            edges.extend(form.asked(&[SectionName::BindOff]));
             folded("edges", words::EDGES, vec![el("div", "fields", edges)])
-        };
-        let content = vec![
-            head,
-            self.row("line", KNIT, Some(slot)),
-            self.row(class, counts, Some(slot)),
-            edges,
-        ];
-        el("div", "section", content)
-    }
-
-    /// The swatch's gauge, and how it came to rest.
-    fn gauge(&self) -> Html {
-        let sheet = self.sheet;
-        let fabric = ask::fabric(sheet, "swatch_fabric");
-        let kept = if is(sheet, "rest", "unwashed") {
-            ["gauge_stitches_unwashed", "gauge_rows_unwashed"]
-        } else {
-            ["gauge_stitches", "gauge_rows"]
-        };
-        let labels = [words::LABEL_GAUGE_STITCHES, words::LABEL_GAUGE_ROWS];
-        let asked = ["swatch_stitches", "swatch_rows"];
-        let mut drawn = Vec::new();
-        for (place, field) in gauge_fields(fabric).into_iter().enumerate() {
-            drawn.push(gauge(sheet, field, labels[place], self.advice(asked[place])));
-            // What is kept for all tools is a stockinette gauge.
-            if fabric == Fabric::Stockinette {
-                drawn.push(known(sheet, field, kept[place]));
-            }
         }
-        let rest = if is(sheet, "rest", "pinned") { REST } else { &REST[..1] };
-        drawn.push(self.row("fields", rest, None));
-        list(drawn)
+        ShapeKind::Summed => Html::default(),
     }
+}
 
-    /// What is wrong with several fields together, and for a swatch that cannot tell, two ways out.
-    fn trouble(&self) -> Html {
-        let is_it = |problem: &&Problem| matches!(problem.field.key(), "sections" | "swatch" | "measured");
-        let Some(problem) = self.problems.iter().find(is_it) else {
-            return Html::default();
-        };
-        let mut content = vec![tells("p", "", words::problem(problem))];
-        if problem.kind == Kind::NeedsSwatch {
-            content.push(self.tap(words::TAKE_STOCKINETTE, "swatch_fabric", "stockinette"));
-            content.push(self.tap(words::TAKE_WEIGHED, "by", "weighed"));
-        }
-        el("div", "problem", content)
-    }
+/// How a section begins: the first with a cast-on, and one after it from live stitches, as long as nothing else is chosen.
+fn beginning(form: &Form) -> Html {
+    let option = |(beginning, words): (Beginning, &'static str)| (beginning.key(), words.to_owned());
+    let options = if is_first(&form.view.fields) {
+        [Beginning::CastOn, Beginning::Live].map(|beginning| (beginning, beginning.words()))
+    } else {
+        [Beginning::Live, Beginning::CastOn].map(|beginning| (beginning, words::beginning_after(beginning)))
+    };
+    let chosen = form.view.fields.choice::<Beginning>(SectionName::CastOn).key();
+    answer_choice(form.view, SectionName::CastOn, options.map(option).into(), chosen)
+}
 
-    /// A button that brings a section, if there is one to bring.
-    fn brings(&self, label: &'static str, slot: Option<&Slot>) -> Html {
-        slot.map_or_else(Html::default, |slot| self.tap(label, slot.field("on"), "yes"))
-    }
-
-    /// A button that sets a field.
-    fn tap(&self, label: &'static str, field: &'static str, text: &'static str) -> Html {
-        button(label.into(), self.sheet.sets(vec![(field, text.into())]))
-    }
-
-    #[inline(never)]
-    fn advice(&self, name: &'static str) -> Option<Advice> {
-        advice(self.problems, name, &words::problem)
-    }
-
-    /// Items in a box of this class.
-    #[inline(never)]
-    fn row(&self, class: &'static str, items: &[Item], slot: Option<&Slot>) -> Html {
-        el("div", class, self.each(items, slot))
-    }
-
-    #[inline(never)]
-    fn each(&self, items: &[Item], slot: Option<&Slot>) -> Vec<Html> {
-        let mut content = Vec::new();
-        for item in items {
-            content.push(self.one(item, slot));
-        }
-        content
-    }
-
-    fn one(&self, item: &Item, slot: Option<&Slot>) -> Html {
-        let sheet = self.sheet;
-        let name = slot.map_or(item.name, |slot| slot.field(item.name));
-        let label = match item.what {
-            What::Number | What::Choice(_) => Label::Unseen(item.label),
-            _ => Label::Shown(item.label),
-        };
-        if let What::Word = item.what {
-            return says("span", "", item.name);
-        }
-        if let What::Choice(keyed) | What::Chosen(keyed) = item.what {
-            return select(sheet, name, label, Choice::keyed(keyed), "");
-        }
-        let advice = self.advice(name);
-        match item.what {
-            What::Weight => WEIGHT.field(sheet, name, item.label, item.start, advice),
-            What::Tape => TAPE.field(sheet, name, item.label, item.start, advice),
-            What::Yarn => YARN.field(sheet, name, item.label, item.start, advice),
-            _ => field(sheet, name, label, item.start, advice),
+/// The swatch's figures, and how it came to rest.
+fn swatch(form: &Form) -> Html {
+    match form.view.fields.choice(Name::By) {
+        SwatchKind::Weighed => list(vec![
+            form.line_of(
+                "line counts",
+                &[
+                    Part::Field(Name::WeighedStitches),
+                    Words(words::STITCHES),
+                    Part::Field(Name::WeighedRows),
+                    Words(words::ROWS),
+                ],
+            ),
+            el("div", "", form.asked(&[Name::SwatchMass])),
+        ]),
+        SwatchKind::Measured => {
+            let gauge = Name::gauge_in(form.view.fields.choice(Name::SwatchFabric));
+            let mut drawn = form.asked(&gauge);
+            drawn.push(el("div", "fields", form.asked(&[Name::Rest, Name::Pinned])));
+            list(drawn)
         }
     }
+}
+
+/// What is wrong with several fields together, and for a swatch that cannot tell, two ways out.
+fn trouble(form: &Form) -> Html {
+    let is_of_several = |problem: &&Problem| {
+        matches!(
+            problem.field.name(),
+            Some(Name::Sections | Name::Swatch | Name::Measured)
+        )
+    };
+    let Some(problem) = form.problems.iter().find(is_of_several) else {
+        return Html::default();
+    };
+    let mut content = vec![tells("p", "", words::problem(problem))];
+    if problem.kind == Kind::NeedsSwatch {
+        let stockinette = (Name::SwatchFabric.into(), Fabric::Stockinette.key());
+        let weighed = (Name::By.into(), SwatchKind::Weighed.key());
+        content.push(tap(form, words::TAKE_STOCKINETTE, stockinette));
+        content.push(tap(form, words::TAKE_WEIGHED, weighed));
+    }
+    el("div", "problem", content)
+}
+
+/// A button that brings a section or takes it out, if there is one.
+fn presence(form: &Form, label: &'static str, index: Option<usize>, presence: Presence) -> Html {
+    index.map_or_else(Html::default, |index| {
+        tap(form, label, (SectionName::On.at(index), presence.key()))
+    })
+}
+
+/// A button that sets a choice.
+fn tap(form: &Form, label: &'static str, (field, key): (FieldPath, &'static str)) -> Html {
+    button(label.into(), form.view.sheet.setting(vec![(field, key.into())]))
 }

@@ -3,7 +3,7 @@
 use crate::tool::State;
 
 /// The named states.
-pub const STATES: &[State] = &[
+pub const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new(
         "filled",

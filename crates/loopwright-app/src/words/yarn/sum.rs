@@ -1,8 +1,9 @@
 //! What is good to know about the yarn, and the sum line by line.
 
-use super::{Exact, Fine, Held, Number, Print, Value, Word, Yarn, tell};
+use super::Printer;
+use super::Value::{Exact, Fine, Held, Number, Word, Yarn};
 use loopwright::tables::Certainty;
-use loopwright::yarn::{Answer, Ask, Found, Note, PerStitch, Piece, Question, Shape};
+use loopwright::yarn::{Answer, Ask, Found, Note, PerStitch, Piece, Question, Section, Shape};
 
 /// One note.
 pub fn note(note: Note) -> &'static str {
@@ -33,73 +34,82 @@ pub fn note(note: Note) -> &'static str {
 }
 
 /// The sum, line by line.
-pub fn steps(question: &Question, answer: &Answer, print: Print) -> Vec<String> {
-    let mut steps = Vec::new();
-    let say = &mut |pattern: &str, numbers: &[u32], values: &[Value]| steps.push(tell(print, pattern, numbers, values));
-    match &question.ask {
-        Ask::Piece(piece) => counted(piece, answer, say),
-        Ask::Balls { balls, ball } => say(
+pub fn steps(question: &Question, answer: &Answer, print: &Printer) -> Vec<String> {
+    let mut steps = match &question.ask {
+        Ask::Piece(piece) => counted(piece, answer, print),
+        Ask::Balls { balls, ball } => vec![print.sentence(
             "# {ball|balls} of @ {is|are} @ at most; for less than @ it would ask for one fewer.",
             &[*balls],
             &[Held(ball.length), Held(answer.length.most), Yarn(answer.length.least)],
-        ),
-        Ask::Length(_) => {}
-    }
+        )],
+        Ask::Length(_) => Vec::new(),
+    };
     if let Some(per_stitch) = &answer.per_stitch {
-        looped(per_stitch, say);
+        steps.push(loop_length(per_stitch, print));
+        steps.push(print.sentence(
+            "It may be off by @\u{a0}% for hand and fibre (common practice, no source) and @\u{a0}% for reading; reckoned with @\u{a0}%.",
+            &[],
+            &[per_stitch.hand, per_stitch.reading, per_stitch.spread].map(Number),
+        ));
     }
-    let ball = question.ball.length;
-    let sum = [
-        Exact(answer.length.most),
-        Exact(answer.need),
-        Held(ball),
-        Held(answer.bought),
-        Exact(answer.length.expected),
-        Exact(answer.leftover),
-    ];
-    say(
+    steps.push(print.sentence(
         "Top of the range @, with the reserve @; in balls of @, rounded up: #. Left: @ − @ = @.",
         &[answer.balls],
-        &sum,
-    );
+        &[
+            Exact(answer.length.most),
+            Exact(answer.need),
+            Held(question.ball.length),
+            Held(answer.bought),
+            Exact(answer.length.expected),
+            Exact(answer.leftover),
+        ],
+    ));
     steps
 }
 
-type Say<'a> = &'a mut dyn FnMut(&str, &[u32], &[Value]);
-
 /// How many stitches there are.
-fn counted(piece: &Piece, answer: &Answer, say: Say) {
-    for (place, section) in (1..).zip(&piece.sections) {
-        let times = section.times;
-        let (across, rows) = section.shape.across_and_rows();
-        let sum = Number(section.sum().to_f64());
-        let mut values = [sum; 3];
-        let (pattern, numbers) = match section.shape {
-            Shape::Trapezoid { stitches, to, rows } if stitches == to => {
-                ("Section #: # × # × # = @ stitches.", [place, times, stitches, rows, 0])
-            }
-            Shape::Trapezoid { stitches, to, rows } => (
-                "Section #: # × (# + #) ÷ 2 × # = @ stitches.",
-                [place, times, stitches, to, rows],
-            ),
-            Shape::Measured { .. } => {
-                values = [Number(across), Number(rows), sum];
-                (
-                    "Section #: # × @ stitches × @ rows, by the swatch's gauge = @ stitches.",
-                    [place, times, 0, 0, 0],
-                )
-            }
-            Shape::Rows(_) | Shape::Stitches(_) => ("Section #: # × as summed = @ stitches.", [place, times, 0, 0, 0]),
-        };
-        say(pattern, &numbers, &values);
-    }
+fn counted(piece: &Piece, answer: &Answer, print: &Printer) -> Vec<String> {
+    let sections = (1..).zip(&piece.sections);
+    let mut steps: Vec<String> = sections
+        .map(|(place, section)| of_section(place, section, print))
+        .collect();
     if let Some(sum) = answer.stitches {
-        say("Stitches in all: @.", &[], &[Number(sum.to_f64())]);
+        steps.push(print.sentence("Stitches in all: @.", &[], &[Number(sum.to_f64())]));
+    }
+    steps
+}
+
+/// How many stitches a section has.
+fn of_section(place: u32, section: &Section, print: &Printer) -> String {
+    let times = section.times;
+    let sum = Number(section.sum().to_f64());
+    match section.shape {
+        Shape::Trapezoid { stitches, to, rows } if stitches == to => print.sentence(
+            "Section #: # × # × # = @ stitches.",
+            &[place, times, stitches, rows],
+            &[sum],
+        ),
+        Shape::Trapezoid { stitches, to, rows } => print.sentence(
+            "Section #: # × (# + #) ÷ 2 × # = @ stitches.",
+            &[place, times, stitches, to, rows],
+            &[sum],
+        ),
+        Shape::Measured { .. } => {
+            let (across, rows) = section.shape.across_and_rows().unwrap_or_default();
+            print.sentence(
+                "Section #: # × @ stitches × @ rows, by the swatch's gauge = @ stitches.",
+                &[place, times],
+                &[Number(across), Number(rows), sum],
+            )
+        }
+        Shape::Rows(_) | Shape::Stitches(_) => {
+            print.sentence("Section #: # × as summed = @ stitches.", &[place, times], &[sum])
+        }
     }
 }
 
-/// How much yarn is in each, and how far that may be off.
-fn looped(per_stitch: &PerStitch, say: Say) {
+/// How much yarn is in each stitch.
+fn loop_length(per_stitch: &PerStitch, print: &Printer) -> String {
     let length = Fine(per_stitch.length);
     match per_stitch.found {
         Found::Geometry {
@@ -111,9 +121,9 @@ fn looped(per_stitch: &PerStitch, say: Say) {
         } => {
             let practice = match per_stitch.certainty {
                 Certainty::Practice => " (common practice, no source)",
-                _ => "",
+                Certainty::Seen | Certainty::FromMemory | Certainty::Computed => "",
             };
-            say(
+            print.sentence(
                 "In 1 cm² lie @ stitches, and each takes √(@ ÷ @) cm = @@. Stockinette never washed takes @, washed @, tumbled @.",
                 &[],
                 &[
@@ -126,19 +136,14 @@ fn looped(per_stitch: &PerStitch, say: Say) {
                     Fine(wet),
                     Fine(fully),
                 ],
-            );
+            )
         }
-        Found::Weighing { loops } => say(
+        Found::Weighing { loops } => print.sentence(
             "The swatch is @ of yarn, shared by @ stitches, its edges counted in: @ each.",
             &[],
             &[Yarn(per_stitch.swatch), Number(loops.round()), length],
         ),
     }
-    say(
-        "It may be off by @\u{a0}% for hand and fibre (common practice, no source) and @\u{a0}% for reading; reckoned with @\u{a0}%.",
-        &[],
-        &[per_stitch.hand, per_stitch.reading, per_stitch.spread].map(Number),
-    );
 }
 
 /// Where the rule comes from.

@@ -1,41 +1,35 @@
 //! No sentence stands without its numbers.
 
 use super::*;
-use crate::words::intl::decimal;
 use loopwright::fabric::Fabric;
 use loopwright::units::print::{Step, with_unit};
-use loopwright::units::{Gauge, LengthUnit, MassUnit};
+use loopwright::units::{Gauge, LengthUnit, Mass, MassUnit};
 use loopwright::yarn::{Ball, BindOff, Level, Rest, Section, Shape, Swatch, answer};
 
-fn print(value: Value) -> String {
-    match value {
-        Value::Yarn(length) => with_unit(length, LengthUnit::M, Step::Whole),
-        Value::Exact(length) | Value::Held(length) => with_unit(length, LengthUnit::M, Step::Tenth),
-        Value::Fine(length) => with_unit(length, LengthUnit::Cm, Step::Thousandth),
-        Value::Mass(mass) => with_unit(mass, MassUnit::Gram, Step::Tenth),
-        Word(word) => word.into(),
-        Number(number) => decimal(number),
-    }
-}
+const PRINT: &Printer = &Printer {
+    yarn: &|length, step| with_unit(length, LengthUnit::M, step),
+    mass: &|mass| with_unit(mass, MassUnit::Gram, Step::Tenth),
+    unit: LengthUnit::M,
+};
 
 /// Every sentence about an answer.
 fn all_said(question: &Question) -> Vec<String> {
     let told = answer(question).expect("an answer");
-    let (before, after) = used(question, &told, &print);
+    let (before, after) = used(question, &told, PRINT);
     let mut said = vec![
         buy(&told),
         before,
         after,
-        bought(question, &told, &print),
-        drawing(&told, true),
+        bought(question, &told, PRINT),
+        drawing(&told, true, PRINT),
     ];
-    let last = close(&told, &print);
+    let last = close(&told, PRINT);
     if !last.is_empty() {
         said.push(last.trim_end().into());
     }
-    said.extend(told.lines.iter().map(|part| line(part, &print)));
+    said.extend(told.lines.iter().map(|part| line(part, PRINT)));
     said.extend(told.notes.iter().map(|one| note(*one).to_owned()));
-    said.extend(steps(question, &told, &print));
+    said.extend(steps(question, &told, PRINT));
     for sentence in &said {
         for sign in ["@", "#", "{", "}", "NaN", "Some", "  ", "::"] {
             assert!(!sentence.contains(sign), "{sign} in: {sentence}");
@@ -162,19 +156,34 @@ fn the_same_ball_in_and_out_is_not_warned_of() {
     let ball = Ball::USUAL;
     let same = Question::from_pattern(Ask::Balls { balls: 7, ball });
     let told = answer(&same).expect("an answer");
-    assert_eq!(close(&told, &print), "");
+    assert_eq!(close(&told, PRINT), "");
     assert!(!source(&Question::from_pattern(Ask::Length(Length::of(9, LengthUnit::M)))).contains("seven"));
 }
 
 #[test]
 fn what_is_missing_is_named() {
-    assert!(waiting("ball_mass").contains("weighs"));
-    assert!(waiting("own_rows").contains("rows"));
-    assert!(waiting("s2_times").contains("how often"));
+    assert!(waiting(Some(Name::BallMass.into())).contains("weighs"));
+    assert!(waiting(Some(Name::OwnRows.into())).contains("rows"));
+    assert!(waiting(Some(Name::Length.into())).contains("pattern"));
+    assert!(waiting(Some(SectionName::Length.at(1))).contains("width"));
+    assert!(waiting(Some(SectionName::Times.at(1))).contains("how often"));
     assert_eq!(
-        refused("rib"),
+        refused(Fabric::Rib),
         "From a gauge in rib the yarn cannot be told: see the question."
     );
+}
+
+/// 125 m are 136.7 yd and a little, and four of them are not four times 136.7.
+#[test]
+fn a_rounded_figure_says_so() {
+    let yards = Printer {
+        yarn: &|length, step| with_unit(length, LengthUnit::Yard, step),
+        unit: LengthUnit::Yard,
+        ..*PRINT
+    };
+    let ball = Length::of(125, LengthUnit::M);
+    assert_eq!(yards.print(Value::Held(ball)), "about 136.7 yd");
+    assert_eq!(PRINT.print(Value::Held(ball)), "125 m");
 }
 
 #[test]
@@ -184,9 +193,12 @@ fn a_problem_says_what_to_type() {
     let found = answer(&question).expect_err("a rib gauge");
     let said = problem(&found[0]);
     assert!(said.contains("weigh a swatch"), "{said}");
-    for field in ["sections", "reserve"] {
+    for field in [Name::Sections, Name::Reserve] {
         let kind = Kind::TooMany { most: 5 };
         let said = problem(&Problem::new(field, kind));
         assert!(said.contains("Type"), "{said}");
     }
+    let most = SECTIONS.most;
+    let said = problem(&Problem::new(Name::Sections, Kind::TooMany { most }));
+    assert_eq!(said, "That is more than 200 sections. Take some out.");
 }

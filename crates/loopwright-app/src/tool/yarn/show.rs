@@ -1,0 +1,63 @@
+//! The answer as it is drawn: the balls to buy, where the yarn goes, and the sum.
+
+use crate::drawing::balls::{self, Balls};
+use crate::form::{WEIGHT, YARN};
+use crate::part::plain::{el, items, list, says, tells};
+use crate::part::{View, answered, good_to_know, working};
+use crate::words::yarn::{self as words, Printer};
+use loopwright::yarn::{Answer, Question};
+use yew::prelude::*;
+
+/// The answer, its drawing, and its sum.
+pub fn show(view: &View, question: &Question, answer: &Answer) -> Html {
+    let print = &Printer {
+        yarn: &|length, step| view.print_to(&YARN, length, step),
+        mass: &|mass| view.print(&WEIGHT, mass),
+        unit: YARN.shown(view.fields.settings()).unit,
+    };
+    let line = tells("p", "row", words::buy(answer));
+    let close = words::close(answer, print);
+    list(vec![
+        answered(words::title(question), line, words::used(question, answer, print)),
+        if close.is_empty() {
+            Html::default()
+        } else {
+            tells("p", "close", close)
+        },
+        tells("p", "", words::bought(question, answer, print)),
+        drawn(answer, print),
+        lines(answer, print),
+        good_to_know(answer.notes.iter().map(|note| words::note(*note).into()).collect()),
+        working(words::steps(question, answer, print), words::source(question)),
+    ])
+}
+
+/// The balls, and what each band means.
+fn drawn(answer: &Answer, print: &Printer) -> Html {
+    let bands = answer.bands();
+    let key = bands
+        .iter()
+        .map(|(band, end)| tells("li", balls::class(*band), words::band(*band, *end, print)));
+    let key = key.collect();
+    let picture = balls::balls(&Balls {
+        count: answer.balls,
+        all: answer.bought,
+        caption: Some(&words::drawing(answer, balls::each(answer.balls), print)),
+        bands,
+    });
+    el("figure", "skeins", vec![picture, el("ul", "key", key)])
+}
+
+/// Where the yarn goes, if not all for one purpose.
+fn lines(answer: &Answer, print: &Printer) -> Html {
+    if answer.lines.len() < 2 {
+        return Html::default();
+    }
+    let lines = answer.lines.iter().map(|line| words::line(line, print)).collect();
+    let content = vec![
+        says("h3", "", words::LINES),
+        items("ol", lines),
+        tells("p", "source", words::footnote()),
+    ];
+    el("section", "lines", content)
+}
