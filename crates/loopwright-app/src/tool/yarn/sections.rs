@@ -74,7 +74,7 @@ mod tests {
     }
 
     #[test]
-    fn there_may_be_more_than_six() {
+    fn there_may_be_as_many_as_the_maths_takes() {
         let all = fields("s2_on=yes&s7_on=yes&s7_stitches=9&s12_on=yes&s130_on=yes&s0_on=yes");
         assert_eq!(sections(&all), [0, 1, 6, 11, 129]);
         assert!(is_first(&all.member(0)) && !is_first(&all.member(6)));
