@@ -1,13 +1,15 @@
 //! The shell around every page: the way home, the page itself, and what may be said about the storage.
 
 use crate::desk::{Desk, Said, use_desk};
+use crate::form::SETTINGS;
 use crate::offline::{self, Offline, use_offline};
-use crate::page;
+use crate::page::{self, light, light::Light};
 use crate::part::plain::{button, el, element, list, says, status, text};
 use crate::route::{self, Route, use_route};
 use crate::tool;
 use crate::words::page as words;
 use gloo_utils::{document, document_element};
+use loopwright::choice::{Choice, Key};
 use yew::prelude::*;
 
 /// The whole app.
@@ -17,10 +19,11 @@ pub fn App() -> Html {
     use_link(&desk, &route);
     let light = desk
         .as_ref()
-        .and_then(|desk| desk.text("settings", "light"))
-        .map(|typed| typed.text);
+        .and_then(|desk| desk.text(SETTINGS, light::SETTING))
+        .and_then(|typed| Light::from_key(&typed.text))
+        .unwrap_or(Light::START);
     use_effect_with((light, title(&route)), |(light, title)| {
-        set_light(light.as_deref());
+        set_light(*light);
         document().set_title(title);
     });
     match (desk, &route) {
@@ -71,7 +74,7 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
 }
 
 fn tool_view(desk: &Desk, id: &str) -> Html {
-    tool::find(id).map_or_else(lost, |tool| (tool.view)(desk))
+    tool::find(id).map_or_else(lost, |tool| tool.page(desk))
 }
 
 fn lost() -> Html {
@@ -118,12 +121,12 @@ fn use_link(desk: &Option<Desk>, route: &Route) {
 }
 
 /// Light, dusk, or as the device is set.
-fn set_light(light: Option<&str>) {
+fn set_light(light: Light) {
     let root = document_element();
     // An attribute that cannot be set leaves the device's own light, which is no harm.
     let _ = match light {
-        Some(light @ ("day" | "dusk")) => root.set_attribute("data-light", light),
-        _ => root.remove_attribute("data-light"),
+        Light::Day | Light::Dusk => root.set_attribute("data-light", light.key()),
+        Light::System => root.remove_attribute("data-light"),
     };
 }
 

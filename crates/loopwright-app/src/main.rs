@@ -5,7 +5,6 @@ mod backup;
 mod desk;
 mod drawing;
 mod form;
-mod kept;
 mod offline;
 mod page;
 mod part;

@@ -202,7 +202,13 @@ impl Needed {
         let (least_body, least_sleeve) = (least_body(question), least_sleeve(question));
         let needed = Self {
             body: rounds_to(&mut check, Name::BodyTo, question.body_to, least_body, BODY_EACH),
-            sleeve: rounds_to(&mut check, Name::SleeveTo, question.sleeve_to, least_sleeve, SLEEVE_EACH),
+            sleeve: rounds_to(
+                &mut check,
+                Name::SleeveTo,
+                question.sleeve_to,
+                least_sleeve,
+                SLEEVE_EACH,
+            ),
         };
         check.done()?;
         Ok(needed)
@@ -244,7 +250,9 @@ fn too_few_rounds(question: &Question, rounds: Rounds, many: u32) -> Vec<Problem
 fn changes(many: u32, few: u32) -> Vec<u32> {
     let full_before = |count: u32| u64::from(count) * u64::from(few) / u64::from(many.max(1));
     let is_full = |count: u32| full_before(count + 1) > full_before(count);
-    (0..many).map(|count| if is_full(count) { FULL } else { PART }).collect()
+    (0..many)
+        .map(|count| if is_full(count) { FULL } else { PART })
+        .collect()
 }
 
 #[cfg(test)]

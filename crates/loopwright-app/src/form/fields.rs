@@ -89,12 +89,8 @@ impl Fields {
         &self.settings
     }
 
-    /// Whether nothing at all was typed.
-    pub fn is_untouched(&self) -> bool {
-        self.typed.is_empty()
-    }
-
     /// What was typed under a key that no row of the table has.
+    #[cfg(test)]
     pub fn unknown(&self) -> Vec<&str> {
         let is_row = |stored: &str| {
             self.table.iter().any(|row| match row.group {

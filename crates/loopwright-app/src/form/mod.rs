@@ -5,6 +5,7 @@
 //! nothing here draws, and nothing here knows a tool.
 
 mod fields;
+pub mod kept;
 mod multiple;
 mod reader;
 mod scale;
@@ -16,8 +17,8 @@ pub use reader::Reader;
 pub use scale::{NEEDLE, SETTINGS, Scale, TAPE, WEIGHT, YARN};
 pub use span::{SPANS, Span, gauge_as_typed, span_of};
 
-use crate::kept::Kept;
 use crate::words::Worded;
+use kept::Kept;
 use loopwright::bounds::Bounds;
 use loopwright::choice::{Choice, GroupName};
 use loopwright::units::{Length, LengthUnit, Mass};

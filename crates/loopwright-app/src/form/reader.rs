@@ -55,11 +55,6 @@ impl Reader {
         &self.problems
     }
 
-    /// Whether anything is wrong so far.
-    pub const fn has_problems(&self) -> bool {
-        !self.problems.is_empty()
-    }
-
     /// What is chosen.
     pub fn choice<C: Choice>(&self, name: impl FieldName) -> C {
         self.fields.choice(name)

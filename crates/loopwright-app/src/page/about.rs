@@ -1,10 +1,11 @@
 //! What is stored and how to keep a copy of it, light and dusk, and the usual cautions.
 
+use super::light::{self, Light};
 use super::storage;
 use crate::backup::{self, BackupError};
 use crate::desk::{Desk, Said};
 use crate::part::plain::{button, el, link, list, says, status, text};
-use crate::part::{Choice, Label, Sheet, said, select};
+use crate::part::{Label, announced, settings_choice};
 use crate::route::{self, Route};
 use crate::words::about as words;
 use wasm_bindgen_futures::spawn_local;
@@ -15,13 +16,7 @@ use yew::prelude::*;
 pub fn about(desk: &Desk, offline_ready: bool) -> Html {
     let heading = |words| says("h2", "", words);
     let says_so = |words| says("p", "", words);
-    let settings = Sheet::new(desk, "settings");
-    let lights = Choice::keyed(&[
-        ("system", words::LIGHT_SYSTEM),
-        ("day", words::LIGHT_DAY),
-        ("dusk", words::LIGHT_DUSK),
-    ]);
-    let light = select(&settings, "light", Label::Shown(words::LIGHT_LABEL), lights, "");
+    let light = settings_choice::<Light>(desk, light::SETTING, words::LIGHT_LABEL);
     let gallery = link(route::print(&Route::Gallery), vec![text(words::GALLERY.into())]);
     let cares = words::CARES.iter().map(|care| says("li", "", care)).collect();
     let page = vec![
@@ -84,7 +79,7 @@ fn copies(desk: &Desk) -> Html {
         Label::Shown(words::BRING).draw("bring-back"),
         html! { <input id="bring-back" type="file" accept="application/json,.json" onchange={bring} /> },
     ];
-    list(vec![el("div", "line", ways), status(said(desk))])
+    list(vec![el("div", "line", ways), status(announced(desk))])
 }
 
 /// Why a copy could not be made or brought back.

@@ -1,12 +1,16 @@
 //! Every tool and every part in its named states: what the browser tests walk through, and where a maker looks.
 
-use crate::desk::use_desk;
+use crate::desk::{Desk, use_desk};
+use crate::fields;
+use crate::form::{Field, Fields, SETTINGS, Settings, TAPE};
 use crate::part::plain::{el, element, says, text};
-use crate::part::{Advice, Label, Sheet, TAPE, field};
+use crate::part::{Form, Sheet, View};
 use crate::route::{self, Route};
 use crate::store::{Entry, Typed};
 use crate::tool::{self, TOOLS};
 use crate::words::{gallery as words, page};
+use loopwright::cast_on::{STITCHES, WIDTH};
+use loopwright::problem::{Kind, Problem};
 use yew::prelude::*;
 
 /// The list of states.
@@ -37,11 +41,7 @@ fn entry(tool: &'static str, state: &'static str) -> Html {
     el(
         "li",
         "",
-        vec![element(
-            "a",
-            &attributes,
-            vec![text(format!("{tool}: {state}").into())],
-        )],
+        vec![element("a", &attributes, vec![text(format!("{tool}: {state}").into())])],
     )
 }
 
@@ -93,84 +93,110 @@ fn Stage(props: &StageProps) -> Html {
         return Html::default();
     };
     if let Some(tool) = tool::find(&props.tool) {
-        return (tool.view)(&desk);
+        return tool.page(&desk);
     }
-    let Some(part) = PARTS.iter().find(|part| props.state == part.name) else {
-        return Html::default();
-    };
-    let form = el("form", "question", vec![(part.view)(&Sheet::new(&desk, PART))]);
-    el("article", "tool", vec![says("h1", "", words::PART), form])
+    PARTS
+        .iter()
+        .find(|part| props.state == part.name)
+        .map_or_else(Html::default, |part| stage_part(&desk, part))
 }
 
 /// A part alone, in one state.
 struct Part {
     name: &'static str,
     entries: fn() -> Vec<Entry>,
-    view: fn(&Sheet) -> Html,
+    /// The one field that it shows.
+    field: Name,
+    /// What is wrong with it, if anything.
+    problem: Option<Kind>,
 }
 
 const PART: &str = "part";
 
+/// The fields that are shown alone.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Name {
+    Length,
+    Count,
+}
+
+loopwright::field_names!(Name { Length = "length", Count = "count" });
+
+const fn label(name: Name) -> &'static str {
+    match name {
+        Name::Length => words::LENGTH,
+        Name::Count => words::COUNT,
+    }
+}
+
+fields! { FIELDS of Name, label;
+    Length => Field::length(&TAPE, WIDTH),
+    Count => Field::count(STITCHES),
+}
+
+const WRONG: Option<Kind> = Some(Kind::NoExact {
+    below: Some(7),
+    above: Some(8),
+});
+
 /// The parts that no tool shows in all their states yet.
 const PARTS: &[Part] = &[
-    Part {
-        name: "length-empty",
-        entries: Vec::new,
-        view: |sheet| length_field(sheet, None),
-    },
-    Part {
-        name: "length-cm",
-        entries: || typed("19", "cm"),
-        view: |sheet| length_field(sheet, None),
-    },
-    Part {
-        name: "length-inch",
-        entries: || shown_in("in"),
-        view: |sheet| length_field(sheet, None),
-    },
-    Part {
-        name: "length-switched",
-        entries: || shown_in("cm"),
-        view: |sheet| length_field(sheet, None),
-    },
-    Part {
-        name: "length-wrong",
-        entries: || typed("7 apples", "cm"),
-        view: |sheet| length_field(sheet, wrong()),
-    },
-    Part {
-        name: "field-wrong",
-        entries: || typed("7 1/2", "cm"),
-        view: count_field,
-    },
+    Part::new("length-empty", Vec::new, Name::Length, None),
+    Part::new("length-cm", || typed(Name::Length, "19", "cm"), Name::Length, None),
+    Part::new("length-inch", || shown_in("in"), Name::Length, None),
+    Part::new("length-switched", || shown_in("cm"), Name::Length, None),
+    Part::new(
+        "length-wrong",
+        || typed(Name::Length, "7 apples", "cm"),
+        Name::Length,
+        WRONG,
+    ),
+    Part::new("field-wrong", || typed(Name::Count, "7 1/2", "cm"), Name::Count, WRONG),
 ];
 
-fn typed(text: &str, unit: &str) -> Vec<Entry> {
-    vec![Entry::new(PART, "length", Some(Typed::with_unit(text, unit)))]
+impl Part {
+    const fn new(name: &'static str, entries: fn() -> Vec<Entry>, field: Name, problem: Option<Kind>) -> Self {
+        Self {
+            name,
+            entries,
+            field,
+            problem,
+        }
+    }
+}
+
+/// Draws a part on a desk.
+fn stage_part(desk: &Desk, part: &Part) -> Html {
+    let settings = Settings::new(desk.fields(SETTINGS));
+    let view = View {
+        fields: Fields::new(FIELDS, desk.fields(PART), settings),
+        sheet: Sheet::new(desk, PART),
+    };
+    let problems: Vec<Problem> = part
+        .problem
+        .map(|kind| Problem::new(part.field, kind))
+        .into_iter()
+        .collect();
+    let form = Form {
+        view: &view,
+        problems: &problems,
+        sentence: &|_| words::ADVICE.into(),
+    };
+    html! {
+        <article class="tool">
+            <h1>{ words::PART }</h1>
+            <form class="question"><div class="fields">{ form.labelled(part.field) }</div></form>
+        </article>
+    }
+}
+
+fn typed(name: Name, text: &str, unit: &str) -> Vec<Entry> {
+    vec![Entry::new(PART, name.key(), Some(Typed::with_unit(text, unit)))]
 }
 
 /// Seven and a half inches, shown in one unit or the other.
 fn shown_in(unit: &str) -> Vec<Entry> {
-    let mut entries = typed("7 1/2", "in");
-    entries.push(Entry::new("settings", "length", Some(Typed::plain(unit))));
+    let mut entries = typed(Name::Length, "7 1/2", "in");
+    entries.push(Entry::new(SETTINGS, TAPE.setting, Some(Typed::plain(unit))));
     entries
-}
-
-fn length_field(sheet: &Sheet, advice: Option<Advice>) -> Html {
-    TAPE.field(sheet, "length", words::LENGTH, "", advice)
-}
-
-fn count_field(sheet: &Sheet) -> Html {
-    el(
-        "div",
-        "fields",
-        vec![field(sheet, "length", Label::Shown(words::COUNT), "", wrong())],
-    )
-}
-
-fn wrong() -> Option<Advice> {
-    Some(Advice {
-        sentence: words::ADVICE.into(),
-        nearest: vec![7, 8],
-    })
 }

@@ -3,6 +3,7 @@
 mod about;
 mod gallery;
 mod home;
+pub mod light;
 mod storage;
 
 pub use about::about;

@@ -1,8 +1,8 @@
 //! What to type instead, beside the field: a sentence, and the nearest numbers that would be right as buttons.
 
-use super::Sheet;
 use super::plain::{button, el, element, says, text};
-use crate::form::{Field, Fields};
+use super::{Sheet, View};
+use crate::form::Field;
 use crate::store::Typed;
 use crate::words::{intl, page};
 use loopwright::problem::{FieldPath, Kind, Problem};
@@ -36,28 +36,18 @@ pub fn advice(
 }
 
 /// Where the answer will be; or, when something that was typed is wrong, where to look: first at what can be seen.
-pub fn waiting(problems: &[Problem], folded: &[&str], words: &'static str) -> Html {
-    let mut said = words;
+pub fn wait(view: &View, problems: &[Problem], words: &'static str) -> Html {
+    let is_folded = |problem: &Problem| view.fields.row(problem.field).is_some_and(Field::is_folded);
+    let mut sentence = words;
     for problem in problems {
         match problem.kind {
             Kind::Unreadable(Unreadable::Empty) => {}
-            _ if folded.contains(&problem.field.key()) => said = page::UNDER_MORE,
+            _ if is_folded(problem) => sentence = page::UNDER_MORE,
             Kind::Missing => {}
             _ => return says("p", "quiet", page::MEND),
         }
     }
-    says("p", "quiet", said)
-}
-
-/// The same, as the table of the tool says what is folded away.
-pub fn waiting_for(problems: &[Problem], fields: &Fields, words: &'static str) -> Html {
-    let is_folded = |problem: &&Problem| fields.row(problem.field).is_some_and(Field::is_folded);
-    let folded: Vec<&str> = problems
-        .iter()
-        .filter(is_folded)
-        .map(|problem| problem.field.key())
-        .collect();
-    waiting(problems, &folded, words)
+    says("p", "quiet", sentence)
 }
 
 /// The id of the advice below a field.

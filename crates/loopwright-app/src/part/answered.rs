@@ -2,10 +2,9 @@
 //! what the abbreviations mean, and the sum.
 
 use super::Sheet;
-use super::doings::doings;
+use super::actions::actions;
 use super::plain::{el, element, folded, items, list, says, tells, text};
-use crate::tool;
-use crate::words::{self, page, stitch};
+use crate::words::{self, Title, page, stitch};
 use loopwright::row::{Row, Stitch};
 use yew::prelude::*;
 
@@ -13,25 +12,19 @@ use yew::prelude::*;
 const LOOKED_AT: usize = 500;
 
 /// The page of a tool.
-pub fn tool_page(sheet: &Sheet, question: Html, answers: Html) -> Html {
-    let Some(tool) = tool::find(sheet.id) else {
-        return Html::default();
-    };
-    let header = vec![says("h1", "", tool.title.name), says("p", "", tool.title.asks)];
+pub fn tool_page(sheet: &Sheet, title: Title, question: Html, answers: Html) -> Html {
     let stay = |event: SubmitEvent| event.prevent_default();
-    let form = html! { <form class="question" onsubmit={stay}>{ question }</form> };
-    // A question that stays in sight stays within this, and never lies over what comes below.
-    let page = vec![
-        el("header", "", header),
-        el("div", "sides", vec![form, el("div", "answers", vec![answers])]),
-        doings(sheet),
-    ];
-    el("article", "tool", page)
-}
-
-/// The fields that have a sensible start, folded away.
-pub fn more(fields: Vec<Html>) -> Html {
-    folded("more", page::MORE, vec![el("div", "fields", fields)])
+    // A question that stays in sight stays within the two sides, and never lies over what comes below.
+    html! {
+        <article class="tool">
+            <header><h1>{ title.name }</h1><p>{ title.asks }</p></header>
+            <div class="sides">
+                <form class="question" onsubmit={stay}>{ question }</form>
+                <div class="answers">{ answers }</div>
+            </div>
+            { actions(sheet) }
+        </article>
+    }
 }
 
 /// The headline of an answer: what is done with it, the line, and the count it comes to. Read out politely as it

@@ -4,10 +4,11 @@
 use super::advice::{Advice, advice_id, advised};
 use super::plain::{button, el, element, list, text};
 use super::{Label, View};
+use crate::desk::Desk;
 use crate::form::{Field, Kind, LIST_UNITS, List, Options, Place, SETTINGS, SPANS, Scale};
 use crate::store::Typed;
-use crate::words::units as words;
-use loopwright::choice::FieldName;
+use crate::words::{Worded, units as words};
+use loopwright::choice::{Choice, FieldName};
 use loopwright::problem::FieldPath;
 use loopwright::units::Measure;
 use web_sys::{HtmlInputElement, HtmlSelectElement, HtmlTextAreaElement};
@@ -230,6 +231,27 @@ impl Control<'_> {
             Labelled::Unseen => &attributes[..],
         };
         element("label", shown, vec![text(label.to_owned().into())])
+    }
+}
+
+/// A choice that holds for the whole page.
+pub fn settings_choice<C: Choice + Worded>(desk: &Desk, setting: &'static str, label: &'static str) -> Html {
+    let id = format!("{SETTINGS}-{setting}");
+    let typed = desk.text(SETTINGS, setting);
+    let chosen = typed.and_then(|typed| C::from_key(&typed.text)).unwrap_or(C::START);
+    let option = |choice: &C| {
+        html! { <option key={choice.key()} value={choice.key()} selected={*choice == chosen}>{ choice.words() }</option> }
+    };
+    let desk = desk.clone();
+    let onchange = move |event: Event| {
+        let key = event.target_unchecked_into::<HtmlSelectElement>().value();
+        desk.write(SETTINGS, setting, Some(Typed::plain(key)));
+    };
+    html! {
+        <>
+            <label for={id.clone()}>{ label }</label>
+            <select {id} {onchange}>{ for C::ALL.iter().map(option) }</select>
+        </>
     }
 }
 

@@ -1,12 +1,12 @@
 //! The form of a tool, drawn from its table of fields: the sentence that the tool writes around the first of them, a short
 //! column, and what lies folded away. What is wrong with a field stands right below it.
 
+use super::View;
+use super::advice::{Advice, advice};
 use super::control::{Labelled, control};
 use super::offer::offered;
 use super::plain::{el, folded, list, says};
-use super::{Advice, View, advice};
 use crate::form::{Field, Kind, Place};
-use crate::words::page;
 use loopwright::choice::{FieldName, GroupName};
 use loopwright::problem::Kind::Missing;
 use loopwright::problem::{FieldPath, Problem};
@@ -103,11 +103,6 @@ impl Form<'_> {
         list(vec![el("div", class, line), list(offers)])
     }
 
-    /// A field whose label the sentence around it says.
-    pub fn inline(&self, name: impl FieldName) -> Html {
-        self.named(name, Labelled::Unseen)
-    }
-
     /// A field with its label.
     pub fn labelled(&self, name: impl FieldName) -> Html {
         self.named(name, Labelled::Shown)
@@ -168,6 +163,3 @@ pub enum Part<N> {
     /// A field whose label is a piece of the sentence itself.
     Labelled(N),
 }
-
-/// The title of the usual fold.
-pub const MORE: &str = page::MORE;

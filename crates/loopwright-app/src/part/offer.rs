@@ -3,8 +3,8 @@
 
 use super::plain::{button, el, says, tells};
 use super::{Sheet, View};
+use crate::form::kept::{self, Kept, Value};
 use crate::form::{Field, Keeping, Kind, Scale};
-use crate::kept::{self, Kept, Value};
 use crate::store::Typed;
 use crate::words::known as words;
 use loopwright::units::{Gauge, Measure};
@@ -65,7 +65,7 @@ fn is_same_measure<T: Measure>(scale: &Scale<T>, one: &Typed, other: &Typed) -> 
 }
 
 /// Beside an answer: keeps a value of it, or says that it is the kept one. Nothing where no field would take it.
-pub fn keep(view: &View, (name, value): (Kept, Value)) -> Html {
+pub fn keep_offer(view: &View, (name, value): (Kept, Value)) -> Html {
     let Some(typed) = value.as_typed() else {
         return Html::default();
     };

@@ -1,11 +1,11 @@
 //! The view of the cast-on count: how wide and at what gauge, the count, the needle with its markers, and a tally that
 //! is tapped at each marker while casting on. A tap is kept like any other figure: the stitches that are on the needle.
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::cast_on as drawing;
 use crate::fields;
+use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader, Start, TAPE, plus_behind, read_multiple};
-use crate::kept::{Kept, Offer, Value};
 use crate::part::plain::{button, el, items, list, says, status, tells, text};
 use crate::part::{Form, Part, Part::Words, View, answer_choice, answered, good_to_know, keep_offer, wait, working};
 use crate::store::Typed;
@@ -76,6 +76,9 @@ fn is_round(fields: &Fields) -> bool {
 
 /// How many to cast on.
 pub struct CastOn;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<CastOn>(words::TITLE);
 
 impl Tool for CastOn {
     const ID: &'static str = "cast_on";
@@ -207,31 +210,8 @@ mod tests {
     use crate::tool::tests::fields_of;
 
     #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<CastOn>();
-    }
-
-    #[test]
     fn what_is_no_count_is_nothing_on_the_needle() {
         let on = |link| on_needle(&fields_of::<CastOn>(&State::new("on", link)));
         assert_eq!((on("on=60"), on(""), on("on=many")), (60, 0, 0));
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = CastOn::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<CastOn>(desk)
-    }
-
-    pub fn sign() -> Html {
-        CastOn::sign()
     }
 }

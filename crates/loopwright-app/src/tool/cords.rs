@@ -1,12 +1,12 @@
 //! The view of cords: stitches along a piece and the gauge before washing; the fewest cords, when to change, and where no
 //! cord serves the ways to do without.
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::cords::{Bar, Bars};
 use crate::drawing::sign::sign as lines;
 use crate::fields;
+use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Reader, TAPE};
-use crate::kept::{Kept, Offer};
 use crate::part::plain::{el, items, list, says, tells};
 use crate::part::{Below, Form, Part, Part::Words, View, answered, good_to_know, wait, working};
 use crate::words::cords as words;
@@ -62,6 +62,9 @@ fn kept_gauge(fields: &Fields) -> Kept {
 
 /// Cords.
 pub struct Cords;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Cords>(words::TITLE);
 
 impl Tool for Cords {
     const ID: &'static str = "cords";
@@ -197,32 +200,4 @@ fn drawn(question: &Question, answer: &Answer, rounds: u32, cord: Long) -> Html 
     let picture = bars.drawn(&words::drawing(answer, &gaps, question.flat, cord));
     let caption = says("figcaption", "quiet", words::KEY);
     el("figure", "scale", vec![picture, caption])
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Cords>();
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Cords::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Cords>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Cords::sign()
-    }
 }

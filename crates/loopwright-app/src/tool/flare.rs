@@ -1,11 +1,11 @@
 //! The view of the flare: where it begins, how deep it is and how wide the hem; the increase rounds, how it hangs from
 //! the side and from above, the counts round by round, and the yarn of the bind-off.
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::flare as drawing;
 use crate::fields;
+use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Reader, Start, TAPE};
-use crate::kept::{Kept, Offer};
 use crate::part::plain::{el, list, tells};
 use crate::part::{View, answered, counted, wait, working};
 use crate::words::flare as words;
@@ -89,6 +89,9 @@ const SIGN: Shape = Shape {
 /// A flare.
 pub struct Flare;
 
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Flare>(words::TITLE);
+
 impl Tool for Flare {
     const ID: &'static str = "flare";
     const FIELDS: &'static [Field] = FIELDS;
@@ -156,33 +159,5 @@ impl Tool for Flare {
 
     fn sign() -> Html {
         drawing::flare(&SIGN, Hang::Cone, "")
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Flare>();
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Flare::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Flare>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Flare::sign()
     }
 }

@@ -1,11 +1,11 @@
 //! The view of gauge: counts from the swatch and the pattern's; the gauge or the needle to try, the piece as it would be
 //! beside the one that is wanted, and what stitches and rows say, each with the tap that keeps it for all tools.
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::outline::{self, Piece, Size};
 use crate::fields;
+use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader, Start, TAPE};
-use crate::kept::{Kept, Offer, Value};
 use crate::part::plain::{el, list, says, tells};
 use crate::part::{View, answered, good_to_know, keep_offer, wait, working};
 use crate::words::gauge as words;
@@ -52,6 +52,9 @@ fields! { FIELDS of Name, words::label;
 
 /// Gauge.
 pub struct Gauge;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Gauge>(words::TITLE);
 
 impl Tool for Gauge {
     const ID: &'static str = "gauge";
@@ -216,12 +219,7 @@ fn one_way(view: &View, direction: Direction, question: &Question, found: &Measu
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::tool::tests::{fields_of, run_every_state};
-
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        run_every_state::<Gauge>();
-    }
+    use crate::tool::tests::fields_of;
 
     #[test]
     fn washed_and_unwashed_gauges_are_kept_under_names_of_their_own() {
@@ -239,23 +237,5 @@ mod tests {
         ];
         assert_eq!(offered("washed"), all);
         assert_eq!(offered("unwashed-far-off"), [Kept::GaugeStitchesUnwashed]);
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Gauge::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Gauge>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Gauge::sign()
     }
 }

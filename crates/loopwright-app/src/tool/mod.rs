@@ -1,13 +1,16 @@
 //! The tools, each with its view, its words and its named states, in the order of the list.
 
 use crate::desk::Desk;
+use crate::form::kept::Offer;
 use crate::form::{Field, Fields};
-use crate::kept::Offer;
 use crate::part::{Form, View};
 use crate::words::{self, Title};
 use loopwright::problem::Problem;
 use loopwright::tools::Group;
+use std::fmt::Debug;
 use yew::Html;
+
+mod page;
 
 /// A tool: its table of fields, and four functions from what was typed to what is shown. What it asks and how it answers
 /// can be run without drawing anything.
@@ -19,7 +22,7 @@ pub trait Tool {
     /// Its named states.
     const STATES: &'static [State];
     /// The question of the maths.
-    type Question;
+    type Question: Debug;
     /// The answer of the maths.
     type Answer;
 
@@ -79,16 +82,46 @@ impl State {
 pub struct Entry {
     /// Its id: the name of its module, its sheet and its address.
     pub id: &'static str,
-    /// Where it stands in the menu.
-    pub group: Group,
     /// What it is called and asks.
     pub title: Title,
-    /// Draws it.
-    pub view: fn(&Desk) -> Html,
-    /// Its small picture on the first page.
-    pub sign: fn() -> Html,
+    /// Where it stands in the menu.
+    pub group: Group,
     /// Its named states.
     pub states: &'static [State],
+    /// Its small picture on the first page.
+    pub sign: fn() -> Html,
+    page: fn(&Desk, Title) -> Html,
+    #[cfg(test)]
+    fields: &'static [Field],
+    #[cfg(test)]
+    check: fn(),
+}
+
+impl Entry {
+    /// The row of a tool. Where it stands in the menu is for the list of tools to say.
+    pub const fn of<T: Tool>(title: Title) -> Self {
+        Self {
+            id: T::ID,
+            title,
+            group: Group::Before,
+            states: T::STATES,
+            sign: T::sign,
+            page: page::page::<T>,
+            #[cfg(test)]
+            fields: T::FIELDS,
+            #[cfg(test)]
+            check: tests::check::<T>,
+        }
+    }
+
+    const fn standing_in(self, group: Group) -> Self {
+        Self { group, ..self }
+    }
+
+    /// Draws the tool as it stands on the desk.
+    pub fn page(&self, desk: &Desk) -> Html {
+        (self.page)(desk, self.title)
+    }
 }
 
 /// The list of tools, expanded.
@@ -96,14 +129,7 @@ macro_rules! entries {
     ($($tool:ident in $group:ident,)*) => {
         $(mod $tool;)*
         /// Every tool, in the order of the list.
-        pub static TOOLS: &[Entry] = &[$(Entry {
-            id: stringify!($tool),
-            group: Group::$group,
-            title: words::$tool::TITLE,
-            view: $tool::view,
-            sign: $tool::sign,
-            states: $tool::STATES,
-        }),*];
+        pub static TOOLS: &[Entry] = &[$($tool::ENTRY.standing_in(Group::$group)),*];
     };
 }
 loopwright::each_tool!(entries);
@@ -114,57 +140,4 @@ pub fn find(id: &str) -> Option<&'static Entry> {
 }
 
 #[cfg(test)]
-pub mod tests {
-    use super::*;
-    use crate::form::Settings;
-    use crate::route;
-
-    /// The fields of a tool in one of its states.
-    pub fn fields_of<T: Tool>(state: &State) -> Fields {
-        let typed = route::to_fields(&route::parse_query(state.link));
-        Fields::new(T::FIELDS, typed, Settings::default())
-    }
-
-    /// A tool's question is read by names: from its table in any other order it is the same question.
-    pub fn shuffle_the_table<T: Tool<Question: std::fmt::Debug>>() {
-        for turn in 1..T::FIELDS.len() {
-            let mut rows = T::FIELDS.to_vec();
-            rows.rotate_left(turn);
-            rows.swap(0, turn / 2);
-            // A table lives as long as the program; a test may leak a few.
-            let rows: &'static [Field] = rows.leak();
-            for state in T::STATES {
-                let typed = route::to_fields(&route::parse_query(state.link));
-                let shuffled = T::read(&Fields::new(rows, typed, Settings::default()));
-                let usual = T::read(&fields_of::<T>(state));
-                assert_eq!(
-                    format!("{shuffled:?}"),
-                    format!("{usual:?}"),
-                    "{}, state {}",
-                    T::ID,
-                    state.name
-                );
-            }
-        }
-    }
-
-    /// Every state of a tool is read and answered without a page; each field that a state fills is in the table, and the
-    /// states called "filled" and "empty" are what they are called.
-    pub fn run_every_state<T: Tool>() {
-        for state in T::STATES {
-            let fields = fields_of::<T>(state);
-            for unknown in fields.unknown() {
-                panic!("{} is no field of {}, state {}", unknown, T::ID, state.name);
-            }
-            let outcome = T::read(&fields).and_then(|question| T::answer(&question));
-            match state.name {
-                "filled" => assert!(outcome.is_ok(), "{}: {:?}", T::ID, outcome.err()),
-                "empty" => assert!(outcome.is_err(), "{} answers nobody", T::ID),
-                _ => {}
-            }
-            if let Ok(answer) = outcome {
-                T::offers(&answer);
-            }
-        }
-    }
-}
+pub mod tests;

@@ -1,10 +1,10 @@
 //! The view of needle sizes: a size in one system, the millimetres, and what the same needle is called in the others.
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::holes;
 use crate::fields;
+use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader};
-use crate::kept::{Kept, Offer, Value};
 use crate::part::plain::{el, list, says, tells, text};
 use crate::part::{Form, Part, View, answered, good_to_know, keep_offer, wait, working};
 use crate::words::needles as words;
@@ -32,6 +32,9 @@ fields! { FIELDS of Name, words::label;
 
 /// Needle sizes.
 pub struct Needles;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Needles>(words::TITLE);
 
 impl Tool for Needles {
     const ID: &'static str = "needles";
@@ -108,32 +111,4 @@ fn names(needle: &Needle) -> Html {
         table.push(el("dd", "", vec![text(words::named(named).into()), sure]));
     }
     el("div", "meanings", vec![el("dl", "", table)])
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Needles>();
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Needles::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Needles>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Needles::sign()
-    }
 }

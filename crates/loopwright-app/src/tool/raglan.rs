@@ -1,11 +1,11 @@
 //! The view of the raglan: body and sleeve at the neck and below the underarm, and the rounds between; which rounds add
 //! to both and which to one of them, and what is cast on at the underarm.
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::rounds as drawing;
 use crate::fields;
+use crate::form::kept::Offer;
 use crate::form::{Field, Fields, Reader, Start};
-use crate::kept::Offer;
 use crate::part::plain::{el, list, says, tells};
 use crate::part::{View, answered, counted, wait, working};
 use crate::words::page::{MORE, PRACTICE};
@@ -51,6 +51,9 @@ fields! { FIELDS of Name, words::label;
 
 /// A raglan.
 pub struct Raglan;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Raglan>(words::TITLE);
 
 impl Tool for Raglan {
     const ID: &'static str = "raglan";
@@ -105,33 +108,5 @@ impl Tool for Raglan {
     /// Many small steps from a neck.
     fn sign() -> Html {
         drawing::sign(1, 8, 12)
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Raglan>();
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Raglan::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Raglan>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Raglan::sign()
     }
 }

@@ -4,11 +4,11 @@
 mod read;
 mod states;
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::rows::strip;
 use crate::fields;
+use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Start, TAPE, plus_behind};
-use crate::kept::{Kept, Offer};
 use crate::part::plain::{el, list, says, tells};
 use crate::part::{Below, View, answered, good_to_know, row_by_row, wait, working};
 use crate::words::regauge::{self as words, ABOUT_COUNTS, ABOUT_ROWS, ABOUT_SHAPING, Column, Lead, Sentences};
@@ -56,6 +56,9 @@ fn plus(fields: &Fields) -> String {
 
 /// A pattern at another gauge.
 pub struct Regauge;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Regauge>(words::TITLE);
 
 impl Tool for Regauge {
     const ID: &'static str = "regauge";
@@ -142,32 +145,4 @@ fn table(sentences: &Sentences, title: &'static str, found: &[Converted], picked
         says("h3", "", title),
         el("table", "", vec![el("tbody", "", lines)]),
     ])
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Regauge>();
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Regauge::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Regauge>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Regauge::sign()
-    }
 }

@@ -1,11 +1,11 @@
 //! The view of rows and length: what is asked and the washed row gauge; the rows or the length with its neighbours, and
 //! in mid-knit whether the tape is ahead or behind.
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::rows as drawing;
 use crate::fields;
+use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Reader, Start, TAPE};
-use crate::kept::{Kept, Offer};
 use crate::part::plain::{el, items, list, says, tells};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, wait, working};
 use crate::words::page::{MORE, PRACTICE};
@@ -82,6 +82,9 @@ fn asks_repeats(fields: &Fields) -> bool {
 
 /// Rows and length.
 pub struct Rows;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Rows>(words::TITLE);
 
 impl Tool for Rows {
     const ID: &'static str = "rows";
@@ -220,34 +223,11 @@ mod tests {
     use super::*;
 
     #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Rows>();
-    }
-
-    #[test]
     fn ridges_are_of_garter_whatever_stitch_is_chosen() {
         let read = |link| Rows::read(&crate::tool::tests::fields_of::<Rows>(&State::new("garter", link)));
         let garter = |link| read(link).map(|question| question.garter);
         assert_eq!(garter("ask=ridges&ridges=21&gauge=42&fabric=any"), Ok(true));
         assert_eq!(garter("length=10&gauge=42&fabric=garter"), Ok(true));
         assert_eq!(garter("length=10&gauge=42"), Ok(false));
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Rows::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Rows>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Rows::sign()
     }
 }

@@ -1,11 +1,11 @@
 //! The view of shaping over rows: how many stitches in how many rows; the instruction, what to work at the two edges,
 //! the edges drawn row by row, and the rows one by one.
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::shaping as drawing;
 use crate::fields;
+use crate::form::kept::Offer;
 use crate::form::{Field, Fields, Reader, Start};
-use crate::kept::Offer;
 use crate::part::plain::{el, items, list, says, tells};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, row_by_row, wait, working};
 use crate::words::page::MORE;
@@ -65,6 +65,9 @@ fields! { FIELDS of Name, words::label;
 
 /// Shaping over rows.
 pub struct Shaping;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Shaping>(words::TITLE);
 
 impl Tool for Shaping {
     const ID: &'static str = "shaping";
@@ -171,11 +174,6 @@ fn ask(reader: &mut Reader) -> Ask {
 mod tests {
     use super::*;
 
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Shaping>();
-    }
-
     /// Untouched it starts with a number; emptied it is a gap like the others.
     #[test]
     fn plain_rows_first_may_be_emptied() {
@@ -186,23 +184,5 @@ mod tests {
         assert_eq!(first("amount=18&rows=66"), Ok(Some(USUAL_FIRST)));
         assert_eq!(first("amount=18&rows=66&first="), Ok(None));
         assert_eq!(first("amount=18&rows=66&first=3"), Ok(Some(3)));
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Shaping::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Shaping>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Shaping::sign()
     }
 }

@@ -5,11 +5,11 @@ mod read;
 mod standard;
 mod states;
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::girths::{self, Girths, Row};
 use crate::fields;
+use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, TAPE};
-use crate::kept::{Kept, Offer};
 use crate::part::plain::{el, folded, items, list, says, tells, text};
 use crate::part::{Form, View, answered, wait, working};
 use crate::words::page::{self, MORE};
@@ -81,6 +81,9 @@ fn is_measured_room_asked(fields: &Fields) -> bool {
 
 /// Size and ease.
 pub struct Sizing;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Sizing>(words::TITLE);
 
 impl Tool for Sizing {
     const ID: &'static str = "sizing";
@@ -221,11 +224,6 @@ fn drawn(sentences: &Sentences, answer: &Answer) -> Html {
 mod tests {
     use super::*;
 
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Sizing>();
-    }
-
     /// One field is asked in two ways, and what was chosen in the one is no choice of the other.
     #[test]
     fn a_sweater_is_asked_for_ease_and_a_wrap_for_room() {
@@ -239,23 +237,5 @@ mod tests {
         assert_eq!(label("listed=garment&garment=wrap&fit=ease"), Some(words::ROOM));
         assert_eq!(label("listed=garment&garment=wrap&fit=loose"), None);
         assert_eq!(label("listed=body&fit=ease"), None);
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Sizing::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Sizing>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Sizing::sign()
     }
 }

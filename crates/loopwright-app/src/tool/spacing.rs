@@ -1,10 +1,10 @@
 //! The view of even spacing: a sentence with fields in it, the row, the ring or comb of the needle, the sum.
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::needle::{self, Needle};
 use crate::fields;
+use crate::form::kept::Offer;
 use crate::form::{Field, Fields, Reader, Start};
-use crate::kept::Offer;
 use crate::part::plain::{button, el, element, list, says, tells};
 use crate::part::{Form, Part, Part::Words, View, answer_choice, answered, notes, row, wait, working};
 use crate::words::page::MORE;
@@ -93,6 +93,9 @@ fn has_plain_edge(fields: &Fields) -> bool {
 
 /// Even spacing.
 pub struct Spacing;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Spacing>(words::TITLE);
 
 impl Tool for Spacing {
     const ID: &'static str = "spacing";
@@ -292,33 +295,4 @@ fn places(marks: &[u32], changes: u32, readable: bool) -> Html {
     ];
     let attributes = [("class", "places"), ("open", "open")];
     element("details", &attributes[..if readable { 1 } else { 2 }], content)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Spacing>();
-        crate::tool::tests::shuffle_the_table::<Spacing>();
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Spacing::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Spacing>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Spacing::sign()
-    }
 }

@@ -1,11 +1,11 @@
 //! The view of steps at a shoulder or a neck: how many stitches in how many steps; the instruction, the stairs, and the
 //! rows one by one.
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::stairs as drawing;
 use crate::fields;
+use crate::form::kept::Offer;
 use crate::form::{Field, Fields, Reader, Start};
-use crate::kept::Offer;
 use crate::part::plain::{el, list, says, tells};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, row_by_row, wait, working};
 use crate::words::page::MORE;
@@ -73,6 +73,9 @@ fn may_move(fields: &Fields, edge: &str) -> bool {
 
 /// Steps at a shoulder or a neck.
 pub struct Stairs;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Stairs>(words::TITLE);
 
 impl Tool for Stairs {
     const ID: &'static str = "stairs";
@@ -154,11 +157,6 @@ impl Tool for Stairs {
 mod tests {
     use super::*;
 
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Stairs>();
-    }
-
     fn read(link: &'static str) -> Result<Question, Vec<Problem>> {
         Stairs::read(&crate::tool::tests::fields_of::<Stairs>(&State::new("", link)))
     }
@@ -178,23 +176,5 @@ mod tests {
         assert_eq!(ask("stitches=27&steps=4&by=rows"), Ok(Ask::Rows(4)));
         assert_eq!(ask("stitches=27&rows=9"), Ok(Ask::Steps(9)));
         assert_eq!(ask("stitches=27&steps=4&rows=9&by=rows"), Ok(Ask::Rows(9)));
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Stairs::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Stairs>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Stairs::sign()
     }
 }

@@ -1,11 +1,11 @@
 //! The view of the swatch: the gauge that is hoped for, round or flat; the count, how high, the middle that is measured,
 //! and what is done in which order.
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::outline::{self, Size};
 use crate::fields;
+use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Reader, Start, plus_behind, read_multiple};
-use crate::kept::{Kept, Offer};
 use crate::part::plain::{el, items, list, says, tells};
 use crate::part::{Form, Part, View, answered, good_to_know, wait, working};
 use crate::words::page::MORE;
@@ -41,6 +41,9 @@ fields! { FIELDS of Name, words::label;
 
 /// The swatch.
 pub struct Swatch;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Swatch>(words::TITLE);
 
 impl Tool for Swatch {
     const ID: &'static str = "swatch";
@@ -117,32 +120,4 @@ fn figure(answer: &Answer, caption: String) -> Html {
     };
     let drawn = outline::swatch(swatch, answer.span, &caption);
     el("figure", "scale", vec![drawn, tells("figcaption", "quiet", caption)])
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Swatch>();
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Swatch::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Swatch>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Swatch::sign()
-    }
 }

@@ -4,10 +4,10 @@
 mod ask;
 mod states;
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::tail as drawing;
+use crate::form::kept::Offer;
 use crate::form::{Field, Fields, TAPE, YARN};
-use crate::kept::Offer;
 use crate::part::plain::{el, list, says, tells};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, unit_choice, wait, working};
 use crate::words::page::PRACTICE;
@@ -19,6 +19,9 @@ use yew::prelude::*;
 
 /// The tail of a cast-on.
 pub struct Tail;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Tail>(words::TITLE);
 
 impl Tool for Tail {
     const ID: &'static str = "tail";
@@ -150,32 +153,4 @@ fn way(estimate: &Estimate, sum: String, wins: bool) -> Html {
         content.push(says("strong", "", words::WINS));
     }
     el("div", if wins { "wins" } else { "" }, content)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Tail>();
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Tail::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Tail>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Tail::sign()
-    }
 }

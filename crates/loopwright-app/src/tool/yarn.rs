@@ -6,11 +6,11 @@ mod sections;
 mod show;
 mod states;
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::balls::{self, Balls};
 use crate::fields;
+use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Reader, Start, TAPE, WEIGHT, YARN};
-use crate::kept::{Kept, Offer};
 use crate::part::plain::tells;
 use crate::part::{Form, View, wait};
 use crate::words::page::MORE;
@@ -177,6 +177,9 @@ fn usual_beginning(fields: &Fields) -> String {
 /// Yarn needed.
 pub struct Yarn;
 
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Yarn>(words::TITLE);
+
 impl Tool for Yarn {
     const ID: &'static str = "yarn";
     const FIELDS: &'static [Field] = FIELDS;
@@ -237,33 +240,5 @@ impl Tool for Yarn {
             ],
             caption: None,
         })
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Yarn>();
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Yarn::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Yarn>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Yarn::sign()
     }
 }

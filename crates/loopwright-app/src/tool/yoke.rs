@@ -1,11 +1,11 @@
 //! The view of the yoke: from how many stitches to how many and in how many rounds; the shaping rounds, each with how
 //! many it changes and the count after it.
 
-use super::{State, Tool};
+use super::{Entry, State, Tool};
 use crate::drawing::rounds as drawing;
 use crate::fields;
+use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Reader, Start};
-use crate::kept::{Kept, Offer};
 use crate::part::plain::{el, items, list, says, tells};
 use crate::part::{View, answered, wait, working};
 use crate::words::page::{MORE, PRACTICE};
@@ -39,6 +39,9 @@ fields! { FIELDS of Name, words::label;
 
 /// A yoke.
 pub struct Yoke;
+
+/// Its row in the list of tools.
+pub const ENTRY: Entry = Entry::of::<Yoke>(words::TITLE);
 
 impl Tool for Yoke {
     const ID: &'static str = "yoke";
@@ -96,33 +99,5 @@ impl Tool for Yoke {
     /// Three steps from a neck.
     fn sign() -> Html {
         drawing::sign(5, 30, 3)
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_state_is_read_without_a_page() {
-        crate::tool::tests::run_every_state::<Yoke>();
-    }
-}
-
-pub use transition::*;
-
-/// Until every tool is one.
-mod transition {
-    use super::*;
-    use crate::desk::Desk;
-
-    pub const STATES: &[State] = Yoke::STATES;
-
-    pub fn view(desk: &Desk) -> Html {
-        crate::part::page::<Yoke>(desk)
-    }
-
-    pub fn sign() -> Html {
-        Yoke::sign()
     }
 }

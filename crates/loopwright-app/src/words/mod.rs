@@ -1,30 +1,18 @@
-//! Every sentence of the app, made in this one place.
+//! Every sentence of the app, made in this one place, in the language the page is built for.
 //!
-//! The maths hands over data; these functions say it. Each match is exhaustive, so that a missing sentence does not
-//! compile. One file a tool, and a few that all tools share. A second language is a second folder like this one.
+//! The maths hands over data; these functions write it. Each match is exhaustive, so that a missing sentence does not
+//! compile. A language is a folder with a file for each tool and a few that all tools share, and it is chosen when the
+//! page is built: one language, one WebAssembly. What is stored and linked are keys, and the same in all.
 
-pub mod about;
-pub mod gallery;
-pub mod home;
-pub mod intl;
-pub mod known;
-pub mod page;
-pub mod problem;
-pub mod rounds;
-pub mod row;
-pub mod schedule;
-pub mod stitch;
-pub mod tell;
-mod terms;
-pub mod units;
+mod english;
 
-/// One file of words for each tool of the list.
-macro_rules! files {
-    ($($tool:ident in $group:ident,)*) => {
-        $(pub mod $tool;)*
-    };
-}
-loopwright::each_tool!(files);
+#[cfg(feature = "bracketed")]
+mod bracketed;
+
+#[cfg(feature = "bracketed")]
+pub use bracketed::*;
+#[cfg(not(feature = "bracketed"))]
+pub use english::*;
 
 /// What a tool is called, and the question it answers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

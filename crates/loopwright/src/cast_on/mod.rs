@@ -171,7 +171,10 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         range: fit.range(pick.inside),
         ideal: fit.ideal().into(),
         plus: fit.plus,
-        markers: Distance::ALL.iter().map(|distance| MarkerPlan::of(pick.cast_on, distance.stitches())).collect(),
+        markers: Distance::ALL
+            .iter()
+            .map(|distance| MarkerPlan::of(pick.cast_on, distance.stitches()))
+            .collect(),
         notes: note::notes(question, &pick),
     })
 }

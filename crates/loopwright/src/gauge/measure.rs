@@ -96,9 +96,7 @@ impl Measured {
             readings: mean.count,
             fewest: mean.fewest,
             most: mean.most,
-            spread_permille: Rate::of(mean.most)
-                .permille_above(Rate::of(mean.fewest))
-                .unsigned_abs(),
+            spread_permille: Rate::of(mean.most).permille_above(Rate::of(mean.fewest)).unsigned_abs(),
             uneven: mean.is_uneven(),
             would_be: theirs.worked_at(wanted, mean.rate),
             reading: readings(&mean, theirs, wanted),
@@ -199,7 +197,9 @@ impl Mean {
 
     /// Whether the fewest and the most are further apart than half a stitch misread on either side.
     fn is_uneven(&self) -> bool {
-        Rate::of(self.most).misread(-1).exceeds(Rate::of(self.fewest).misread(1))
+        Rate::of(self.most)
+            .misread(-1)
+            .exceeds(Rate::of(self.fewest).misread(1))
     }
 
     /// Whether the counts could be those of another rate, each half a stitch misread: half the root of their number in

@@ -252,7 +252,9 @@ fn check(question: &Question) -> Result<(), Vec<Problem>> {
 
 fn rows_only(next: Option<Next>, stitches: &Measured, rows: Option<&Measured>) -> bool {
     let stitches_match = stitches.against.is_some_and(|against| against.matches);
-    let rows_miss = rows.and_then(|rows| rows.against).is_some_and(|against| !against.matches);
+    let rows_miss = rows
+        .and_then(|rows| rows.against)
+        .is_some_and(|against| !against.matches);
     next == Some(Next::Keep) && stitches_match && rows_miss
 }
 

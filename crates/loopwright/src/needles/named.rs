@@ -80,9 +80,7 @@ fn rows(system: System) -> Vec<Named> {
             .iter()
             .map(|needle| row(system, None, needle.across, needle.certainty()))
             .collect(),
-        System::Us | System::Uk | System::Japanese => {
-            numbered(system).into_iter().map(|(_, named)| named).collect()
-        }
+        System::Us | System::Uk | System::Japanese => numbered(system).into_iter().map(|(_, named)| named).collect(),
     }
 }
 
@@ -93,16 +91,21 @@ pub(super) fn numbered(system: System) -> Vec<(Number, Named)> {
         System::Metric => Vec::new(),
         System::Us => {
             let with_us = NEEDLES.iter().filter_map(|needle| Some((needle.us?, needle)));
-            with_us.map(|(us, needle)| numbered(us, needle.across, needle.us_certainty)).collect()
+            with_us
+                .map(|(us, needle)| numbered(us, needle.across, needle.us_certainty))
+                .collect()
         }
         System::Uk => {
             let with_uk = NEEDLES.iter().filter_map(|needle| Some((needle.uk?, needle)));
-            with_uk.map(|(uk, needle)| numbered(uk, needle.across, needle.uk_certainty)).collect()
+            with_uk
+                .map(|(uk, needle)| numbered(uk, needle.across, needle.uk_certainty))
+                .collect()
         }
         System::Japanese => {
             let made = |number| Some((Number::whole(i16::try_from(number).ok()?), japanese(number)?));
             let all = (JAPANESE.least..=JAPANESE.most).filter_map(made);
-            all.map(|(number, across)| numbered(number, across, Certainty::FromMemory)).collect()
+            all.map(|(number, across)| numbered(number, across, Certainty::FromMemory))
+                .collect()
         }
     }
 }

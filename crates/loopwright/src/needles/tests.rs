@@ -2,8 +2,8 @@
 
 use super::*;
 use crate::problem::Kind;
-use crate::tail::NEEDLE;
 use crate::tables::needle::{NEEDLES, Number, System};
+use crate::tail::NEEDLE;
 use crate::units::Length;
 use proptest::prelude::*;
 

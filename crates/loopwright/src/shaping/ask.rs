@@ -70,7 +70,11 @@ impl Wanted {
 
     /// What the count becomes.
     pub(super) const fn after(&self, now: u32) -> u32 {
-        if self.gain { now + self.amount } else { now - self.amount }
+        if self.gain {
+            now + self.amount
+        } else {
+            now - self.amount
+        }
     }
 
     /// The nearest changes below and above, 0 for none; as the count in the end where that was asked for.

@@ -376,7 +376,13 @@ pub(super) fn steps(sought: &Sought, ranked: &[Ranked]) -> Vec<Step> {
         if let (Some(garment), Some(ease)) = (ranked.garment, ranked.ease) {
             let Ranked { size, share, .. } = *ranked;
             steps.extend(of_garment(sought, ranked, garment));
-            steps.push(Step::Sits { size, garment, body, ease, share });
+            steps.push(Step::Sits {
+                size,
+                garment,
+                body,
+                ease,
+                share,
+            });
         }
     }
     steps
@@ -389,7 +395,12 @@ fn of_bodies(body: Length, ranked: &Ranked) -> Step {
         return Step::Inside { size, bodies, body };
     }
     let away = ranked.away();
-    Step::Outside { size, bodies, body, away }
+    Step::Outside {
+        size,
+        bodies,
+        body,
+        away,
+    }
 }
 
 /// Where the girth of a garment comes from, if not from the list alone.
@@ -404,9 +415,20 @@ fn of_garment(sought: &Sought, ranked: &Ranked, girth: Length) -> Option<Step> {
         .filter(|_| ranked.from_stitches || sought.target.is_none());
     if let Some(stitches) = stitches {
         let gauge = if ranked.from_stitches { ours } else { theirs }?;
-        return Some(Step::ByStitches { size, stitches, gauge, girth });
+        return Some(Step::ByStitches {
+            size,
+            stitches,
+            gauge,
+            girth,
+        });
     }
     let (pattern, own) = theirs.zip(ours)?;
     let listed = listed.girth.middle();
-    Some(Step::ByGauges { size, listed, pattern, own, girth })
+    Some(Step::ByGauges {
+        size,
+        listed,
+        pattern,
+        own,
+        girth,
+    })
 }

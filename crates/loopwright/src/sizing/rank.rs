@@ -93,7 +93,10 @@ impl<'a> Sought<'a> {
         };
         let others = ranked.iter().enumerate().skip(1);
         let alike: Vec<_> = others.take_while(|(_, other)| other.suits == best.suits).collect();
-        let nearest_across = alike.iter().find(|(_, other)| is_across(other)).map(|(_, other)| other.away());
+        let nearest_across = alike
+            .iter()
+            .find(|(_, other)| is_across(other))
+            .map(|(_, other)| other.away());
         let is_rival = |other: &Ranked| is_tied(other) || is_across(other) && Some(other.away()) == nearest_across;
         alike.into_iter().filter(|(_, other)| is_rival(other)).collect()
     }

@@ -18,9 +18,9 @@
 //! ```
 
 use super::{GIRTH, Listed, Size, Span};
+use crate::units::LengthUnit;
 use crate::units::list::{Unread, WhyUnread};
 use crate::units::parse::{Unreadable, Wanted, read};
-use crate::units::LengthUnit;
 use pieces::{Piece, Pieces, Role, Words, is_dash};
 
 mod counts;

@@ -106,7 +106,11 @@ impl Standard {
             (Table::Trade(_), _) => false,
             (Table::En(codes), _) => codes.iter().all(|code| code.certainty == Certainty::Seen),
         };
-        if all_seen { Certainty::Seen } else { Certainty::FromMemory }
+        if all_seen {
+            Certainty::Seen
+        } else {
+            Certainty::FromMemory
+        }
     }
 }
 

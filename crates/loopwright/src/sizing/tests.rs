@@ -83,7 +83,9 @@ fn what_the_list_measures_is_asked_and_not_guessed() {
     let ranges = found(&about(910, "86-91, 91-97", Listed::Garment));
     assert!(ranges.notes.contains(&Note::LooksLikeBodies));
     assert!(
-        !found(&about(910, "97, 103", Listed::Garment)).notes.contains(&Note::LooksLikeBodies)
+        !found(&about(910, "97, 103", Listed::Garment))
+            .notes
+            .contains(&Note::LooksLikeBodies)
     );
 }
 
@@ -170,7 +172,10 @@ fn a_wrap_for_bodies_is_chosen_by_the_bust_and_shows_no_other_sum() {
     };
     assert_eq!(body, mm(910));
     let is_of_wrap = |note: &Note| {
-        matches!(note, Note::RoundEstimated { .. } | Note::GirthAtUnderarm | Note::EaseUnknown)
+        matches!(
+            note,
+            Note::RoundEstimated { .. } | Note::GirthAtUnderarm | Note::EaseUnknown
+        )
     };
     assert!(!has(&wrap, is_of_wrap), "{:?}", wrap.notes);
 }
@@ -267,7 +272,9 @@ fn the_pick_is_made_on_what_a_size_measures_at_her_own_gauge() {
         found(&Question {
             sizes: listed.sizes,
             ..question
-        }).notes.contains(&Note::StitchesUnknown)
+        })
+        .notes
+        .contains(&Note::StitchesUnknown)
     );
 }
 
@@ -401,7 +408,10 @@ fn negative_ease_has_its_share_and_is_cautioned_past_a_tenth() {
             ask,
             ..Question::about(mm(bust), list)
         });
-        let (share, too_tight) = (answer.ranked[0].share, has(&answer, |note| matches!(note, Note::TooTight { .. })));
+        let (share, too_tight) = (
+            answer.ranked[0].share,
+            has(&answer, |note| matches!(note, Note::TooTight { .. })),
+        );
         (share, too_tight, answer.target)
     };
     assert_eq!(at(900, 1000), (PerMille(-100), false, Some(mm(900))));
@@ -567,7 +577,10 @@ fn stitches_that_cannot_be_are_not_reckoned_with() {
     // 102 stitches of 21 to 10 cm are 48.6 cm, not 97: those of the front alone.
     assert!(has(&half, |note| matches!(note, Note::StitchesLeftOut { size: 0, .. })));
     assert_eq!(half.ranked[0].garment, Some(mm(970)));
-    assert!(!has(&with("208, 216"), |note| matches!(note, Note::StitchesLeftOut { .. })));
+    assert!(!has(&with("208, 216"), |note| matches!(
+        note,
+        Note::StitchesLeftOut { .. }
+    )));
     let unused = Question {
         own: gauges(220, 0, Gauge::TEN_CM),
         ..about(910, "97", Listed::Garment)

@@ -134,6 +134,9 @@ mod tests {
             assert_eq!(Method::from_key(old), Some(method));
             assert_eq!(method.key(), old.replace(' ', "-"));
         }
-        assert_eq!(YarnClass::from_key("super bulky"), Some(YarnClass::Of(Weight::SuperBulky)));
+        assert_eq!(
+            YarnClass::from_key("super bulky"),
+            Some(YarnClass::Of(Weight::SuperBulky))
+        );
     }
 }

@@ -166,5 +166,6 @@ pub(super) fn decide(estimates: &[Estimate], measured: Option<Piece>) -> Decided
 /// The estimate that says the most; the first of several that say as much.
 fn largest(estimates: &[Estimate]) -> Option<usize> {
     let all = estimates.iter().enumerate().rev();
-    all.max_by_key(|(_, estimate)| estimate.needs.most).map(|(place, _)| place)
+    all.max_by_key(|(_, estimate)| estimate.needs.most)
+        .map(|(place, _)| place)
 }

@@ -39,9 +39,7 @@ mod section;
 mod swatch;
 
 pub use band::Band;
-pub use choices::{
-    Beginning, Counted, Ending, Name, Presence, RestKind, SectionName, ShapeKind, Source, SwatchKind,
-};
+pub use choices::{Beginning, Counted, Ending, Name, Presence, RestKind, SectionName, ShapeKind, Source, SwatchKind};
 pub use line::{Estimate, Line, Part};
 pub use note::{Close, Note};
 pub use section::{BindOff, Level, Section, Shape, StitchSum};
@@ -261,7 +259,11 @@ fn answer_piece(question: &Question, piece: &Piece) -> Result<Answer, Vec<Proble
         let most = Amount::Length(STATED.most);
         return Err(vec![Problem::new(Name::Sections, Kind::TooLarge { most })]);
     }
-    let join = if piece.extras.joins { practice::JOIN } else { Length::ZERO };
+    let join = if piece.extras.joins {
+        practice::JOIN
+    } else {
+        Length::ZERO
+    };
     let halves = piece.sections.iter().map(|section| section.sum().halves).sum();
     let counted = (StitchSum { halves }, per_stitch);
     Ok(line::finish(question, lines, join, Some(counted)))

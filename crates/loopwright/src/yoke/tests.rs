@@ -90,7 +90,10 @@ fn too_few_rounds_say_how_many() {
     let problems = answer(&ask(96, 200, 4, 5)).unwrap_err();
     let problem = |field, kind| Problem::new(field, kind);
     let rounds = problem(Name::Rounds, Kind::TooFew { least: 6 });
-    assert_eq!(problems, [rounds, problem(Name::ShapingRounds, Kind::TooMany { most: 3 })]);
+    assert_eq!(
+        problems,
+        [rounds, problem(Name::ShapingRounds, Kind::TooMany { most: 3 })]
+    );
 }
 
 proptest! {

@@ -10,7 +10,13 @@ pub fn code_only(text: &str) -> String {
     let Ok(tokens) = TokenStream::from_str(text) else {
         return text.to_owned();
     };
-    let blank = |letter: char| if letter == '\n' { "\n".to_owned() } else { " ".repeat(letter.len_utf8()) };
+    let blank = |letter: char| {
+        if letter == '\n' {
+            "\n".to_owned()
+        } else {
+            " ".repeat(letter.len_utf8())
+        }
+    };
     let mut code: String = text.chars().map(blank).collect();
     keep(tokens, text, &mut code);
     code
@@ -83,7 +89,11 @@ fn source(span: Span, text: &str) -> &str {
 fn put_back(span: Span, text: &str, code: &mut String) {
     let range = span.byte_range();
     // The brackets of a comment for the documentation have the place of the comment.
-    if range.len() <= 1 || source(span, text).chars().all(|letter| letter.is_alphanumeric() || "_#.+-".contains(letter)) {
+    if range.len() <= 1
+        || source(span, text)
+            .chars()
+            .all(|letter| letter.is_alphanumeric() || "_#.+-".contains(letter))
+    {
         code.replace_range(range.clone(), source(span, text));
     }
 }

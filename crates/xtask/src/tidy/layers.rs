@@ -21,7 +21,9 @@ const ROOMS: [(&str, &[&str]); 9] = [
     ("tool", &["desk", "drawing", "form", "part", "route", "store", "words"]),
     (
         "page",
-        &["backup", "desk", "drawing", "form", "part", "route", "store", "tool", "words"],
+        &[
+            "backup", "desk", "drawing", "form", "part", "route", "store", "tool", "words",
+        ],
     ),
 ];
 

@@ -13,7 +13,10 @@ pub fn check() -> Result<Vec<Finding>> {
     let tools = sizes::tools(&read("crates/loopwright/src/tools.rs")?);
     let mut names = Vec::new();
     for tool in &tools {
-        names.push(title(&read(&format!("crates/loopwright-app/src/words/english/{tool}.rs"))?, tool)?);
+        names.push(title(
+            &read(&format!("crates/loopwright-app/src/words/english/{tool}.rs"))?,
+            tool,
+        )?);
     }
     let mut findings = tour(&read("crates/loopwright/src/lib.rs")?, &tools);
     findings.extend(table(&read("README.md")?, &names));
@@ -33,7 +36,9 @@ fn tour(text: &str, tools: &[String]) -> Vec<Finding> {
     let rows = text.lines().filter(|line| line.starts_with("//! | [`"));
     let chapters = rows.flat_map(|row| {
         let cell = row.split('|').nth(1).unwrap_or_default();
-        cell.split("[`").skip(1).filter_map(|rest| Some(rest.split_once('`')?.0.to_owned()))
+        cell.split("[`")
+            .skip(1)
+            .filter_map(|rest| Some(rest.split_once('`')?.0.to_owned()))
     });
     differing("crates/loopwright/src/lib.rs", &chapters.collect::<Vec<_>>(), tools)
 }

@@ -18,7 +18,9 @@ pub fn check(path: &str, text: &str) -> Vec<Finding> {
         return Vec::new();
     }
     let code = without_tests(text);
-    let read = strings(&code).into_iter().filter(|string| reads_like_words(&string.written));
+    let read = strings(&code)
+        .into_iter()
+        .filter(|string| reads_like_words(&string.written));
     let lines: Vec<&str> = code.lines().collect();
     read.filter(|string| !is_for_the_program(&lines, string.line))
         .map(|string| Finding {
@@ -60,7 +62,14 @@ mod tests {
     fn a_sentence_outside_the_words_is_found() {
         assert_eq!(found("//! x\nfn f() { says(\"p\", \"Use it now\"); }"), 1);
         assert_eq!(found("//! x\nfn f() { format!(\"{count} stitches, or more\"); }"), 1);
-        assert_eq!(check("crates/loopwright-app/src/words/english/a.rs", "//! x\nconst A: &str = \"Use it\";").len(), 0);
+        assert_eq!(
+            check(
+                "crates/loopwright-app/src/words/english/a.rs",
+                "//! x\nconst A: &str = \"Use it\";"
+            )
+            .len(),
+            0
+        );
     }
 
     #[test]

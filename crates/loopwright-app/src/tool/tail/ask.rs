@@ -1,8 +1,8 @@
 //! The fields of the tail, and the question they make.
 
 use crate::fields;
+use crate::form::kept::Kept;
 use crate::form::{Field, Fields, NEEDLE, Reader, Start, TAPE, YARN};
-use crate::kept::Kept;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::tail as words;
 use loopwright::bounds::Bounds;

@@ -168,9 +168,7 @@ impl Pieces {
             return self.slashed(from, word);
         }
         let number = is_number(word);
-        let parted = word
-            .split_once(is_dash)
-            .filter(|_| !number && self.number.is_empty());
+        let parted = word.split_once(is_dash).filter(|_| !number && self.number.is_empty());
         if let Some((name, behind)) = parted.filter(|(name, behind)| !name.is_empty() && is_number(behind)) {
             self.word(from, name);
             return self.word(from + word.len() - behind.len(), behind);

@@ -2,6 +2,7 @@
 
 use super::intl::{either, say_with};
 use super::tell::{Value, tell};
+use super::units::quantity;
 use super::{Title, Worded};
 use core::cmp::Ordering;
 use loopwright::needles::{Answer, GivenIn, Name, Named, Needle};
@@ -9,7 +10,8 @@ use loopwright::problem::{Kind, Problem};
 use loopwright::tables::Certainty;
 use loopwright::tables::needle::{Number, System};
 use loopwright::units::parse::Unreadable;
-use loopwright::units::{Length, LengthUnit, print};
+use loopwright::units::print::Step;
+use loopwright::units::{Length, LengthUnit};
 
 /// What it is called.
 pub const TITLE: Title = Title {
@@ -53,8 +55,7 @@ pub const fn system(system: System) -> &'static str {
 
 /// How thick a needle is, all of it.
 fn across(length: Length) -> String {
-    let millimetres = print::print(length, LengthUnit::Mm, print::Step::Thousandth);
-    format!("{millimetres}\u{a0}mm")
+    quantity(length, LengthUnit::Mm, Step::Thousandth)
 }
 
 /// A number as it stands on the needle.

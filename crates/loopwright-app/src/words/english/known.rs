@@ -49,14 +49,6 @@ pub const fn class(weight: Weight) -> &'static str {
     }
 }
 
-/// A value with its unit, until every tool is one.
-pub fn value(text: &str, unit: Option<&str>) -> String {
-    match unit {
-        Some(span) if span.contains(' ') => counted(text, unit),
-        _ => measured(text, unit),
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -1,15 +1,15 @@
 //! The page of a tool, from its fields to its answer: read once, answered once, drawn once.
 
-use super::advice::waiting_for;
-use super::{Form, Sheet, View};
+use super::Tool;
 use crate::desk::Desk;
 use crate::form::{Fields, SETTINGS, Settings};
-use crate::tool::Tool;
+use crate::part::{Form, Sheet, View, tool_page};
+use crate::words::Title;
 use loopwright::problem::Problem;
 use yew::prelude::*;
 
 /// Draws a tool as it stands on the desk.
-pub fn page<T: Tool>(desk: &Desk) -> Html {
+pub fn page<T: Tool>(desk: &Desk, title: Title) -> Html {
     let sheet = Sheet::new(desk, T::ID);
     let settings = Settings::new(desk.fields(SETTINGS));
     let view = View {
@@ -31,10 +31,5 @@ pub fn page<T: Tool>(desk: &Desk) -> Html {
         problems: &problems,
         sentence: &sentence,
     };
-    super::answered::tool_page(&view.sheet, T::form(&form), answers)
-}
-
-/// What stands where the answer will be, by the table of the tool.
-pub fn wait(view: &View, problems: &[Problem], words: &'static str) -> Html {
-    waiting_for(problems, &view.fields, words)
+    tool_page(&view.sheet, title, T::form(&form), answers)
 }

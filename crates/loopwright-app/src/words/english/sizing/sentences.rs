@@ -2,9 +2,10 @@
 
 use super::super::intl::{decimal, tenths};
 use super::super::units::Lengths;
+use crate::words::english::units::quantity;
 use loopwright::sizing::{ARMHOLE, Answer, Cloth, Garment, Listed, Moves, Note, PerMille, Question, Ranked, Span, Why};
 use loopwright::tables::fit::Fit;
-use loopwright::units::print::{self, Step};
+use loopwright::units::print::Step;
 use loopwright::units::{Gauge, Length, LengthUnit};
 
 /// The longest name of a size in the drawing.
@@ -263,7 +264,7 @@ fn sign(value: i64) -> &'static str {
 pub(super) fn gauge(gauge: Gauge) -> String {
     let is_of_inches = gauge.span().to_nm() % Length::INCH.to_nm() == 0;
     let unit = if is_of_inches { LengthUnit::Inch } else { LengthUnit::Cm };
-    let span = print::with_unit(gauge.span(), unit, Step::Tenth);
+    let span = quantity(gauge.span(), unit, Step::Tenth);
     format!("{} in {span}", decimal(gauge.count()))
 }
 

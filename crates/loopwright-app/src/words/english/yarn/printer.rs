@@ -1,7 +1,8 @@
 //! The quantities in a sentence about yarn, each printed as finely as it is known.
 
+use crate::words::english::units::quantity;
 use crate::words::intl::{decimal, say_made};
-use loopwright::units::print::{Step, is_same_to, with_unit};
+use loopwright::units::print::{Step, is_same_to};
 use loopwright::units::{Length, LengthUnit, Mass};
 
 /// Yarn shorter than this is printed to a tenth.
@@ -43,7 +44,7 @@ impl Printer<'_> {
             Value::Yarn(length) if length >= FINE => (self.yarn)(length, Step::Whole),
             Value::Yarn(length) | Value::Exact(length) => (self.yarn)(length, Step::Tenth),
             Value::Held(length) => self.held(length),
-            Value::Fine(length) => with_unit(length, LengthUnit::Cm, Step::Thousandth),
+            Value::Fine(length) => quantity(length, LengthUnit::Cm, Step::Thousandth),
             Value::Mass(mass) => (self.mass)(mass),
             Value::Word(word) => word.into(),
             Value::Number(number) => decimal(number),

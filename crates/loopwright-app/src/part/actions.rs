@@ -11,30 +11,30 @@ use wasm_bindgen_futures::{JsFuture, spawn_local};
 use yew::prelude::*;
 
 /// What can be done with a tool as it stands. Nothing, while nothing is typed.
-pub fn doings(sheet: &Sheet) -> Html {
+pub fn actions(sheet: &Sheet) -> Html {
     let Sheet { desk, id } = sheet;
     let can_put_back = desk.can_put_back(id);
     if desk.fields(id).is_empty() && !can_put_back {
         return Html::default();
     }
     let put_back = if can_put_back {
-        doing(sheet, words::PUT_BACK, Desk::put_back)
+        action(sheet, words::PUT_BACK, Desk::put_back)
     } else {
         Html::default()
     };
     let ways = vec![
-        doing(sheet, words::COPY_LINK, copy_link),
+        action(sheet, words::COPY_LINK, copy_link),
         // A browser that does not print has nothing to say about it; nothing is lost.
-        doing(sheet, words::PRINT, |_, _| drop(window().print())),
+        action(sheet, words::PRINT, |_, _| drop(window().print())),
         // What was there can be put back, as after a link.
-        doing(sheet, words::CLEAR, |desk, id| desk.open_link(id, &Fields::new())),
+        action(sheet, words::CLEAR, |desk, id| desk.open_link(id, &Fields::new())),
         put_back,
-        status(said(desk)),
+        status(announced(desk)),
     ];
     el("footer", "doings", ways)
 }
 
-fn doing(sheet: &Sheet, label: &'static str, does: fn(&Desk, &str)) -> Html {
+fn action(sheet: &Sheet, label: &'static str, does: fn(&Desk, &str)) -> Html {
     let Sheet { desk, id } = sheet.clone();
     button(label.into(), Callback::from(move |_| does(&desk, id)))
 }
@@ -51,7 +51,7 @@ fn copy_link(desk: &Desk, id: &str) {
 }
 
 /// What there is to say about the last tap.
-pub fn said(desk: &Desk) -> Html {
+pub fn announced(desk: &Desk) -> Html {
     match desk.said() {
         Said::Nothing => Html::default(),
         Said::Words(sentence) => text(sentence.into()),

@@ -29,9 +29,6 @@ pub const AGAIN: &str = "Begin the count again";
 /// Above the neighbours.
 pub const NEIGHBOURS: &str = "Or cast on";
 
-/// In the round or flat, until every tool is one.
-pub const KNITTINGS: [(&str, &str); 2] = [("round", "in the round"), ("flat", "flat, back and forth")];
-
 /// What a field is called.
 pub const fn label(name: Name) -> &'static str {
     match name {

@@ -1,7 +1,8 @@
 //! How the lengths of a tail are printed. What is made of yarn is printed no shorter than it is, and yards and metres
 //! never stand in one answer.
 
-use loopwright::units::print::{self, Step};
+use crate::words::english::units::{quantity, quantity_or_more};
+use loopwright::units::print::Step;
 use loopwright::units::{Length, LengthUnit};
 
 /// How lengths are printed: in one family of units, yards with inches or metres with centimetres.
@@ -13,23 +14,23 @@ pub struct Print {
 
 impl Print {
     /// As it is measured off, and no less.
-    pub(in crate::words) fn up(self, length: Length) -> String {
-        self.print(length, false, print::up)
+    pub(in crate::words::english) fn up(self, length: Length) -> String {
+        self.print(length, false, quantity_or_more)
     }
 
     /// As it is measured off, the nearest.
-    pub(in crate::words) fn nearest(self, length: Length) -> String {
-        self.print(length, false, print::with_unit)
+    pub(in crate::words::english) fn nearest(self, length: Length) -> String {
+        self.print(length, false, quantity)
     }
 
     /// As finely as a sum needs it, and no less.
     pub(super) fn fine_up(self, length: Length) -> String {
-        self.print(length, true, print::up)
+        self.print(length, true, quantity_or_more)
     }
 
     /// As it was typed.
     pub(super) fn fine(self, length: Length) -> String {
-        self.print(length, true, print::with_unit)
+        self.print(length, true, quantity)
     }
 
     /// In its unit, to the step that yarn is measured off to or finer: below a yard or a metre with a tape.
@@ -40,16 +41,11 @@ impl Print {
             [(LengthUnit::M, Step::Tenth), (LengthUnit::Cm, Step::Half)]
         };
         let (unit, step) = if length < Length::of(1, long.0) { short } else { long };
-        unbroken(printed(length, unit, if fine { Step::Hundredth } else { step }))
+        printed(length, unit, if fine { Step::Hundredth } else { step })
     }
-}
-
-/// A number and its unit stay on one line.
-fn unbroken(quantity: String) -> String {
-    quantity.replace(' ', "\u{a0}")
 }
 
 /// A needle, or how thick yarn is.
 pub(super) fn across(length: Length) -> String {
-    unbroken(print::with_unit(length, LengthUnit::Mm, Step::Hundredth))
+    quantity(length, LengthUnit::Mm, Step::Hundredth)
 }

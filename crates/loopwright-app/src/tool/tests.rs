@@ -1,0 +1,128 @@
+//! What holds for every tool of the list: each is read, answered and offered in every named state without a page, by names
+//! and not by places; and every key that is stored or linked is written down.
+
+use super::*;
+use crate::form::kept::{Dimension, Kept};
+use crate::form::{Keeping, Kind, Settings};
+use crate::route;
+use loopwright::choice::Key;
+
+/// Every key of every field and choice, as it is stored and linked.
+const KEYS: &str = include_str!("keys.txt");
+
+#[test]
+fn every_tool_holds_to_what_holds_for_all() {
+    for tool in TOOLS {
+        (tool.check)();
+    }
+}
+
+/// What is stored and linked opens for ever, so a line of the file may be added and never changed or taken away.
+#[test]
+fn every_key_is_the_one_that_was_stored() {
+    let mut keys = String::new();
+    for tool in TOOLS {
+        for field in tool.fields {
+            keys += &format!("{} {}\n", tool.id, written(field));
+        }
+    }
+    for kept in Kept::ALL {
+        keys += &format!("known {}\n", kept.key());
+    }
+    assert!(keys == KEYS, "the keys are now:\n{keys}");
+}
+
+/// A field with its choices: `edge = half* | least | mirrored`, with a mark at what holds before anything is chosen.
+fn written(field: &Field) -> String {
+    let group = field
+        .group
+        .map_or(String::new(), |group| format!("{}<n>_", group.stored));
+    let key = format!("{group}{}", field.key);
+    let Kind::Choice(options) = field.kind else {
+        return key;
+    };
+    let start = (options.start)();
+    let option = |(key, _): &(&'static str, &'static str)| {
+        let mark = if *key == start { "*" } else { "" };
+        format!("{key:?}{mark}")
+    };
+    let options: Vec<String> = (options.all)().iter().map(option).collect();
+    format!("{key} = {}", options.join(" | "))
+}
+
+/// The fields of a tool in one of its states.
+pub fn fields_of<T: Tool>(state: &State) -> Fields {
+    let typed = route::to_fields(&route::parse_query(state.link));
+    Fields::new(T::FIELDS, typed, Settings::default())
+}
+
+/// What holds for a tool.
+pub fn check<T: Tool>() {
+    every_state_is_read::<T>();
+    no_field_is_found_by_its_place::<T>();
+    what_is_kept_is_of_the_kind_of_its_field::<T>();
+}
+
+/// Each field that a state fills is in the table, and the states called "filled" and "empty" are what they are called.
+fn every_state_is_read<T: Tool>() {
+    for state in T::STATES {
+        let fields = fields_of::<T>(state);
+        assert_eq!(fields.unknown(), [""; 0], "{}, state {}", T::ID, state.name);
+        let outcome = T::read(&fields).and_then(|question| T::answer(&question));
+        match state.name {
+            "filled" => assert!(outcome.is_ok(), "{}: {:?}", T::ID, outcome.err()),
+            "empty" => assert!(outcome.is_err(), "{} answers nobody", T::ID),
+            _ => {}
+        }
+        if let Ok(answer) = outcome {
+            let offers = T::offers(&answer);
+            let is_taken = |offer: &Offer| offer.1.as_typed().is_some();
+            assert!(
+                state.name != "filled" || offers.iter().all(is_taken),
+                "{}: {offers:?}",
+                T::ID
+            );
+        }
+    }
+}
+
+/// From its table in any other order the question is the same.
+fn no_field_is_found_by_its_place<T: Tool>() {
+    for turn in 1..T::FIELDS.len() {
+        let mut rows = T::FIELDS.to_vec();
+        rows.rotate_left(turn);
+        rows.swap(0, turn / 2);
+        // A table lives as long as the program; a test may leak a few.
+        let rows: &'static [Field] = rows.leak();
+        for state in T::STATES {
+            let typed = route::to_fields(&route::parse_query(state.link));
+            let shuffled = T::read(&Fields::new(rows, typed, Settings::default()));
+            let usual = T::read(&fields_of::<T>(state));
+            assert_eq!(
+                format!("{shuffled:?}"),
+                format!("{usual:?}"),
+                "{}, state {}",
+                T::ID,
+                state.name
+            );
+        }
+    }
+}
+
+fn what_is_kept_is_of_the_kind_of_its_field<T: Tool>() {
+    let fields = Fields::new(T::FIELDS, Default::default(), Settings::default());
+    for field in T::FIELDS {
+        let kept = match field.kept {
+            Keeping::Nothing => continue,
+            Keeping::As(kept) => kept,
+            Keeping::By(kept) => kept(&fields),
+        };
+        let fits = match kept.dimension() {
+            Dimension::Count => matches!(field.kind, Kind::Count(_)),
+            Dimension::Length | Dimension::Needle => matches!(field.kind, Kind::Length(..)),
+            Dimension::Gauge => matches!(field.kind, Kind::Gauge | Kind::Gauges),
+            Dimension::YarnClass => matches!(field.kind, Kind::Choice(_)),
+        };
+        assert!(fits, "{}: {} is kept as {}", T::ID, field.key, kept.key());
+    }
+}

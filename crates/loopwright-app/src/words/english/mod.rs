@@ -1,0 +1,26 @@
+//! English, with the American words of the trade.
+
+use super::{Title, Worded};
+
+pub mod about;
+pub mod gallery;
+pub mod home;
+pub mod intl;
+pub mod known;
+pub mod page;
+pub mod problem;
+pub mod rounds;
+pub mod row;
+pub mod schedule;
+pub mod stitch;
+pub mod tell;
+mod terms;
+pub mod units;
+
+/// One file of words for each tool of the list.
+macro_rules! files {
+    ($($tool:ident in $group:ident,)*) => {
+        $(pub mod $tool;)*
+    };
+}
+loopwright::each_tool!(files);
