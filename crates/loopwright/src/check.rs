@@ -2,7 +2,7 @@
 
 use crate::bounds::Bounds;
 use crate::problem::{FieldPath, Kind, Problem};
-use crate::units::{Amount, Gauge, Length, Mass};
+use crate::units::{Gauge, Length, Mass};
 
 /// What is wrong so far.
 #[derive(Default)]
@@ -14,22 +14,17 @@ pub(crate) struct Check {
 impl Check {
     /// A count must lie within bounds.
     pub(crate) fn count(&mut self, field: impl Into<FieldPath>, value: u32, bounds: Bounds<u32>) {
-        self.problems.extend(Problem::of_count(field, value, bounds));
+        self.note(field.into(), Kind::of_count(value, bounds));
     }
 
     /// A length must lie within bounds.
     pub(crate) fn length(&mut self, field: impl Into<FieldPath>, value: Length, bounds: Bounds<Length>) {
-        self.problems.extend(Problem::of_length(field, value, bounds));
+        self.note(field.into(), Kind::of_measure(value, bounds));
     }
 
     /// A weight must lie within bounds.
     pub(crate) fn mass(&mut self, field: impl Into<FieldPath>, value: Mass, bounds: Bounds<Mass>) {
-        let (least, most) = (Amount::Mass(bounds.least), Amount::Mass(bounds.most));
-        if value < bounds.least {
-            self.wrong(field, Kind::TooSmall { least });
-        } else if value > bounds.most {
-            self.wrong(field, Kind::TooLarge { most });
-        }
+        self.note(field.into(), Kind::of_measure(value, bounds));
     }
 
     /// The same for a length that need not be known.
@@ -41,16 +36,7 @@ impl Check {
 
     /// A gauge must have been counted over [`Gauge::SPANS`], and to [`Gauge::COUNTS`].
     pub(crate) fn gauge(&mut self, field: impl Into<FieldPath>, gauge: Gauge) {
-        let field = field.into();
-        self.length(field, gauge.span(), Gauge::SPANS);
-        // A part of a stitch too few or too many is outside as well.
-        let least = f64::from(Gauge::COUNTS.least);
-        let count = if gauge.count() < least {
-            0
-        } else {
-            gauge.count().ceil() as u32
-        };
-        self.count(field, count, Gauge::COUNTS);
+        self.gauge_at(field.into(), gauge);
     }
 
     /// The same for a gauge that need not be known.
@@ -58,6 +44,22 @@ impl Check {
         if let Some(gauge) = gauge {
             self.gauge(field, gauge);
         }
+    }
+
+    fn gauge_at(&mut self, field: FieldPath, gauge: Gauge) {
+        self.note(field, Kind::of_measure(gauge.span(), Gauge::SPANS));
+        // A part of a stitch too few or too many is outside as well.
+        let least = f64::from(Gauge::COUNTS.least);
+        let count = if gauge.count() < least {
+            0
+        } else {
+            gauge.count().ceil() as u32
+        };
+        self.note(field, Kind::of_count(count, Gauge::COUNTS));
+    }
+
+    fn note(&mut self, field: FieldPath, wrong: Option<Kind>) {
+        self.problems.extend(wrong.map(|kind| Problem { field, kind }));
     }
 
     /// A list must have so many counts, each within bounds; the first that is wrong is told.

@@ -7,7 +7,7 @@ use crate::bounds::Bounds;
 use crate::choice::{FieldName, GroupName};
 use crate::units::list::Unread;
 use crate::units::parse::Unreadable;
-use crate::units::{Amount, Length};
+use crate::units::{Amount, Length, Measure};
 use std::fmt;
 
 /// Where in a question something is: a field, or a field of one member of a repeated group.
@@ -158,26 +158,34 @@ impl Problem {
 
     /// What is wrong with a count that must lie within bounds; nothing if it does.
     pub fn of_count(field: impl Into<FieldPath>, value: u32, bounds: Bounds<u32>) -> Option<Self> {
-        let Bounds { least, most } = bounds;
-        let kind = match value {
-            _ if value < least => Kind::TooFew { least },
-            _ if value > most => Kind::TooMany { most },
-            _ => return None,
-        };
-        let field = field.into();
-        Some(Self { field, kind })
+        Kind::of_count(value, bounds).map(|kind| Self::new(field, kind))
     }
 
     /// What is wrong with a length that must lie within bounds; nothing if it does.
     pub fn of_length(field: impl Into<FieldPath>, value: Length, bounds: Bounds<Length>) -> Option<Self> {
-        let (least, most) = (Amount::Length(bounds.least), Amount::Length(bounds.most));
-        let kind = match value {
-            _ if value < bounds.least => Kind::TooSmall { least },
-            _ if value > bounds.most => Kind::TooLarge { most },
-            _ => return None,
-        };
-        let field = field.into();
-        Some(Self { field, kind })
+        Kind::of_measure(value, bounds).map(|kind| Self::new(field, kind))
+    }
+}
+
+impl Kind {
+    /// What is wrong with a count that must lie within bounds; nothing if it does.
+    pub const fn of_count(value: u32, bounds: Bounds<u32>) -> Option<Self> {
+        let Bounds { least, most } = bounds;
+        match value {
+            _ if value < least => Some(Self::TooFew { least }),
+            _ if value > most => Some(Self::TooMany { most }),
+            _ => None,
+        }
+    }
+
+    /// What is wrong with a length or a weight that must lie within bounds; nothing if it does.
+    pub fn of_measure<T: Measure>(value: T, bounds: Bounds<T>) -> Option<Self> {
+        let (least, most) = (bounds.least.amount(), bounds.most.amount());
+        match value {
+            _ if value < bounds.least => Some(Self::TooSmall { least }),
+            _ if value > bounds.most => Some(Self::TooLarge { most }),
+            _ => None,
+        }
     }
 }
 
@@ -199,26 +207,5 @@ impl Kind {
             | Self::Missing
             | Self::NeedsSwatch => Vec::new(),
         }
-    }
-}
-
-// Until every tool has names for its fields.
-impl crate::choice::Key for &'static str {
-    const ALL: &'static [Self] = &[];
-
-    fn key(self) -> &'static str {
-        self
-    }
-
-    fn from_key(_: &str) -> Option<Self> {
-        None
-    }
-}
-
-impl FieldName for &'static str {}
-
-impl PartialEq<&str> for FieldPath {
-    fn eq(&self, other: &&str) -> bool {
-        self.key == *other
     }
 }

@@ -27,11 +27,11 @@ impl Path {
     }
 }
 
-/// A coordinate to one decimal.
+/// A coordinate to one decimal, written from whole tenths.
 pub fn tenths(value: f64) -> String {
-    // Nought has no sign.
-    let rounded = (value * 10.0).round() / 10.0 + 0.0;
-    format!("{rounded:.1}")
+    let tenths = (value * 10.0).round() as i32;
+    let sign = if tenths < 0 { "-" } else { "" };
+    format!("{sign}{}.{}", tenths.unsigned_abs() / 10, tenths.unsigned_abs() % 10)
 }
 
 #[cfg(test)]

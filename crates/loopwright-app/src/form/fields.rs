@@ -136,8 +136,13 @@ impl Fields {
     }
 
     /// Whether something stands in a field that was typed, more than spaces.
-    pub fn is_typed<N: FieldName>(&self, name: N) -> bool {
-        let typed = self.typed(self.path(name));
+    pub fn is_typed(&self, name: impl FieldName) -> bool {
+        self.is_typed_at(self.path(name))
+    }
+
+    /// The same, by the place of the field.
+    pub fn is_typed_at(&self, path: FieldPath) -> bool {
+        let typed = self.typed(path);
         typed.is_some_and(|typed| !typed.text.trim().is_empty())
     }
 
@@ -155,7 +160,7 @@ impl Fields {
             return Typed::plain("");
         };
         match (row.start, &row.kind) {
-            (Start::Empty, Kind::Choice(options)) => Typed::plain((options.start)()),
+            (Start::Empty, Kind::Choice(options)) => Typed::plain(options.start()),
             (Start::Empty, _) => Typed::plain(""),
             (Start::Count(count), _) => Typed::plain(count.to_string()),
             (Start::Length(length), Kind::Length(scale, _)) => scale.typed(length),
@@ -168,23 +173,23 @@ impl Fields {
 
     /// What is chosen in a field; what it starts with, where what is stored is none of its options.
     pub fn choice<C: Choice>(&self, name: impl FieldName) -> C {
-        let path = self.path(name);
-        debug_assert!(self.offers::<C>(path), "{path} offers other things to choose");
-        let is_offered = |choice: &C| self.row(path).is_none_or(|row| (row.offered)(self, choice.key()));
-        let chosen = self.typed(path).and_then(|typed| C::from_key(&typed.text));
-        let start = || C::from_key(&self.start(path).text);
-        chosen.filter(is_offered).or_else(start).unwrap_or(C::START)
+        let chosen = self.chosen(self.path(name)).and_then(C::from_key);
+        debug_assert!(chosen.is_some(), "{} offers other things to choose", name.key());
+        chosen.unwrap_or(C::START)
     }
 
-    /// Whether the options of a field are those of a choice.
-    fn offers<C: Choice>(&self, path: FieldPath) -> bool {
-        match self.row(path).map(|row| &row.kind) {
-            Some(Kind::Choice(options)) => (options.all)()
-                .iter()
-                .map(|option| option.0)
-                .eq(C::ALL.iter().map(|c| c.key())),
-            _ => false,
-        }
+    /// The key of what is chosen in a field.
+    pub fn chosen(&self, path: FieldPath) -> Option<&'static str> {
+        let row = self.row(path)?;
+        let Kind::Choice(options) = row.kind else {
+            return None;
+        };
+        let typed = self.typed(path).and_then(|typed| options.read(&typed.text));
+        let start = || options.read(&self.start(path).text);
+        typed
+            .filter(|key| (row.offered)(self, key))
+            .or_else(start)
+            .or_else(|| Some(options.start()))
     }
 
     /// The unit of a list that names none: the one that was shown when it was typed.

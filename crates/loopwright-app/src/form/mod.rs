@@ -90,35 +90,37 @@ pub const LIST_UNITS: [(&str, LengthUnit); 2] = [("cm", LengthUnit::Cm), ("in", 
 /// What can be chosen in a field: each by its key and its words.
 #[derive(Clone, Copy)]
 pub struct Options {
-    /// All of them, in the order they are shown.
-    pub all: fn() -> Vec<(&'static str, &'static str)>,
-    /// The key of the one that holds before anything is chosen.
-    pub start: fn() -> &'static str,
-    /// The key of the one that a stored text stands for, if it is one of them: the text itself, or what has replaced it.
-    pub read: fn(&str) -> Option<&'static str>,
+    many: usize,
+    at: fn(usize) -> Option<(&'static str, &'static str)>,
+    start: fn() -> &'static str,
+    read: fn(&str) -> Option<&'static str>,
 }
 
 impl Options {
     /// The options of a choice.
     pub const fn of<C: Choice + Worded>() -> Self {
         Self {
-            all: options::<C>,
-            start: start_key::<C>,
-            read: read_key::<C>,
+            many: C::ALL.len(),
+            at: |place| C::ALL.get(place).map(|choice| (choice.key(), choice.words())),
+            start: || C::START.key(),
+            read: |stored| C::from_key(stored).map(C::key),
         }
     }
-}
 
-fn options<C: Choice + Worded>() -> Vec<(&'static str, &'static str)> {
-    C::ALL.iter().map(|choice| (choice.key(), choice.words())).collect()
-}
+    /// All of them, in the order they are shown.
+    pub fn all(&self) -> Vec<(&'static str, &'static str)> {
+        (0..self.many).filter_map(self.at).collect()
+    }
 
-fn start_key<C: Choice>() -> &'static str {
-    C::START.key()
-}
+    /// The key of the one that holds before anything is chosen.
+    pub fn start(&self) -> &'static str {
+        (self.start)()
+    }
 
-fn read_key<C: Choice>(stored: &str) -> Option<&'static str> {
-    C::from_key(stored).map(C::key)
+    /// The key of the one that a stored text stands for, if it is one of them: the text itself, or what has replaced it.
+    pub fn read(&self, stored: &str) -> Option<&'static str> {
+        (self.read)(stored)
+    }
 }
 
 /// What stands in a field before anything is typed.

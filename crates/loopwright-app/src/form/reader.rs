@@ -60,11 +60,6 @@ impl Reader {
         self.fields.choice(name)
     }
 
-    /// Whether something was typed into a field.
-    pub fn is_typed(&self, name: impl FieldName) -> bool {
-        self.fields.is_typed(name)
-    }
-
     /// The text of a field.
     pub fn text(&self, name: impl FieldName) -> String {
         self.fields.text(self.fields.path(name))
@@ -72,71 +67,18 @@ impl Reader {
 
     /// A whole number. A field that was emptied counts as what it starts with.
     pub fn count(&mut self, name: impl FieldName) -> u32 {
-        let path = self.fields.path(name);
-        let Some(Holds::Count(bounds)) = self.kind(path) else {
-            return self.no_such(name, 0);
-        };
-        self.count_within(name, bounds)
+        self.count_at(self.fields.path(name))
     }
 
     /// The same, within narrower bounds than the table has, where another field says what may stand in this one.
     pub fn count_within(&mut self, name: impl FieldName, bounds: Bounds<u32>) -> u32 {
-        let text = self.text_or_start(self.fields.path(name)).text;
-        let read = count::read(&text, bounds).map(|read| read.value);
-        self.value(name, read, bounds.least)
-    }
-
-    /// A length. A field that was emptied counts as what it starts with.
-    pub fn length(&mut self, name: impl FieldName) -> Length {
-        match self.kind(self.fields.path(name)) {
-            Some(Holds::Length(scale, bounds)) => self.measure(name, scale, bounds),
-            _ => self.no_such(name, Length::ZERO),
-        }
-    }
-
-    /// A weight. A field that was emptied counts as what it starts with.
-    pub fn mass(&mut self, name: impl FieldName) -> Mass {
-        match self.kind(self.fields.path(name)) {
-            Some(Holds::Mass(scale, bounds)) => self.measure(name, scale, bounds),
-            _ => self.no_such(name, Mass::ZERO),
-        }
-    }
-
-    /// A gauge.
-    pub fn gauge(&mut self, name: impl FieldName) -> Gauge {
-        let (text, span) = self.fields.gauge(self.fields.path(name));
-        let read = Gauge::read(text, span.length);
-        self.value(name, read, Gauge::of(1, Gauge::TEN_CM))
-    }
-
-    /// Several counts of one gauge; none where the field is empty.
-    pub fn gauges(&mut self, name: impl FieldName) -> Vec<Gauge> {
-        let (text, span) = self.fields.gauge(self.fields.path(name));
-        match Gauge::read_list(text, span.length) {
-            Err(Unreadable::Empty) => Vec::new(),
-            read => self.value(name, read, Vec::new()),
-        }
-    }
-
-    /// A list that was read, or what stands in for it. Of a list that is not begun nothing is said.
-    pub fn listed<T>(&mut self, name: impl FieldName, read: Result<T, Unread>, otherwise: T) -> T {
-        read.unwrap_or_else(|unread| {
-            let is_begun = !self.text(name).trim().is_empty();
-            self.wrong(
-                name,
-                if is_begun {
-                    Kind::UnreadableList(unread)
-                } else {
-                    Kind::Unreadable(Unreadable::Empty)
-                },
-            );
-            otherwise
-        })
+        self.count_at_within(self.fields.path(name), bounds)
     }
 
     /// A whole number in a field that may stay empty.
     pub fn count_if_any(&mut self, name: impl FieldName) -> Option<u32> {
-        self.is_typed(name).then(|| self.count(name))
+        let path = self.fields.path(name);
+        self.fields.is_typed_at(path).then(|| self.count_at(path))
     }
 
     /// A whole number in a field that starts with one and may be emptied.
@@ -145,14 +87,55 @@ impl Reader {
         (!is_emptied).then(|| self.count(name))
     }
 
+    /// A length. A field that was emptied counts as what it starts with.
+    pub fn length(&mut self, name: impl FieldName) -> Length {
+        self.length_at(self.fields.path(name))
+    }
+
     /// A length in a field that may stay empty.
     pub fn length_if_any(&mut self, name: impl FieldName) -> Option<Length> {
-        self.is_typed(name).then(|| self.length(name))
+        let path = self.fields.path(name);
+        self.fields.is_typed_at(path).then(|| self.length_at(path))
+    }
+
+    /// A weight. A field that was emptied counts as what it starts with.
+    pub fn mass(&mut self, name: impl FieldName) -> Mass {
+        self.mass_at(self.fields.path(name))
+    }
+
+    /// A gauge.
+    pub fn gauge(&mut self, name: impl FieldName) -> Gauge {
+        self.gauge_at(self.fields.path(name))
     }
 
     /// A gauge in a field that may stay empty.
     pub fn gauge_if_any(&mut self, name: impl FieldName) -> Option<Gauge> {
-        self.is_typed(name).then(|| self.gauge(name))
+        let path = self.fields.path(name);
+        self.fields.is_typed_at(path).then(|| self.gauge_at(path))
+    }
+
+    /// Several counts of one gauge; none where the field is empty.
+    pub fn gauges(&mut self, name: impl FieldName) -> Vec<Gauge> {
+        self.gauges_at(self.fields.path(name))
+    }
+
+    /// A list that was read, or what stands in for it. Of a list that is not begun nothing is said.
+    pub fn listed<T>(&mut self, name: impl FieldName, read: Result<T, Unread>, otherwise: T) -> T {
+        read.unwrap_or_else(|unread| {
+            let is_begun = !self.text(name).trim().is_empty();
+            let kind = if is_begun {
+                Kind::UnreadableList(unread)
+            } else {
+                Kind::Unreadable(Unreadable::Empty)
+            };
+            self.wrong(name, kind);
+            otherwise
+        })
+    }
+
+    /// What a tool read itself, or what stands in for it while the problem is noted.
+    pub fn value<T>(&mut self, name: impl FieldName, read: Result<T, Unreadable>, otherwise: T) -> T {
+        self.value_at(self.fields.path(name), read, otherwise)
     }
 
     /// A count and a length that mean something only together: the empty one of them is missing.
@@ -177,19 +160,62 @@ impl Reader {
             Err(self.problems)
         }
     }
+}
 
-    /// What was read, or what stands in for it while the problem is noted.
-    pub fn value<T>(&mut self, name: impl FieldName, read: Result<T, Unreadable>, otherwise: T) -> T {
-        read.unwrap_or_else(|why| {
-            self.wrong(name, Kind::Unreadable(why));
-            otherwise
-        })
+/// What the functions above do, whichever tool the name belongs to.
+impl Reader {
+    fn count_at(&mut self, path: FieldPath) -> u32 {
+        match self.kind(path) {
+            Some(Holds::Count(bounds)) => self.count_at_within(path, bounds),
+            _ => self.no_such(path, 0),
+        }
     }
 
-    fn measure<T: Measure>(&mut self, name: impl FieldName, scale: &Scale<T>, bounds: Bounds<T>) -> T {
-        let typed = self.text_or_start(self.fields.path(name));
+    fn count_at_within(&mut self, path: FieldPath, bounds: Bounds<u32>) -> u32 {
+        let text = self.text_or_start(path).text;
+        let read = count::read(&text, bounds).map(|read| read.value);
+        self.value_at(path, read, bounds.least)
+    }
+
+    fn length_at(&mut self, path: FieldPath) -> Length {
+        match self.kind(path) {
+            Some(Holds::Length(scale, bounds)) => self.measure(path, scale, bounds),
+            _ => self.no_such(path, Length::ZERO),
+        }
+    }
+
+    fn mass_at(&mut self, path: FieldPath) -> Mass {
+        match self.kind(path) {
+            Some(Holds::Mass(scale, bounds)) => self.measure(path, scale, bounds),
+            _ => self.no_such(path, Mass::ZERO),
+        }
+    }
+
+    fn gauge_at(&mut self, path: FieldPath) -> Gauge {
+        let (text, span) = self.fields.gauge(path);
+        let read = Gauge::read(text, span.length);
+        self.value_at(path, read, Gauge::of(1, Gauge::TEN_CM))
+    }
+
+    fn gauges_at(&mut self, path: FieldPath) -> Vec<Gauge> {
+        let (text, span) = self.fields.gauge(path);
+        match Gauge::read_list(text, span.length) {
+            Err(Unreadable::Empty) => Vec::new(),
+            read => self.value_at(path, read, Vec::new()),
+        }
+    }
+
+    fn measure<T: Measure>(&mut self, path: FieldPath, scale: &Scale<T>, bounds: Bounds<T>) -> T {
+        let typed = self.text_or_start(path);
         let read = scale.as_typed(&typed).read(bounds).map(|read| read.value);
-        self.value(name, read, bounds.least)
+        self.value_at(path, read, bounds.least)
+    }
+
+    fn value_at<T>(&mut self, path: FieldPath, read: Result<T, Unreadable>, otherwise: T) -> T {
+        read.unwrap_or_else(|why| {
+            self.problems.push(Problem::new(path, Kind::Unreadable(why)));
+            otherwise
+        })
     }
 
     fn kind(&self, path: FieldPath) -> Option<Holds> {
@@ -202,9 +228,9 @@ impl Reader {
     }
 
     /// A field that is read as something it does not hold: a mistake in a table, found by the test that reads every tool.
-    fn no_such<T>(&mut self, name: impl FieldName, otherwise: T) -> T {
-        debug_assert!(false, "{} does not hold that", self.fields.path(name));
-        self.wrong(name, Kind::Missing);
+    fn no_such<T>(&mut self, path: FieldPath, otherwise: T) -> T {
+        debug_assert!(false, "{path} does not hold that");
+        self.problems.push(Problem::new(path, Kind::Missing));
         otherwise
     }
 }

@@ -173,12 +173,9 @@ impl Control<'_> {
     }
 
     fn choice(&self, options: &Options) -> Html {
-        let typed = self.view.fields.text(self.path);
-        let mut all = (options.all)();
+        let mut all = options.all();
         all.retain(|(key, _)| (self.field.offered)(&self.view.fields, key));
-        let is_there = |chosen: &&'static str| all.iter().any(|(key, _)| key == chosen);
-        let chosen = (options.read)(&typed).filter(is_there);
-        let chosen = chosen.unwrap_or_else(options.start);
+        let chosen = self.view.fields.chosen(self.path).unwrap_or_else(|| options.start());
         let option = |(key, words): (&'static str, &'static str)| {
             html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
         };

@@ -75,10 +75,13 @@ impl Form<'_> {
     /// Of these fields those that are asked, with their labels.
     pub fn asked(&self, names: &[impl FieldName]) -> Vec<Html> {
         let fields = &self.view.fields;
-        let rows = names.iter().filter_map(|name| fields.row(fields.path(*name)));
-        rows.filter(|field| (field.asked)(fields))
-            .map(|field| self.draw(field, Labelled::Shown))
-            .collect()
+        let rows = names.iter().filter_map(|name| self.row(*name));
+        let asked: Vec<&'static Field> = rows.filter(|field| (field.asked)(fields)).collect();
+        self.labelled_rows(&asked)
+    }
+
+    fn labelled_rows(&self, rows: &[&'static Field]) -> Vec<Html> {
+        rows.iter().map(|field| self.draw(field, Labelled::Shown)).collect()
     }
 
     /// A line of a sentence with fields in it, and below it what is offered beside them.
@@ -88,16 +91,24 @@ impl Form<'_> {
 
     /// The same, with a class of its own.
     pub fn line_of(&self, class: &'static str, parts: &[Part<impl FieldName>]) -> Html {
+        let row = |part: &Part<_>| match *part {
+            Part::Words(words) => Some(Part::Words(words)),
+            Part::Field(name) => self.row(name).map(Part::Field),
+            Part::Labelled(name) => self.row(name).map(Part::Labelled),
+        };
+        self.line_of_rows(class, parts.iter().filter_map(row).collect())
+    }
+
+    fn line_of_rows(&self, class: &'static str, parts: Vec<Part<&'static Field>>) -> Html {
         let (mut line, mut offers) = (Vec::new(), Vec::new());
         for part in parts {
-            match *part {
+            match part {
                 Part::Words(words) => line.push(says("span", "", words)),
-                Part::Field(name) => {
-                    let field = self.row(name);
-                    line.push(field.map_or_else(Html::default, |field| self.control(field, Labelled::Unseen)));
-                    offers.push(field.map_or_else(Html::default, |field| offered(self.view, field)));
+                Part::Field(field) => {
+                    line.push(self.control(field, Labelled::Unseen));
+                    offers.push(offered(self.view, field));
                 }
-                Part::Labelled(name) => line.push(self.labelled(name)),
+                Part::Labelled(field) => line.push(self.draw(field, Labelled::Shown)),
             }
         }
         list(vec![el("div", class, line), list(offers)])
@@ -105,12 +116,8 @@ impl Form<'_> {
 
     /// A field with its label.
     pub fn labelled(&self, name: impl FieldName) -> Html {
-        self.named(name, Labelled::Shown)
-    }
-
-    fn named(&self, name: impl FieldName, labelled: Labelled) -> Html {
         let row = self.row(name);
-        row.map_or_else(Html::default, |field| self.draw(field, labelled))
+        row.map_or_else(Html::default, |field| self.draw(field, Labelled::Shown))
     }
 
     fn row(&self, name: impl FieldName) -> Option<&'static Field> {

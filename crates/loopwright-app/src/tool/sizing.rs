@@ -197,7 +197,7 @@ fn notes(sentences: &Sentences, notes: &[Note]) -> Html {
 fn drawn(sentences: &Sentences, answer: &Answer) -> Html {
     let is_beyond = answer.notes.iter().any(Note::is_beyond);
     let mut best: Vec<(usize, &Ranked)> = answer.ranked.iter().take(MOST_DRAWN).enumerate().collect();
-    best.sort_by_key(|(_, ranked)| ranked.size);
+    best.sort_unstable_by_key(|(_, ranked)| ranked.size);
     let row = |(place, ranked): (usize, &Ranked)| Row {
         name: sentences.drawn_name(place, ranked, is_beyond),
         caption: sentences.drawn(ranked),

@@ -41,12 +41,12 @@ fn written(field: &Field) -> String {
     let Kind::Choice(options) = field.kind else {
         return key;
     };
-    let start = (options.start)();
+    let start = options.start();
     let option = |(key, _): &(&'static str, &'static str)| {
         let mark = if *key == start { "*" } else { "" };
         format!("{key:?}{mark}")
     };
-    let options: Vec<String> = (options.all)().iter().map(option).collect();
+    let options: Vec<String> = options.all().iter().map(option).collect();
     format!("{key} = {}", options.join(" | "))
 }
 

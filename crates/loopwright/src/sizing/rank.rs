@@ -49,7 +49,7 @@ impl<'a> Sought<'a> {
         let sizes = 0..self.question.sizes.len();
         let mut ranked: Vec<Ranked> = sizes.map(|size| self.hold(size, own)).collect();
         // From better to worse.
-        ranked.sort_by_key(|held| (!held.suits, held.away(), held.girth.middle()));
+        ranked.sort_unstable_by_key(|held| (!held.suits, held.away(), held.girth.middle(), held.size));
         let (chosen, why) = self.choose(&ranked);
         if let Some(better) = ranked.get_mut(..=chosen) {
             better.rotate_right(1);

@@ -586,7 +586,7 @@ fn a_needle_with_no_room_says_how_many_it_takes() {
         ask: Ask::Lose(1),
         ..Question::about(1)
     };
-    assert_eq!(problem(short), Problem::new("stitches", Kind::TooFew { least: 2 }));
+    assert_eq!(problem(short), Problem::new(Name::Stitches, Kind::TooFew { least: 2 }));
     let wide = Knitting::Flat {
         edge: Edge::AtLeast(30),
     };
@@ -595,7 +595,7 @@ fn a_needle_with_no_room_says_how_many_it_takes() {
         knitting: wide,
         ..Question::about(59)
     };
-    assert_eq!(problem(edged), Problem::new("stitches", Kind::TooFew { least: 60 }));
+    assert_eq!(problem(edged), Problem::new(Name::Stitches, Kind::TooFew { least: 60 }));
     assert_eq!(problem(Question::about(0)).kind, Kind::TooFew { least: 1 });
     assert_eq!(problem(Question::about(100_001)).kind, Kind::TooMany { most: 100_000 });
 }
