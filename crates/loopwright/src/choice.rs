@@ -23,8 +23,16 @@ pub trait Key: Copy + Eq + 'static {
     /// The word for it in what is stored and linked.
     fn key(self) -> &'static str;
 
-    /// What a stored or linked word stands for, if anything: its key, or one that it had before.
-    fn from_key(key: &str) -> Option<Self>;
+    /// Words that it had before its key was another; they are read and never written.
+    fn old_keys(self) -> &'static [&'static str] {
+        &[]
+    }
+
+    /// What a stored or linked word stands for, if anything.
+    fn from_key(key: &str) -> Option<Self> {
+        let is_meant = |name: &Self| name.key() == key || name.old_keys().contains(&key);
+        Self::ALL.iter().copied().find(is_meant)
+    }
 }
 
 /// One of a few things to choose from.
@@ -36,7 +44,7 @@ pub trait Choice: Key {
 /// The name of a field by which a question is asked, or of one thing that every member of a repeated group has.
 pub trait FieldName: Key {
     /// The repeated group it belongs to, such as the sections of a piece.
-    const GROUP: Option<GroupName> = None;
+    const GROUP: Option<&'static GroupName> = None;
 }
 
 /// A group of fields that is there several times.
@@ -69,10 +77,9 @@ macro_rules! keys {
                 $name::key(self)
             }
 
-            fn from_key(key: &str) -> Option<Self> {
-                match key {
-                    $($key $(| $old)* => Some(Self::$variant),)+
-                    _ => None,
+            fn old_keys(self) -> &'static [&'static str] {
+                match self {
+                    $(Self::$variant => &[$($old),*],)+
                 }
             }
         }
@@ -105,7 +112,7 @@ macro_rules! field_names {
         $crate::keys!($name { $($keys)+ });
 
         impl $crate::choice::FieldName for $name {
-            const GROUP: Option<$crate::choice::GroupName> = Some($crate::choice::GroupName {
+            const GROUP: Option<&'static $crate::choice::GroupName> = Some(&$crate::choice::GroupName {
                 name: $group,
                 stored: $stored,
             });
@@ -115,7 +122,7 @@ macro_rules! field_names {
             /// This field of one member of the group, counted from nought.
             pub const fn at(self, index: usize) -> $crate::problem::FieldPath {
                 $crate::problem::FieldPath::in_group(
-                    $crate::choice::GroupName { name: $group, stored: $stored },
+                    &$crate::choice::GroupName { name: $group, stored: $stored },
                     index,
                     self.key(),
                 )

@@ -14,12 +14,12 @@ use std::fmt;
 #[derive(Clone, Copy, PartialEq, Eq, Hash)]
 pub struct FieldPath {
     key: &'static str,
-    member: Option<(GroupName, usize)>,
+    member: Option<(&'static GroupName, usize)>,
 }
 
 impl FieldPath {
     /// A field of one member of a repeated group, counted from nought.
-    pub const fn in_group(group: GroupName, index: usize, key: &'static str) -> Self {
+    pub const fn in_group(group: &'static GroupName, index: usize, key: &'static str) -> Self {
         Self {
             key,
             member: Some((group, index)),
@@ -37,7 +37,7 @@ impl FieldPath {
     }
 
     /// The group that the field belongs to.
-    pub fn group(self) -> Option<GroupName> {
+    pub fn group(self) -> Option<&'static GroupName> {
         self.member.map(|(group, _)| group)
     }
 

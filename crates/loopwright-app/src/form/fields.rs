@@ -30,7 +30,7 @@ impl Settings {
 
 /// The member of a repeated group and the key of its field, where a stored key names one: of `s12_stitches` they are 11
 /// and `stitches`.
-fn member_of(group: GroupName, stored: &str) -> Option<(usize, &str)> {
+fn member_of<'a>(group: &GroupName, stored: &'a str) -> Option<(usize, &'a str)> {
     let (number, key) = stored.strip_prefix(group.stored)?.split_once('_')?;
     let place = number.parse::<u32>().ok().filter(|place| place.to_string() == number)?;
     Some((place.checked_sub(1)? as usize, key))
@@ -74,13 +74,13 @@ impl Fields {
         let Some(group) = N::GROUP else {
             return BTreeSet::new();
         };
-        let stored = self.typed.iter().filter_map(|(key, _)| member_of(group, key));
+        let stored = self.typed.keys().filter_map(|key| member_of(group, key));
         let members = stored.filter(|(_, key)| N::from_key(key).is_some());
         members.map(|(index, _)| index).collect()
     }
 
     /// The rows of the table that stand alone, or those of a repeated group.
-    pub fn table(&self, group: Option<GroupName>) -> impl Iterator<Item = &'static Field> {
+    pub fn table(&self, group: Option<&'static GroupName>) -> impl Iterator<Item = &'static Field> {
         self.table.iter().filter(move |field| field.group == group)
     }
 
@@ -215,7 +215,7 @@ mod tests {
 
     #[test]
     fn a_stored_key_names_a_member_of_a_group() {
-        let sections = GroupName {
+        let sections = &GroupName {
             name: "sections",
             stored: "s",
         };

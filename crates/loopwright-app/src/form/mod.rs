@@ -29,7 +29,7 @@ pub struct Field {
     /// Its key in what is stored and linked.
     pub key: &'static str,
     /// The repeated group it belongs to, if any.
-    pub group: Option<GroupName>,
+    pub group: Option<&'static GroupName>,
     /// What it is called beside the field.
     pub label: &'static str,
     /// What it is called instead, where that depends on the other fields.
@@ -90,7 +90,6 @@ pub const LIST_UNITS: [(&str, LengthUnit); 2] = [("cm", LengthUnit::Cm), ("in", 
 /// What can be chosen in a field: each by its key and its words.
 #[derive(Clone, Copy)]
 pub struct Options {
-    many: usize,
     at: fn(usize) -> Option<(&'static str, &'static str)>,
     start: fn() -> &'static str,
     read: fn(&str) -> Option<&'static str>,
@@ -100,7 +99,6 @@ impl Options {
     /// The options of a choice.
     pub const fn of<C: Choice + Worded>() -> Self {
         Self {
-            many: C::ALL.len(),
             at: |place| C::ALL.get(place).map(|choice| (choice.key(), choice.words())),
             start: || C::START.key(),
             read: |stored| C::from_key(stored).map(C::key),
@@ -109,7 +107,7 @@ impl Options {
 
     /// All of them, in the order they are shown.
     pub fn all(&self) -> Vec<(&'static str, &'static str)> {
-        (0..self.many).filter_map(self.at).collect()
+        (0..).map_while(self.at).collect()
     }
 
     /// The key of the one that holds before anything is chosen.
@@ -319,7 +317,7 @@ impl Field {
     }
 
     /// The row of this name; used by the [`fields`](crate::fields) macro.
-    pub const fn named(self, key: &'static str, group: Option<GroupName>, label: &'static str) -> Self {
+    pub const fn named(self, key: &'static str, group: Option<&'static GroupName>, label: &'static str) -> Self {
         let label = if self.label.is_empty() { label } else { self.label };
         Self {
             key,

@@ -29,7 +29,7 @@ impl Form<'_> {
     }
 
     /// The open column.
-    pub fn open(&self, group: Option<GroupName>) -> Html {
+    pub fn open(&self, group: Option<&'static GroupName>) -> Html {
         let open = self.column(group, Place::Open);
         if open.is_empty() {
             return Html::default();
@@ -38,7 +38,7 @@ impl Form<'_> {
     }
 
     /// Every fold, one after the other.
-    pub fn folds(&self, group: Option<GroupName>) -> Html {
+    pub fn folds(&self, group: Option<&'static GroupName>) -> Html {
         let mut titles: Vec<&'static str> = Vec::new();
         for field in self.view.fields.table(group) {
             match field.place {
@@ -57,7 +57,7 @@ impl Form<'_> {
     }
 
     /// The fields that are asked in one place, with their labels.
-    fn column(&self, group: Option<GroupName>, place: Place) -> Vec<Html> {
+    fn column(&self, group: Option<&'static GroupName>, place: Place) -> Vec<Html> {
         let asked = |field: &&'static Field| field.place == place && (field.asked)(&self.view.fields);
         let here = self.view.fields.table(group).filter(asked);
         here.map(|field| self.draw(field, Labelled::Shown)).collect()

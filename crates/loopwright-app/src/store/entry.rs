@@ -92,13 +92,13 @@ impl Sheets {
 
     /// Takes one change in. A sheet without fields is no sheet, so that equal desks compare equal.
     pub fn apply(&mut self, entry: &Entry) {
-        let mut fields = self.0.remove(&entry.sheet).unwrap_or_default();
+        let fields = self.0.entry(entry.sheet.clone()).or_default();
         match &entry.typed {
             Some(typed) => fields.insert(entry.field.clone(), typed.clone()),
             None => fields.remove(&entry.field),
         };
-        if !fields.is_empty() {
-            self.0.insert(entry.sheet.clone(), fields);
+        if fields.is_empty() {
+            self.0.remove(&entry.sheet);
         }
     }
 

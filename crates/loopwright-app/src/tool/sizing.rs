@@ -196,15 +196,17 @@ fn notes(sentences: &Sentences, notes: &[Note]) -> Html {
 /// All sizes on one scale, in the order of the list; the best of them, where there are many.
 fn drawn(sentences: &Sentences, answer: &Answer) -> Html {
     let is_beyond = answer.notes.iter().any(Note::is_beyond);
-    let mut best: Vec<(usize, &Ranked)> = answer.ranked.iter().take(MOST_DRAWN).enumerate().collect();
-    best.sort_unstable_by_key(|(_, ranked)| ranked.size);
-    let row = |(place, ranked): (usize, &Ranked)| Row {
-        name: sentences.drawn_name(place, ranked, is_beyond),
-        caption: sentences.drawn(ranked),
-        girth: ranked.girth,
-        place,
+    let best = &answer.ranked[..answer.ranked.len().min(MOST_DRAWN)];
+    let row = |size: usize| {
+        let place = best.iter().position(|ranked| ranked.size == size)?;
+        Some(Row {
+            name: sentences.drawn_name(place, &best[place], is_beyond),
+            caption: sentences.drawn(&best[place]),
+            girth: best[place].girth,
+            place,
+        })
     };
-    let rows: Vec<Row> = best.into_iter().map(row).collect();
+    let rows: Vec<Row> = (0..sentences.question.sizes.len()).filter_map(row).collect();
     let body = sentences.body(answer);
     let target = answer.target.map(|target| (target, sentences.target(target)));
     let words = words::drawing(

@@ -99,10 +99,10 @@ impl Key for YarnClass {
         }
     }
 
-    fn from_key(key: &str) -> Option<Self> {
-        match key {
-            "" => Some(Self::NotSaid),
-            _ => Weight::from_key(key).map(Self::Of),
+    fn old_keys(self) -> &'static [&'static str] {
+        match self {
+            Self::NotSaid => &[],
+            Self::Of(weight) => weight.old_keys(),
         }
     }
 }
