@@ -1,10 +1,10 @@
 //! The shell around every page: the way home, the page itself, and what may be said about the storage.
 
-use crate::desk::{Desk, Said, use_desk};
+use crate::desk::{Announcement, Desk, use_desk};
 use crate::form::SETTINGS;
 use crate::offline::{self, Offline, use_offline};
 use crate::page::{self, light, light::Light};
-use crate::part::plain::{button, el, element, list, says, status, text};
+use crate::part::plain::{button, element, element_with, list, status, text, text_element};
 use crate::route::{self, Route, use_route};
 use crate::tool;
 use crate::words::page as words;
@@ -28,7 +28,7 @@ pub fn App() -> Html {
     });
     match (desk, &route) {
         (None, _) => Html::default(),
-        (Some(desk), Route::Embed { id, .. }) => el("main", "embedded", vec![tool_view(&desk, id)]),
+        (Some(desk), Route::Embed { id, .. }) => element("main", "embedded", vec![tool_view(&desk, id)]),
         (Some(desk), _) => shell(&desk, &route, offline),
     }
 }
@@ -39,16 +39,16 @@ fn shell(desk: &Desk, route: &Route, offline: Offline) -> Html {
     let place = [("id", "page"), ("tabindex", "-1")];
     let keeping = text(page::keeping(&desk.status().keeping).into());
     let ways = vec![
-        element("a", &mark, vec![text(words::NAME.into())]),
+        element_with("a", &mark, vec![text(words::NAME.into())]),
         nav_link(route, &Route::Home, words::HOME),
         nav_link(route, &Route::About, words::ABOUT),
     ];
     list(vec![
-        element("a", &skip, vec![text(words::SKIP.into())]),
-        el("header", "top", vec![el("nav", "", ways)]),
+        element_with("a", &skip, vec![text(words::SKIP.into())]),
+        element("header", "top", vec![element("nav", "", ways)]),
         update(desk, offline),
-        element("main", &place, vec![page(desk, route, offline)]),
-        el("footer", "keeping", vec![status(keeping)]),
+        element_with("main", &place, vec![page(desk, route, offline)]),
+        element("footer", "keeping", vec![status(keeping)]),
     ])
 }
 
@@ -59,7 +59,7 @@ fn nav_link(here: &Route, there: &Route, name: &'static str) -> Html {
     } else {
         &attributes[..1]
     };
-    element("a", shown, vec![text(name.into())])
+    element_with("a", shown, vec![text(name.into())])
 }
 
 fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
@@ -78,7 +78,7 @@ fn tool_view(desk: &Desk, id: &str) -> Html {
 }
 
 fn lost() -> Html {
-    says("p", "", words::LOST)
+    text_element("p", "", words::LOST)
 }
 
 /// A new version waits and asks.
@@ -92,7 +92,7 @@ fn update(desk: &Desk, offline: Offline) -> Html {
         Callback::from(move |_| offline::accept(&desk)),
     );
     let attributes = [("class", "update"), ("role", "status")];
-    element("aside", &attributes, vec![says("p", "", words::UPDATE), accept])
+    element_with("aside", &attributes, vec![text_element("p", "", words::UPDATE), accept])
 }
 
 /// Lays what a link brings on the desk, once.
@@ -102,7 +102,7 @@ fn use_link(desk: &Option<Desk>, route: &Route) {
     use_effect_with((route.clone(), desk.is_some()), move |(route, _)| {
         let Some(desk) = there else { return };
         // What was said about a tap belongs to the page it was said on.
-        desk.say(Said::Nothing);
+        desk.announce(Announcement::Nothing);
         let (Route::Tool { id, fields } | Route::Embed { id, fields }) = route else {
             return;
         };

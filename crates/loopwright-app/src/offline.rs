@@ -40,21 +40,21 @@ pub fn accept(desk: &Desk) {
     let desk = desk.clone();
     spawn_local(async move {
         if desk.flush().await.is_ok() {
-            say("loopwright:accept");
+            dispatch("loopwright:accept");
         }
     });
 }
 
 fn look() -> Offline {
     let root = document_element();
-    let says = |name, value: &str| root.get_attribute(name).as_deref() == Some(value);
+    let is_marked = |name, value: &str| root.get_attribute(name).as_deref() == Some(value);
     Offline {
-        ready: says("data-offline", "ready"),
-        update_waiting: says("data-update", "waiting"),
+        ready: is_marked("data-offline", "ready"),
+        update_waiting: is_marked("data-update", "waiting"),
     }
 }
 
-fn say(name: &str) {
+fn dispatch(name: &str) {
     if let Ok(event) = Event::new(name) {
         let _ = window().dispatch_event(&event);
     }

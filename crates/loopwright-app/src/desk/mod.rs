@@ -12,7 +12,7 @@ pub mod undo;
 pub use persist::Persistence;
 pub use provider::use_desk;
 pub use queue::Keeping;
-pub use state::{Said, Status};
+pub use state::{Announcement, Status};
 
 use crate::store::{Entry, Fields, Sheets, StoreError, Typed};
 use gloo_utils::document_element;
@@ -58,13 +58,13 @@ impl Desk {
     }
 
     /// What there is to say about the last tap.
-    pub fn said(&self) -> Said {
-        self.live.said.clone()
+    pub fn announcement(&self) -> Announcement {
+        self.live.announcement.clone()
     }
 
     /// Says something about a tap, until the next change.
-    pub fn say(&self, said: Said) {
-        self.live.dispatch(Action::Said(said));
+    pub fn announce(&self, announcement: Announcement) {
+        self.live.dispatch(Action::Announced(announcement));
     }
 
     /// Sets a field, or takes it away. Seen at once, kept soon after.

@@ -16,7 +16,7 @@ pub struct Status {
 
 /// What there is to say about the last tap.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub enum Said {
+pub enum Announcement {
     /// Nothing, or no longer.
     #[default]
     Nothing,
@@ -34,7 +34,7 @@ pub struct State {
     /// What may be said about the storage.
     pub status: Status,
     /// What there is to say about the last tap.
-    pub said: Said,
+    pub announcement: Announcement,
     /// Whether views may be shown: the figures are there, or will not come.
     pub open: bool,
 }
@@ -51,7 +51,7 @@ pub enum Action {
     /// The browser has answered whether it will forget.
     Persistence(Persistence),
     /// A tap had an outcome that does not show by itself, or it is no longer of interest.
-    Said(Said),
+    Announced(Announcement),
 }
 
 impl Default for State {
@@ -62,7 +62,7 @@ impl Default for State {
                 keeping: Keeping::Writing,
                 persistence: Persistence::Unknown,
             },
-            said: Said::Nothing,
+            announcement: Announcement::Nothing,
             open: false,
         }
     }
@@ -80,7 +80,7 @@ impl Reducible for State {
             }
             Action::Wrote(entries) => {
                 Rc::make_mut(&mut state.sheets).apply_all(&entries);
-                state.said = Said::Nothing;
+                state.announcement = Announcement::Nothing;
             }
             Action::Keeping(keeping) => {
                 // Without storage the page opens all the same.
@@ -88,7 +88,7 @@ impl Reducible for State {
                 state.status.keeping = keeping;
             }
             Action::Persistence(persistence) => state.status.persistence = persistence,
-            Action::Said(said) => state.said = said,
+            Action::Announced(announcement) => state.announcement = announcement,
         }
         Rc::new(state)
     }

@@ -4,7 +4,7 @@
 
 use super::path::Path;
 use super::picture::{label, picture};
-use crate::part::plain::{self, el};
+use crate::part::plain::{self, element};
 use loopwright::cast_on::MarkerPlan;
 use yew::prelude::*;
 
@@ -54,7 +54,7 @@ pub fn needle(plan: &MarkerPlan, on: u32, words: &str, counts: &[String]) -> Htm
         plain::path("groups", &full.written()),
         plain::path("groups open", &open.written()),
         plain::path("marker", &markers.written()),
-        el("g", "caption", labels),
+        element("g", "caption", labels),
     ];
     picture("comb", (360, 104), words, content)
 }

@@ -4,7 +4,7 @@
 
 use super::girths::{whole, words};
 use super::path::Path;
-use crate::part::plain::{self, element};
+use crate::part::plain::{self, element_with};
 use crate::words::intl::number;
 use loopwright::cords::Run;
 use yew::prelude::*;
@@ -83,7 +83,7 @@ impl Bars {
         }
         let line = plain::path(bar.line(), &path.written());
         let content = vec![line, words("", 0.0, self.y + 5.0, name)];
-        self.content.push(plain::el("g", bar.class(), content));
+        self.content.push(plain::element("g", bar.class(), content));
         self.y += ROW;
     }
 
@@ -107,6 +107,6 @@ impl Bars {
             ("role", "img"),
             ("aria-label", words),
         ];
-        element("svg", &attributes, self.content)
+        element_with("svg", &attributes, self.content)
     }
 }

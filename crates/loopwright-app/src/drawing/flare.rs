@@ -3,7 +3,7 @@
 
 use super::path::{Path, tenths};
 use super::picture::picture;
-use crate::part::plain::{self, element};
+use crate::part::plain::{self, element_with};
 use loopwright::flare::{Hang, Shape};
 use loopwright::units::Length;
 use yew::prelude::*;
@@ -61,7 +61,7 @@ fn waves(hem: f64, bottom: f64, fullness: f64) -> Vec<(f64, f64)> {
 /// A circle of the picture from above.
 fn circle(class: &str, radius: f64) -> Html {
     let attributes = [("class", class), ("cx", "270"), ("cy", "88"), ("r", &tenths(radius))];
-    element("circle", &attributes, Vec::new())
+    element_with("circle", &attributes, Vec::new())
 }
 
 #[cfg(test)]

@@ -4,7 +4,7 @@
 
 use super::path::{Path, Point};
 use super::picture::picture;
-use crate::part::plain::{self, el, element, text};
+use crate::part::plain::{self, element, element_with, text};
 use loopwright::sizing::Span;
 use loopwright::units::{Length, LengthUnit};
 use yew::prelude::*;
@@ -113,7 +113,7 @@ fn drawn(row: &Row, top: f64, body: f64, at: &dyn Fn(Length) -> f64) -> Html {
     }
     content.push(words("name", LEFT, top + 18.0, &row.name));
     content.push(words("said", RIGHT, top + 18.0, &row.caption));
-    el("g", class, content)
+    element("g", class, content)
 }
 
 fn upright(class: &str, x: f64, from: f64, to: f64) -> Html {
@@ -130,7 +130,7 @@ fn stroke(class: &str, lines: &[[Point; 2]]) -> Html {
 
 fn dot(x: f64, y: f64) -> Html {
     let attributes = [("class", "dot"), ("cx", &*whole(x)), ("cy", &whole(y)), ("r", "6")];
-    element("circle", &attributes, Vec::new())
+    element_with("circle", &attributes, Vec::new())
 }
 
 /// Words at a place; near an edge of the drawing they grow away from it.
@@ -146,7 +146,7 @@ pub(super) fn words(class: &str, x: f64, y: f64, words: &str) -> Html {
         ("x", &*whole(x)),
         ("y", &whole(y)),
     ];
-    element("text", &attributes, vec![text(words.to_owned().into())])
+    element_with("text", &attributes, vec![text(words.to_owned().into())])
 }
 
 /// A coordinate to the whole unit, which is less than a pixel.

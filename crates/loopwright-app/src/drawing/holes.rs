@@ -2,7 +2,7 @@
 
 use super::path::tenths;
 use super::picture::picture;
-use crate::part::plain::element;
+use crate::part::plain::element_with;
 use yew::prelude::*;
 
 /// How high the middle of every hole lies.
@@ -28,5 +28,5 @@ fn circle(class: &'static str, (x, radius): (f64, f64)) -> Html {
         ("cy", &*tenths(MIDDLE)),
         ("r", &*tenths(radius)),
     ];
-    element("circle", &attributes, Vec::new())
+    element_with("circle", &attributes, Vec::new())
 }

@@ -4,7 +4,7 @@
 
 use super::path::{Path, Point};
 use super::picture::picture;
-use crate::part::plain::{self, el, element, text};
+use crate::part::plain::{self, element, element_with, text};
 use std::f64::consts::TAU;
 use yew::prelude::*;
 
@@ -122,10 +122,10 @@ pub fn ring(needle: &Needle) -> Html {
     ];
     let bead = [("class", "bead"), ("cx", "160"), ("cy", "16"), ("r", "6")];
     let content = vec![
-        element("circle", &line, Vec::new()),
+        element_with("circle", &line, Vec::new()),
         needle.ticks(-4.0, 4.0, &at),
         plain::path("marker", "M160 18V66"),
-        element("circle", &bead, Vec::new()),
+        element_with("circle", &bead, Vec::new()),
         needle.marks(TAU * RADIUS, &at),
         caption(needle, "160", ["158", "188"]),
     ];
@@ -179,10 +179,10 @@ fn caption(needle: &Needle, x: &'static str, [above, below]: [&'static str; 2]) 
     let large = [("class", class), ("x", x), ("y", above)];
     let small = [("x", x), ("y", below)];
     let lines = vec![
-        element("text", &large, vec![text(count.clone().into())]),
-        element("text", &small, vec![text(changes.clone().into())]),
+        element_with("text", &large, vec![text(count.clone().into())]),
+        element_with("text", &small, vec![text(changes.clone().into())]),
     ];
-    el("g", "caption", lines)
+    element("g", "caption", lines)
 }
 
 /// The line the stitches hang on: a band of changes where there are too many to draw.

@@ -3,7 +3,7 @@
 
 use super::path::{Path, tenths};
 use super::picture::picture;
-use crate::part::plain::{self, element, text};
+use crate::part::plain::{self, element_with, text};
 use crate::words::intl::number;
 use loopwright::shaping::{Block, Knitting, Schedule};
 use yew::prelude::*;
@@ -36,7 +36,7 @@ pub fn rounds(schedule: &Schedule, words: &str) -> Html {
     let (mut counts, mut y, mut thin) = (Vec::new(), high(0), false);
     let mut label = |count, y| {
         let place = [("x", &*tenths(MIDDLE)), ("y", &tenths(y))];
-        counts.push(element("text", &place, vec![text(number(count).into())]));
+        counts.push(element_with("text", &place, vec![text(number(count).into())]));
     };
     for (round, count) in ends {
         let (next, half) = (high(round), HALF * f64::from(count) / f64::from(most));
@@ -54,7 +54,7 @@ pub fn rounds(schedule: &Schedule, words: &str) -> Html {
     }
     let content = vec![
         plain::path("groups", &boxes.written()),
-        element("g", &[("class", "caption")], counts),
+        element_with("g", &[("class", "caption")], counts),
     ];
     picture("comb", (360, 200), words, content)
 }

@@ -4,7 +4,7 @@
 
 use super::path::Path;
 use super::picture::{label, picture};
-use crate::part::plain::{self, el};
+use crate::part::plain::{self, element};
 use crate::words::intl::number;
 use loopwright::shaping::{Answer, Question, Schedule, Shaped};
 use yew::prelude::*;
@@ -188,7 +188,7 @@ pub fn edges(question: &Question, answer: &Answer, words: &str) -> Html {
         plain::path("piece", &piece.outline(&shaped).written()),
         plain::path("arms", &piece.row_lines().written()),
         plain::path(class, &piece.marks(&shaped, half).written()),
-        el("g", "caption", piece.numbers(&shaped)),
+        element("g", "caption", piece.numbers(&shaped)),
     ];
     picture("edges", (360, (TOP + piece.high + 8.0) as u32), words, content)
 }

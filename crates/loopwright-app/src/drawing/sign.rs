@@ -1,6 +1,6 @@
 //! Small pictures of lines for the first page.
 
-use crate::part::plain::{self, element};
+use crate::part::plain::{self, element_with};
 use yew::prelude::*;
 
 /// Lines, each with its class; of no meaning to those who cannot see them.
@@ -15,5 +15,5 @@ pub fn sign(class: &str, view: &str, lines: &[(&str, &str)]) -> Html {
         ("role", "img"),
         ("aria-hidden", "true"),
     ];
-    element("svg", &attributes, content)
+    element_with("svg", &attributes, content)
 }

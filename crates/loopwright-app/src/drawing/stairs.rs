@@ -3,7 +3,7 @@
 
 use super::path::{Path, Point};
 use super::picture::{label, picture};
-use crate::part::plain::{self, el};
+use crate::part::plain::{self, element};
 use crate::words::intl::number;
 use loopwright::stairs::{Answer, Edge, Stair};
 use yew::prelude::*;
@@ -111,7 +111,7 @@ pub fn stairs(answer: &Answer, edge: Edge, words: &str) -> Html {
     piece.close();
     let content = vec![
         plain::path("piece", &piece.written()),
-        el("g", "caption", stairs.labels()),
+        element("g", "caption", stairs.labels()),
     ];
     picture("edges", (360, (stairs.floor + BELOW + 8.0) as u32), words, content)
 }

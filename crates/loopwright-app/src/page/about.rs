@@ -3,8 +3,8 @@
 use super::light::{self, Light};
 use super::storage;
 use crate::backup::{self, BackupError};
-use crate::desk::{Desk, Said};
-use crate::part::plain::{button, el, link, list, says, status, text};
+use crate::desk::{Announcement, Desk};
+use crate::part::plain::{button, element, link, list, status, text, text_element};
 use crate::part::{Label, announced, settings_choice};
 use crate::route::{self, Route};
 use crate::words::about as words;
@@ -14,17 +14,17 @@ use yew::prelude::*;
 
 /// The page about storage and care.
 pub fn about(desk: &Desk, offline_ready: bool) -> Html {
-    let heading = |words| says("h2", "", words);
-    let says_so = |words| says("p", "", words);
+    let heading = |words| text_element("h2", "", words);
+    let says_so = |words| text_element("p", "", words);
     let light = settings_choice::<Light>(desk, light::SETTING, words::LIGHT_LABEL);
     let gallery = link(route::print(&Route::Gallery), vec![text(words::GALLERY.into())]);
-    let cares = words::CARES.iter().map(|care| says("li", "", care)).collect();
+    let cares = words::CARES.iter().map(|care| text_element("li", "", *care)).collect();
     let page = vec![
-        says("h1", "", words::TITLE),
+        text_element("h1", "", words::TITLE),
         says_so(words::WHAT),
         heading(words::CARE),
-        el("ul", "", cares),
-        says("p", "source", words::CARES_SOURCE),
+        element("ul", "", cares),
+        text_element("p", "source", words::CARES_SOURCE),
         heading(words::STORED),
         says_so(words::STORED_TEXT),
         says_so(storage::persistence(desk.status().persistence)),
@@ -38,10 +38,10 @@ pub fn about(desk: &Desk, offline_ready: bool) -> Html {
             words::OFFLINE_NOT
         }),
         heading(words::LIGHT),
-        el("div", "line", vec![light]),
-        el("p", "", vec![gallery]),
+        element("div", "line", vec![light]),
+        element("p", "", vec![gallery]),
     ];
-    el("article", "about", page)
+    element("article", "about", page)
 }
 
 /// Saving a copy and bringing one back.
@@ -49,9 +49,9 @@ fn copies(desk: &Desk) -> Html {
     let save = {
         let desk = desk.clone();
         Callback::from(move |_| {
-            desk.say(match backup::save_copy(&desk) {
-                Ok(()) => Said::Nothing,
-                Err(why) => Said::Words(refused(&why).into()),
+            desk.announce(match backup::save_copy(&desk) {
+                Ok(()) => Announcement::Nothing,
+                Err(why) => Announcement::Words(refused(&why).into()),
             });
         })
     };
@@ -68,7 +68,7 @@ fn copies(desk: &Desk) -> Html {
                     Ok(count) => words::brought_back(count),
                     Err(why) => refused(&why).into(),
                 };
-                desk.say(Said::Words(sentence));
+                desk.announce(Announcement::Words(sentence));
                 // The same file chosen again is a new choice.
                 input.set_value("");
             });
@@ -79,7 +79,7 @@ fn copies(desk: &Desk) -> Html {
         Label::Shown(words::BRING).draw("bring-back"),
         html! { <input id="bring-back" type="file" accept="application/json,.json" onchange={bring} /> },
     ];
-    list(vec![el("div", "line", ways), status(announced(desk))])
+    list(vec![element("div", "line", ways), status(announced(desk))])
 }
 
 /// Why a copy could not be made or brought back.

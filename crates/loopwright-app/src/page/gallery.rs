@@ -3,7 +3,7 @@
 use crate::desk::{Desk, use_desk};
 use crate::fields;
 use crate::form::{Field, Fields, SETTINGS, Settings, TAPE};
-use crate::part::plain::{el, element, says, text};
+use crate::part::plain::{element, element_with, text, text_element};
 use crate::part::{Form, Sheet, View};
 use crate::route::{self, Route};
 use crate::store::{Entry, Typed};
@@ -25,11 +25,11 @@ pub fn gallery() -> Html {
         entries.push(entry(PART, part.name));
     }
     let page = vec![
-        says("h1", "", words::TITLE),
-        says("p", "", words::INTRO),
-        el("ul", "", entries),
+        text_element("h1", "", words::TITLE),
+        text_element("p", "", words::INTRO),
+        element("ul", "", entries),
     ];
-    el("article", "gallery", page)
+    element("article", "gallery", page)
 }
 
 fn entry(tool: &'static str, state: &'static str) -> Html {
@@ -38,10 +38,14 @@ fn entry(tool: &'static str, state: &'static str) -> Html {
         state: state.into(),
     };
     let attributes = [("data-state", &*name(tool, state)), ("href", &route::print(&route))];
-    el(
+    element(
         "li",
         "",
-        vec![element("a", &attributes, vec![text(format!("{tool}: {state}").into())])],
+        vec![element_with(
+            "a",
+            &attributes,
+            vec![text(format!("{tool}: {state}").into())],
+        )],
     )
 }
 
@@ -53,7 +57,7 @@ fn name(tool: &str, state: &str) -> String {
 /// One state, on a desk of its own.
 pub fn gallery_state(tool: &str, state: &str) -> Html {
     if entries(tool, state).is_none() {
-        return says("p", "", page::LOST);
+        return text_element("p", "", page::LOST);
     }
     html! { <Stage key={name(tool, state)} tool={tool.to_owned()} state={state.to_owned()} /> }
 }

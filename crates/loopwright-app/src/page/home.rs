@@ -1,7 +1,7 @@
 //! The first page, made from the list of tools: grouped by when the question comes up, each with its small picture.
 
 use crate::desk::Desk;
-use crate::part::plain::{el, element, link, path, says};
+use crate::part::plain::{element, element_with, link, path, text_element};
 use crate::route::{self, Route};
 use crate::tool::{Entry, TOOLS};
 use crate::words::home as words;
@@ -10,16 +10,25 @@ use yew::prelude::*;
 
 /// The first page.
 pub fn home(desk: &Desk) -> Html {
-    let header = vec![says("h1", "", words::WELCOME), says("p", "", words::INTRO)];
-    let mut page = vec![el("header", "", header), strip()];
+    let header = vec![
+        text_element("h1", "", words::WELCOME),
+        text_element("p", "", words::INTRO),
+    ];
+    let mut page = vec![element("header", "", header), strip()];
     for group in Group::ALL {
         if tools_of(group).next().is_some() {
             page.push(menu(desk, group));
         }
     }
-    let fact = |(name, words)| el("li", "", vec![says("h3", "", name), says("p", "", words)]);
-    page.push(el("ul", "facts", words::FACTS.into_iter().map(fact).collect()));
-    el("div", "home", page)
+    let fact = |(name, words)| {
+        element(
+            "li",
+            "",
+            vec![text_element("h3", "", name), text_element("p", "", words)],
+        )
+    };
+    page.push(element("ul", "facts", words::FACTS.into_iter().map(fact).collect()));
+    element("div", "home", page)
 }
 
 fn tools_of(group: Group) -> impl Iterator<Item = &'static Entry> {
@@ -35,19 +44,19 @@ fn menu(desk: &Desk, group: Group) -> Html {
         });
         let mut content = vec![
             (tool.sign)(),
-            says("span", "name", tool.title.name),
-            says("span", "asks", tool.title.asks),
+            text_element("span", "name", tool.title.name),
+            text_element("span", "asks", tool.title.asks),
         ];
         if !desk.fields(tool.id).is_empty() {
-            content.push(says("span", "begun", words::GO_ON));
+            content.push(text_element("span", "begun", words::GO_ON));
         }
-        el("li", "", vec![link(href, content)])
+        element("li", "", vec![link(href, content)])
     };
     let entries = tools_of(group).map(entry).collect();
-    el(
+    element(
         "section",
         "menu",
-        vec![says("h2", "", words::group(group)), el("ul", "", entries)],
+        vec![text_element("h2", "", words::group(group)), element("ul", "", entries)],
     )
 }
 
@@ -72,7 +81,7 @@ fn strip() -> Html {
         ("role", "img"),
         ("aria-label", words::STRIP),
     ];
-    element(
+    element_with(
         "svg",
         &attributes,
         vec![path("ticks", &plain), path("marks fewer open", &pairs)],

@@ -1,8 +1,8 @@
 //! What can be done with a tool as it stands: copy its link, print it, start afresh, put back what was there before.
 
 use super::Sheet;
-use super::plain::{button, el, status, text};
-use crate::desk::{Desk, Said};
+use super::plain::{button, element, status, text};
+use crate::desk::{Announcement, Desk};
 use crate::route::{self, Route};
 use crate::store::Fields;
 use crate::words::page as words;
@@ -31,7 +31,7 @@ pub fn actions(sheet: &Sheet) -> Html {
         put_back,
         status(announced(desk)),
     ];
-    el("footer", "doings", ways)
+    element("footer", "doings", ways)
 }
 
 fn action(sheet: &Sheet, label: &'static str, does: fn(&Desk, &str)) -> Html {
@@ -43,19 +43,19 @@ fn copy_link(desk: &Desk, id: &str) {
     let link = route::link(&Route::tool(id, &desk.fields(id)));
     let desk = desk.clone();
     spawn_local(async move {
-        desk.say(match copy_text(&link).await {
-            Some(()) => Said::Words(words::COPIED.into()),
-            None => Said::Link(link),
+        desk.announce(match copy_text(&link).await {
+            Some(()) => Announcement::Words(words::COPIED.into()),
+            None => Announcement::Link(link),
         });
     });
 }
 
 /// What there is to say about the last tap.
 pub fn announced(desk: &Desk) -> Html {
-    match desk.said() {
-        Said::Nothing => Html::default(),
-        Said::Words(sentence) => text(sentence.into()),
-        Said::Link(link) => {
+    match desk.announcement() {
+        Announcement::Nothing => Html::default(),
+        Announcement::Words(sentence) => text(sentence.into()),
+        Announcement::Link(link) => {
             html! { <label>{ words::COPY_THIS }{ " " }<input readonly=true value={link} /></label> }
         }
     }

@@ -1,6 +1,6 @@
 //! What to type instead, beside the field: a sentence, and the nearest numbers that would be right as buttons.
 
-use super::plain::{button, el, element, says, text};
+use super::plain::{button, element, element_with, text, text_element};
 use super::{Sheet, View};
 use crate::form::Field;
 use crate::store::Typed;
@@ -44,10 +44,10 @@ pub fn wait(view: &View, problems: &[Problem], words: &'static str) -> Html {
             Kind::Unreadable(Unreadable::Empty) => {}
             _ if is_folded(problem) => sentence = page::UNDER_MORE,
             Kind::Missing => {}
-            _ => return says("p", "quiet", page::MEND),
+            _ => return text_element("p", "quiet", page::MEND),
         }
     }
-    says("p", "quiet", sentence)
+    text_element("p", "quiet", sentence)
 }
 
 /// The id of the advice below a field.
@@ -61,7 +61,7 @@ pub(super) fn advised(sheet: &Sheet, field: impl Into<FieldPath>, advice: Option
     let Some(Advice { sentence, nearest }) = advice else {
         return Html::default();
     };
-    let mut content = vec![el("p", "", vec![text(sentence)])];
+    let mut content = vec![element("p", "", vec![text(sentence)])];
     for value in nearest {
         let label = [page::USE, " ", &intl::number(value)].concat();
         let (sheet, field) = (sheet.clone(), field.clone());
@@ -74,5 +74,5 @@ pub(super) fn advised(sheet: &Sheet, field: impl Into<FieldPath>, advice: Option
         content.push(button(label, Callback::from(put)));
     }
     let id = advice_id(&sheet.element(&field));
-    element("div", &[("class", "problem"), ("id", &id)], content)
+    element_with("div", &[("class", "problem"), ("id", &id)], content)
 }

@@ -3,7 +3,7 @@
 
 use super::Sheet;
 use super::actions::actions;
-use super::plain::{el, element, folded, items, list, says, tells, text};
+use super::plain::{element, element_with, folded, items, list, text, text_element};
 use crate::words::{self, Title, page, stitch};
 use loopwright::row::{Row, Stitch};
 use yew::prelude::*;
@@ -32,14 +32,14 @@ pub fn tool_page(sheet: &Sheet, title: Title, question: Html, answers: Html) -> 
 pub fn answered(title: &'static str, line: Html, (before, after): (String, String)) -> Html {
     let outcome = vec![
         text((before + " ").into()),
-        tells("strong", "", after),
+        text_element("strong", "", after),
         text(".".into()),
     ];
     let attributes = [("class", "answer"), ("aria-live", "polite")];
-    element(
+    element_with(
         "div",
         &attributes,
-        vec![says("h2", "", title), line, el("p", "outcome", outcome)],
+        vec![text_element("h2", "", title), line, element("p", "outcome", outcome)],
     )
 }
 
@@ -58,8 +58,8 @@ pub fn good_to_know(notes: Vec<String>) -> Html {
     if notes.is_empty() {
         return Html::default();
     }
-    let said = vec![says("h3", "", page::NOTES), items("ul", notes)];
-    el("section", "notes", said)
+    let said = vec![text_element("h3", "", page::NOTES), items("ul", notes)];
+    element("section", "notes", said)
 }
 
 /// What is good to know, and what the abbreviations of a row mean.
@@ -69,22 +69,22 @@ pub fn notes(notes: Vec<String>, row: &Row) -> Html {
     for run in row.runs().take(LOOKED_AT) {
         if !seen.contains(&run.stitch) {
             seen.push(run.stitch);
-            meanings.push(says("dt", "", stitch::abbreviation(run.stitch).trim()));
-            meanings.push(says("dd", "", stitch::meaning(run.stitch)));
+            meanings.push(text_element("dt", "", stitch::abbreviation(run.stitch).trim()));
+            meanings.push(text_element("dd", "", stitch::meaning(run.stitch)));
         }
     }
     list(vec![
         good_to_know(notes),
-        folded("meanings", page::MEANINGS, vec![el("dl", "", meanings)]),
+        folded("meanings", page::MEANINGS, vec![element("dl", "", meanings)]),
     ])
 }
 
 /// The sum with her numbers in it, and where its rule comes from.
 pub fn working(steps: Vec<String>, source: &'static str) -> Html {
     let sum = vec![
-        says("h3", "", page::WORKING),
+        text_element("h3", "", page::WORKING),
         items("ol", steps),
-        says("p", "source", source),
+        text_element("p", "source", source),
     ];
-    el("section", "working", sum)
+    element("section", "working", sum)
 }

@@ -1,6 +1,6 @@
 //! What stands below the headline of an answer, one thing after the other.
 
-use super::plain::{items, list, says, tells};
+use super::plain::{items, list, text_element};
 use yew::prelude::*;
 
 /// What was said so far.
@@ -18,16 +18,16 @@ impl Below {
     }
 
     /// A sentence, if there is one.
-    pub fn tell(&mut self, class: &'static str, sentence: String) {
+    pub fn sentence(&mut self, class: &'static str, sentence: String) {
         if !sentence.is_empty() {
-            self.0.push(tells("p", class, sentence));
+            self.0.push(text_element("p", class, sentence));
         }
     }
 
     /// A title, and sentences below it, if there are any.
     pub fn list(&mut self, title: &'static str, sentences: Vec<String>) {
         if !sentences.is_empty() {
-            self.0.push(says("h3", "", title));
+            self.0.push(text_element("h3", "", title));
             self.0.push(items("ul", sentences));
         }
     }

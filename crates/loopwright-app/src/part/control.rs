@@ -2,7 +2,7 @@
 //! text is never rewritten.
 
 use super::advice::{Advice, advice_id, advised};
-use super::plain::{button, el, element, list, text};
+use super::plain::{button, element, element_with, list, text};
 use super::{Label, View};
 use crate::desk::Desk;
 use crate::form::{Field, Kind, LIST_UNITS, List, Options, Place, SETTINGS, SPANS, Scale};
@@ -56,11 +56,11 @@ pub fn control(view: &View, field: &'static Field, labelled: Labelled, advice: O
     match &field.kind {
         Kind::Count(_) => list(vec![control.count(), below]),
         Kind::Text => boxed("quantity", field.place, vec![control.plain_text(), below]),
-        Kind::Length(scale, _) => el("div", "quantity", vec![control.measure(scale), below]),
-        Kind::Mass(scale, _) => el("div", "quantity", vec![control.measure(scale), below]),
-        Kind::Gauge | Kind::Gauges => el("div", "quantity", vec![control.gauge(), below]),
+        Kind::Length(scale, _) => element("div", "quantity", vec![control.measure(scale), below]),
+        Kind::Mass(scale, _) => element("div", "quantity", vec![control.measure(scale), below]),
+        Kind::Gauge | Kind::Gauges => element("div", "quantity", vec![control.gauge(), below]),
         Kind::Choice(options) => list(vec![control.choice(options), below]),
-        Kind::List(about) => el("div", "wide", vec![control.list(about), below]),
+        Kind::List(about) => element("div", "wide", vec![control.list(about), below]),
         Kind::Whole => below,
     }
 }
@@ -69,7 +69,7 @@ pub fn control(view: &View, field: &'static Field, labelled: Labelled, advice: O
 fn boxed(class: &'static str, place: Place, content: Vec<Html>) -> Html {
     match place {
         Place::Sentence => list(content),
-        Place::Open | Place::Folded(_) | Place::Answer => el("div", class, content),
+        Place::Open | Place::Folded(_) | Place::Answer => element("div", class, content),
     }
 }
 
@@ -134,7 +134,7 @@ impl Control<'_> {
             };
             button(eighth.into(), Callback::from(put))
         };
-        el("div", "chips", EIGHTHS.into_iter().map(chip).collect())
+        element("div", "chips", EIGHTHS.into_iter().map(chip).collect())
     }
 
     fn gauge(&self) -> Html {
@@ -227,7 +227,7 @@ impl Control<'_> {
             Labelled::Shown => &attributes[..1],
             Labelled::Unseen => &attributes[..],
         };
-        element("label", shown, vec![text(label.to_owned().into())])
+        element_with("label", shown, vec![text(label.to_owned().into())])
     }
 }
 

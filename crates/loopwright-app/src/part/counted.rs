@@ -1,6 +1,6 @@
 //! The stitches after each shaping round, one by one, folded below the answer unless that sends there.
 
-use super::plain::{el, folded, items};
+use super::plain::{element, folded, items};
 use crate::words::{rounds as words, schedule};
 use loopwright::shaping::Schedule;
 use yew::prelude::*;
@@ -14,7 +14,7 @@ pub fn counted(schedule: &Schedule, headline_names_rounds: bool) -> Html {
     if listed.is_empty() {
         return Html::default();
     }
-    let list = el("div", "listed", vec![items("ul", listed)]);
+    let list = element("div", "listed", vec![items("ul", listed)]);
     match headline_names_rounds {
         true => folded("meanings", words::COUNTS, vec![list]),
         false => list,

@@ -5,7 +5,7 @@ use super::View;
 use super::advice::{Advice, advice};
 use super::control::{Labelled, control};
 use super::offer::offered;
-use super::plain::{el, folded, list, says};
+use super::plain::{element, folded, list, text_element};
 use crate::form::{Field, Kind, Place};
 use loopwright::choice::{FieldName, GroupName};
 use loopwright::problem::Kind::Missing;
@@ -34,7 +34,7 @@ impl Form<'_> {
         if open.is_empty() {
             return Html::default();
         }
-        el("div", "fields", open)
+        element("div", "fields", open)
     }
 
     /// Every fold, one after the other.
@@ -51,7 +51,7 @@ impl Form<'_> {
             if fields.is_empty() {
                 return Html::default();
             }
-            folded("more", title, vec![el("div", "fields", fields)])
+            folded("more", title, vec![element("div", "fields", fields)])
         };
         list(titles.into_iter().map(fold).collect())
     }
@@ -103,7 +103,7 @@ impl Form<'_> {
         let (mut line, mut offers) = (Vec::new(), Vec::new());
         for part in parts {
             match part {
-                Part::Words(words) => line.push(says("span", "", words)),
+                Part::Words(words) => line.push(text_element("span", "", words)),
                 Part::Field(field) => {
                     line.push(self.control(field, Labelled::Unseen));
                     offers.push(offered(self.view, field));
@@ -111,7 +111,7 @@ impl Form<'_> {
                 Part::Labelled(field) => line.push(self.draw(field, Labelled::Shown)),
             }
         }
-        list(vec![el("div", class, line), list(offers)])
+        list(vec![element("div", class, line), list(offers)])
     }
 
     /// A field with its label.
@@ -130,7 +130,7 @@ impl Form<'_> {
         let remark = if field.remark.is_empty() {
             Html::default()
         } else {
-            says("p", "practice", field.remark)
+            text_element("p", "practice", field.remark)
         };
         list(vec![self.control(field, labelled), offered(self.view, field), remark])
     }

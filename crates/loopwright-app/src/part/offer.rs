@@ -1,7 +1,7 @@
 //! What holds for all tools, beside a field or an answer: a tap takes the kept value, another keeps the one that stands
 //! there. Nothing is taken or kept without a tap.
 
-use super::plain::{button, el, says, tells};
+use super::plain::{button, element, text_element};
 use super::{Sheet, View};
 use crate::form::kept::{self, Kept, Value};
 use crate::form::{Field, Keeping, Kind, Scale};
@@ -24,7 +24,7 @@ pub fn offered(view: &View, field: &'static Field) -> Html {
     let kept = kept.map(|typed| name.renewed(typed));
     match (here, kept) {
         (None, None) => Html::default(),
-        (Some(here), Some(kept)) if is_same(&field.kind, &here, &kept) => says("p", "known", words::TAKEN),
+        (Some(here), Some(kept)) if is_same(&field.kind, &here, &kept) => text_element("p", "known", words::TAKEN),
         // As long as something of her own stands there, what is only to be taken is not offered.
         (Some(_), _) if field.take_only => Html::default(),
         (here, kept) => {
@@ -36,7 +36,7 @@ pub fn offered(view: &View, field: &'static Field) -> Html {
                 let label = words::keep(&name.print(&here));
                 button(label, writing(&view.sheet, kept::SHEET, name.key().to_owned(), here))
             });
-            el("div", "known", take.into_iter().chain(keep).collect())
+            element("div", "known", take.into_iter().chain(keep).collect())
         }
     }
 }
@@ -72,12 +72,12 @@ pub fn keep_offer(view: &View, (name, value): (Kept, Value)) -> Html {
     let text = name.print(&typed);
     let kept = view.sheet.desk.text(kept::SHEET, name.key());
     let content = if kept.map(|kept| name.renewed(kept)).as_ref() == Some(&typed) {
-        tells("span", "", words::taken(&text))
+        text_element("span", "", words::taken(&text))
     } else {
         let write = writing(&view.sheet, kept::SHEET, name.key().to_owned(), typed);
         button(words::keep(&text), write)
     };
-    el("p", "line", vec![content])
+    element("p", "line", vec![content])
 }
 
 fn writing(sheet: &Sheet, to: &'static str, field: String, typed: Typed) -> Callback<MouseEvent> {

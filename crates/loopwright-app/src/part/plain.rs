@@ -5,7 +5,7 @@ use yew::prelude::*;
 use yew::virtual_dom::{VList, VTag, VText};
 
 /// An element with these attributes and children.
-pub fn element(tag: &'static str, attributes: &[(&'static str, &str)], children: Vec<Html>) -> Html {
+pub fn element_with(tag: &'static str, attributes: &[(&'static str, &str)], children: Vec<Html>) -> Html {
     let mut element = VTag::new(tag);
     for (name, value) in attributes {
         element.add_attribute(name, value.to_string());
@@ -17,9 +17,9 @@ pub fn element(tag: &'static str, attributes: &[(&'static str, &str)], children:
 }
 
 /// An element with a class, or with none if that is empty.
-pub fn el(tag: &'static str, class: &'static str, children: Vec<Html>) -> Html {
+pub fn element(tag: &'static str, class: &'static str, children: Vec<Html>) -> Html {
     let class = [("class", class)];
-    element(tag, if class[0].1.is_empty() { &[] } else { &class }, children)
+    element_with(tag, if class[0].1.is_empty() { &[] } else { &class }, children)
 }
 
 /// Several things, one after the other.
@@ -32,24 +32,19 @@ pub fn text(text: AttrValue) -> Html {
     VText::new(text).into()
 }
 
-/// An element that holds fixed words.
-pub fn says(tag: &'static str, class: &'static str, words: &'static str) -> Html {
-    el(tag, class, vec![text(words.into())])
-}
-
-/// An element that holds a sentence made for the occasion.
-pub fn tells(tag: &'static str, class: &'static str, words: String) -> Html {
-    el(tag, class, vec![text(words.into())])
+/// An element that holds words.
+pub fn text_element(tag: &'static str, class: &'static str, words: impl Into<AttrValue>) -> Html {
+    element(tag, class, vec![text(words.into())])
 }
 
 /// A place whose words are read out when they change.
 pub fn status(content: Html) -> Html {
-    element("p", &[("role", "status")], vec![content])
+    element_with("p", &[("role", "status")], vec![content])
 }
 
 /// A link.
 pub fn link(href: String, content: Vec<Html>) -> Html {
-    element("a", &[("href", &href)], content)
+    element_with("a", &[("href", &href)], content)
 }
 
 /// A button.
@@ -59,24 +54,24 @@ pub fn button(label: String, onclick: Callback<MouseEvent>) -> Html {
 
 /// What lies folded below its summary.
 pub fn folded(class: &'static str, summary: &'static str, content: Vec<Html>) -> Html {
-    let mut children = vec![says("summary", "", summary)];
+    let mut children = vec![text_element("summary", "", summary)];
     children.extend(content);
-    el("details", class, children)
+    element("details", class, children)
 }
 
 /// A list of sentences: `ul`, `ol`.
 pub fn items(tag: &'static str, sentences: Vec<String>) -> Html {
-    el(
+    element(
         tag,
         "",
         sentences
             .into_iter()
-            .map(|sentence| tells("li", "", sentence))
+            .map(|sentence| text_element("li", "", sentence))
             .collect(),
     )
 }
 
 /// A line of a drawing.
 pub fn path(class: &str, d: &str) -> Html {
-    element("path", &[("class", class), ("d", d)], Vec::new())
+    element_with("path", &[("class", class), ("d", d)], Vec::new())
 }

@@ -6,7 +6,7 @@ use crate::drawing::cast_on as drawing;
 use crate::fields;
 use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader, Start, TAPE, plus_behind, read_multiple};
-use crate::part::plain::{button, el, items, list, says, status, tells, text};
+use crate::part::plain::{button, element, items, list, status, text, text_element};
 use crate::part::{Form, Part, Part::Words, View, answer_choice, answered, good_to_know, keep_offer, wait, working};
 use crate::store::Typed;
 use crate::words::intl::number;
@@ -116,7 +116,7 @@ impl Tool for CastOn {
     /// The count, the needle, the tally and the sum.
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         let lengths = view.lengths(&TAPE);
-        let line = tells("p", "row", words::headline(answer));
+        let line = text_element("p", "row", words::headline(answer));
         let offers = Self::offers(answer).into_iter().map(|offer| keep_offer(view, offer));
         list(vec![
             answered(
@@ -124,8 +124,8 @@ impl Tool for CastOn {
                 line,
                 words::outcome(question, answer, lengths),
             ),
-            tells("p", "", words::widths(answer, lengths)),
-            says("p", "quiet", words::NEIGHBOURS),
+            text_element("p", "", words::widths(answer, lengths)),
+            text_element("p", "quiet", words::NEIGHBOURS),
             items("ul", words::neighbours(answer, lengths)),
             list(offers.collect()),
             counting(view, answer),
@@ -168,11 +168,11 @@ fn counting(view: &View, answer: &Answer) -> Html {
     let distances = Distance::ALL.iter().map(|each| (each.key(), each.words().to_owned()));
     let every = vec![
         answer_choice(view, Name::Every, distances.collect(), distance.key()),
-        says("small", "practice", PRACTICE),
+        text_element("small", "practice", PRACTICE),
     ];
     let figure = vec![
         drawing::needle(&plan, on, &words::drawing(&plan, on), &counts),
-        tells("figcaption", "quiet", words::groups(&plan)),
+        text_element("figcaption", "quiet", words::groups(&plan)),
     ];
     let mut taps = vec![button(words::reached(plan.next(on)), tap(view, plan, MarkerPlan::next))];
     if on > 0 {
@@ -180,13 +180,13 @@ fn counting(view: &View, answer: &Answer) -> Html {
         taps.push(button(words::back(before), tap(view, plan, MarkerPlan::before)));
     }
     let section = vec![
-        says("h3", "", words::TALLY),
-        el("div", "line", every),
-        el("figure", "needle", figure),
+        text_element("h3", "", words::TALLY),
+        element("div", "line", every),
+        element("figure", "needle", figure),
         status(text(words::on_needle(on, plan.stitches).into())),
-        el("div", "taps", taps),
+        element("div", "taps", taps),
     ];
-    el("section", "tally", section)
+    element("section", "tally", section)
 }
 
 /// How many stitches are on the needle; none where what stands there is no count.

@@ -7,7 +7,7 @@ use crate::drawing::sign::sign as lines;
 use crate::fields;
 use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Reader, TAPE};
-use crate::part::plain::{el, items, list, says, tells};
+use crate::part::plain::{element, items, list, text_element};
 use crate::part::{Below, Form, Part, Part::Words, View, answered, good_to_know, wait, working};
 use crate::words::cords as words;
 use crate::words::page::MORE;
@@ -158,21 +158,21 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
     let in_inches = is_typed_in_inches || view.in_inches(&TAPE);
     let long: Long = &|length| view.tape(length);
     let cord: Long = &|length| words::cord(length, in_inches, long);
-    let line = tells("p", "row", words::headline(answer, cord));
+    let line = text_element("p", "row", words::headline(answer, cord));
     let mut below = Below::of(answered(words::ANSWER, line, words::outcome(answer, long)));
     let mut before = None;
     for stretch in &answer.plan {
-        below.tell("verdict", words::change(before, stretch, question.flat, cord));
+        below.sentence("verdict", words::change(before, stretch, question.flat, cord));
         if let By::Gap(gap) = &stretch.by {
             let whole = answer.plan.len() == 1;
-            below.tell("", words::gap(stretch, whole, question.flat));
+            below.sentence("", words::gap(stretch, whole, question.flat));
             below.add(items("ul", words::ways(gap, long)));
         }
         before = Some(stretch);
     }
     match question.around {
         Around::Even { from, to, rounds } if from != to => below.add(drawn(question, answer, rounds, cord)),
-        Around::Even { .. } | Around::Girth(_) | Around::Rounds(_) => below.tell("", words::serving(answer, cord)),
+        Around::Even { .. } | Around::Girth(_) | Around::Rounds(_) => below.sentence("", words::serving(answer, cord)),
     }
     below.add(good_to_know(words::notes(question, answer, long, cord)));
     below.add(working(words::steps(question, answer, long, cord), words::SOURCE));
@@ -198,6 +198,6 @@ fn drawn(question: &Question, answer: &Answer, rounds: u32, cord: Long) -> Html 
     }
     bars.mark(rounds);
     let picture = bars.drawn(&words::drawing(answer, &gaps, question.flat, cord));
-    let caption = says("figcaption", "quiet", words::KEY);
-    el("figure", "scale", vec![picture, caption])
+    let caption = text_element("figcaption", "quiet", words::KEY);
+    element("figure", "scale", vec![picture, caption])
 }

@@ -6,7 +6,7 @@ use crate::drawing::flare as drawing;
 use crate::fields;
 use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Reader, Start, TAPE};
-use crate::part::plain::{el, list, tells};
+use crate::part::plain::{element, list, text_element};
 use crate::part::{View, answered, counted, wait, working};
 use crate::words::flare as words;
 use crate::words::page::{MORE, PRACTICE};
@@ -135,16 +135,16 @@ impl Tool for Flare {
         };
         let picture = vec![
             drawing::flare(&answer.shape, answer.hang, &words::drawing(answer, long)),
-            tells("figcaption", "quiet", words::key(answer, long)),
+            text_element("figcaption", "quiet", words::key(answer, long)),
         ];
-        let line = tells("p", "row", words::headline(question, answer));
+        let line = text_element("p", "row", words::headline(question, answer));
         list(vec![
             answered(words::ANSWER, line, words::outcome(answer, long)),
-            tells("p", "verdict", words::hang(answer, long)),
-            tells("p", "", words::growth(question, answer)),
-            el("figure", "needle", picture),
+            text_element("p", "verdict", words::hang(answer, long)),
+            text_element("p", "", words::growth(question, answer)),
+            element("figure", "needle", picture),
             counted(&answer.schedule, words::names_rounds(answer)),
-            tells("p", "", words::bind_off(answer, print)),
+            text_element("p", "", words::bind_off(answer, print)),
             working(words::steps(question, answer, long), words::SOURCE),
         ])
     }

@@ -6,7 +6,7 @@ use crate::drawing::outline::{self, Piece, Size};
 use crate::fields;
 use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader, Start, TAPE};
-use crate::part::plain::{el, list, says, tells};
+use crate::part::plain::{element, list, text_element};
 use crate::part::{View, answered, good_to_know, keep_offer, wait, working};
 use crate::words::gauge as words;
 use crate::words::page::MORE;
@@ -156,17 +156,21 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
     let long = |length| view.tape(length);
     let (title, line) = words::headline(answer);
     let verdict = if answer.rows_only {
-        says("p", "verdict", words::ROWS_ONLY)
+        text_element("p", "verdict", words::ROWS_ONLY)
     } else {
         Html::default()
     };
     let one_way = |(direction, found)| one_way(view, direction, question, found);
     let steps = |(direction, found)| words::steps(direction, question, found, &long);
     list(vec![
-        answered(title, tells("p", "row", line), words::outcome(question, answer, &long)),
+        answered(
+            title,
+            text_element("p", "row", line),
+            words::outcome(question, answer, &long),
+        ),
         verdict,
         figure(question, answer, &long),
-        el("div", "ways", answer.directions().map(one_way).collect()),
+        element("div", "ways", answer.directions().map(one_way).collect()),
         good_to_know(answer.notes.iter().map(|note| words::note(*note).into()).collect()),
         working(answer.directions().flat_map(steps).collect(), words::SOURCE),
     ])
@@ -193,22 +197,28 @@ fn figure(question: &Question, answer: &Answer, long: Long) -> Html {
     };
     let caption = words::drawing(question, answer, long);
     let drawn = outline::piece(&piece, &caption);
-    el("figure", "scale", vec![drawn, tells("figcaption", "quiet", caption)])
+    element(
+        "figure",
+        "scale",
+        vec![drawn, text_element("figcaption", "quiet", caption)],
+    )
 }
 
 /// What stitches, or rows, say.
 fn one_way(view: &View, direction: Direction, question: &Question, found: &Measured) -> Html {
     let long = |length| view.tape(length);
-    let before = found.before_washing().map(|gauge| tells("p", "", words::before(gauge)));
+    let before = found
+        .before_washing()
+        .map(|gauge| text_element("p", "", words::before(gauge)));
     let keep_before = offer_before(direction, found).map(|offer| keep_offer(view, offer));
     let findings = words::findings(direction, question.wanted(direction), found, &long);
-    let findings = findings.into_iter().map(|sentence| tells("p", "", sentence));
-    el(
+    let findings = findings.into_iter().map(|sentence| text_element("p", "", sentence));
+    element(
         "div",
         "",
         vec![
-            says("h3", "", words::heading(direction)),
-            tells("p", "", words::counted(found)),
+            text_element("h3", "", words::heading(direction)),
+            text_element("p", "", words::counted(found)),
             keep_offer(view, offer(direction, found)),
             list(before.into_iter().chain(keep_before).collect()),
             list(findings.collect()),

@@ -5,7 +5,7 @@ use crate::drawing::holes;
 use crate::fields;
 use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader};
-use crate::part::plain::{el, list, says, tells, text};
+use crate::part::plain::{element, list, text, text_element};
 use crate::part::{Form, Part, View, answered, good_to_know, keep_offer, wait, working};
 use crate::words::needles as words;
 use loopwright::needles::{Answer, GivenIn, Name, Needle, Question, Size, answer};
@@ -86,10 +86,10 @@ const fn offer(needle: &Needle) -> Offer {
 
 /// The millimetres, the names and how they were found.
 fn shown(view: &View, answer: &Answer) -> Html {
-    let line = tells("p", "row", words::headline(answer));
+    let line = text_element("p", "row", words::headline(answer));
     let needle = |needle: &Needle| {
         list(vec![
-            tells("h3", "", words::called(needle)),
+            text_element("h3", "", words::called(needle)),
             names(needle),
             keep_offer(view, offer(needle)),
         ])
@@ -106,9 +106,9 @@ fn shown(view: &View, answer: &Answer) -> Html {
 fn names(needle: &Needle) -> Html {
     let mut table = Vec::new();
     for named in &needle.named {
-        table.push(says("dt", "", words::system(named.system)));
-        let sure = says("small", "practice", words::certainty(named.certainty));
-        table.push(el("dd", "", vec![text(words::named(named).into()), sure]));
+        table.push(text_element("dt", "", words::system(named.system)));
+        let sure = text_element("small", "practice", words::certainty(named.certainty));
+        table.push(element("dd", "", vec![text(words::named(named).into()), sure]));
     }
-    el("div", "meanings", vec![el("dl", "", table)])
+    element("div", "meanings", vec![element("dl", "", table)])
 }

@@ -6,7 +6,7 @@ use crate::drawing::rounds as drawing;
 use crate::fields;
 use crate::form::kept::Offer;
 use crate::form::{Field, Fields, Reader, Start};
-use crate::part::plain::{el, list, says, tells};
+use crate::part::plain::{element, list, text_element};
 use crate::part::{View, answered, counted, wait, working};
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::raglan as words;
@@ -86,16 +86,16 @@ impl Tool for Raglan {
     }
 
     fn show(_: &View, question: &Question, answer: &Answer) -> Html {
-        let line = tells("p", "row", words::headline(answer));
+        let line = text_element("p", "row", words::headline(answer));
         let picture = vec![
             drawing::rounds(&answer.schedule, &words::drawing(answer)),
-            says("figcaption", "quiet", words::KEY),
+            text_element("figcaption", "quiet", words::KEY),
         ];
         list(vec![
             answered(words::ANSWER, line, words::outcome(answer)),
-            tells("p", "", words::lines(question, answer)),
-            tells("p", "verdict", words::underarm(question, answer)),
-            el("figure", "needle", picture),
+            text_element("p", "", words::lines(question, answer)),
+            text_element("p", "verdict", words::underarm(question, answer)),
+            element("figure", "needle", picture),
             counted(&answer.schedule, words::names_rounds(answer)),
             working(words::steps(question, answer), words::SOURCE),
         ])

@@ -9,7 +9,7 @@ use crate::drawing::rows::strip;
 use crate::fields;
 use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Start, TAPE, plus_behind};
-use crate::part::plain::{el, list, says, tells};
+use crate::part::plain::{element, list, text_element};
 use crate::part::{Below, View, answered, good_to_know, row_by_row, wait, working};
 use crate::words::regauge::{self as words, ABOUT_COUNTS, ABOUT_ROWS, ABOUT_SHAPING, Column, Lead, Sentences};
 use crate::words::{schedule, sizing};
@@ -105,8 +105,8 @@ impl Tool for Regauge {
 fn shown(sentences: &Sentences) -> Html {
     let answer = sentences.answer;
     let Lead { title, line, outcome } = sentences.lead();
-    let mut below = Below::of(answered(title, tells("p", "row", line), outcome));
-    below.tell("", sentences.near().unwrap_or_default());
+    let mut below = Below::of(answered(title, text_element("p", "row", line), outcome));
+    below.sentence("", sentences.near().unwrap_or_default());
     let picked = answer.follow.as_ref().map(|follow| follow.size);
     below.add(table(sentences, words::STITCHES, &answer.stitches, picked));
     below.add(table(sentences, words::ROWS, &answer.rows, None));
@@ -120,9 +120,9 @@ fn shown(sentences: &Sentences) -> Html {
 }
 
 fn add_shaping(below: &mut Below, sentences: &Sentences, shaped: &Shaped) {
-    below.add(says("h3", "", words::SHAPING));
-    below.tell("", sentences.ends(shaped));
-    below.tell("verdict", sentences.shaping(shaped));
+    below.add(text_element("h3", "", words::SHAPING));
+    below.sentence("", sentences.ends(shaped));
+    below.sentence("verdict", sentences.shaping(shaped));
     if let Some(schedule) = &shaped.schedule {
         below.add(row_by_row(schedule::listed(schedule, MOST_LISTED), true));
     }
@@ -133,16 +133,16 @@ fn table(sentences: &Sentences, title: &'static str, found: &[Converted], picked
     if found.is_empty() {
         return Html::default();
     }
-    let head = Column::ALL.map(|column| says("th", "", column.heading()));
+    let head = Column::ALL.map(|column| text_element("th", "", column.heading()));
     let line = |(place, one): (usize, &Converted)| {
         let is_picked = picked == Some(place);
-        let cells = Column::ALL.map(|column| tells("td", "", sentences.cell(column, one, is_picked)));
-        el("tr", if is_picked { "pick" } else { "" }, cells.into())
+        let cells = Column::ALL.map(|column| text_element("td", "", sentences.cell(column, one, is_picked)));
+        element("tr", if is_picked { "pick" } else { "" }, cells.into())
     };
-    let mut lines = vec![el("tr", "", head.into())];
+    let mut lines = vec![element("tr", "", head.into())];
     lines.extend(found.iter().enumerate().map(line));
     list(vec![
-        says("h3", "", title),
-        el("table", "", vec![el("tbody", "", lines)]),
+        text_element("h3", "", title),
+        element("table", "", vec![element("tbody", "", lines)]),
     ])
 }

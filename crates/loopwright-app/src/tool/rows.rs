@@ -6,7 +6,7 @@ use crate::drawing::rows as drawing;
 use crate::fields;
 use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Reader, Start, TAPE};
-use crate::part::plain::{el, items, list, says, tells};
+use crate::part::plain::{element, items, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, wait, working};
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::rows as words;
@@ -130,10 +130,10 @@ impl Tool for Rows {
     /// The rows or the length, the course, the neighbours, the drawing and the sum.
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         let lengths = view.lengths(&TAPE);
-        let line = tells("p", "row", words::headline(question, answer, lengths));
+        let line = text_element("p", "row", words::headline(question, answer, lengths));
         list(vec![
             answered(words::title(question), line, words::outcome(question, answer, lengths)),
-            tells("p", "", words::widths(question, answer, lengths)),
+            text_element("p", "", words::widths(question, answer, lengths)),
             course(view, question, answer),
             neighbours(view, question, answer),
             drawn(view, question, answer),
@@ -187,8 +187,8 @@ fn course(view: &View, question: &Question, answer: &Answer) -> Html {
     };
     let lengths = view.lengths(&TAPE);
     list(vec![
-        tells("p", "verdict", words::standing(question, course, lengths)),
-        tells("p", "", words::tape_says(question, course, lengths)),
+        text_element("p", "verdict", words::standing(question, course, lengths)),
+        text_element("p", "", words::tape_says(question, course, lengths)),
     ])
 }
 
@@ -201,7 +201,7 @@ fn neighbours(view: &View, question: &Question, answer: &Answer) -> Html {
     if neighbours.is_empty() {
         return Html::default();
     }
-    list(vec![says("h3", "", lead), items("ul", neighbours)])
+    list(vec![text_element("h3", "", lead), items("ul", neighbours)])
 }
 
 /// The rows as they grow, where there is more to see than rows.
@@ -213,9 +213,9 @@ fn drawn(view: &View, question: &Question, answer: &Answer) -> Html {
     let picture = words::drawing(question, answer, view.lengths(&TAPE));
     let figure = vec![
         drawing::strip(answer.pick.rows, question.set_up, question.repeat, done, &picture),
-        says("figcaption", "quiet", key),
+        text_element("figcaption", "quiet", key),
     ];
-    el("figure", "needle", figure)
+    element("figure", "needle", figure)
 }
 
 #[cfg(test)]

@@ -6,7 +6,7 @@ use crate::drawing::shaping as drawing;
 use crate::fields;
 use crate::form::kept::Offer;
 use crate::form::{Field, Fields, Reader, Start};
-use crate::part::plain::{el, items, list, says, tells};
+use crate::part::plain::{element, items, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, row_by_row, wait, working};
 use crate::words::page::MORE;
 use crate::words::{problem, schedule, shaping as words};
@@ -122,11 +122,11 @@ impl Tool for Shaping {
     }
 
     fn show(_: &View, question: &Question, answer: &Answer) -> Html {
-        let line = tells("p", "row", schedule::written(&answer.schedule));
+        let line = text_element("p", "row", schedule::written(&answer.schedule));
         let rows = schedule::listed(&answer.schedule, MOST_LISTED);
         let figure = vec![
             drawing::edges(question, answer, &words::drawing(question, answer)),
-            says("figcaption", "quiet", words::KEY),
+            text_element("figcaption", "quiet", words::KEY),
         ];
         list(vec![
             answered(
@@ -135,8 +135,8 @@ impl Tool for Shaping {
                 words::outcome(question, answer),
             ),
             items("ul", words::pair(question, answer)),
-            tells("p", "", words::limits(question, answer)),
-            el("figure", "needle", figure),
+            text_element("p", "", words::limits(question, answer)),
+            element("figure", "needle", figure),
             row_by_row(rows, schedule::is_short(&answer.schedule)),
             good_to_know(words::notes(question, answer)),
             working(words::steps(question, answer), words::SOURCE),

@@ -10,7 +10,7 @@ use crate::drawing::girths::{self, Girths, Row};
 use crate::fields;
 use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, TAPE};
-use crate::part::plain::{el, folded, items, list, says, tells, text};
+use crate::part::plain::{element, folded, items, list, text, text_element};
 use crate::part::{Form, View, answered, wait, working};
 use crate::words::page::{self, MORE};
 use crate::words::sizing::{self as words, Headline, Sentences};
@@ -106,7 +106,10 @@ impl Tool for Sizing {
 
     fn form(form: &Form) -> Html {
         let tape = body::TAPE.iter().map(|(tape, _)| words::tape(*tape).to_owned());
-        let how = vec![items("ol", tape.collect()), says("p", "source", words::HOW_SOURCE)];
+        let how = vec![
+            items("ol", tape.collect()),
+            text_element("p", "source", words::HOW_SOURCE),
+        ];
         list(vec![
             form.columns(),
             folded("how", words::HOW, how),
@@ -146,24 +149,24 @@ impl Tool for Sizing {
 /// The answer with its next best, its drawing and its sum.
 fn shown(sentences: &Sentences, answer: &Answer, best: &Ranked) -> Html {
     let Headline { title, line, outcome } = sentences.headline(answer, best);
-    let mut content = vec![answered(title, tells("p", "row", line), outcome)];
+    let mut content = vec![answered(title, text_element("p", "row", line), outcome)];
     if matches!(answer.why, Why::Tie(_) | Why::CloseCall(_)) {
-        content.push(says("p", "practice", page::PRACTICE));
+        content.push(text_element("p", "practice", page::PRACTICE));
     }
     if let Some(second) = answer.ranked.get(1) {
-        content.push(tells("p", "next", sentences.next_best(second)));
+        content.push(text_element("p", "next", sentences.next_best(second)));
     }
-    content.push(el("figure", "scale", vec![drawn(sentences, answer)]));
+    content.push(element("figure", "scale", vec![drawn(sentences, answer)]));
     if answer.ranked.len() > 2 {
         let all = answer.ranked.iter().map(|ranked| sentences.among_all(ranked));
         content.push(folded("places", words::ALL_SIZES, vec![items("ol", all.collect())]));
     }
     if let Some(moves) = &answer.moves {
         let moves = vec![
-            says("h3", "", words::MOVES),
+            text_element("h3", "", words::MOVES),
             items("ul", words::moves(moves, sentences.lengths)),
         ];
-        content.push(el("section", "notes", moves));
+        content.push(element("section", "notes", moves));
     }
     content.push(notes(sentences, &answer.notes));
     let fine = Sentences {
@@ -181,16 +184,16 @@ fn notes(sentences: &Sentences, notes: &[Note]) -> Html {
     let drawn = notes.iter().filter(|note| !note.is_beyond()).map(|note| {
         let mut content = vec![text(sentences.note(note).into())];
         if note.is_practice() {
-            content.push(says("small", "practice", page::PRACTICE));
+            content.push(text_element("small", "practice", page::PRACTICE));
         }
-        el("li", "", content)
+        element("li", "", content)
     });
     let drawn: Vec<Html> = drawn.collect();
     if drawn.is_empty() {
         return Html::default();
     }
-    let titled = vec![says("h3", "", page::NOTES), el("ul", "", drawn)];
-    el("section", "notes", titled)
+    let titled = vec![text_element("h3", "", page::NOTES), element("ul", "", drawn)];
+    element("section", "notes", titled)
 }
 
 /// All sizes on one scale, in the order of the list; the best of them, where there are many.

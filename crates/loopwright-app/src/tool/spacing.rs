@@ -5,7 +5,7 @@ use crate::drawing::needle::{self, Needle};
 use crate::fields;
 use crate::form::kept::Offer;
 use crate::form::{Field, Fields, Reader, Start};
-use crate::part::plain::{button, el, element, list, says, tells};
+use crate::part::plain::{button, element, element_with, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answer_choice, answered, notes, row, wait, working};
 use crate::words::page::MORE;
 use crate::words::spacing as words;
@@ -214,13 +214,13 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
         row(&way.row)
     } else {
         let blocks = row(&answer.ways[answer.suggested].row);
-        list(vec![tells("p", "", words::too_long(way.row.terms())), blocks])
+        list(vec![text_element("p", "", words::too_long(way.row.terms())), blocks])
     };
     list(vec![
         answered(words::once(round), line, words::outcome(answer)),
         neighbours(view, answer),
         orders(view, answer),
-        el("figure", "needle", vec![drawn(answer, marks, round)]),
+        element("figure", "needle", vec![drawn(answer, marks, round)]),
         listed,
         notes(answer.notes.iter().map(words::note).collect(), &way.row),
         working(answer.steps.iter().map(words::step).collect(), words::SOURCE),
@@ -242,7 +242,7 @@ fn orders(view: &View, answer: &Answer) -> Html {
     let option = |way: &Way| (way.order.key(), words::order(way.order, way.drift));
     let options = answer.ways.iter().map(option).collect();
     let chosen = chosen_way(view, answer).order.key();
-    el("div", "line", vec![answer_choice(view, Name::Order, options, chosen)])
+    element("div", "line", vec![answer_choice(view, Name::Order, options, chosen)])
 }
 
 /// The counts either side, when a multiple was asked for: a tap goes there.
@@ -250,7 +250,7 @@ fn neighbours(view: &View, answer: &Answer) -> Html {
     let Some(multiples) = answer.multiples else {
         return Html::default();
     };
-    let mut line = vec![says("span", "", words::MULTIPLES)];
+    let mut line = vec![text_element("span", "", words::MULTIPLES)];
     for reached in [multiples.below, multiples.above].into_iter().flatten() {
         let go = view.sheet.setting(vec![
             (Name::Ask.into(), Asked::Reach.key().into()),
@@ -258,7 +258,7 @@ fn neighbours(view: &View, answer: &Answer) -> Html {
         ]);
         line.push(button(words::reached(answer.before, &reached), go));
     }
-    el("p", "line", line)
+    element("p", "line", line)
 }
 
 fn drawn(answer: &Answer, places: Vec<u32>, round: bool) -> Html {
@@ -286,13 +286,13 @@ fn places(marks: &[u32], changes: u32, readable: bool) -> Html {
     let most = if readable { FIRST_LISTED } else { MOST_LISTED };
     let mut places = Vec::new();
     for mark in marks.iter().take(most) {
-        places.push(tells("li", "", mark.to_string()));
+        places.push(text_element("li", "", mark.to_string()));
     }
     let content = vec![
-        says("summary", "", words::PLACES),
-        tells("p", "", words::places(places.len() as u32, changes)),
-        el("ol", "numbers", places),
+        text_element("summary", "", words::PLACES),
+        text_element("p", "", words::places(places.len() as u32, changes)),
+        element("ol", "numbers", places),
     ];
     let attributes = [("class", "places"), ("open", "open")];
-    element("details", &attributes[..if readable { 1 } else { 2 }], content)
+    element_with("details", &attributes[..if readable { 1 } else { 2 }], content)
 }

@@ -6,7 +6,7 @@ use crate::drawing::stairs as drawing;
 use crate::fields;
 use crate::form::kept::Offer;
 use crate::form::{Field, Fields, Reader, Start};
-use crate::part::plain::{el, list, says, tells};
+use crate::part::plain::{element, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, row_by_row, wait, working};
 use crate::words::page::MORE;
 use crate::words::{schedule, stairs as words};
@@ -129,14 +129,14 @@ impl Tool for Stairs {
     }
 
     fn show(_: &View, question: &Question, answer: &Answer) -> Html {
-        let line = tells("p", "row", words::headline(question, answer));
+        let line = text_element("p", "row", words::headline(question, answer));
         let figure = vec![
             drawing::stairs(answer, question.edge, &words::drawing(question, answer)),
-            says("figcaption", "quiet", words::KEY),
+            text_element("figcaption", "quiet", words::KEY),
         ];
         list(vec![
             answered(schedule::FROM_NEXT_ROW, line, words::outcome(question, answer)),
-            el("figure", "needle", figure),
+            element("figure", "needle", figure),
             row_by_row(words::listed(question, answer), answer.stairs.len() > MOST_OPEN),
             good_to_know(words::notes(question, answer)),
             working(words::steps(question, answer), words::SOURCE),

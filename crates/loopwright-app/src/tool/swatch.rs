@@ -6,7 +6,7 @@ use crate::drawing::outline::{self, Size};
 use crate::fields;
 use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Reader, Start, plus_behind, read_multiple};
-use crate::part::plain::{el, items, list, says, tells};
+use crate::part::plain::{element, items, list, text_element};
 use crate::part::{Form, Part, View, answered, good_to_know, wait, working};
 use crate::words::page::MORE;
 use crate::words::{swatch as words, units::length_beside};
@@ -101,12 +101,12 @@ impl Tool for Swatch {
 /// The count, the drawing, the order, and the sum. Lengths are printed in the unit that the gauge was counted in.
 fn shown(question: &Question, answer: &Answer) -> Html {
     let long = |length| length_beside(question.gauge, length);
-    let line = tells("p", "row", words::headline(answer));
+    let line = text_element("p", "row", words::headline(answer));
     list(vec![
         answered(words::BEFORE, line, words::outcome(answer)),
-        tells("p", "", words::height(question, answer, &long)),
+        text_element("p", "", words::height(question, answer, &long)),
         figure(answer, words::drawing(answer, &long)),
-        says("h3", "", words::ORDER),
+        text_element("h3", "", words::ORDER),
         items("ol", words::order(question.knitting, answer.span)),
         good_to_know(answer.notes.iter().map(words::note).collect()),
         working(words::steps(question, answer, &long), words::SOURCE),
@@ -119,5 +119,9 @@ fn figure(answer: &Answer, caption: String) -> Html {
         height: answer.height,
     };
     let drawn = outline::swatch(swatch, answer.span, &caption);
-    el("figure", "scale", vec![drawn, tells("figcaption", "quiet", caption)])
+    element(
+        "figure",
+        "scale",
+        vec![drawn, text_element("figcaption", "quiet", caption)],
+    )
 }

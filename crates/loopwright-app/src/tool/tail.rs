@@ -8,7 +8,7 @@ use super::{Entry, State, Tool};
 use crate::drawing::tail as drawing;
 use crate::form::kept::Offer;
 use crate::form::{Field, Fields, TAPE, YARN};
-use crate::part::plain::{el, list, says, tells};
+use crate::part::plain::{element, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, unit_choice, wait, working};
 use crate::words::page::PRACTICE;
 use crate::words::tail::{self as words, Print};
@@ -54,7 +54,11 @@ impl Tool for Tail {
         if ask::draws_from_tail(&form.view.fields) {
             how.extend([Words(words::IN_YARN), Part::Field(Name::Yarn)]);
             let choice = unit_choice(form.view, &YARN, words::LABEL_UNIT);
-            unit = el("div", "line", vec![says("span", "", words::MEASURED_IN), choice]);
+            unit = element(
+                "div",
+                "line",
+                vec![text_element("span", "", words::MEASURED_IN), choice],
+            );
         }
         list(vec![form.line(&stitches), form.line(&how), unit, form.columns()])
     }
@@ -64,15 +68,14 @@ impl Tool for Tail {
         let print = Print {
             yards: is_in_yards(view, answer),
         };
-        let line = tells("p", "row", words::headline(answer, print));
-        let verdict = answer
-            .left
-            .as_ref()
-            .map_or_else(Html::default, |left| tells("p", "verdict", words::verdict(left, print)));
+        let line = text_element("p", "row", words::headline(answer, print));
+        let verdict = answer.left.as_ref().map_or_else(Html::default, |left| {
+            text_element("p", "verdict", words::verdict(left, print))
+        });
         list(vec![
             answered(words::title(answer.strand), line, words::outcome(answer)),
             verdict,
-            tells("p", "", words::because(answer, print)),
+            text_element("p", "", words::because(answer, print)),
             drawn(answer, print),
             estimates(question, answer, print),
             good_to_know(words::notes(answer)),
@@ -121,9 +124,9 @@ fn drawn(answer: &Answer, print: Print) -> Html {
     };
     let figure = vec![
         drawing::line(&tail, ARM, &words::drawing(answer, print)),
-        tells("figcaption", "quiet", words::key(print)),
+        text_element("figcaption", "quiet", words::key(print)),
     ];
-    el("figure", "needle", figure)
+    element("figure", "needle", figure)
 }
 
 /// The ways it was reckoned, side by side.
@@ -135,22 +138,30 @@ fn estimates(question: &Question, answer: &Answer, print: Print) -> Html {
         let sum = words::estimate(estimate, question.stitches, print);
         way(estimate, sum, answer.wins == Some(place))
     });
-    let mut content = vec![says("h3", "", words::ESTIMATES), el("div", "ways", ways.collect())];
+    let mut content = vec![
+        text_element("h3", "", words::ESTIMATES),
+        element("div", "ways", ways.collect()),
+    ];
     if answer.why != Why::Measured {
-        content.push(says("p", "quiet", words::SURER));
+        content.push(text_element("p", "quiet", words::SURER));
     }
-    el("section", "", content)
+    element("section", "", content)
 }
 
 /// One way, with its sum.
 fn way(estimate: &Estimate, sum: String, wins: bool) -> Html {
-    let mut content = vec![says("p", "", words::way(&estimate.way)), tells("p", "", sum)];
+    let mut content = vec![
+        text_element("p", "", words::way(&estimate.way)),
+        text_element("p", "", sum),
+    ];
     match estimate.way {
         Way::Measured(_) => {}
-        Way::Wraps { .. } | Way::Edge { .. } | Way::Class { .. } => content.push(says("p", "practice", PRACTICE)),
+        Way::Wraps { .. } | Way::Edge { .. } | Way::Class { .. } => {
+            content.push(text_element("p", "practice", PRACTICE))
+        }
     }
     if wins {
-        content.push(says("strong", "", words::WINS));
+        content.push(text_element("strong", "", words::WINS));
     }
-    el("div", if wins { "wins" } else { "" }, content)
+    element("div", if wins { "wins" } else { "" }, content)
 }

@@ -11,7 +11,7 @@ use crate::drawing::balls::{self, Balls};
 use crate::fields;
 use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Reader, Start, TAPE, WEIGHT, YARN};
-use crate::part::plain::tells;
+use crate::part::plain::text_element;
 use crate::part::{Form, View, wait};
 use crate::words::page::MORE;
 use crate::words::yarn as words;
@@ -217,7 +217,7 @@ impl Tool for Yarn {
         match problems.first() {
             Some(problem) if problem.kind == Kind::NeedsSwatch => {
                 let fabric = view.fields.choice(Name::SwatchFabric);
-                tells("p", "quiet", words::refused(fabric))
+                text_element("p", "quiet", words::refused(fabric))
             }
             first => wait(view, problems, words::waiting(first.map(|problem| problem.field))),
         }

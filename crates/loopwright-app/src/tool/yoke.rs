@@ -6,7 +6,7 @@ use crate::drawing::rounds as drawing;
 use crate::fields;
 use crate::form::kept::{Kept, Offer};
 use crate::form::{Field, Fields, Reader, Start};
-use crate::part::plain::{el, items, list, says, tells};
+use crate::part::plain::{element, items, list, text_element};
 use crate::part::{View, answered, wait, working};
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::yoke as words;
@@ -74,16 +74,16 @@ impl Tool for Yoke {
 
     fn show(_: &View, question: &Question, answer: &Answer) -> Html {
         let schedule = &answer.schedule;
-        let line = tells("p", "row", words::headline(schedule));
+        let line = text_element("p", "row", words::headline(schedule));
         let picture = vec![
             drawing::rounds(schedule, &words::drawing(schedule)),
-            says("figcaption", "quiet", words::KEY),
+            text_element("figcaption", "quiet", words::KEY),
         ];
         list(vec![
             answered(words::ANSWER, line, words::outcome(question)),
             items("ul", words::listed(schedule)),
-            says("p", "", words::EVENLY),
-            el("figure", "needle", picture),
+            text_element("p", "", words::EVENLY),
+            element("figure", "needle", picture),
             working(words::steps(question, schedule), words::SOURCE),
         ])
     }

@@ -3,7 +3,7 @@
 
 use crate::form::{LIST_UNITS, TAPE};
 use crate::part::View;
-use crate::part::plain::{button, el, folded, says};
+use crate::part::plain::{button, element, folded, text_element};
 use crate::store::Typed;
 use crate::words::sizing as words;
 use loopwright::problem::FieldPath;
@@ -13,14 +13,14 @@ use yew::prelude::*;
 
 /// The lists, folded away.
 pub fn offered(view: &View) -> Html {
-    let mut content = vec![says("p", "", words::TAKING)];
+    let mut content = vec![text_element("p", "", words::TAKING)];
     if is_own(&view.fields.text(Name::Sizes.into())) {
-        content.push(says("p", "", words::KEEPING_OWN));
+        content.push(text_element("p", "", words::KEEPING_OWN));
     } else {
         let wanted = TAPE.shown(view.fields.settings()).unit;
         content.extend(Standard::ALL.into_iter().map(|standard| offer(view, standard, wanted)));
     }
-    content.push(says("p", "source", words::STANDARDS_SOURCE));
+    content.push(text_element("p", "source", words::STANDARDS_SOURCE));
     folded("how", words::STANDARDS, content)
 }
 
@@ -28,9 +28,9 @@ fn offer(view: &View, standard: Standard, wanted: LengthUnit) -> Html {
     let take = view.sheet.putting(taken(standard, wanted));
     let content = vec![
         button(words::standard(standard).into(), take),
-        says("small", "practice", words::certainty(standard.certainty(wanted))),
+        text_element("small", "practice", words::certainty(standard.certainty(wanted))),
     ];
-    el("p", "line", content)
+    element("p", "line", content)
 }
 
 /// What taking a list sets.

@@ -1,7 +1,7 @@
 //! The fields as they are drawn: a sentence or two for each section, the swatch, the ball; the rest is folded away.
 
 use super::sections::{fresh, is_first, sections, taken_out};
-use crate::part::plain::{button, el, folded, list, tells};
+use crate::part::plain::{button, element, folded, list, text_element};
 use crate::part::{Form, Part, Part::Words, answer_choice};
 use crate::words::Worded;
 use crate::words::yarn as words;
@@ -20,14 +20,14 @@ pub fn form(form: &Form) -> Html {
                 Part::Field(Name::Balls),
                 Words(words::BALLS),
             ]),
-            el("div", "", form.asked(&[Name::PatternLength, Name::PatternMass])),
+            element("div", "", form.asked(&[Name::PatternLength, Name::PatternMass])),
         ]),
-        Source::Length => el("div", "", form.asked(&[Name::Length])),
+        Source::Length => element("div", "", form.asked(&[Name::Length])),
     };
     list(vec![
         form.line(&[Words(words::WORK_FROM), Part::Field(Name::From)]),
         asked,
-        el("div", "", form.asked(&[Name::BallLength, Name::BallMass])),
+        element("div", "", form.asked(&[Name::BallLength, Name::BallMass])),
         form.columns(),
     ])
 }
@@ -45,7 +45,7 @@ fn piece(form: &Form) -> Html {
     ];
     list(vec![
         list(drawn.collect()),
-        el("div", "line", taps),
+        element("div", "line", taps),
         form.line(&[
             Words(words::I),
             Part::Field(Name::By),
@@ -60,9 +60,9 @@ fn piece(form: &Form) -> Html {
 /// One section, with its number where there are several.
 fn section(form: &Form, place: Option<u32>) -> Html {
     let head = place.map_or_else(Html::default, |place| {
-        let named = tells("h2", "", words::section(place));
+        let named = text_element("h2", "", words::section(place));
         let out = presence(form, words::TAKE_OUT, form.view.fields.index(), Presence::Out);
-        el("div", "line", vec![named, out])
+        element("div", "line", vec![named, out])
     });
     let kind = form.view.fields.choice(SectionName::Shape);
     let knit = form.line(&[
@@ -73,7 +73,7 @@ fn section(form: &Form, place: Option<u32>) -> Html {
         Words(words::OF),
         Part::Field(SectionName::Fabric),
     ]);
-    el(
+    element(
         "div",
         "section",
         vec![head, knit, figures(form, kind), edges(form, kind)],
@@ -101,7 +101,7 @@ fn figures(form: &Form, kind: ShapeKind) -> Html {
             Part::Field(SectionName::Rows),
             Words(words::ROWS),
         ]),
-        ShapeKind::Measured => el("div", "", form.asked(&[SectionName::Width, SectionName::Length])),
+        ShapeKind::Measured => element("div", "", form.asked(&[SectionName::Width, SectionName::Length])),
         ShapeKind::Summed => form.line(&[Part::Field(SectionName::Stitches), Words(words::STITCHES_IN_ALL)]),
     }
 }
@@ -112,7 +112,7 @@ fn edges(form: &Form, kind: ShapeKind) -> Html {
         ShapeKind::Straight | ShapeKind::Tapered | ShapeKind::Measured => {
             let mut edges = vec![beginning(form)];
             edges.extend(form.asked(&[SectionName::BindOff]));
-            folded("edges", words::EDGES, vec![el("div", "fields", edges)])
+            folded("edges", words::EDGES, vec![element("div", "fields", edges)])
         }
         ShapeKind::Summed => Html::default(),
     }
@@ -143,12 +143,12 @@ fn swatch(form: &Form) -> Html {
                     Words(words::ROWS),
                 ],
             ),
-            el("div", "", form.asked(&[Name::SwatchMass])),
+            element("div", "", form.asked(&[Name::SwatchMass])),
         ]),
         SwatchKind::Measured => {
             let gauge = Name::gauge_in(form.view.fields.choice(Name::SwatchFabric));
             let mut drawn = form.asked(&gauge);
-            drawn.push(el("div", "fields", form.asked(&[Name::Rest, Name::Pinned])));
+            drawn.push(element("div", "fields", form.asked(&[Name::Rest, Name::Pinned])));
             list(drawn)
         }
     }
@@ -165,14 +165,14 @@ fn trouble(form: &Form) -> Html {
     let Some(problem) = form.problems.iter().find(is_of_several) else {
         return Html::default();
     };
-    let mut content = vec![tells("p", "", words::problem(problem))];
+    let mut content = vec![text_element("p", "", words::problem(problem))];
     if problem.kind == Kind::NeedsSwatch {
         let stockinette = (Name::SwatchFabric.into(), Fabric::Stockinette.key());
         let weighed = (Name::By.into(), SwatchKind::Weighed.key());
         content.push(tap(form, words::TAKE_STOCKINETTE, stockinette));
         content.push(tap(form, words::TAKE_WEIGHED, weighed));
     }
-    el("div", "problem", content)
+    element("div", "problem", content)
 }
 
 /// A button that brings a section or takes it out, if there is one.

@@ -2,7 +2,7 @@
 
 use crate::drawing::balls::{self, Balls};
 use crate::form::{WEIGHT, YARN};
-use crate::part::plain::{el, items, list, says, tells};
+use crate::part::plain::{element, items, list, text_element};
 use crate::part::{View, answered, good_to_know, working};
 use crate::words::yarn::{self as words, Printer};
 use loopwright::yarn::{Answer, Question};
@@ -15,16 +15,16 @@ pub fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         mass: &|mass| view.print(&WEIGHT, mass),
         unit: YARN.shown(view.fields.settings()).unit,
     };
-    let line = tells("p", "row", words::buy(answer));
+    let line = text_element("p", "row", words::buy(answer));
     let close = words::close(answer, print);
     list(vec![
         answered(words::title(question), line, words::used(question, answer, print)),
         if close.is_empty() {
             Html::default()
         } else {
-            tells("p", "close", close)
+            text_element("p", "close", close)
         },
-        tells("p", "", words::bought(question, answer, print)),
+        text_element("p", "", words::bought(question, answer, print)),
         drawn(answer, print),
         lines(answer, print),
         good_to_know(answer.notes.iter().map(|note| words::note(*note).into()).collect()),
@@ -37,7 +37,7 @@ fn drawn(answer: &Answer, print: &Printer) -> Html {
     let bands = answer.bands();
     let key = bands
         .iter()
-        .map(|(band, end)| tells("li", balls::class(*band), words::band(*band, *end, print)));
+        .map(|(band, end)| text_element("li", balls::class(*band), words::band(*band, *end, print)));
     let key = key.collect();
     let picture = balls::balls(&Balls {
         count: answer.balls,
@@ -45,7 +45,7 @@ fn drawn(answer: &Answer, print: &Printer) -> Html {
         caption: Some(&words::drawing(answer, balls::each(answer.balls), print)),
         bands,
     });
-    el("figure", "skeins", vec![picture, el("ul", "key", key)])
+    element("figure", "skeins", vec![picture, element("ul", "key", key)])
 }
 
 /// Where the yarn goes, if not all for one purpose.
@@ -55,9 +55,9 @@ fn lines(answer: &Answer, print: &Printer) -> Html {
     }
     let lines = answer.lines.iter().map(|line| words::line(line, print)).collect();
     let content = vec![
-        says("h3", "", words::LINES),
+        text_element("h3", "", words::LINES),
         items("ol", lines),
-        tells("p", "source", words::footnote()),
+        text_element("p", "source", words::footnote()),
     ];
-    el("section", "lines", content)
+    element("section", "lines", content)
 }

@@ -1,6 +1,6 @@
 //! The words of the page about storage, copies and care.
 
-use super::intl::say;
+use super::intl::fill_pattern;
 
 /// The title.
 pub const TITLE: &str = "About Loopwright";
@@ -55,7 +55,7 @@ pub fn brought_back(count: usize) -> String {
     let count = u32::try_from(count).unwrap_or(u32::MAX);
     match count {
         0 => "The copy holds nothing that is not here already.".into(),
-        _ => say(
+        _ => fill_pattern(
             "# {field|fields} brought back. What lay there before can be put back on each tool.",
             &[count],
         ),

@@ -1,6 +1,6 @@
 //! The words of the cast-on count. Lengths are printed in the unit the knitter uses, which [`Lengths`] names.
 
-use super::intl::{decimal, say, say_made, say_with, stitches};
+use super::intl::{decimal, fill_pattern, fill_pattern_with, fill_pattern_with_strings, stitches};
 pub use super::tell::Long;
 use super::tell::off;
 use super::units::{Lengths, span_of};
@@ -82,7 +82,7 @@ pub const fn title(knitting: Knitting) -> &'static str {
 
 /// The count.
 pub fn headline(answer: &Answer) -> String {
-    say("Cast on #", &[answer.pick.cast_on])
+    fill_pattern("Cast on #", &[answer.pick.cast_on])
 }
 
 /// What it comes to; and before that what the count is made of, where not all of it is for the pattern.
@@ -90,10 +90,10 @@ pub fn outcome(question: &Question, answer: &Answer, lengths: Lengths) -> (Strin
     let pick = &answer.pick;
     let mut before = String::new();
     if pick.inside < pick.cast_on {
-        before += &say("# for the pattern", &[pick.inside]);
+        before += &fill_pattern("# for the pattern", &[pick.inside]);
         for (count, pattern) in beside(question.knitting) {
             if count > 0 {
-                before += &say(pattern, &[count]);
+                before += &fill_pattern(pattern, &[count]);
             }
         }
         before += ". ";
@@ -103,7 +103,7 @@ pub fn outcome(question: &Question, answer: &Answer, lengths: Lengths) -> (Strin
         Knitting::Flat { .. } => "@ wide",
     };
     before += "Washed, it is";
-    (before, say_with(pattern, &[], &[&lengths.write(pick.width)]))
+    (before, fill_pattern_with(pattern, &[], &[&lengths.write(pick.width)]))
 }
 
 /// The stitches beside the pattern, and what each are for.
@@ -125,7 +125,7 @@ pub fn widths(answer: &Answer, lengths: Lengths) -> String {
         lengths.write(range.least),
         lengths.write(range.most),
     ];
-    say_made(pattern, &[], words)
+    fill_pattern_with_strings(pattern, &[], words)
 }
 
 /// The counts below and above, with what they would measure.
@@ -140,7 +140,11 @@ pub fn neighbours(answer: &Answer, lengths: Lengths) -> Vec<String> {
             (true, true) => "# (# for the pattern): @, @, just as near.",
         };
         let words = vec![lengths.write(count.width), off(count.off, lengths)];
-        neighbours.push(say_made(pattern, &[count.cast_on, count.inside], words));
+        neighbours.push(fill_pattern_with_strings(
+            pattern,
+            &[count.cast_on, count.inside],
+            words,
+        ));
     }
     neighbours
 }
@@ -152,20 +156,20 @@ pub fn on_needle(on: u32, all: u32) -> String {
         _ if on >= all => "All # are on the needle.",
         _ => "# of # are on the needle.",
     };
-    say(pattern, &[on, all])
+    fill_pattern(pattern, &[on, all])
 }
 
 /// The tap at the next marker; the last one begins again.
 pub fn reached(next: Option<u32>) -> String {
     match next {
-        Some(next) => say("# are on", &[next]),
+        Some(next) => fill_pattern("# are on", &[next]),
         None => AGAIN.into(),
     }
 }
 
 /// The tap that takes the last one back.
 pub fn back(before: u32) -> String {
-    say("Back to #", &[before])
+    fill_pattern("Back to #", &[before])
 }
 
 /// The groups the markers make.
@@ -174,7 +178,7 @@ pub fn groups(plan: &MarkerPlan) -> String {
         0 => "# {group|groups} of #.",
         _ => "# {group|groups} of #, and # at the end.",
     };
-    say(pattern, &[plan.groups, plan.every, plan.rest])
+    fill_pattern(pattern, &[plan.groups, plan.every, plan.rest])
 }
 
 /// What the drawing shows.
@@ -184,7 +188,7 @@ pub fn drawing(plan: &MarkerPlan, on: u32) -> String {
         &*groups(plan),
         &*on_needle(on, plan.stitches),
     ];
-    say_with("A needle with @, cast on from right to left: @ @", &[], &words)
+    fill_pattern_with("A needle with @, cast on from right to left: @ @", &[], &words)
 }
 
 /// One thing to know.
@@ -207,7 +211,7 @@ pub fn note(note: &Note) -> String {
             stitches,
         ),
     };
-    say(pattern, &[count])
+    fill_pattern(pattern, &[count])
 }
 
 /// The sum.
@@ -218,24 +222,24 @@ pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<Stri
     let ideal = decimal(answer.ideal.to_f64());
     let (of, plus) = (question.multiple.of, answer.plus);
     let multiple = match (of, plus) {
-        (1, 0) => say("The nearest whole count: #.", &[pick.inside]),
-        (_, 0) => say(
+        (1, 0) => fill_pattern("The nearest whole count: #.", &[pick.inside]),
+        (_, 0) => fill_pattern(
             "The nearest multiple of #: # × # = #.",
             &[of, pick.repeats, of, pick.inside],
         ),
         _ => {
             let numbers = [of, plus, pick.repeats, of, plus, pick.inside];
-            say("The nearest multiple of # plus #: # × # + # = #.", &numbers)
+            fill_pattern("The nearest multiple of # plus #: # × # + # = #.", &numbers)
         }
     };
     let mut steps = vec![
-        say_with(
+        fill_pattern_with(
             "Width times gauge: @ × @ ÷ @ = @ stitches.",
             &[],
             &[&wanted, &count, &span, &ideal],
         ),
         multiple,
-        say_with(
+        fill_pattern_with(
             "Its real width: # × @ ÷ @ = @.",
             &[pick.inside],
             &[&span, &count, &width],
@@ -243,9 +247,12 @@ pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<Stri
     ];
     match question.knitting {
         Knitting::Round { extra: true } => {
-            steps.push(say("One more for the join: # + 1 = #.", &[pick.worked, pick.cast_on]));
+            steps.push(fill_pattern(
+                "One more for the join: # + 1 = #.",
+                &[pick.worked, pick.cast_on],
+            ));
         }
-        Knitting::Flat { edge, seam } => steps.push(say(
+        Knitting::Flat { edge, seam } => steps.push(fill_pattern(
             "With # edge and # seam {stitch|stitches} at each edge: # + 2 × # + 2 × # = #.",
             &[edge, seam, pick.inside, edge, seam, pick.cast_on],
         )),

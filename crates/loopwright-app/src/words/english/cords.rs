@@ -1,8 +1,8 @@
 //! The words of cords. Lengths come in printed, in the unit the knitter uses: `long` prints any length, `cord` one of a
 //! circular needle, which is known by its label.
 
-use super::intl::{say, say_with};
-use super::tell::{Long, Value, tell};
+use super::intl::{fill_pattern, fill_pattern_with};
+use super::tell::{Long, Value, fill_pattern_with_values};
 use super::{Title, Worded};
 use loopwright::cords::{Answer, Around, By, Gap, Name, Question, Run, SQUEEZE, Stretch, Swatch};
 use loopwright::tables::needle::CIRCULARS;
@@ -64,7 +64,10 @@ pub const fn rounds(working: Working) -> &'static str {
 /// A circular needle, in inches by its label where it has one.
 pub fn cord(length: Length, inches: bool, long: Long) -> String {
     let row = CIRCULARS.iter().find(|row| inches && row.label == length);
-    row.map_or_else(|| long(length), |row| say("#\u{a0}in", &[u32::from(row.inches)]))
+    row.map_or_else(
+        || long(length),
+        |row| fill_pattern("#\u{a0}in", &[u32::from(row.inches)]),
+    )
 }
 
 /// Which cords, one after the other.
@@ -75,7 +78,7 @@ pub fn headline(answer: &Answer, cord: Long) -> String {
         By::Gap(Gap {
             cord: Some((shortest, _)),
             ..
-        }) => say_with("a cord of @ or more", &[], &[&cord(shortest)]),
+        }) => fill_pattern_with("a cord of @ or more", &[], &[&cord(shortest)]),
         By::Gap(Gap { cord: None, .. }) => "two circular needles".into(),
     });
     stretches.collect::<Vec<String>>().join(", then ")
@@ -85,7 +88,7 @@ pub fn headline(answer: &Answer, cord: Long) -> String {
 pub fn outcome(answer: &Answer, long: Long) -> (String, String) {
     let [start, end] = answer.girths;
     let pattern = if start == end { "@" } else { "@, in the end @" };
-    let girths = tell(pattern, &[Value::Length(start), Value::Length(end)], long);
+    let girths = fill_pattern_with_values(pattern, &[Value::Length(start), Value::Length(end)], long);
     ("On the needle, before washing, that is".into(), girths)
 }
 
@@ -105,7 +108,7 @@ pub fn change(before: Option<&Stretch>, to: &Stretch, flat: bool, cord: Long) ->
         By::Cord(_) => "Change to @ between @ # and @ #, on a plain @.",
     };
     let round = round(flat);
-    say_with(
+    fill_pattern_with(
         pattern,
         &[to.earliest, to.latest],
         &[&cord(length), round, round, round],
@@ -120,7 +123,7 @@ pub fn gap(stretch: &Stretch, whole: bool, flat: bool) -> String {
         "From @ # to @ # no cord at hand serves. Instead:"
     };
     let round = round(flat);
-    say_with(pattern, &[stretch.latest, stretch.last], &[round, round])
+    fill_pattern_with(pattern, &[stretch.latest, stretch.last], &[round, round])
 }
 
 /// The ways to knit where no cord serves.
@@ -128,11 +131,11 @@ pub fn ways(gap: &Gap, long: Long) -> Vec<String> {
     let double_pointed = gap.small.then(|| "Double-pointed needles.".into());
     let magic_loop = gap.magic_loop.map(|least| {
         let values = [Value::Length(least)];
-        tell("Magic loop, on a cord of @ or more, tips and all.", &values, long)
+        fill_pattern_with_values("Magic loop, on a cord of @ or more, tips and all.", &values, long)
     });
     let cord = gap.cord.map(|(shortest, longest)| {
         let values = [Value::Length(shortest), Value::Length(longest)];
-        tell("A cord of @ to @.", &values, long)
+        fill_pattern_with_values("A cord of @ to @.", &values, long)
     });
     let two = "Two circular needles, with half the stitches on each.".into();
     double_pointed
@@ -150,7 +153,7 @@ pub fn serving(answer: &Answer, cord: Long) -> String {
     if names.is_empty() {
         return String::new();
     }
-    say_with("Cords that serve: @", &[], &[&names.join(", ")])
+    fill_pattern_with("Cords that serve: @", &[], &[&names.join(", ")])
 }
 
 /// What the drawing shows, for those who cannot see it: the headline, and the rounds of each cord that serves.
@@ -165,7 +168,7 @@ pub fn drawing(answer: &Answer, gaps: &[Run], flat: bool, cord: Long) -> String 
 
 /// The rounds of a cord, or of what no cord serves, in the drawing's words.
 pub fn runs(name: &str, runs: &[Run], flat: bool) -> String {
-    let run = |run: &Run| say_with("@, @ # to #. ", &[run.from, run.to], &[name, round(flat)]);
+    let run = |run: &Run| fill_pattern_with("@, @ # to #. ", &[run.from, run.to], &[name, round(flat)]);
     runs.iter().map(run).collect()
 }
 
@@ -191,7 +194,7 @@ pub fn notes(question: &Question, answer: &Answer, long: Long, cord: Long) -> Ve
             Some(_) | None => continue,
         };
         let most = other.tip.map_or(String::new(), long);
-        notes.push(say_with(pattern, &[], &[&cord(other.length), &most]));
+        notes.push(fill_pattern_with(pattern, &[], &[&cord(other.length), &most]));
     }
     if question.cords.is_empty() {
         notes.push(
@@ -212,12 +215,12 @@ pub fn steps(question: &Question, answer: &Answer, long: Long, cord: Long) -> Ve
         };
         let [start, end] = answer.girths.map(Value::Length);
         let values = [Value::Count(*from), Value::Count(*to), Value::Gauge(over), start, end];
-        steps.push(tell(pattern, &values, long));
+        steps.push(fill_pattern_with_values(pattern, &values, long));
     }
     for pick in &answer.picks {
         let least = if question.flat { Length::ZERO } else { *pick };
         let values = [Value::Length(least), Value::Length(pick.saturating_mul(SQUEEZE))];
-        steps.push(cord(*pick) + &tell(" serves @ to @.", &values, long));
+        steps.push(cord(*pick) + &fill_pattern_with_values(" serves @ to @.", &values, long));
     }
     steps
 }

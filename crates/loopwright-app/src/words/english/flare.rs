@@ -1,7 +1,7 @@
 //! The words of the flare. Lengths come in printed, in the unit the knitter uses, by the function `long`.
 
 use super::cast_on::Long;
-use super::intl::{decimal, say, say_made, say_with};
+use super::intl::{decimal, fill_pattern, fill_pattern_with, fill_pattern_with_strings};
 use super::tail::Print;
 use super::{Title, Worded, rounds, schedule, units};
 use loopwright::flare::{Answer, BindOffYarn, Hang, Hem, HemKind, Name, Placing, Question};
@@ -73,9 +73,9 @@ pub fn headline(question: &Question, answer: &Answer) -> String {
     if is_told_in_blocks(answer) {
         return schedule::written(&answer.schedule);
     }
-    let mut sentence = say("Increase #", &[question.each]) + &rounds::which(&answer.schedule);
+    let mut sentence = fill_pattern("Increase #", &[question.each]) + &rounds::which(&answer.schedule);
     if let Some(rest) = answer.rest {
-        sentence += &say("; only # in the last of them", &[rest]);
+        sentence += &fill_pattern("; only # in the last of them", &[rest]);
     }
     sentence
 }
@@ -89,8 +89,11 @@ pub fn outcome(answer: &Answer, long: Long) -> (String, String) {
     } else {
         "# rounds, # of them {an increase round|increase rounds}. The hem has"
     };
-    let before = say(pattern, &numbers);
-    (before, say_made("# stitches, @ round", &numbers[2..], girth))
+    let before = fill_pattern(pattern, &numbers);
+    (
+        before,
+        fill_pattern_with_strings("# stitches, @ round", &numbers[2..], girth),
+    )
 }
 
 /// How it hangs.
@@ -98,18 +101,18 @@ pub fn hang(answer: &Answer, long: Long) -> String {
     let shape = &answer.shape;
     let (slant, radius) = (long(shape.slant), long(shape.radius));
     match answer.hang {
-        Hang::Tube => say_made("It hangs straight: a tube, @ deep.", &[], vec![slant]),
-        Hang::Cone => say_made(
+        Hang::Tube => fill_pattern_with_strings("It hangs straight: a tube, @ deep.", &[], vec![slant]),
+        Hang::Cone => fill_pattern_with_strings(
             "It hangs as a cone: @ along its side, the hem @ out from the middle and @ below the neck.",
             &[],
             vec![slant, radius, long(shape.drop)],
         ),
-        Hang::Flat => say_made(
+        Hang::Flat => fill_pattern_with_strings(
             "It lies flat: @ from neck to hem, the hem @ out from the middle.",
             &[],
             vec![slant, radius],
         ),
-        Hang::Ruffle => say_made(
+        Hang::Ruffle => fill_pattern_with_strings(
             "It ruffles: @ along the fabric and no farther out than that, @ from the middle. The hem is @ times as long as the circle there.",
             &[],
             vec![slant, radius, decimal(f64::from(shape.fullness) / 1_000.0)],
@@ -119,7 +122,7 @@ pub fn hang(answer: &Answer, long: Long) -> String {
 
 /// How it grows beside a flat circle, and where the increases stand.
 pub fn growth(question: &Question, answer: &Answer) -> String {
-    let sentence = say(
+    let sentence = fill_pattern(
         "A flat circle would gain # stitches; this gains #.",
         &[answer.flat_gain, answer.gain],
     );
@@ -131,13 +134,13 @@ pub fn growth(question: &Question, answer: &Answer) -> String {
     } else {
         " In an increase round, space # evenly, not above those of the last one: Even spacing says where."
     };
-    sentence + &say(pattern, &[question.each])
+    sentence + &fill_pattern(pattern, &[question.each])
 }
 
 /// Below the drawing.
 pub fn key(answer: &Answer, long: Long) -> String {
     let pattern = " Left from the side, right from above. Solid: the hem, @ out from the middle. Dashed: a hem that lies flat, @ out. Thin: the neck.";
-    say_made(
+    fill_pattern_with_strings(
         pattern,
         &[],
         vec![long(answer.shape.radius), long(answer.shape.flat_radius)],
@@ -155,26 +158,26 @@ pub fn bind_off(answer: &Answer, print: Print) -> String {
     let BindOffYarn { plain, elastic, i_cord } = answer.bind_off;
     let between = |range: Range| [print.nearest(range.least), print.up(range.most)];
     let lengths = [plain, elastic, i_cord].map(between).concat();
-    say_made(pattern, &[answer.hem], lengths)
+    fill_pattern_with_strings(pattern, &[answer.hem], lengths)
 }
 
 /// The sum.
 pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
     let [gauge, rows] = [question.gauge, question.row_gauge].map(units::gauge);
     let (depth, rate) = (long(question.depth), decimal(f64::from(answer.flat_rate) / 1_000.0));
-    let mut steps = vec![say_with(
+    let mut steps = vec![fill_pattern_with(
         "Depth times row gauge: @ at @ are # rounds.",
         &[answer.rounds],
         &[&depth, &rows],
     )];
     if let Hem::Girth(girth) = question.hem {
-        steps.push(say_with(
+        steps.push(fill_pattern_with(
             "Girth times gauge: @ at @; the nearest count that can be had is #.",
             &[answer.hem],
             &[&long(girth), &gauge],
         ));
     }
-    steps.push(say(
+    steps.push(fill_pattern(
         "The hem less the neck: # − # = #, in # {round|rounds} of #.",
         &[
             answer.hem,
@@ -184,7 +187,7 @@ pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
             question.each,
         ],
     ));
-    steps.push(say_with(
+    steps.push(fill_pattern_with(
         "A flat circle: 2 × π × @ ÷ @ = @ stitches a round, # in # rounds, rounded once.",
         &[answer.flat_gain, answer.rounds],
         &[&gauge, &rows, &rate],

@@ -1,7 +1,7 @@
 //! The words of gauge. Lengths are printed by the function `long`, in the unit the knitter uses.
 
 use super::Title;
-use super::intl::{decimal, say_made, say_with, tenths};
+use super::intl::{decimal, fill_pattern_with, fill_pattern_with_strings, tenths};
 use super::problem::sentence;
 use super::tell::Long;
 use super::units::{gauge, span_of};
@@ -115,13 +115,15 @@ fn next(answer: &Answer) -> String {
         None => {
             let own = found.gauge;
             let words = vec![decimal(own.count()), span_of(own.span())];
-            say_made("@ stitches over @", &[], words)
+            fill_pattern_with_strings("@ stitches over @", &[], words)
         }
         Some(Next::CountAgain) => "Count again, away from the edges".into(),
-        Some(Next::CountLonger) => say_with("Count over @ or more", &[], &[&span_of(found.longer_span())]),
+        Some(Next::CountLonger) => fill_pattern_with("Count over @ or more", &[], &[&span_of(found.longer_span())]),
         Some(Next::Keep) => "Keep this needle".into(),
-        Some(Next::Down { sizes }) => say_with("Go down # needle {size|sizes} and swatch again", &[sizes], &[]),
-        Some(Next::Up { sizes }) => say_with("Go up # needle {size|sizes} and swatch again", &[sizes], &[]),
+        Some(Next::Down { sizes }) => {
+            fill_pattern_with("Go down # needle {size|sizes} and swatch again", &[sizes], &[])
+        }
+        Some(Next::Up { sizes }) => fill_pattern_with("Go up # needle {size|sizes} and swatch again", &[sizes], &[]),
         Some(Next::AnotherYarn) => "Take another yarn, or another size at your gauge".into(),
     }
 }
@@ -130,7 +132,7 @@ fn next(answer: &Answer) -> String {
 pub fn outcome(question: &Question, answer: &Answer, long: Long) -> (String, String) {
     let found = &answer.stitches;
     let would_measure = |pattern| {
-        let before = say_with(pattern, &[], &[&long(question.width)]);
+        let before = fill_pattern_with(pattern, &[], &[&long(question.width)]);
         (before, long(found.would_be))
     };
     match answer.next {
@@ -149,12 +151,12 @@ pub fn counted(found: &Measured) -> String {
     } else {
         "Not washed: @, or @."
     };
-    say_made(pattern, &[], vec![gauge(found.gauge), about(found.converted)])
+    fill_pattern_with_strings(pattern, &[], vec![gauge(found.gauge), about(found.converted)])
 }
 
 /// The gauge before washing.
 pub fn before(unwashed: Gauge) -> String {
-    say_with("Before washing: @.", &[], &[&gauge(unwashed)])
+    fill_pattern_with("Before washing: @.", &[], &[&gauge(unwashed)])
 }
 
 /// What else there is to say of stitches, or of rows: the spots, the pattern's, the range, the washing.
@@ -175,7 +177,7 @@ pub fn findings(direction: Direction, wanted: Length, found: &Measured, long: Lo
 fn spots(found: &Measured) -> String {
     let pattern = "The mean of # spots, @ to @: @ apart.";
     let ends = vec![gauge(found.fewest), gauge(found.most), percent(found.spread_permille)];
-    say_made(pattern, &[found.readings], ends)
+    fill_pattern_with_strings(pattern, &[found.readings], ends)
 }
 
 fn beside_the_pattern(direction: Direction, against: Against) -> String {
@@ -188,30 +190,30 @@ fn beside_the_pattern(direction: Direction, against: Against) -> String {
     let words = [&*off, how, several(direction), one(direction)];
     if matches {
         let pattern = "@ @ @ than the pattern, no more than half a @ misread.";
-        say_with(pattern, &[], &words)
+        fill_pattern_with(pattern, &[], &words)
     } else {
-        say_with("@ @ @ than the pattern.", &[], &words)
+        fill_pattern_with("@ @ @ than the pattern.", &[], &words)
     }
 }
 
 fn by_the_patterns_rows(wanted: Length, found: &Measured, long: Long) -> String {
     let words = vec![long(wanted), long(found.would_be)];
-    say_made(" By the pattern’s row counts @ would be @.", &[], words)
+    fill_pattern_with_strings(" By the pattern’s row counts @ would be @.", &[], words)
 }
 
 fn range(direction: Direction, found: &Measured, long: Long) -> String {
     let over = |reading: &Reading| {
         let words = vec![span_of(reading.span), long(reading.least), long(reading.most)];
-        say_made("over @, @ to @", &[], words)
+        fill_pattern_with_strings("over @, @ to @", &[], words)
     };
     let ranges: Vec<String> = found.reading.iter().map(over).collect();
     let (would_be, ranges) = (long(found.would_be), ranges.join("; "));
     if found.uneven {
         let pattern = "As the spots differ, @ may come out so: counted @.";
-        say_with(pattern, &[], &[&would_be, &ranges])
+        fill_pattern_with(pattern, &[], &[&would_be, &ranges])
     } else {
         let pattern = "If half a @ is misread, @ may come out so: counted @.";
-        say_with(pattern, &[], &[one(direction), &would_be, &ranges])
+        fill_pattern_with(pattern, &[], &[one(direction), &would_be, &ranges])
     }
 }
 
@@ -223,7 +225,7 @@ fn washing(direction: Direction, wanted: Length, wash: Wash, long: Long) -> Stri
     };
     let off = percent(wash.permille.unsigned_abs());
     let words = vec![off, becomes.into(), long(wanted), long(wash.knit)];
-    say_made("Washing makes it @ @: for @ washed, knit @ by the tape.", &[], words)
+    fill_pattern_with_strings("Washing makes it @ @: for @ washed, knit @ by the tape.", &[], words)
 }
 
 /// Below the drawing, and instead of it: the widths, and the lengths where rows were compared.
@@ -234,12 +236,12 @@ pub fn drawing(question: &Question, answer: &Answer, long: Long) -> String {
             let words = vec![wanted, long(question.length), would_be, long(rows.would_be)];
             let pattern =
                 "Dotted, what you want: @ by @. Solid, what it would be: @ by @. The bands: how far that is known.";
-            say_made(pattern, &[], words)
+            fill_pattern_with_strings(pattern, &[], words)
         }
         None => {
             let pattern =
                 "Dotted, what you want: @ wide. Solid, what it would be: @ wide. The band: how far that is known.";
-            say_made(pattern, &[], vec![wanted, would_be])
+            fill_pattern_with_strings(pattern, &[], vec![wanted, would_be])
         }
     }
 }
@@ -261,13 +263,13 @@ pub const fn note(note: Note) -> &'static str {
 pub fn steps(direction: Direction, question: &Question, found: &Measured, long: Long) -> Vec<String> {
     let together = (found.all != found.gauge).then(|| {
         let words = vec![several(direction).into(), gauge(found.all), gauge(found.gauge)];
-        say_made("All @ together: @, which is @.", &[], words)
+        fill_pattern_with_strings("All @ together: @, which is @.", &[], words)
     });
     let half = half_step(direction, found);
     let wanted = question.wanted(direction);
     let pattern = question.pattern_of(direction).map(|pattern| {
         let words = vec![long(wanted), gauge(pattern), gauge(found.gauge), long(found.would_be)];
-        say_made("@ × @ ÷ @ = @.", &[], words)
+        fill_pattern_with_strings("@ × @ ÷ @ = @.", &[], words)
     });
     let wash = found.wash.zip(found.unwashed).map(|(wash, unwashed)| {
         let sum = vec![
@@ -278,7 +280,7 @@ pub fn steps(direction: Direction, question: &Question, found: &Measured, long: 
             long(wanted),
             long(wash.knit),
         ];
-        say_made("Washed, @ by the tape × @ ÷ @ = @; for @, knit @.", &[], sum)
+        fill_pattern_with_strings("Washed, @ by the tape × @ ÷ @ = @; for @, knit @.", &[], sum)
     });
     [together, half, pattern, wash].into_iter().flatten().collect()
 }
@@ -296,7 +298,7 @@ fn half_step(direction: Direction, found: &Measured) -> Option<String> {
         span_of(reading.span),
         percent(reading.permille),
     ];
-    Some(say_made(pattern, &[found.readings], words))
+    Some(fill_pattern_with_strings(pattern, &[found.readings], words))
 }
 
 /// Where the rules come from.

@@ -36,12 +36,12 @@ fn written(value: f64) -> String {
 
 /// A sentence with these numbers in it: each `#` of the pattern is the next one, and of `{stitch|stitches}` the word
 /// that goes with the number before it.
-pub fn say(pattern: &str, numbers: &[u32]) -> String {
-    say_with(pattern, numbers, &[])
+pub fn fill_pattern(pattern: &str, numbers: &[u32]) -> String {
+    fill_pattern_with(pattern, numbers, &[])
 }
 
 /// A sentence with these numbers and words in it; each `@` is the next word.
-pub fn say_with(pattern: &str, numbers: &[u32], words: &[&str]) -> String {
+pub fn fill_pattern_with(pattern: &str, numbers: &[u32], words: &[&str]) -> String {
     let (mut numbers, mut words) = (numbers.iter(), words.iter());
     let (mut said, mut last, mut silent) = (String::new(), 0, false);
     for mark in pattern.chars() {
@@ -62,9 +62,9 @@ pub fn say_with(pattern: &str, numbers: &[u32], words: &[&str]) -> String {
 }
 
 /// The same, with words made for it: a sum whose lines are many is smaller this way.
-pub fn say_made(pattern: &str, numbers: &[u32], words: Vec<String>) -> String {
+pub fn fill_pattern_with_strings(pattern: &str, numbers: &[u32], words: Vec<String>) -> String {
     let words: Vec<&str> = words.iter().map(String::as_str).collect();
-    say_with(pattern, numbers, &words)
+    fill_pattern_with(pattern, numbers, &words)
 }
 
 #[cfg(target_arch = "wasm32")]
@@ -85,7 +85,7 @@ fn is_one(count: u32) -> bool {
 
 /// `132 stitches`.
 pub fn stitches(count: u32) -> String {
-    say("# {stitch|stitches}", &[count])
+    fill_pattern("# {stitch|stitches}", &[count])
 }
 
 /// `8 times`, `twice`, `once`.
@@ -93,13 +93,13 @@ pub fn times(count: u32) -> String {
     match count {
         1 => "once".into(),
         2 => "twice".into(),
-        _ => say("# times", &[count]),
+        _ => fill_pattern("# times", &[count]),
     }
 }
 
 /// `7 or 8`; `7`.
 pub fn either(numbers: &[u32]) -> String {
-    say(if numbers.len() == 1 { "#" } else { "# or #" }, numbers)
+    fill_pattern(if numbers.len() == 1 { "#" } else { "# or #" }, numbers)
 }
 
 #[cfg(test)]
@@ -111,6 +111,9 @@ mod tests {
         assert_eq!(stitches(1), "1 stitch");
         assert_eq!(stitches(0), "0 stitches");
         let pattern = "# {run|runs} of #, # {is|are} @.";
-        assert_eq!(say_with(pattern, &[1, 5, 2], &["k2tog#"]), "1 run of 5, 2 are k2tog#.");
+        assert_eq!(
+            fill_pattern_with(pattern, &[1, 5, 2], &["k2tog#"]),
+            "1 run of 5, 2 are k2tog#."
+        );
     }
 }

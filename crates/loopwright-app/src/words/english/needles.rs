@@ -1,7 +1,7 @@
 //! The words of needle sizes. Millimetres are printed as the needle has them, never rounded.
 
-use super::intl::{either, say_with};
-use super::tell::{Value, tell};
+use super::intl::{either, fill_pattern_with};
+use super::tell::{Value, fill_pattern_with_values};
 use super::units::quantity;
 use super::{Title, Worded};
 use core::cmp::Ordering;
@@ -101,7 +101,7 @@ pub fn named(named: &Named) -> String {
         Ordering::Equal => (" ", "this size"),
     };
     let values = [Value::Length(named.across), Value::Off(named.off)];
-    named.number.map_or(name.into(), number) + &tell(pattern, &values, &across)
+    named.number.map_or(name.into(), number) + &fill_pattern_with_values(pattern, &values, &across)
 }
 
 /// Beside a number: how sure it is.
@@ -129,7 +129,7 @@ pub fn problem(problem: &Problem) -> String {
         Kind::Unreadable(Unreadable::NotANumber | Unreadable::UnknownUnit | Unreadable::WrongKind { .. }) => {
             "Type the size as it stands on the needle, as in 7, 10 1/2 or 000.".into()
         }
-        Kind::NoExact { .. } => say_with(
+        Kind::NoExact { .. } => fill_pattern_with(
             "No needle has that number. Type the nearest, @.",
             &[],
             &[&either(&problem.kind.nearest())],

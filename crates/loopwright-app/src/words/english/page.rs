@@ -1,6 +1,6 @@
 //! The words around every tool: headings, buttons, and what may be said about the storage.
 
-use super::intl::say_with;
+use super::intl::fill_pattern_with;
 
 /// The name of the whole.
 pub const NAME: &str = "Loopwright";
@@ -52,12 +52,12 @@ pub const NOTHING_KEPT_INSIDE: &str = "Nothing is kept inside another page";
 
 /// The last changes are on this page but could not be kept.
 pub fn not_kept_yet(why: &str) -> String {
-    say_with("Not kept: @ The next change tries again.", &[], &[why])
+    fill_pattern_with("Not kept: @ The next change tries again.", &[], &[why])
 }
 
 /// There is no storage.
 pub fn kept_in_memory_only(why: &str) -> String {
-    say_with("Not kept: @ All works until you close the page.", &[], &[why])
+    fill_pattern_with("Not kept: @ All works until you close the page.", &[], &[why])
 }
 
 /// Why: pages may not store.
@@ -71,7 +71,7 @@ pub const STORAGE_INSIDE: &str = "this page is shown inside another.";
 
 /// Why, in the browser's own words.
 pub fn storage_broken(what: &str) -> String {
-    say_with("the storage of this browser failed (@).", &[], &[what])
+    fill_pattern_with("the storage of this browser failed (@).", &[], &[what])
 }
 
 /// The browser will not forget on its own.

@@ -1,6 +1,6 @@
 //! What to type, for every problem that any tool can have. A tool says it better where it knows more.
 
-use super::intl::{either, number, say, say_with};
+use super::intl::{either, fill_pattern, fill_pattern_with, number};
 use super::units::quantity;
 use loopwright::problem::Kind;
 use loopwright::units::list::WhyUnread;
@@ -13,18 +13,20 @@ pub fn sentence(kind: &Kind) -> String {
     match kind {
         Kind::Unreadable(why) => unreadable(why),
         Kind::UnreadableList(unread) => list(unread.why),
-        Kind::TooFew { least } => say("Type # or more.", &[*least]),
-        Kind::TooMany { most } => say("Type # or fewer.", &[*most]),
-        Kind::NoExact { .. } if kind.nearest().is_empty() => say("There is no number near this that works.", &[]),
-        Kind::NoExact { .. } => say_with("Type @.", &[], &[&either(&kind.nearest())]),
-        Kind::TooSmall { least } => say_with("Type @ or more.", &[], &[&amount(least)]),
-        Kind::TooLarge { most } => say_with("Type @ or less.", &[], &[&amount(most)]),
-        Kind::Missing => say("Answer this first.", &[]),
-        Kind::NeedsSwatch => say("Take a stockinette gauge, or weigh a swatch.", &[]),
-        Kind::Already => say("That is what you have. Type another number.", &[]),
+        Kind::TooFew { least } => fill_pattern("Type # or more.", &[*least]),
+        Kind::TooMany { most } => fill_pattern("Type # or fewer.", &[*most]),
+        Kind::NoExact { .. } if kind.nearest().is_empty() => {
+            fill_pattern("There is no number near this that works.", &[])
+        }
+        Kind::NoExact { .. } => fill_pattern_with("Type @.", &[], &[&either(&kind.nearest())]),
+        Kind::TooSmall { least } => fill_pattern_with("Type @ or more.", &[], &[&amount(least)]),
+        Kind::TooLarge { most } => fill_pattern_with("Type @ or less.", &[], &[&amount(most)]),
+        Kind::Missing => fill_pattern("Answer this first.", &[]),
+        Kind::NeedsSwatch => fill_pattern("Take a stockinette gauge, or weigh a swatch.", &[]),
+        Kind::Already => fill_pattern("That is what you have. Type another number.", &[]),
         Kind::AlreadyMultiple { .. } => match kind.nearest().as_slice() {
-            [] => say("That is what you have.", &[]),
-            next => say_with("That is what you have. The next ones are @.", &[], &[&either(next)]),
+            [] => fill_pattern("That is what you have.", &[]),
+            next => fill_pattern_with("That is what you have. The next ones are @.", &[], &[&either(next)]),
         },
     }
 }
@@ -40,7 +42,7 @@ pub fn list(why: WhyUnread) -> String {
                 .into()
         }
         WhyUnread::TwoUnits => "Here are centimetres and inches. Keep one of them.".into(),
-        WhyUnread::NotAsMany { numbers, sizes } => say(
+        WhyUnread::NotAsMany { numbers, sizes } => fill_pattern(
             "# {number|numbers} for # {size|sizes}: type one for each, in the same order.",
             &[count(numbers), count(sizes)],
         ),
@@ -49,29 +51,31 @@ pub fn list(why: WhyUnread) -> String {
 
 fn unreadable(why: &Unreadable) -> String {
     match why {
-        Unreadable::Empty => say("Type a number here.", &[]),
-        Unreadable::Unfinished => say("Finish the number, as in 7 1/2.", &[]),
-        Unreadable::NotANumber => say("Type a number in figures, as in 132.", &[]),
-        Unreadable::TwoNumbers => say("Type one number only.", &[]),
-        Unreadable::UnknownUnit => say("Type the number alone, without what stands behind it.", &[]),
+        Unreadable::Empty => fill_pattern("Type a number here.", &[]),
+        Unreadable::Unfinished => fill_pattern("Finish the number, as in 7 1/2.", &[]),
+        Unreadable::NotANumber => fill_pattern("Type a number in figures, as in 132.", &[]),
+        Unreadable::TwoNumbers => fill_pattern("Type one number only.", &[]),
+        Unreadable::UnknownUnit => fill_pattern("Type the number alone, without what stands behind it.", &[]),
         Unreadable::WrongKind { wanted, .. } => match wanted {
-            Dimension::Length => say("Type a length, as in 10 cm or 4 in.", &[]),
-            Dimension::Mass => say("Type a weight, as in 50 g or 1.75 oz.", &[]),
-            Dimension::Count => say("Type a count, without a unit of length or weight.", &[]),
+            Dimension::Length => fill_pattern("Type a length, as in 10 cm or 4 in.", &[]),
+            Dimension::Mass => fill_pattern("Type a weight, as in 50 g or 1.75 oz.", &[]),
+            Dimension::Count => fill_pattern("Type a count, without a unit of length or weight.", &[]),
         },
         Unreadable::Ambiguous {
             as_decimal,
             as_thousands,
-        } => say_with(
+        } => fill_pattern_with(
             "That could be @ or @. Type it without the comma.",
             &[],
             &[&amount(as_decimal), &amount(as_thousands)],
         ),
-        Unreadable::NotWhole { below, above } if below == above => say("Type a whole number, as in #.", &[*below]),
-        Unreadable::NotWhole { below, above } => say("Type a whole number: # or #.", &[*below, *above]),
-        Unreadable::TooSmall { least } => say_with("Type @ or more.", &[], &[&amount(least)]),
-        Unreadable::TooLarge { most } => say_with("Type @ or less.", &[], &[&amount(most)]),
-        Unreadable::ZeroDenominator => say("Type a fraction with a number below the line, as in 1/2.", &[]),
+        Unreadable::NotWhole { below, above } if below == above => {
+            fill_pattern("Type a whole number, as in #.", &[*below])
+        }
+        Unreadable::NotWhole { below, above } => fill_pattern("Type a whole number: # or #.", &[*below, *above]),
+        Unreadable::TooSmall { least } => fill_pattern_with("Type @ or more.", &[], &[&amount(least)]),
+        Unreadable::TooLarge { most } => fill_pattern_with("Type @ or less.", &[], &[&amount(most)]),
+        Unreadable::ZeroDenominator => fill_pattern("Type a fraction with a number below the line, as in 1/2.", &[]),
     }
 }
 

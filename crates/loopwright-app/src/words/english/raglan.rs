@@ -1,7 +1,7 @@
 //! The words of the raglan.
 
 use super::Title;
-use super::intl::{say, say_with, stitches};
+use super::intl::{fill_pattern, fill_pattern_with, stitches};
 use super::{rounds, schedule};
 use loopwright::raglan::{Answer, FULL, Name, PART, Question};
 
@@ -47,12 +47,12 @@ pub fn headline(answer: &Answer) -> String {
     let (full, part) = (rounds_of(answer, FULL), rounds_of(answer, PART));
     let mut sentences = Vec::new();
     if !full.is_empty() {
-        sentences.push(say_with("Increase 8 in @.", &[], &[&rounds::named(&full)]));
+        sentences.push(fill_pattern_with("Increase 8 in @.", &[], &[&rounds::named(&full)]));
     }
     if !part.is_empty() {
         let only = if answer.body_only > 0 { "body" } else { "sleeves" };
         let pattern = "Increase 4, on the @ only, in @.";
-        sentences.push(say_with(pattern, &[], &[only, &rounds::named(&part)]));
+        sentences.push(fill_pattern_with(pattern, &[], &[only, &rounds::named(&part)]));
     }
     if sentences.is_empty() {
         return schedule::written(&answer.schedule);
@@ -71,7 +71,7 @@ pub fn outcome(answer: &Answer) -> (String, String) {
 /// At the underarm.
 pub fn underarm(question: &Question, answer: &Answer) -> String {
     let numbers = [answer.aside, question.underarm, question.body_to, question.sleeve_to];
-    say(
+    fill_pattern(
         "Put # aside for each sleeve and cast on # at each underarm: # round the body, # round each sleeve.",
         &numbers,
     )
@@ -92,7 +92,7 @@ pub fn lines(question: &Question, answer: &Answer) -> String {
     );
     if answer.every_other > question.rounds {
         let pattern = " Most raglans keep a plain round between two of them, which takes # rounds here (common practice, no source).";
-        sentence += &say(pattern, &[answer.every_other]);
+        sentence += &fill_pattern(pattern, &[answer.every_other]);
     }
     sentence
 }
@@ -117,15 +117,15 @@ pub fn steps(question: &Question, answer: &Answer) -> Vec<String> {
         ..
     } = *answer;
     vec![
-        say(
+        fill_pattern(
             "Body: # + 4 × (# + #) + 2 × # cast on = #.",
             &[body, full, body_only, underarm, body_to],
         ),
-        say(
+        fill_pattern(
             "Each sleeve: # + 2 × (# + #) + # cast on = #.",
             &[sleeve, full, sleeves_only, underarm, sleeve_to],
         ),
-        say(
+        fill_pattern(
             "On the needle before that: # + 2 × # = #.",
             &[front_and_back, aside, needle],
         ),

@@ -1,6 +1,6 @@
 //! The words of a pattern at another gauge.
 
-use super::intl::{decimal, number, say, say_with};
+use super::intl::{decimal, fill_pattern, fill_pattern_with, number};
 use super::schedule::{rows, written};
 use super::units::{Lengths, gauge};
 use super::{Title, Worded};
@@ -148,7 +148,7 @@ impl Sentences<'_> {
         if let Some(size) = self.followed() {
             return Lead {
                 title: "For the width you want",
-                line: say("Follow the size of # stitches", &[size.pattern]),
+                line: fill_pattern("Follow the size of # stitches", &[size.pattern]),
                 outcome: ("At your gauge it measures".into(), self.measures(size)),
             };
         }
@@ -158,7 +158,7 @@ impl Sentences<'_> {
         match (self.answer.stitches.as_slice(), rows_found, &self.answer.shaping) {
             ([], [], Some(shaped)) => Lead {
                 title: "Shaping at your gauge",
-                line: say("From # to # stitches", &[shaped.from, shaped.to]),
+                line: fill_pattern("From # to # stitches", &[shaped.from, shaped.to]),
                 outcome: ("In".into(), rows(shaped.rows, self.is_round())),
             },
             ([], found, _) => in_place_of("Rows at your gauge", found),
@@ -190,20 +190,20 @@ impl Sentences<'_> {
         let range = self.answer.range;
         let words = [&*self.lengths.write(range.least), &self.lengths.write(range.most)];
         Some(match tied {
-            Some(tied) => say_with(
+            Some(tied) => fill_pattern_with(
                 "Half a stitch misread, # measure @ to @. The size of # is as near, and stretches less.",
                 &[count, tied.pattern],
                 &words,
             ),
-            None => say_with("Half a stitch misread, # measure @ to @.", &[count], &words),
+            None => fill_pattern_with("Half a stitch misread, # measure @ to @.", &[count], &words),
         })
     }
 
     /// What stands in a column of the table, the size to follow marked by a word.
     pub fn cell(&self, column: Column, found: &Converted, is_followed: bool) -> String {
         match column {
-            Column::Pattern => say_with("#: @", &[found.pattern], &[&self.lengths.write(found.was)]),
-            Column::Own => say_with("#: @", &[found.count], &[&self.lengths.write(found.becomes)]),
+            Column::Pattern => fill_pattern_with("#: @", &[found.pattern], &[&self.lengths.write(found.was)]),
+            Column::Own => fill_pattern_with("#: @", &[found.count], &[&self.lengths.write(found.becomes)]),
             Column::Kept if is_followed => format!("{}: follow this", self.lengths.write(found.unchanged)),
             Column::Kept => self.lengths.write(found.unchanged),
         }
@@ -211,7 +211,7 @@ impl Sentences<'_> {
 
     /// The ends of the shaping and its rows.
     pub fn ends(&self, shaped: &Shaped) -> String {
-        say_with(
+        fill_pattern_with(
             "From # to # stitches in @, # of them shaped.",
             &[shaped.from, shaped.to, shaped.times],
             &[&rows(shaped.rows, self.is_round())],
@@ -234,7 +234,7 @@ impl Sentences<'_> {
         let question = self.question;
         let mut notes = Vec::new();
         if self.is_round() && question.multiple.plus > 0 {
-            notes.push(say(
+            notes.push(fill_pattern(
                 "A round has no edges: the # beside the repeats {is|are} dropped.",
                 &[question.multiple.plus],
             ));
@@ -266,7 +266,7 @@ impl Sentences<'_> {
         }
         if let Some(size) = self.followed() {
             let words = [&*gauge(question.own), &self.lengths.write(size.unchanged)];
-            steps.push(say_with("# at @ measure @.", &[size.pattern], &words));
+            steps.push(fill_pattern_with("# at @ measure @.", &[size.pattern], &words));
         }
         steps
     }
@@ -278,7 +278,7 @@ impl Sentences<'_> {
             &gauge(ours),
             &decimal(found.ideal.to_f64()),
         ];
-        say_with(
+        fill_pattern_with(
             "# at @ measure @; at @ that takes @, so #.",
             &[found.pattern, found.count],
             &words,

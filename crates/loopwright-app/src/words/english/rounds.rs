@@ -1,6 +1,6 @@
 //! Rounds by their numbers, as they are crossed off while knitting.
 
-use super::intl::{number, say};
+use super::intl::{fill_pattern, number};
 use loopwright::shaping::Schedule;
 
 /// Above the counts round by round.
@@ -17,7 +17,7 @@ pub const fn are_named(rounds: usize) -> bool {
 /// `round 9`; `rounds 2, 4 and 5`; where they are too many, how many they are and where to read them.
 pub fn named(rounds: &[u32]) -> String {
     if !are_named(rounds.len()) {
-        return say("each of # rounds, listed below", &[rounds.len() as u32]);
+        return fill_pattern("each of # rounds, listed below", &[rounds.len() as u32]);
     }
     let names: Vec<String> = rounds.iter().copied().map(number).collect();
     match names.split_last() {

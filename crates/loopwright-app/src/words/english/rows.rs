@@ -1,6 +1,6 @@
 //! The words of rows and length. Lengths are printed in the unit the knitter uses, which [`Lengths`] names.
 
-use super::intl::{say, say_with};
+use super::intl::{fill_pattern, fill_pattern_with};
 use super::tell::{self, Value, off};
 use super::units::Lengths;
 use super::{Title, Worded};
@@ -70,8 +70,8 @@ impl Worded for Fabric {
 }
 
 /// A sentence with these values in it.
-fn tell(pattern: &str, values: &[Value], lengths: Lengths) -> String {
-    tell::tell(pattern, values, &|length| lengths.write(length))
+fn fill_pattern_with_values(pattern: &str, values: &[Value], lengths: Lengths) -> String {
+    tell::fill_pattern_with_values(pattern, values, &|length| lengths.write(length))
 }
 
 /// Whether rows are looked for, and not a length.
@@ -91,18 +91,24 @@ pub const fn title(question: &Question) -> &'static str {
 /// The rows, or the length.
 pub fn headline(question: &Question, answer: &Answer, lengths: Lengths) -> String {
     if is_length(question) {
-        tell("Work @", &[rows(question, answer)], lengths)
+        fill_pattern_with_values("Work @", &[rows(question, answer)], lengths)
     } else {
-        tell("@ long", &[length(answer)], lengths)
+        fill_pattern_with_values("@ long", &[length(answer)], lengths)
     }
 }
 
 /// What they are made of, and what they come to.
 pub fn outcome(question: &Question, answer: &Answer, lengths: Lengths) -> (String, String) {
     let (before, after) = if is_length(question) {
-        ("Washed, that is", tell("@ long", &[length(answer)], lengths))
+        (
+            "Washed, that is",
+            fill_pattern_with_values("@ long", &[length(answer)], lengths),
+        )
     } else {
-        ("That is", tell("@", &[rows(question, answer)], lengths))
+        (
+            "That is",
+            fill_pattern_with_values("@", &[rows(question, answer)], lengths),
+        )
     };
     (made_of(question, answer) + before, after)
 }
@@ -126,7 +132,7 @@ fn made_of(question: &Question, answer: &Answer) -> String {
         } else {
             "# {ridge|ridges}. "
         };
-        parts += &say(pattern, &[answer.ridges]);
+        parts += &fill_pattern(pattern, &[answer.ridges]);
     }
     if question.set_up > 0 && answer.repeats + answer.row == 0 {
         parts += "The set-up only. ";
@@ -141,13 +147,13 @@ fn made_of(question: &Question, answer: &Answer) -> String {
 fn repeats(question: &Question, answer: &Answer) -> String {
     let (repeats, of) = (answer.repeats, question.repeat);
     match (answer.row, question.set_up) {
-        (0, 0) => say("# {repeat|repeats} of #. ", &[repeats, of]),
-        (row, 0) => say("# {repeat|repeats} of #, and # of the next. ", &[repeats, of, row]),
-        (0, set_up) => say(
+        (0, 0) => fill_pattern("# {repeat|repeats} of #. ", &[repeats, of]),
+        (row, 0) => fill_pattern("# {repeat|repeats} of #, and # of the next. ", &[repeats, of, row]),
+        (0, set_up) => fill_pattern(
             "# {repeat|repeats} of #, after # for the set-up. ",
             &[repeats, of, set_up],
         ),
-        (row, set_up) => say(
+        (row, set_up) => fill_pattern(
             "# {repeat|repeats} of #, and # of the next, after # for the set-up. ",
             &[repeats, of, row, set_up],
         ),
@@ -157,13 +163,13 @@ fn repeats(question: &Question, answer: &Answer) -> String {
 /// How near the length is, and what it is if the swatch was misread.
 pub fn widths(question: &Question, answer: &Answer, lengths: Lengths) -> String {
     let range = [Value::Length(answer.range.least), Value::Length(answer.range.most)];
-    let range = tell(
+    let range = fill_pattern_with_values(
         "If the swatch was read half a row wrong, it is @ to @.",
         &range,
         lengths,
     );
     if is_length(question) {
-        say_with("That is @. @", &[], &[&off(answer.off, lengths), &range])
+        fill_pattern_with("That is @. @", &[], &[&off(answer.off, lengths), &range])
     } else {
         range
     }
@@ -185,7 +191,7 @@ pub fn neighbours(question: &Question, answer: &Answer, lengths: Lengths) -> Vec
         if let Some(count) = count {
             let pattern = if as_near { "@: @, just as near." } else { "@: @." };
             let values = [Value::Rows(count.rows, question.round), Value::Length(count.length)];
-            neighbours.push(tell(pattern, &values, lengths));
+            neighbours.push(fill_pattern_with_values(pattern, &values, lengths));
         }
     }
     neighbours
@@ -200,11 +206,11 @@ pub fn standing(question: &Question, course: &Course, lengths: Lengths) -> Strin
     };
     let values = [Value::Off(course.off), Value::Rows(course.rows, question.round)];
     let rest = if course.past > 0 {
-        say("take back the last #.", &[course.past])
+        fill_pattern("take back the last #.", &[course.past])
     } else {
-        say("# to go.", &[course.to_go])
+        fill_pattern("# to go.", &[course.to_go])
     };
-    tell(standing, &values, lengths) + &rest
+    fill_pattern_with_values(standing, &values, lengths) + &rest
 }
 
 /// What the tape should say, now and at the end.
@@ -223,7 +229,7 @@ pub fn tape_says(question: &Question, course: &Course, lengths: Lengths) -> Stri
         Value::Length(course.after_washing),
         Value::Length(course.stop_at),
     ];
-    tell(pattern, &values, lengths)
+    fill_pattern_with_values(pattern, &values, lengths)
 }
 
 /// What is good to know.
@@ -254,7 +260,7 @@ pub fn notes(question: &Question, answer: &Answer) -> Vec<String> {
     let mut notes: Vec<String> = known.map(|(_, note)| note.to_owned()).collect();
     if pick.length >= LONG {
         let drop = [DROP.least, DROP.most];
-        notes.push(say(
+        notes.push(fill_pattern(
             "So long a piece drops when worn, by # to #\u{a0}% in cotton or superwash wool (common practice, no source).",
             &drop,
         ));
@@ -265,9 +271,9 @@ pub fn notes(question: &Question, answer: &Answer) -> Vec<String> {
 /// What the drawing shows.
 pub fn drawing(question: &Question, answer: &Answer, lengths: Lengths) -> String {
     let done = question.tape.map_or(0, |tape| tape.rows);
-    tell("@, the first on the left. ", &[rows(question, answer)], lengths)
+    fill_pattern_with_values("@, the first on the left. ", &[rows(question, answer)], lengths)
         + &made_of(question, answer)
-        + &say("# done.", &[done])
+        + &fill_pattern("# done.", &[done])
 }
 
 /// Below the drawing; none where there is nothing to draw but rows.
@@ -286,7 +292,7 @@ pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<Stri
     let mut steps = Vec::new();
     if let Ask::Length(length) = question.ask {
         let values = [Value::Length(length), gauge, Value::Part(answer.ideal), rows];
-        steps.push(tell(
+        steps.push(fill_pattern_with_values(
             "@ at @ take @ rows. The nearest that will do: #.",
             &values,
             lengths,
@@ -297,11 +303,19 @@ pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<Stri
         _ => "# at @ measure @, with # more for the edges.",
     };
     let edges = Value::Count(question.edges);
-    steps.push(tell(pattern, &[rows, gauge, length(answer), edges], lengths));
+    steps.push(fill_pattern_with_values(
+        pattern,
+        &[rows, gauge, length(answer), edges],
+        lengths,
+    ));
     if let (Some(measured), Some(course)) = (question.tape, &answer.course) {
         let gauge = Value::Gauge(question.unwashed.unwrap_or(question.gauge));
         let values = [Value::Count(measured.rows), gauge, Value::Length(course.should_be)];
-        steps.push(tell("# at @ measure @ by the tape.", &values, lengths));
+        steps.push(fill_pattern_with_values(
+            "# at @ measure @ by the tape.",
+            &values,
+            lengths,
+        ));
     }
     steps
 }

@@ -1,7 +1,7 @@
 //! Shaping over rows in words, in the one convention: so many rows plain, then a shaping row, so many times. "Every 8th
 //! row" is never said, since it can be meant in three ways.
 
-use super::intl::{say, say_with, times};
+use super::intl::{fill_pattern, fill_pattern_with, times};
 use loopwright::shaping::{Block, Knitting, Schedule, Shaped, Side};
 
 /// More blocks than this are too many to knit from: the rows are read from the list.
@@ -21,7 +21,7 @@ const AND_ON: &str = "…";
 
 /// So many rows, or rounds.
 pub fn rows(count: u32, round: bool) -> String {
-    say(if round { "# {round|rounds}" } else { "# {row|rows}" }, &[count])
+    fill_pattern(if round { "# {round|rounds}" } else { "# {row|rows}" }, &[count])
 }
 
 /// One shaping row.
@@ -42,7 +42,7 @@ pub fn shaping_rows(count: u32, schedule: &Schedule) -> String {
         (Knitting::Round, false) => "# decrease {round|rounds}",
         (Knitting::Round, true) => "# increase {round|rounds}",
     };
-    say(pattern, &[count])
+    fill_pattern(pattern, &[count])
 }
 
 /// Whether the instruction is told block by block; otherwise its rows have to be listed.
@@ -58,7 +58,7 @@ pub fn written(schedule: &Schedule) -> String {
         parts.extend(schedule.blocks.iter().map(|each| block(schedule, each)));
     } else {
         let pattern = "@ at each number listed below, plain between them.";
-        parts.push(say_with(pattern, &[], &[shaping_row(schedule)]));
+        parts.push(fill_pattern_with(pattern, &[], &[shaping_row(schedule)]));
     }
     if schedule.left > 0 {
         let left = rows(schedule.left, schedule.knitting == Knitting::Round);
@@ -79,7 +79,7 @@ fn block(schedule: &Schedule, block: &Block) -> String {
     }
     sentence += shaping_row(schedule);
     if says_change(schedule) {
-        sentence += &say(" of # {stitch|stitches}", &[block.change]);
+        sentence += &fill_pattern(" of # {stitch|stitches}", &[block.change]);
     }
     if block.times > 1 {
         sentence += "; ";
@@ -113,11 +113,11 @@ fn one_row(schedule: &Schedule, shaped: Shaped) -> String {
         (Knitting::Flat { .. }, Side::Wrong) => "Row # (WS)",
     };
     let count = match (shaped.stitches, schedule.gain) {
-        (Some(after), _) => say(": # {stitch|stitches}", &[after]),
-        (None, true) => say(": # more in all", &[shaped.changed]),
-        (None, false) => say(": # fewer in all", &[shaped.changed]),
+        (Some(after), _) => fill_pattern(": # {stitch|stitches}", &[after]),
+        (None, true) => fill_pattern(": # more in all", &[shaped.changed]),
+        (None, false) => fill_pattern(": # fewer in all", &[shaped.changed]),
     };
-    say(row, &[shaped.row]) + &count
+    fill_pattern(row, &[shaped.row]) + &count
 }
 
 #[cfg(test)]

@@ -1,6 +1,6 @@
 //! The words of shaping over rows. The instruction itself is told by [`super::schedule`].
 
-use super::intl::{number, say, say_with, stitches};
+use super::intl::{fill_pattern, fill_pattern_with, number, stitches};
 use super::schedule::{FROM_NEXT_ROUND, FROM_NEXT_ROW, rows, shaping_row, shaping_rows, written};
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
@@ -136,7 +136,7 @@ pub fn outcome(question: &Question, answer: &Answer) -> (String, String) {
     };
     let after = answer.after.map_or_else(|| stitches(answer.change), number);
     let numbers = [question.rows, question.stitches.unwrap_or(0)];
-    (say_with(pattern, &numbers, &[&used]), after)
+    (fill_pattern_with(pattern, &numbers, &[&used]), after)
 }
 
 /// What to work at the two edges, for the sides that have shaping rows, and where that ends.
@@ -157,11 +157,15 @@ pub fn pair(question: &Question, answer: &Answer) -> Vec<String> {
     }
     let noun = noun(question);
     if let Some(row) = answer.cramped {
-        sentences.push(say_with("From @ # on there is no room for this.", &[row], &[noun]));
+        sentences.push(fill_pattern_with(
+            "From @ # on there is no room for this.",
+            &[row],
+            &[noun],
+        ));
     }
     if answer.in_last == 1 {
         let pattern = "In @ # change one stitch only, at one edge.";
-        sentences.push(say_with(pattern, &[answer.used], &[noun]));
+        sentences.push(fill_pattern_with(pattern, &[answer.used], &[noun]));
     }
     sentences
 }
@@ -170,12 +174,12 @@ pub fn pair(question: &Question, answer: &Answer) -> Vec<String> {
 fn worked(from: &str, plain: &str, work: &str, pair: Pair) -> String {
     let mut sentence = from.to_owned();
     if pair.before > 0 {
-        sentence += &say_with("@#, ", &[pair.before], &[plain]);
+        sentence += &fill_pattern_with("@#, ", &[pair.before], &[plain]);
     }
     let words = [pair.first.abbreviation(), work, pair.last.abbreviation()];
-    sentence += &say_with("@, @ to the last # {stitch|stitches}, @", &[pair.at_end()], &words);
+    sentence += &fill_pattern_with("@, @ to the last # {stitch|stitches}, @", &[pair.at_end()], &words);
     if pair.after > 0 {
-        sentence += &say_with(", @#", &[pair.after], &[plain]);
+        sentence += &fill_pattern_with(", @#", &[pair.after], &[plain]);
     }
     sentence + "."
 }
@@ -190,7 +194,7 @@ pub fn limits(question: &Question, answer: &Answer) -> String {
         &in_rows(answer.fewest_rows, question),
     ];
     let least = if question.rest { 1 } else { question.each };
-    say_with(pattern, &[least, answer.most, answer.change], &words)
+    fill_pattern_with(pattern, &[least, answer.most, answer.change], &words)
 }
 
 /// What else she should know.
@@ -200,11 +204,11 @@ pub fn notes(question: &Question, answer: &Answer) -> Vec<String> {
     let mut sentences = Vec::new();
     if two_apart && left > question.last {
         let pattern = "Right-side rows are two rows apart, so # plain rows stay at the end.";
-        sentences.push(say(pattern, &[left]));
+        sentences.push(fill_pattern(pattern, &[left]));
     }
     if question.each == 2 && answer.pair.is_none() && answer.change > 1 {
         let pattern = "There are too few stitches for a change at each edge, # outside it.";
-        sentences.push(say(pattern, &[question.edge]));
+        sentences.push(fill_pattern(pattern, &[question.edge]));
     }
     if question.each == 1 || answer.change == 1 {
         sentences.push("Change at one edge, always the same.".into());
@@ -232,9 +236,9 @@ fn shaping_rows_sum(question: &Question, answer: &Answer) -> String {
     let all = shaping_rows(answer.shaping_rows, &answer.schedule);
     if answer.in_last < question.each {
         let numbers = [answer.change, question.each, answer.in_last];
-        return say_with("# ÷ #, with # in the last: @.", &numbers, &[&all]);
+        return fill_pattern_with("# ÷ #, with # in the last: @.", &numbers, &[&all]);
     }
-    say_with("# ÷ # = @.", &[answer.change, question.each], &[&all])
+    fill_pattern_with("# ÷ # = @.", &[answer.change, question.each], &[&all])
 }
 
 /// How the rows are shared out.
@@ -248,13 +252,13 @@ fn gaps_sum(question: &Question, answer: &Answer) -> String {
         numbers.extend([shared.longer, shared.every_longer()]);
         "@ are shared between # {gap|gaps}: # of # and # of #, @ at the end of each."
     };
-    say_with(pattern, &numbers, &words)
+    fill_pattern_with(pattern, &numbers, &words)
 }
 
 /// What the drawing shows.
 pub fn drawing(question: &Question, answer: &Answer) -> String {
     let words = [&*in_rows(question.rows, question), &written(&answer.schedule)];
-    say_with("The piece with its edges, @ from below. @", &[], &words)
+    fill_pattern_with("The piece with its edges, @ from below. @", &[], &words)
 }
 
 /// Below the drawing.
@@ -280,7 +284,7 @@ pub fn problem(question: &Question, problem: &Problem) -> String {
         ),
         _ => return super::problem::sentence(&problem.kind),
     };
-    say_with(pattern, &[number], &[&in_rows(number, question)])
+    fill_pattern_with(pattern, &[number], &[&in_rows(number, question)])
 }
 
 #[cfg(test)]

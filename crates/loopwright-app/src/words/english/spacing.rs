@@ -1,6 +1,6 @@
 //! The words of even spacing.
 
-use super::intl::{either, number, say, say_with, stitches, tenths, times};
+use super::intl::{either, fill_pattern, fill_pattern_with, number, stitches, tenths, times};
 use super::stitch::abbreviation;
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
@@ -133,9 +133,9 @@ pub fn order(order: Order, drift: Fraction) -> String {
         Order::MostEven => "most even",
     };
     if drift < Fraction::new(1, 1) {
-        return say_with("@ (within one stitch)", &[], &[name]);
+        return fill_pattern_with("@ (within one stitch)", &[], &[name]);
     }
-    say_with("@ (strays @ sts)", &[], &[name, &tenths(drift.to_f64())])
+    fill_pattern_with("@ (strays @ sts)", &[], &[name, &tenths(drift.to_f64())])
 }
 
 /// Above the row: how often it is worked.
@@ -150,19 +150,19 @@ pub fn once(round: bool) -> &'static str {
 /// Below the row: the count.
 pub fn outcome(answer: &Answer) -> (String, String) {
     (
-        say("# {stitch|stitches} become", &[answer.before]),
+        fill_pattern("# {stitch|stitches} become", &[answer.before]),
         number(answer.after),
     )
 }
 
 /// How many changes, of which kind.
 pub fn changes(answer: &Answer) -> String {
-    say_with("# × @", &[answer.changes], &[abbreviation(answer.change)])
+    fill_pattern_with("# × @", &[answer.changes], &[abbreviation(answer.change)])
 }
 
 /// The count before and after.
 pub fn counts(answer: &Answer) -> String {
-    say("# → #", &[answer.before, answer.after])
+    fill_pattern("# → #", &[answer.before, answer.after])
 }
 
 /// What the drawing shows.
@@ -180,13 +180,13 @@ pub fn drawing(answer: &Answer, places: &[u32], round: bool) -> String {
         numbers.push(*place);
     }
     pattern.push_str(if answer.changes > 8 { ", and so on." } else { "." });
-    say_with(&pattern, &numbers, &[shape])
+    fill_pattern_with(&pattern, &numbers, &[shape])
 }
 
 /// Below the places.
 pub fn places(shown: u32, changes: u32) -> String {
     if shown < changes {
-        return say(
+        return fill_pattern(
             "Hang a marker after each of these stitches: the first # of #.",
             &[shown, changes],
         );
@@ -197,7 +197,7 @@ pub fn places(shown: u32, changes: u32) -> String {
 /// A row too long to write.
 pub fn too_long(terms: usize) -> String {
     let terms = u32::try_from(terms).unwrap_or(u32::MAX);
-    say(
+    fill_pattern(
         "Written out, this order takes # terms: too long to knit from. Hang markers from the table below for it, or knit these blocks:",
         &[terms],
     )
@@ -207,7 +207,7 @@ pub fn too_long(terms: usize) -> String {
 pub fn reached(from: u32, reached: &Reached) -> String {
     let by = reached.stitches.abs_diff(from);
     let verb = if reached.stitches < from { "lose" } else { "gain" };
-    say_with("# (@ #)", &[reached.stitches, by], &[verb])
+    fill_pattern_with("# (@ #)", &[reached.stitches, by], &[verb])
 }
 
 /// One note.
@@ -247,7 +247,7 @@ pub fn note(note: &Note) -> String {
         ),
         Note::MiddleLeans { change } => {
             let words = [abbreviation(change), lean(change)];
-            return say_with(
+            return fill_pattern_with(
                 "The @ in the middle leans @; it has no partner on the other half.",
                 &[],
                 &words,
@@ -259,7 +259,7 @@ pub fn note(note: &Note) -> String {
         ),
         Note::YarnOverHole => ("A yarn over leaves a hole. Where you want none, choose M1.", 0),
     };
-    say(pattern, &[number])
+    fill_pattern(pattern, &[number])
 }
 
 fn lean(stitch: Stitch) -> &'static str {
@@ -278,7 +278,7 @@ pub fn step(step: &Step) -> String {
             changes,
             uses: 0,
             plain,
-        } => say(
+        } => fill_pattern(
             "# {increase|increases} are made between stitches and use none: all # of # stay plain.",
             &[changes, plain, all],
         ),
@@ -287,18 +287,20 @@ pub fn step(step: &Step) -> String {
             changes,
             uses,
             plain,
-        } => say(
+        } => fill_pattern(
             "Stitches less those the changes use: # − # × # = # plain.",
             &[all, changes, uses, plain],
         ),
-        Step::Edges { first, last } => say("Kept plain at the edges: # at the start, # at the end.", &[first, last]),
+        Step::Edges { first, last } => {
+            fill_pattern("Kept plain at the edges: # at the start, # at the end.", &[first, last])
+        }
         Step::Shared {
             plain,
             runs,
             short,
             short_times,
             long_times: 0,
-        } => say(
+        } => fill_pattern(
             "Shared out: # ÷ # = #, so # {run|runs} of #.",
             &[plain, runs, short, short_times, short],
         ),
@@ -308,7 +310,7 @@ pub fn step(step: &Step) -> String {
             short,
             short_times,
             long_times,
-        } => say(
+        } => fill_pattern(
             "Shared out: # ÷ # = #, and # over: # {run|runs} of # and # {run|runs} of #.",
             &[
                 plain,
@@ -326,7 +328,7 @@ pub fn step(step: &Step) -> String {
             changes,
             gives,
             after,
-        } => say("Count after: # + # × # = #.", &[plain, changes, gives, after]),
+        } => fill_pattern("Count after: # + # × # = #.", &[plain, changes, gives, after]),
     }
 }
 
@@ -342,7 +344,9 @@ pub fn problem(question: Option<&Question>, problem: &Problem) -> String {
     match (question, problem.field.name()) {
         (Some(question), Some(Name::Amount)) => amount_problem(question, &problem.kind),
         (Some(_), Some(Name::Stitches)) => match problem.kind {
-            Kind::TooFew { least } => say("There is no room for a change on so few. Type # or more.", &[least]),
+            Kind::TooFew { least } => {
+                fill_pattern("There is no room for a change on so few. Type # or more.", &[least])
+            }
             ref other => super::problem::sentence(other),
         },
         _ => super::problem::sentence(&problem.kind),
@@ -356,12 +360,12 @@ fn amount_problem(question: &Question, kind: &Kind) -> String {
         abbreviation(question.increase.stitch()),
     );
     match (*kind, question.ask) {
-        (Kind::TooMany { most }, Ask::Lose(_)) => say_with(
+        (Kind::TooMany { most }, Ask::Lose(_)) => fill_pattern_with(
             "# is the most that @ can lose with @. Type # or fewer.",
             &[most, most],
             &[&all, down],
         ),
-        (Kind::TooMany { most }, Ask::Gain(_)) => say_with(
+        (Kind::TooMany { most }, Ask::Gain(_)) => fill_pattern_with(
             "# is the most that @ can gain with @. Type # or fewer.",
             &[most, most],
             &[&all, up],
@@ -372,13 +376,13 @@ fn amount_problem(question: &Question, kind: &Kind) -> String {
             } else {
                 up
             };
-            say_with(
+            fill_pattern_with(
                 "There is room for @ @ on @. Type # or fewer.",
                 &[most],
                 &[stitch, &times(most), &all],
             )
         }
-        (Kind::NoExact { .. }, Ask::Lose(_)) => say_with(
+        (Kind::NoExact { .. }, Ask::Lose(_)) => fill_pattern_with(
             "@ takes away two stitches at a time. Type @.",
             &[],
             &[down, &either(&kind.nearest())],
@@ -386,10 +390,10 @@ fn amount_problem(question: &Question, kind: &Kind) -> String {
         (Kind::NoExact { .. }, Ask::Reach(target)) if !kind.nearest().is_empty() => {
             let stitch = if target < question.stitches { down } else { up };
             let words = [stitch, &all, &either(&kind.nearest())];
-            say_with("In one row with @, @ cannot become #. Type @.", &[target], &words)
+            fill_pattern_with("In one row with @, @ cannot become #. Type @.", &[target], &words)
         }
         (Kind::NoExact { .. }, Ask::Reach(_)) => {
-            say_with("@ cannot be changed that way. Type more stitches above.", &[], &[&all])
+            fill_pattern_with("@ cannot be changed that way. Type more stitches above.", &[], &[&all])
         }
         _ => super::problem::sentence(kind),
     }

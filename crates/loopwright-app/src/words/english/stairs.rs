@@ -1,6 +1,6 @@
 //! The words of steps at a shoulder or a neck.
 
-use super::intl::{number, say, say_with, stitches};
+use super::intl::{fill_pattern, fill_pattern_with, number, stitches};
 use super::{Title, Worded};
 use loopwright::stairs::{Answer, Asked, Edge, Name, Place, Question, Side, Stair, Way};
 
@@ -94,7 +94,7 @@ pub fn headline(question: &Question, answer: &Answer) -> String {
         }
     };
     if answer.left > 0 {
-        return instruction + &say(" Then # {row|rows} plain.", &[answer.left]);
+        return instruction + &fill_pattern(" Then # {row|rows} plain.", &[answer.left]);
     }
     instruction
 }
@@ -103,7 +103,7 @@ pub fn headline(question: &Question, answer: &Answer) -> String {
 fn bound_off(question: &Question, answer: &Answer) -> String {
     let sizes: Vec<String> = answer.stairs.iter().map(|stair| number(stair.stitches)).collect();
     let words = [&sizes.join(", "), each(&sizes), row_of(question, answer)];
-    say_with("Bind off @@ at the start of a @.", &[], &words)
+    fill_pattern_with("Bind off @@ at the start of a @.", &[], &words)
 }
 
 /// "Turn with 7, 14 stitches left, each at the end of a right-side row. Then work 1 such row to the end."
@@ -119,7 +119,7 @@ fn turned(question: &Question, answer: &Answer) -> String {
     };
     let words = [&left.join(", "), each(&left), row_of(question, answer)];
     let pattern = "Turn with @ stitches left@ at the end of a @. Then work # such {row|rows} to the end.";
-    say_with(pattern, &[to_the_end], &words)
+    fill_pattern_with(pattern, &[to_the_end], &words)
 }
 
 /// Behind several numbers, what is done with each of them.
@@ -147,7 +147,7 @@ pub fn outcome(question: &Question, answer: &Answer) -> (String, String) {
         Edge::Right | Edge::Left => "",
         Edge::Both => " at each edge",
     };
-    (say(pattern, &numbers), stitches(question.stitches) + edges)
+    (fill_pattern(pattern, &numbers), stitches(question.stitches) + edges)
 }
 
 /// The steps one by one.
@@ -166,10 +166,10 @@ fn one_step(question: &Question, stair: &Stair) -> String {
     match (question.way, stair.last) {
         (Way::BindOff, _) => {
             let numbers = [row, stitches, gone, question.stitches];
-            say_with("Row # (@): bind off #; # of # gone", &numbers, &[side])
+            fill_pattern_with("Row # (@): bind off #; # of # gone", &numbers, &[side])
         }
-        (Way::ShortRows, false) => say_with("Row # (@): turn with # left", &[row, gone], &[side]),
-        (Way::ShortRows, true) => say_with("Row # (@): work to the end", &[row], &[side]),
+        (Way::ShortRows, false) => fill_pattern_with("Row # (@): turn with # left", &[row, gone], &[side]),
+        (Way::ShortRows, true) => fill_pattern_with("Row # (@): work to the end", &[row], &[side]),
     }
 }
 
@@ -208,12 +208,12 @@ pub fn steps(question: &Question, answer: &Answer) -> Vec<String> {
         steps, smaller, over, ..
     } = *answer;
     let numbers = [question.stitches, steps, smaller, over, over, smaller + 1];
-    vec![say_with(pattern, &numbers, &[larger])]
+    vec![fill_pattern_with(pattern, &numbers, &[larger])]
 }
 
 /// What the drawing shows.
 pub fn drawing(question: &Question, answer: &Answer) -> String {
-    say_with("The piece with its stairs. @", &[], &[&headline(question, answer)])
+    fill_pattern_with("The piece with its stairs. @", &[], &[&headline(question, answer)])
 }
 
 /// Where the rule comes from.

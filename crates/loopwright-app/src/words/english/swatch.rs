@@ -1,7 +1,7 @@
 //! The words of the swatch. Lengths are printed by the function `long`, in the unit the knitter uses.
 
 use super::Title;
-use super::intl::{say, say_made, say_with};
+use super::intl::{fill_pattern, fill_pattern_with, fill_pattern_with_strings};
 use super::tell::Long;
 use super::terms::plus_dropped;
 use super::units::{gauge, span_of};
@@ -37,27 +37,27 @@ pub const fn label(name: Name) -> &'static str {
 
 /// The count.
 pub fn headline(answer: &Answer) -> String {
-    say("Cast on #", &[answer.cast_on])
+    fill_pattern("Cast on #", &[answer.cast_on])
 }
 
 /// What of it is measured.
 pub fn outcome(answer: &Answer) -> (String, String) {
     let before = ["Over ", &span_of(answer.span), " in the middle you hope for"].concat();
-    (before, say("# {stitch|stitches}", &[answer.measured]))
+    (before, fill_pattern("# {stitch|stitches}", &[answer.measured]))
 }
 
 /// Of how many repeats, how high, and how wide.
 pub fn height(question: &Question, answer: &Answer, long: Long) -> String {
     let ends = vec![long(answer.height), long(answer.width)];
     let height = match answer.rows {
-        Some(rows) => say_made("Work # {row|rows}, @ high; it should be @ wide.", &[rows.count], ends),
-        None => say_made("Work until it is @ high; it should be @ wide.", &[], ends),
+        Some(rows) => fill_pattern_with_strings("Work # {row|rows}, @ high; it should be @ wide.", &[rows.count], ends),
+        None => fill_pattern_with_strings("Work until it is @ high; it should be @ wide.", &[], ends),
     };
     let numbers = [answer.repeats, question.multiple.of, answer.plus];
     match (question.multiple.of, answer.plus) {
         (1, _) => height,
-        (_, 0) => say("These are # {repeat|repeats} of #. ", &numbers) + &height,
-        _ => say("These are # {repeat|repeats} of #, plus #. ", &numbers) + &height,
+        (_, 0) => fill_pattern("These are # {repeat|repeats} of #. ", &numbers) + &height,
+        _ => fill_pattern("These are # {repeat|repeats} of #, plus #. ", &numbers) + &height,
     }
 }
 
@@ -65,7 +65,7 @@ pub fn height(question: &Question, answer: &Answer, long: Long) -> String {
 pub fn drawing(answer: &Answer, long: Long) -> String {
     let lengths = vec![long(answer.width), long(answer.height), span_of(answer.span)];
     let pattern = "The swatch, @ by @; dotted, the middle that is measured, @ each way.";
-    say_made(pattern, &[], lengths)
+    fill_pattern_with_strings(pattern, &[], lengths)
 }
 
 /// What to do, in this order.
@@ -87,7 +87,7 @@ pub fn order(knitting: Working, span: Length) -> Vec<String> {
         "Wash it as the piece will be washed, by the label of the yarn.",
         "Lay it out without pulling, and let it dry fully.",
     ];
-    let measure = say_with(
+    let measure = fill_pattern_with(
         "Lay the tape over @ in the middle, at several spots, 2 to 3 stitches away from the edges, and count what is there.",
         &[],
         &[&span_of(span)],
@@ -109,23 +109,23 @@ pub fn note(note: &Note) -> String {
 /// The sum.
 pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
     let span = span_of(answer.span);
-    let measured = say_with(
+    let measured = fill_pattern_with(
         "@, so # stitches over @.",
         &[answer.measured],
         &[&gauge(question.gauge), &span],
     );
-    let beside = say(
+    let beside = fill_pattern(
         "About half of that again on each side, never under #, up to whole repeats: # + # = #.",
         &[LEAST_BESIDE, answer.measured, answer.beside, answer.cast_on],
     );
     let ends = vec![span, long(answer.height)];
     let height = match answer.rows {
-        Some(Rows { least, repeats, count }) => say_made(
+        Some(Rows { least, repeats, count }) => fill_pattern_with_strings(
             "Half as much again as @ in height: # {row|rows}; in whole repeats # × # = #, @.",
             &[least, repeats, question.row_repeat, count],
             ends,
         ),
-        None => say_made("Half as much again as @ in height: @.", &[], ends),
+        None => fill_pattern_with_strings("Half as much again as @ in height: @.", &[], ends),
     };
     vec![measured, beside, height]
 }

@@ -5,7 +5,7 @@ mod print;
 
 pub use print::Print;
 
-use super::intl::{decimal, say, say_with, tenths};
+use super::intl::{decimal, fill_pattern, fill_pattern_with, tenths};
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
 use loopwright::tables::yarn_weight::Weight;
@@ -113,7 +113,7 @@ pub fn headline(answer: &Answer, print: Print) -> String {
         Strand::EndOnly | Strand::HalfInWaste => "Leave @",
         Strand::Second => "Leave @ of each strand",
     };
-    say_with(pattern, &[], &[&print.up(answer.tail)])
+    fill_pattern_with(pattern, &[], &[&print.up(answer.tail)])
 }
 
 /// What it comes to.
@@ -123,7 +123,10 @@ pub fn outcome(answer: &Answer) -> (String, String) {
         Strand::EndOnly | Strand::HalfInWaste => ("The stitches come from", "the ball"),
         Strand::Second => ("The thumb’s strand comes from", "a second ball, or the other end"),
     };
-    (before.into(), say_with(after, &[], &[&tenths(answer.arms.to_f64())]))
+    (
+        before.into(),
+        fill_pattern_with(after, &[], &[&tenths(answer.arms.to_f64())]),
+    )
 }
 
 /// What the tail has to do.
@@ -149,7 +152,7 @@ pub fn because(answer: &Answer, print: Print) -> String {
         Why::NoLongTail => "",
     };
     let ends = [print.nearest(answer.range.least), print.up(answer.range.most)];
-    say_with(range, &[], &[&ends[0], &ends[1]]) + &say(why, &[MEASURED_FROM])
+    fill_pattern_with(range, &[], &[&ends[0], &ends[1]]) + &fill_pattern(why, &[MEASURED_FROM])
 }
 
 /// Whether what is left will do.
@@ -166,7 +169,7 @@ pub fn verdict(left: &Remaining, print: Print) -> String {
             lacking(left.over_bare),
         ),
     };
-    say_with(pattern, &[left.to_go], &[&off])
+    fill_pattern_with(pattern, &[left.to_go], &[&off])
 }
 
 /// What an estimate goes by.
@@ -182,20 +185,22 @@ pub const fn way(way: &Way) -> &'static str {
 /// The sum of an estimate.
 pub fn estimate(known: &Estimate, stitches: u32, print: Print) -> String {
     let mut sum = match known.way {
-        Way::Wraps { needle, yarn } => say_with("# × π × (@ + @)", &[stitches], &[&across(needle), &across(yarn)]),
+        Way::Wraps { needle, yarn } => {
+            fill_pattern_with("# × π × (@ + @)", &[stitches], &[&across(needle), &across(yarn)])
+        }
         Way::Edge { width } => print.fine(width),
-        Way::Class { each, .. } => say_with("# × @", &[stitches], &[&print.fine(each)]),
-        Way::Measured(piece) => say_with("@ ÷ # × #", &[piece.stitches, stitches], &[&print.fine(piece.used)]),
+        Way::Class { each, .. } => fill_pattern_with("# × @", &[stitches], &[&print.fine(each)]),
+        Way::Measured(piece) => fill_pattern_with("@ ÷ # × #", &[piece.stitches, stitches], &[&print.fine(piece.used)]),
     };
     if known.most_percent > 100 {
         let times = [known.least_percent, known.most_percent].map(|percent| decimal(f64::from(percent) / 100.0));
-        sum += &say_with(" × @ to @", &[], &[&times[0], &times[1]]);
+        sum += &fill_pattern_with(" × @ to @", &[], &[&times[0], &times[1]]);
     }
     let Range { least, most } = known.needs;
     let needs = if least == most {
-        say_with(" = @.", &[], &[&print.fine_up(most)])
+        fill_pattern_with(" = @.", &[], &[&print.fine_up(most)])
     } else {
-        say_with(" = @ to @.", &[], &[&print.fine_up(least), &print.fine_up(most)])
+        fill_pattern_with(" = @ to @.", &[], &[&print.fine_up(least), &print.fine_up(most)])
     };
     sum + &needs
 }
@@ -204,13 +209,13 @@ pub fn estimate(known: &Estimate, stitches: u32, print: Print) -> String {
 pub fn notes(answer: &Answer) -> Vec<String> {
     let mut notes = vec![strand_note(answer.strand).to_owned()];
     if let Some(waste) = answer.waste {
-        notes.push(say(
+        notes.push(fill_pattern(
             "Cast on half of them, #, in waste yarn. Where that was rounded up, work one fewer in the first round.",
             &[waste],
         ));
     }
     if answer.two_strands {
-        notes.push(say(
+        notes.push(fill_pattern(
             "Above # stitches two strands are easier: one is the tail, the other the yarn (common practice, no source).",
             &[TWO_STRANDS_ABOVE],
         ));
@@ -229,8 +234,8 @@ pub fn sum(answer: &Answer, end: Length, print: Print) -> Vec<String> {
     if answer.why == Why::NoLongTail {
         last = "Only the end to weave in: @.";
     } else {
-        steps.push(say_with("The stitches: @.", &[], &[&needs]));
-        steps.push(say_with(
+        steps.push(fill_pattern_with("The stitches: @.", &[], &[&needs]));
+        steps.push(fill_pattern_with(
             "With #\u{a0}% reserve on them: @.",
             &[answer.reserve],
             &[&with],
@@ -239,18 +244,18 @@ pub fn sum(answer: &Answer, end: Length, print: Print) -> Vec<String> {
             last = "The end to weave in, once: + @ = @, rounded up to @.";
         }
     }
-    steps.push(say_with(last, &[], &[&end, &exact, &tail]));
+    steps.push(fill_pattern_with(last, &[], &[&end, &exact, &tail]));
     steps
 }
 
 /// Below the drawing.
 pub fn key(print: Print) -> String {
-    say_with(KEY, &[], &[&print.nearest(ARM)])
+    fill_pattern_with(KEY, &[], &[&print.nearest(ARM)])
 }
 
 /// What the drawing shows.
 pub fn drawing(answer: &Answer, print: Print) -> String {
-    say_with("A line of yarn, @ long. @", &[], &[&print.up(answer.tail), &key(print)])
+    fill_pattern_with("A line of yarn, @ long. @", &[], &[&print.up(answer.tail), &key(print)])
 }
 
 /// Where the rules come from.
@@ -281,7 +286,7 @@ fn of_needle(kind: &Kind) -> Option<String> {
     let Amount::Length(length) = length else {
         return None;
     };
-    Some(say_with(pattern, &[], &[&across(*length)]))
+    Some(fill_pattern_with(pattern, &[], &[&across(*length)]))
 }
 
 #[cfg(test)]

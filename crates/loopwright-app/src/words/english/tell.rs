@@ -1,6 +1,6 @@
 //! Sentences whose values come as the maths has them: counts, lengths, gauges, rows. They are printed in one place.
 
-use super::intl::{decimal, say_made, say_with};
+use super::intl::{decimal, fill_pattern_with, fill_pattern_with_strings};
 use super::schedule::rows;
 use super::units::{Lengths, gauge};
 use loopwright::spacing::Fraction;
@@ -16,9 +16,9 @@ pub fn off(over: Length, lengths: Lengths) -> String {
     }
     let under = Length::ZERO.saturating_sub(over);
     if under > Length::ZERO {
-        say_with("@ less than you want", &[], &[&lengths.write(under)])
+        fill_pattern_with("@ less than you want", &[], &[&lengths.write(under)])
     } else {
-        say_with("@ more than you want", &[], &[&lengths.write(over)])
+        fill_pattern_with("@ more than you want", &[], &[&lengths.write(over)])
     }
 }
 
@@ -40,7 +40,7 @@ pub enum Value {
 }
 
 /// A sentence with these in it: a count in the place of the next `#`, all else of the next `@`.
-pub fn tell(pattern: &str, values: &[Value], long: Long) -> String {
+pub fn fill_pattern_with_values(pattern: &str, values: &[Value], long: Long) -> String {
     let (mut numbers, mut words) = (Vec::new(), Vec::new());
     for value in values {
         words.push(match *value {
@@ -55,7 +55,7 @@ pub fn tell(pattern: &str, values: &[Value], long: Long) -> String {
             Value::Rows(count, round) => rows(count, round),
         });
     }
-    say_made(pattern, &numbers, words)
+    fill_pattern_with_strings(pattern, &numbers, words)
 }
 
 #[cfg(test)]

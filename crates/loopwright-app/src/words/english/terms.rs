@@ -1,7 +1,7 @@
 //! The words of what several tools share: what they let choose, and what they say of it.
 
 use super::Worded;
-use super::intl::say;
+use super::intl::fill_pattern;
 use loopwright::terms::Working;
 
 impl Worded for Working {
@@ -15,7 +15,7 @@ impl Worded for Working {
 
 /// Stitches beside the repeats that a round does not need.
 pub fn plus_dropped(plus: u32) -> String {
-    say(
+    fill_pattern(
         "A round has no edges, so the # {stitch|stitches} beside the repeats {is|are} not cast on.",
         &[plus],
     )

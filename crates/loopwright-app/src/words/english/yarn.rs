@@ -10,7 +10,7 @@ pub use fields::*;
 pub use printer::{Printer, Value};
 pub use sum::{note, source, steps};
 
-use super::intl::{say, say_with};
+use super::intl::{fill_pattern, fill_pattern_with};
 use super::{Title, Worded, page};
 use Value::{Held, Yarn};
 use loopwright::fabric::Fabric;
@@ -29,7 +29,7 @@ pub const LINES: &str = "Where the yarn goes";
 
 /// The heading of a section, by its number.
 pub fn section(place: u32) -> String {
-    say("Section #", &[place])
+    fill_pattern("Section #", &[place])
 }
 
 const TYPE_STITCHES: &str = "Type the stitches and rows that you knit.";
@@ -83,7 +83,7 @@ const fn waiting_for_section(name: SectionName) -> &'static str {
 
 /// In its place, where the swatch cannot tell.
 pub fn refused(fabric: Fabric) -> String {
-    say_with(
+    fill_pattern_with(
         "From a gauge in @ the yarn cannot be told: see the question.",
         &[],
         &[fabric.words()],
@@ -100,7 +100,7 @@ pub fn title(question: &Question) -> &'static str {
 
 /// What to do.
 pub fn buy(answer: &Answer) -> String {
-    say("Buy # {ball|balls}", &[answer.balls])
+    fill_pattern("Buy # {ball|balls}", &[answer.balls])
 }
 
 /// Below it: what is used.
@@ -131,7 +131,7 @@ pub fn bought(question: &Question, answer: &Answer, print: &Printer) -> String {
 pub fn close(answer: &Answer, print: &Printer) -> String {
     let likely = if answer.likely < answer.balls {
         let pattern = "# {is|are} likely enough; # {makes|make} it sure. ";
-        say(pattern, &[answer.likely, answer.balls])
+        fill_pattern(pattern, &[answer.likely, answer.balls])
     } else {
         String::new()
     };
@@ -148,7 +148,7 @@ pub fn close(answer: &Answer, print: &Printer) -> String {
             &[Yarn(over)],
         ),
         Some(Close::ReserveOnly { balls: 1 }) => "The last ball is reserve only.".into(),
-        Some(Close::ReserveOnly { balls }) => say("The last # balls are reserve only.", &[balls]),
+        Some(Close::ReserveOnly { balls }) => fill_pattern("The last # balls are reserve only.", &[balls]),
     };
     likely + &last
 }
@@ -174,7 +174,10 @@ pub fn drawing(answer: &Answer, each: bool, print: &Printer) -> String {
     };
     let bands = answer.bands();
     let bands = bands.iter().map(|(name, end)| band(*name, *end, print));
-    let said: Vec<String> = [say(pattern, &[answer.balls])].into_iter().chain(bands).collect();
+    let said: Vec<String> = [fill_pattern(pattern, &[answer.balls])]
+        .into_iter()
+        .chain(bands)
+        .collect();
     said.join(", ")
 }
 
@@ -203,7 +206,7 @@ pub fn line(line: &Line, print: &Printer) -> String {
         Certainty::Practice => " *",
         Certainty::Seen | Certainty::FromMemory | Certainty::Computed => "",
     };
-    say_with("@: @@", &[], &[name, &length, star])
+    fill_pattern_with("@: @@", &[], &[name, &length, star])
 }
 
 /// What the star means.
@@ -216,8 +219,8 @@ pub fn problem(problem: &Problem) -> String {
     match (problem.kind, problem.field.name()) {
         (Kind::NeedsSwatch, _) => "From such a gauge the yarn in these stitches cannot be told. Type the gauge of a stockinette swatch on the same needle, or weigh a swatch.".into(),
         (_, Some(Name::Measured)) => "A measured piece needs the gauge of a swatch in its own fabric. Measure one, or count stitches and rows.".into(),
-        (Kind::TooMany { most }, Some(Name::Sections)) if most == SECTIONS.most => say("That is more than # sections. Take some out.", &[most]),
-        (Kind::TooMany { most }, Some(Name::Sections)) => say("That is more than # stitches. Type fewer.", &[most]),
+        (Kind::TooMany { most }, Some(Name::Sections)) if most == SECTIONS.most => fill_pattern("That is more than # sections. Take some out.", &[most]),
+        (Kind::TooMany { most }, Some(Name::Sections)) => fill_pattern("That is more than # stitches. Type fewer.", &[most]),
         (_, Some(Name::Sections)) => "No ball holds such yarn. Type the stitches and the swatch again.".into(),
         (kind, _) => super::problem::sentence(&kind),
     }

@@ -1,7 +1,7 @@
 //! The words of the yoke.
 
 use super::Title;
-use super::intl::{say, say_with, stitches};
+use super::intl::{fill_pattern, fill_pattern_with, stitches};
 use super::rounds;
 use loopwright::problem::{Kind, Problem};
 use loopwright::shaping::{Schedule, Shaped};
@@ -39,21 +39,21 @@ pub fn headline(schedule: &Schedule) -> String {
     let changes = || schedule.blocks.iter().map(|block| block.change);
     let (least, most) = (changes().min().unwrap_or(0), changes().max().unwrap_or(0));
     if least == most {
-        return say_with("@ # evenly@", &[least], &[verb, &rounds::which(schedule)]);
+        return fill_pattern_with("@ # evenly@", &[least], &[verb, &rounds::which(schedule)]);
     }
     if schedule.blocks.len() > FEW {
-        return say_with("@ # to # evenly, as listed", &[least, most], &[verb]);
+        return fill_pattern_with("@ # to # evenly, as listed", &[least, most], &[verb]);
     }
     let each = schedule
         .rows()
-        .map(|shaped| say("# in round #", &[shaped.change, shaped.row]));
+        .map(|shaped| fill_pattern("# in round #", &[shaped.change, shaped.row]));
     let each: Vec<String> = each.collect();
-    say_with("@ evenly: @", &[], &[verb, &each.join(", ")])
+    fill_pattern_with("@ evenly: @", &[], &[verb, &each.join(", ")])
 }
 
 /// What it comes to.
 pub fn outcome(question: &Question) -> (String, String) {
-    let before = say("# {round|rounds} in all. At the end there are", &[question.rounds]);
+    let before = fill_pattern("# {round|rounds} in all. At the end there are", &[question.rounds]);
     (before, stitches(question.to))
 }
 
@@ -64,7 +64,7 @@ pub fn listed(schedule: &Schedule) -> Vec<String> {
     } else {
         "Round #: decrease # evenly, # {stitch|stitches} after it."
     };
-    let one_round = |shaped: Shaped| say(pattern, &[shaped.row, shaped.change, shaped.stitches.unwrap_or(0)]);
+    let one_round = |shaped: Shaped| fill_pattern(pattern, &[shaped.row, shaped.change, shaped.stitches.unwrap_or(0)]);
     schedule.rows().map(one_round).collect()
 }
 
@@ -91,7 +91,7 @@ pub fn steps(question: &Question, schedule: &Schedule) -> Vec<String> {
     } = *question;
     let numbers = [from, to, shaping_rounds, multiple, rounds, schedule.left];
     let steps = "From # to # in # {step|steps}, as near to equal as multiples of # allow; over # rounds, # left plain at the end.";
-    vec![say(steps, &numbers)]
+    vec![fill_pattern(steps, &numbers)]
 }
 
 /// What to type instead, and why where steps are too large or too small.
@@ -111,7 +111,7 @@ pub fn problem(problem: &Problem) -> String {
         } if is_shaping_rounds => ("Each changes the count by the multiple or more. Type # at most.", most),
         _ => return super::problem::sentence(&problem.kind),
     };
-    say(pattern, &[count])
+    fill_pattern(pattern, &[count])
 }
 
 /// Where the rules come from.

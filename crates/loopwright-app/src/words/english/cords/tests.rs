@@ -100,7 +100,7 @@ fn what_the_rule_does_not_know_is_told() {
         };
         asked(around, &[40], flat)
     };
-    let says = |question: &Question, words: &str| all(question).iter().any(|line| line.contains(words));
+    let has_sentence = |question: &Question, words: &str| all(question).iter().any(|line| line.contains(words));
     let tube = even(false);
     let washed = Question {
         unwashed: None,
@@ -108,13 +108,13 @@ fn what_the_rule_does_not_know_is_told() {
         ..tube.clone()
     };
     let caution = "What lies on the needle is not washed";
-    assert!(says(&washed, caution) && !says(&tube, caution));
+    assert!(has_sentence(&washed, caution) && !has_sentence(&tube, caution));
     let long_tips = Question {
         tip: Some(Length::from_mm(120)),
         ..tube.clone()
     };
-    assert!(says(&long_tips, "is left out: tips longer than 10 cm") && !says(&tube, "left out"));
+    assert!(has_sentence(&long_tips, "is left out: tips longer than 10 cm") && !has_sentence(&tube, "left out"));
     let girth = asked(Around::Girth(Length::from_mm(450)), &[40], false);
-    assert!(says(&girth, "A ruffle’s girth is that of its stitches") && !says(&tube, "ruffle"));
-    assert!(says(&tube, "serves 40 cm to 80 cm") && says(&even(true), "serves 0 cm to 80 cm"));
+    assert!(has_sentence(&girth, "A ruffle’s girth is that of its stitches") && !has_sentence(&tube, "ruffle"));
+    assert!(has_sentence(&tube, "serves 40 cm to 80 cm") && has_sentence(&even(true), "serves 0 cm to 80 cm"));
 }

@@ -1,7 +1,7 @@
 //! The quantities in a sentence about yarn, each printed as finely as it is known.
 
 use crate::words::english::units::quantity;
-use crate::words::intl::{decimal, say_made};
+use crate::words::intl::{decimal, fill_pattern_with_strings};
 use loopwright::units::print::{Step, is_same_to};
 use loopwright::units::{Length, LengthUnit, Mass};
 
@@ -64,6 +64,6 @@ impl Printer<'_> {
     /// A sentence with these numbers and values in it.
     pub fn sentence(&self, pattern: &str, numbers: &[u32], values: &[Value]) -> String {
         let words = values.iter().map(|value| self.print(*value)).collect();
-        say_made(pattern, numbers, words)
+        fill_pattern_with_strings(pattern, numbers, words)
     }
 }
