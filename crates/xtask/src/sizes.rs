@@ -4,8 +4,9 @@ use crate::{files::Files, house};
 use anyhow::{Context, Result, ensure};
 use std::{fs, io::Write};
 
-/// What the house may weigh without a tool in it, in bytes: Yew, the desk, fields, drawings, styles.
-const HOUSE: usize = 130_000;
+/// What the house may weigh without a tool in it, in bytes: Yew, the desk, fields, drawings, styles. Fifteen thousand of
+/// them are what iterators, `format!`, the library's maps and its sort weigh where sources are written to be read.
+const HOUSE: usize = 145_000;
 
 /// What each tool adds to that.
 const TOOL: usize = 7_000;

@@ -98,7 +98,7 @@ impl Fields {
                 Some(group) => member_of(group, stored).is_some_and(|(_, key)| key == row.key),
             })
         };
-        let keys = self.typed.iter().map(|(key, _)| key.as_str());
+        let keys = self.typed.keys().map(String::as_str);
         keys.filter(|key| !is_row(key)).collect()
     }
 

@@ -24,6 +24,9 @@ impl Span {
     pub const USUAL: Self = Self::new("10 cm", Gauge::TEN_CM);
 }
 
+/// What every field reads between a count and its span, whatever the language of the page.
+const OVER: &str = " over ";
+
 /// The spans people count over.
 pub const SPANS: [Span; 9] = [
     Span::USUAL,
@@ -51,7 +54,7 @@ pub fn gauge_as_typed(gauge: Gauge) -> Option<Typed> {
     let count = plain_decimal(gauge.thousandths());
     let typed = match SPANS.iter().find(|known| known.length == span) {
         Some(known) => Typed::with_unit(count, known.key),
-        None => Typed::plain(format!("{count} over {}", plain_span(gauge))),
+        None => Typed::plain(format!("{count}{OVER}{}", plain_span(gauge))),
     };
     let is_read_back = Gauge::read(&typed.text, span).is_ok_and(|read| read == gauge);
     is_read_back.then_some(typed)

@@ -151,7 +151,7 @@ const PARTS: &[Part] = &[
     Part::new("length-switched", || shown_in("cm"), Name::Length, None),
     Part::new(
         "length-wrong",
-        || typed(Name::Length, "7 apples", "cm"),
+        || typed(Name::Length, words::NO_LENGTH, "cm"),
         Name::Length,
         WRONG,
     ),

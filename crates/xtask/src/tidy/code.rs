@@ -49,7 +49,7 @@ fn keep(tokens: TokenStream, text: &str, code: &mut String) {
                 put_back(group.span_close(), text, code);
                 keep(group.stream(), text, code);
             }
-            TokenTree::Ident(ident) if source(ident.span(), text) == ident.to_string() => {
+            TokenTree::Ident(ident) if ident == source(ident.span(), text) => {
                 put_back(ident.span(), text, code);
             }
             TokenTree::Punct(punct) if source(punct.span(), text) == punct.as_char().to_string() => {

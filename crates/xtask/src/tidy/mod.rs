@@ -56,7 +56,7 @@ pub fn tidy_sources() -> Result<()> {
         let for_tests = test_modules.iter().any(|module| sources::is_in(path, module));
         findings.extend(sources::check(path, text, for_tests));
         findings.extend(layers::check(path, text));
-        findings.extend(sentences::check(path, text));
+        findings.extend(sentences::check(path, text, for_tests));
         findings.extend(built::paths_in(path, text.as_bytes(), &paths));
     }
     findings.extend(lists::check()?);

@@ -32,7 +32,12 @@ pub fn test_modules(path: &str, text: &str) -> Vec<String> {
     };
     let code = code_only(text);
     let declared = code.split("#[cfg(test)]").skip(1).filter_map(|rest| {
-        let (name, _) = rest.trim_start().strip_prefix("mod ")?.split_once(';')?;
+        let rest = rest.trim_start();
+        let (name, _) = rest
+            .strip_prefix("pub ")
+            .unwrap_or(rest)
+            .strip_prefix("mod ")?
+            .split_once(';')?;
         name.chars()
             .all(|letter| letter.is_alphanumeric() || letter == '_')
             .then_some(name)

@@ -13,3 +13,5 @@ pub const LENGTH: &str = "Width";
 pub const COUNT: &str = "Stitches";
 /// An example of advice.
 pub const ADVICE: &str = "Type a whole number: 7 or 8.";
+/// What is no length.
+pub const NO_LENGTH: &str = "7 apples";
