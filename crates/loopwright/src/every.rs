@@ -14,14 +14,14 @@ impl Every {
     /// Any count from one up.
     pub(crate) const ONE: Self = Self { least: 1, step: 1 };
 
-    /// Of these only the odd, or only the even ones, whichever the least is or `like` is, if steps of `step` ever are.
-    pub(crate) fn like(self, like: u32) -> Self {
+    /// Of these only the odd, or only the even ones, whichever the least is or `sample` is, if steps of `step` ever are.
+    pub(crate) fn of_parity(self, sample: u32) -> Self {
         let Self { least, step } = self;
         if step % 2 == 0 {
             return self;
         }
         Self {
-            least: least + step * (like.abs_diff(least) % 2),
+            least: least + step * (sample.abs_diff(least) % 2),
             step: 2 * step,
         }
     }

@@ -1,7 +1,7 @@
 //! How long a first visit waits for its answer: `pages <page> <bare page> [<other page>]`, each a built folder.
 //!
 //! Each visit is a browser of its own that has seen nothing before, on a processor slowed down and behind a slow line
-//! ([`line`]). The pages take turns, so that what else the machine does burdens all of them alike. What counts is the
+//! ([`mod@line`]). The pages take turns, so that what else the machine does burdens all of them alike. What counts is the
 //! middle one of several visits, and its ratio to the bare page's: the ratio says what the page costs beyond what any
 //! page of its kind costs, on any machine. It is reported and decides nothing.
 

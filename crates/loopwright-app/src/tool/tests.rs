@@ -29,7 +29,8 @@ fn every_key_is_the_one_that_was_stored() {
     for kept in Kept::ALL {
         keys += &format!("known {}\n", kept.key());
     }
-    assert!(keys == KEYS, "the keys are now:\n{keys}");
+    let differing = keys.lines().zip(KEYS.lines()).find(|(now, written)| now != written);
+    assert!(keys == KEYS, "{differing:?}; the keys are now:\n{keys}");
 }
 
 /// A field with its choices: `edge = half* | least | mirrored`, with a mark at what holds before anything is chosen.

@@ -115,7 +115,11 @@ pub(super) fn stitches(question: &Question, inside: u32) -> Every {
         least: plus + of,
         step: of,
     };
-    if question.parity { counts.like(inside) } else { counts }
+    if question.parity {
+        counts.of_parity(inside)
+    } else {
+        counts
+    }
 }
 
 /// What an end of shaping has to be: as any count where the pattern's is such a multiple, and otherwise only odd or even
@@ -125,7 +129,7 @@ pub(super) fn end(question: &Question, inside: u32, each: u32) -> Every {
     if counts.allows(inside) {
         counts
     } else if question.parity || each.is_multiple_of(2) {
-        Every::ONE.like(inside)
+        Every::ONE.of_parity(inside)
     } else {
         Every::ONE
     }
@@ -139,5 +143,9 @@ pub(super) fn rows(question: &Question, rows: u32) -> Every {
         least: if row == 0 { step } else { row },
         step,
     };
-    if question.is_flat() { counts.like(rows) } else { counts }
+    if question.is_flat() {
+        counts.of_parity(rows)
+    } else {
+        counts
+    }
 }

@@ -126,7 +126,7 @@ impl Question {
     }
 
     /// Edge and seam stitches, both edges together.
-    const fn beside(&self) -> u32 {
+    const fn edge_stitches(&self) -> u32 {
         match self.knitting {
             Knitting::Round { .. } => 0,
             Knitting::Flat { edge, seam } => edge.saturating_add(seam).saturating_mul(2),
@@ -137,7 +137,7 @@ impl Question {
     const fn outside(&self) -> u32 {
         match self.knitting {
             Knitting::Round { extra } => extra as u32,
-            Knitting::Flat { .. } => self.beside(),
+            Knitting::Flat { .. } => self.edge_stitches(),
         }
     }
 

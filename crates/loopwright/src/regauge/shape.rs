@@ -46,9 +46,9 @@ pub struct Shaped {
 impl Shaped {
     pub(super) fn of(question: &Question, shaping: &Shaping, (wide, tall): (Scale, Scale), check: &mut Check) -> Self {
         let Shaping { from, each, .. } = *shaping;
-        let beside = question.beside();
-        let keep = fit::end(question, from.saturating_sub(beside), each);
-        let from = wide.convert(check, (Name::From, from), beside, keep).count;
+        let edges = question.edge_stitches();
+        let keep = fit::end(question, from.saturating_sub(edges), each);
+        let from = wide.convert(check, (Name::From, from), edges, keep).count;
         let to = end(question, shaping, wide, from);
         check.count(Name::To, to, STITCHES);
         let keep = fit::rows(question, shaping.rows);
@@ -112,12 +112,12 @@ fn needed(problems: &[Problem]) -> u32 {
 /// The end that is nearest to what keeps the measure, of those whole shaping rows away from the start: a multiple, and
 /// odd or even, where the pattern's is, unless none such is whole shaping rows away.
 fn end(question: &Question, shaping: &Shaping, wide: Scale, from: u32) -> u32 {
-    let beside = question.beside();
-    let inside = shaping.to.saturating_sub(beside);
+    let edges = question.edge_stitches();
+    let inside = shaping.to.saturating_sub(edges);
     let keep = fit::end(question, inside, shaping.each);
     let step = shaping.each;
     // The least that is not nothing.
-    let least = from.saturating_sub(beside + 1) % step + 1;
+    let least = from.saturating_sub(edges + 1) % step + 1;
     let mut ends = Every { least, step };
     // Both steps come round again within their product.
     let mut kept = None;
@@ -132,7 +132,7 @@ fn end(question: &Question, shaping: &Shaping, wide: Scale, from: u32) -> u32 {
             }
         }
     }
-    ends.nearest(wide.ideal(inside)).0.saturating_add(beside)
+    ends.nearest(wide.ideal(inside)).0.saturating_add(edges)
 }
 
 /// What is wrong with the shaping of the pattern.

@@ -114,11 +114,11 @@ impl Question {
     /// The rows that end as they should, none of them nothing.
     fn ends(&self) -> Every {
         let ends = Every {
-            least: self.beside(),
+            least: self.rows_outside_repeats(),
             step: self.repeat,
         };
         // A ridge is two rows, so of an odd repeat every second end is one of garter; of an even one all or none.
-        let ends = if self.garter { ends.like(0) } else { ends };
+        let ends = if self.garter { ends.of_parity(0) } else { ends };
         Every {
             least: if ends.least == 0 { ends.step } else { ends.least },
             ..ends
@@ -138,7 +138,7 @@ impl Question {
     }
 
     /// Rows beside the whole repeats.
-    const fn beside(&self) -> u32 {
+    const fn rows_outside_repeats(&self) -> u32 {
         let Self { repeat, end_after, .. } = *self;
         let after = if end_after < repeat { end_after } else { 0 };
         self.set_up.saturating_add(after)
@@ -228,7 +228,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         Ask::Length(length) => ends.nearest(question.exact(length, rate)),
         Ask::Rows(rows) => (rows, false),
         Ask::Ridges(ridges) => (ridges * 2, false),
-        Ask::Repeats(repeats) => (question.beside() + repeats * question.repeat, false),
+        Ask::Repeats(repeats) => (question.rows_outside_repeats() + repeats * question.repeat, false),
     };
     if rows > ROWS.most {
         let most = Amount::Length(question.length(ROWS.most, rate));
@@ -271,7 +271,7 @@ fn check(question: &Question) -> Result<(), Vec<Problem>> {
         Ask::Rows(rows) => check.count(Name::Rows, rows, ROWS),
         Ask::Ridges(ridges) => check.count(Name::Ridges, ridges, Bounds::new(1, ROWS.most / 2)),
         Ask::Repeats(repeats) => {
-            let room = ROWS.most.saturating_sub(question.beside());
+            let room = ROWS.most.saturating_sub(question.rows_outside_repeats());
             check.count(Name::Repeats, repeats, Bounds::new(1, room / question.repeat.max(1)));
         }
     }

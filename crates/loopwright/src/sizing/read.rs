@@ -238,9 +238,9 @@ impl Pieces {
 
     /// Which of the rows has the names: the one that is said to be sizes, or the first, where nothing else is said of it.
     fn row_of_names(&self, rows: &[Row]) -> Option<usize> {
-        let said = rows.iter().rfind(|row| self.sizes == Some(row.row));
+        let named = rows.iter().rfind(|row| self.sizes == Some(row.row));
         let first = rows.first().filter(|row| row.names == 0 && !row.is_of_a_kind);
-        said.or(first).map(|row| row.row)
+        named.or(first).map(|row| row.row)
     }
 
     /// Whether the numbers before the first colon are names, with the other names one for each girth behind it.

@@ -182,20 +182,20 @@ fn a_wrap_for_bodies_is_chosen_by_the_bust_and_shows_no_other_sum() {
 
 #[test]
 fn a_bust_in_the_other_unit_is_asked_about() {
-    let told = |bust: i64| {
+    let answered = |bust: i64| {
         let found = found(&about(bust, "97, 103", Listed::Garment));
         [Note::SmallBust, Note::LargeBust].map(|note| found.notes.contains(&note))
     };
-    assert_eq!(told(360), [true, false]);
-    assert_eq!(told(400), [false, false]);
-    assert_eq!(told(2_000), [false, false]);
+    assert_eq!(answered(360), [true, false]);
+    assert_eq!(answered(400), [false, false]);
+    assert_eq!(answered(2_000), [false, false]);
     // 91 in inches.
-    assert_eq!(told(2_311), [false, true]);
+    assert_eq!(answered(2_311), [false, true]);
 }
 
 #[test]
 fn one_gauge_alone_says_what_is_missing() {
-    let told = |pattern: bool, own: bool| {
+    let answered = |pattern: bool, own: bool| {
         let gauge = |there: bool| gauges(210, 0, Gauge::TEN_CM).filter(|_| there);
         let found = found(&Question {
             pattern: gauge(pattern),
@@ -204,9 +204,9 @@ fn one_gauge_alone_says_what_is_missing() {
         });
         [Note::PatternGaugeUnused, Note::OwnGaugeUnused].map(|note| found.notes.contains(&note))
     };
-    assert_eq!(told(true, false), [true, false]);
-    assert_eq!(told(false, true), [false, true]);
-    assert_eq!((told(true, true), told(false, false)), ([false; 2], [false; 2]));
+    assert_eq!(answered(true, false), [true, false]);
+    assert_eq!(answered(false, true), [false, true]);
+    assert_eq!((answered(true, true), answered(false, false)), ([false; 2], [false; 2]));
 }
 
 #[test]

@@ -188,9 +188,9 @@ impl Values {
 }
 
 /// The answer, or none where the only thing wrong is that the swatch does not speak for the fabric.
-fn told(question: &Question) -> Option<Answer> {
+fn answered(question: &Question) -> Option<Answer> {
     match answer(question) {
-        Ok(told) => Some(told),
+        Ok(answered) => Some(answered),
         Err(problems) => {
             let swatch = |problem: &Problem| problem.kind == crate::problem::Kind::NeedsSwatch;
             // Or that a coarse gauge and a heavy ball together pass what any piece takes.
@@ -214,7 +214,7 @@ fn most_sensible_questions_are_answered() {
     use proptest::strategy::ValueTree;
     let mut runner = proptest::test_runner::TestRunner::deterministic();
     let questions = Values::Sensible.question();
-    let mut answered = || told(&questions.new_tree(&mut runner).unwrap().current()).is_some();
+    let mut answered = || answered(&questions.new_tree(&mut runner).unwrap().current()).is_some();
     let count = (0..1_000).filter(|_| answered()).count();
     assert!(count > 600, "{count}");
 }
@@ -224,27 +224,27 @@ proptest! {
 
     #[test]
     fn an_answer_adds_up(question in Values::Sensible.question()) {
-        let Some(told) = told(&question) else { return Ok(()) };
+        let Some(answered) = answered(&question) else { return Ok(()) };
         let sum = |part: fn(&Estimate) -> Length| {
-            told.lines.iter().fold(Length::ZERO, |sum, line| sum.saturating_add(part(&line.length)))
+            answered.lines.iter().fold(Length::ZERO, |sum, line| sum.saturating_add(part(&line.length)))
         };
-        prop_assert_eq!(sum(|e| e.least), told.length.least);
-        prop_assert_eq!(sum(|e| e.expected), told.length.expected);
-        prop_assert_eq!(sum(|e| e.most), told.need);
-        for length in told.lines.iter().map(|line| line.length).chain([told.length]) {
+        prop_assert_eq!(sum(|e| e.least), answered.length.least);
+        prop_assert_eq!(sum(|e| e.expected), answered.length.expected);
+        prop_assert_eq!(sum(|e| e.most), answered.need);
+        for length in answered.lines.iter().map(|line| line.length).chain([answered.length]) {
             prop_assert!(Length::ZERO <= length.least);
             prop_assert!(length.least <= length.expected && length.expected <= length.most);
         }
-        prop_assert!(told.length.most <= told.need && told.need <= told.bought);
-        prop_assert_eq!(told.bought, question.ball.length.saturating_mul(i64::from(told.balls)));
-        prop_assert_eq!(told.leftover, told.bought.saturating_sub(told.length.expected));
-        prop_assert_eq!(told.notes.contains(&Note::OneDyeLot), told.balls > 1);
+        prop_assert!(answered.length.most <= answered.need && answered.need <= answered.bought);
+        prop_assert_eq!(answered.bought, question.ball.length.saturating_mul(i64::from(answered.balls)));
+        prop_assert_eq!(answered.leftover, answered.bought.saturating_sub(answered.length.expected));
+        prop_assert_eq!(answered.notes.contains(&Note::OneDyeLot), answered.balls > 1);
     }
 
     #[test]
     fn a_knitted_range_is_a_tenth_either_way_at_the_least(question in Values::Sensible.question()) {
-        let Some(told) = told(&question) else { return Ok(()) };
-        for line in told.lines.iter().filter(|line| line.part == Part::Knitting) {
+        let Some(answered) = answered(&question) else { return Ok(()) };
+        for line in answered.lines.iter().filter(|line| line.part == Part::Knitting) {
             let (least, middle, most) = (line.length.least.to_nm(), line.length.expected.to_nm(), line.length.most.to_nm());
             prop_assert!(least * 10 <= middle * 9 + 10);
             prop_assert!(most * 10 >= middle * 11 - 10);
@@ -294,7 +294,7 @@ proptest! {
             }),
             ..garter(1, 1)
         };
-        let Some(told) = told(&question) else { return Ok(()) };
-        prop_assert_eq!(told.stitches, Some(StitchSum { halves: sum(&sections) }));
+        let Some(answered) = answered(&question) else { return Ok(()) };
+        prop_assert_eq!(answered.stitches, Some(StitchSum { halves: sum(&sections) }));
     }
 }

@@ -84,9 +84,9 @@ fn garter_takes_the_stockinette_loop() {
     let garter = swatch_of(Fabric::Garter, gauge(21, 42), Rest::Washed);
     assert!((expected(Fabric::Garter, garter) / right - 1.0).abs() < 0.01);
     let question = only(vec![bare(Fabric::Garter, rectangle(40, 400))], garter);
-    let told = answer(&question).unwrap();
-    assert_eq!(told.per_stitch.unwrap().certainty, Certainty::Practice);
-    assert!(told.notes.contains(&Note::GarterIsPractice));
+    let answered = answer(&question).unwrap();
+    assert_eq!(answered.per_stitch.unwrap().certainty, Certainty::Practice);
+    assert!(answered.notes.contains(&Note::GarterIsPractice));
 }
 
 /// Rib and cable take more than stockinette, and with no stockinette gauge nothing is said.
@@ -114,11 +114,15 @@ fn rib_and_cable_without_a_stockinette_gauge_are_refused() {
 #[test]
 fn the_range_is_wider_than_the_state_of_rest() {
     let question = only(vec![bare(Fabric::Stockinette, rectangle(100, 100))], swatch(21, 28));
-    let told = answer(&question).unwrap();
+    let answered = answer(&question).unwrap();
     let m = |length: Length| length.in_unit(LengthUnit::M);
-    let (least, expected, most) = (m(told.length.least), m(told.length.expected), m(told.length.most));
+    let (least, expected, most) = (
+        m(answered.length.least),
+        m(answered.length.expected),
+        m(answered.length.most),
+    );
     assert!(least < 0.9 * expected && most > 1.1 * expected);
-    let per_stitch = told.per_stitch.unwrap();
+    let per_stitch = answered.per_stitch.unwrap();
     let Found::Geometry { dry, wet, fully, .. } = per_stitch.found else {
         panic!("{per_stitch:?}");
     };
@@ -126,7 +130,7 @@ fn the_range_is_wider_than_the_state_of_rest() {
     // Half a stitch in 21 and half a row in 28 are 2.1 % by themselves.
     assert!((per_stitch.reading - 2.083).abs() < 1e-3);
     // Balls come from the top, and the reserve is on the top.
-    assert_eq!(told.need.to_nm(), (told.length.most.to_nm() * 11 + 9) / 10);
+    assert_eq!(answered.need.to_nm(), (answered.length.most.to_nm() * 11 + 9) / 10);
 }
 
 /// Off the needle and never washed it is not yet as dense: the washed number would buy 6 % too much.
@@ -136,8 +140,8 @@ fn an_unwashed_gauge_has_its_own_number_and_is_marked() {
     let unwashed = swatch_of(plain, own, Rest::Unwashed);
     let naive = expected(plain, swatch_of(plain, own, Rest::Washed));
     assert!((expected(plain, unwashed) / naive - 0.938).abs() < 1e-3);
-    let told = answer(&only(vec![bare(plain, rectangle(10, 10))], unwashed)).unwrap();
-    assert!(told.notes.contains(&Note::Unwashed));
+    let answered = answer(&only(vec![bare(plain, rectangle(10, 10))], unwashed)).unwrap();
+    assert!(answered.notes.contains(&Note::Unwashed));
 }
 
 /// Lace pinned out by a quarter each way would overstate the yarn by a quarter.
@@ -156,8 +160,8 @@ fn a_pinned_out_gauge_is_brought_back_to_rest() {
     assert!(answer(&unasked).unwrap().notes.contains(&Note::LaceAsStockinette));
     let asked = swatch_of(Fabric::Lace, pinned, Rest::PinnedOut { percent: 25 });
     assert!((expected(Fabric::Lace, asked) / right - 1.0).abs() < 1e-6);
-    let told = answer(&only(vec![bare(Fabric::Lace, rectangle(10, 10))], asked)).unwrap();
-    assert!(told.notes.contains(&Note::PinnedOut));
+    let answered = answer(&only(vec![bare(Fabric::Lace, rectangle(10, 10))], asked)).unwrap();
+    assert!(answered.notes.contains(&Note::PinnedOut));
 }
 
 /// 31 to 46 over 25 rows is 962 1/2, and two such are 1,925, not 1,924 or 1,926.
@@ -198,8 +202,8 @@ fn a_schedule_is_summed_row_by_row() {
         .collect();
     let sum = |shape: Shape| Section::stockinette(shape).once().whole();
     let warned = |shape: &Shape| {
-        let told = answer(&only(vec![bare(Fabric::Stockinette, shape.clone())], swatch(21, 28))).unwrap();
-        told.notes.contains(&Note::SumTheSchedule)
+        let answered = answer(&only(vec![bare(Fabric::Stockinette, shape.clone())], swatch(21, 28))).unwrap();
+        answered.notes.contains(&Note::SumTheSchedule)
     };
     let trapezoid = Shape::Trapezoid {
         stitches: 60,
@@ -217,8 +221,8 @@ fn a_schedule_is_summed_row_by_row() {
 #[test]
 fn edges_and_ends_are_lines_of_their_own() {
     let question = Question::about(vec![Section::garter(rectangle(40, 400))], swatch(21, 28));
-    let told = answer(&question).unwrap();
-    let parts: Vec<Part> = told.lines.iter().map(|line| line.part).collect();
+    let answered = answer(&question).unwrap();
+    let parts: Vec<Part> = answered.lines.iter().map(|line| line.part).collect();
     let all = [
         Part::Knitting,
         Part::CastOn,
@@ -228,15 +232,15 @@ fn edges_and_ends_are_lines_of_their_own() {
         Part::Reserve,
     ];
     assert_eq!(parts, all);
-    let joins = told.lines.iter().find(|line| line.part == Part::Joins).unwrap();
+    let joins = answered.lines.iter().find(|line| line.part == Part::Joins).unwrap();
     assert_eq!(
         joins.length.most,
-        practice::JOIN.saturating_mul(i64::from(told.balls) - 1)
+        practice::JOIN.saturating_mul(i64::from(answered.balls) - 1)
     );
     // Two ends of 15 cm at each of three changes; the obvious sum has one.
-    assert_eq!((told.balls, joins.length.most), (4, Length::from_mm(900)));
+    assert_eq!((answered.balls, joins.length.most), (4, Length::from_mm(900)));
     let bare = only(vec![bare(Fabric::Garter, rectangle(40, 400))], swatch(21, 28));
-    assert!(told.need > answer(&bare).unwrap().need);
+    assert!(answered.need > answer(&bare).unwrap().need);
 }
 
 /// Seams take more than they are long, and what is typed beside them is taken as typed.
@@ -246,8 +250,8 @@ fn seams_and_other_yarn_are_lines_of_their_own() {
     if let Ask::Piece(piece) = &mut question.ask {
         (piece.extras.seams, piece.extras.other) = (metres(2), metres(5));
     }
-    let told = answer(&question).unwrap();
-    let line = |part: Part| told.lines.iter().find(|line| line.part == part).unwrap().length;
+    let answered = answer(&question).unwrap();
+    let line = |part: Part| answered.lines.iter().find(|line| line.part == part).unwrap().length;
     // The obvious sum is 2 m for 2 m of seam.
     let seams = line(Part::Seams);
     assert_eq!((seams.least, seams.most), (metres(3), metres(4)));
@@ -269,8 +273,8 @@ fn edges_are_reckoned_each_at_its_own_end_and_every_time() {
             bind_off: Some(kind),
             ..Section::stockinette(shape)
         };
-        let told = answer(&only(vec![section], swatch(21, 28))).unwrap();
-        let line = |part: Part| told.lines.iter().find(|line| line.part == part).unwrap().length;
+        let answered = answer(&only(vec![section], swatch(21, 28))).unwrap();
+        let line = |part: Part| answered.lines.iter().find(|line| line.part == part).unwrap().length;
         [Part::CastOn, Part::BindOff].map(|part| line(part).expected.in_unit(LengthUnit::Cm))
     };
     // Loops of 1.917 cm: 40 stitches of 2.3, 60 of 0.9, and 20 cm, twice. One sleeve, or 40 stitches at both ends, are
@@ -290,8 +294,8 @@ fn edges_are_reckoned_each_at_its_own_end_and_every_time() {
 fn a_schedule_is_bound_off_over_its_last_row() {
     let levels = [60, 80, 100].map(|stitches| Level { stitches, rows: 10 });
     let section = Section::stockinette(Shape::Rows(levels.to_vec()));
-    let told = answer(&only(vec![section], swatch(21, 28))).unwrap();
-    let line = |part: Part| told.lines.iter().find(|line| line.part == part).unwrap().length;
+    let answered = answer(&only(vec![section], swatch(21, 28))).unwrap();
+    let line = |part: Part| answered.lines.iter().find(|line| line.part == part).unwrap().length;
     // Loops of 1.917 cm: 60 stitches of 2.3, 100 of 0.9, and an end of 20 cm each.
     for (part, loops) in [(Part::CastOn, 60.0 * 2.3), (Part::BindOff, 100.0 * 0.9)] {
         let found = line(part).expected.in_unit(LengthUnit::Cm);
@@ -322,19 +326,19 @@ fn a_weighed_swatch_shares_its_yarn_between_its_loops() {
         let swatch = weighed(plain, stitches, rows, grams);
         answer(&only(vec![bare(plain, rectangle(100, 100))], swatch)).unwrap()
     };
-    let told = weigh(40, 60, 24);
-    let per_stitch = told.per_stitch.unwrap();
+    let answered = weigh(40, 60, 24);
+    let per_stitch = answered.per_stitch.unwrap();
     assert_eq!(per_stitch.length.to_nm(), 23_734_177);
     assert_eq!(per_stitch.found, Found::Weighing { loops: 2_528.0 });
     assert_eq!(per_stitch.spread, 10.0);
-    assert!(told.notes.contains(&Note::Weighed));
+    assert!(answered.notes.contains(&Note::Weighed));
     // Weight comes out as it went in, whatever the length on the band.
-    let grams = told.mass.in_unit(MassUnit::Gram);
+    let grams = answered.mass.in_unit(MassUnit::Gram);
     assert!((grams - 24.0 * 10_000.0 / 2_528.0).abs() < 1e-4, "{grams}");
     // A light one on a coarse scale says less.
-    let told = weigh(20, 20, 5);
-    assert_eq!(told.per_stitch.unwrap().spread, 25.0);
-    assert!(told.notes.contains(&Note::WeighMore));
+    let answered = weigh(20, 20, 5);
+    assert_eq!(answered.per_stitch.unwrap().spread, 25.0);
+    assert!(answered.notes.contains(&Note::WeighMore));
 }
 
 #[test]

@@ -155,8 +155,8 @@ mod tests {
 
     #[test]
     fn a_needle_is_named_in_every_system() {
-        let (said, names) = all("10.5", System::Us);
-        assert_eq!(said, "6.5\u{a0}mm");
+        let (written, names) = all("10.5", System::Us);
+        assert_eq!(written, "6.5\u{a0}mm");
         let japanese = "Japanese 15 (6.6\u{a0}mm, 0.1\u{a0}mm thicker)";
         assert_eq!(
             names,

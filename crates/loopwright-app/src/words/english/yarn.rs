@@ -174,11 +174,11 @@ pub fn drawing(answer: &Answer, each: bool, print: &Printer) -> String {
     };
     let bands = answer.bands();
     let bands = bands.iter().map(|(name, end)| band(*name, *end, print));
-    let said: Vec<String> = [fill_pattern(pattern, &[answer.balls])]
+    let written: Vec<String> = [fill_pattern(pattern, &[answer.balls])]
         .into_iter()
         .chain(bands)
         .collect();
-    said.join(", ")
+    written.join(", ")
 }
 
 /// One line of the list; a star stands behind what is practice.

@@ -92,7 +92,7 @@ pub struct Pieces {
     row: usize,
     kind: Option<Listed>,
     /// Whether a word for the kind came after the last number.
-    said: bool,
+    kind_is_named: bool,
     colon: bool,
     /// From where on numbers wait for their unit.
     unmeasured: usize,
@@ -193,7 +193,7 @@ impl Pieces {
         } else if let Some(Unit::Length(_)) = unit {
             self.measure(unit);
         } else if PASSED_OVER.iter().any(|passed| is(passed)) {
-            self.says(&is);
+            self.note_kind(&is);
         } else if self.number.is_empty() {
             self.name.join(here);
         } else {
@@ -225,12 +225,12 @@ impl Pieces {
     }
 
     /// What a word says about the numbers behind it.
-    fn says(&mut self, is: &dyn Fn(&str) -> bool) {
-        let said = if is("finished") || is("actual") {
+    fn note_kind(&mut self, is: &dyn Fn(&str) -> bool) {
+        let kind = if is("finished") || is("actual") {
             Some(Listed::Garment)
-        } else if is("fit") || is("fits") || (is("bust") || is("chest")) && !self.said {
+        } else if is("fit") || is("fits") || (is("bust") || is("chest")) && !self.kind_is_named {
             Some(Listed::Body)
-        } else if (is("size") || is("sizes")) && !self.said {
+        } else if (is("size") || is("sizes")) && !self.kind_is_named {
             self.sizes = Some(self.row);
             None
         } else {
@@ -239,8 +239,8 @@ impl Pieces {
         if !self.number.is_empty() {
             self.part();
         }
-        self.said = said.is_some();
-        self.kind = said;
+        self.kind_is_named = kind.is_some();
+        self.kind = kind;
     }
 
     /// A unit stands behind the number that is being read, and behind those before it that have none.
@@ -268,7 +268,7 @@ impl Pieces {
         } else {
             self.number.join(tail);
         }
-        self.said &= self.number.is_empty();
+        self.kind_is_named &= self.number.is_empty();
         let (name, number) = (take(&mut self.name), take(&mut self.number));
         let own = self.own.take();
         if !name.is_empty() {

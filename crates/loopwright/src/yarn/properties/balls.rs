@@ -25,40 +25,40 @@ proptest! {
 
     #[test]
     fn one_ball_fewer_would_not_do(question in Values::Sensible.question()) {
-        let Some(told) = told(&question) else { return Ok(()) };
-        if told.balls > 1 {
+        let Some(answered) = answered(&question) else { return Ok(()) };
+        if answered.balls > 1 {
             // With one change fewer, where ends are left at the changes.
-            let fewer = held(&question, told.balls - 1);
-            prop_assert!(told.need.saturating_sub(join(&question)) > fewer);
-            if let Some(Close::JustOver { over }) = told.close {
-                prop_assert_eq!(told.need.saturating_sub(fewer), over);
+            let fewer = held(&question, answered.balls - 1);
+            prop_assert!(answered.need.saturating_sub(join(&question)) > fewer);
+            if let Some(Close::JustOver { over }) = answered.close {
+                prop_assert_eq!(answered.need.saturating_sub(fewer), over);
             }
         }
     }
 
     #[test]
     fn the_likely_balls_hold_what_is_expected(question in Values::Sensible.question()) {
-        let Some(told) = told(&question) else { return Ok(()) };
-        prop_assert!(1 <= told.likely && told.likely <= told.balls);
+        let Some(answered) = answered(&question) else { return Ok(()) };
+        prop_assert!(1 <= answered.likely && answered.likely <= answered.balls);
         let with = |balls: u32| {
-            let changes = join(&question).saturating_mul(i64::from(told.balls) - i64::from(balls));
-            told.length.expected.saturating_sub(changes)
+            let changes = join(&question).saturating_mul(i64::from(answered.balls) - i64::from(balls));
+            answered.length.expected.saturating_sub(changes)
         };
-        prop_assert!(with(told.likely) <= held(&question, told.likely));
-        prop_assert!(told.likely == 1 || with(told.likely - 1) > held(&question, told.likely - 1));
+        prop_assert!(with(answered.likely) <= held(&question, answered.likely));
+        prop_assert!(answered.likely == 1 || with(answered.likely - 1) > held(&question, answered.likely - 1));
     }
 
     #[test]
     fn what_is_said_of_the_last_ball_contradicts_nothing(question in Values::Sensible.question()) {
-        let Some(told) = told(&question) else { return Ok(()) };
-        let fewer = held(&question, told.balls - 1);
-        let top = told.length.most.saturating_sub(join(&question));
-        let reserve_only = told.balls > 1 && top <= fewer;
-        prop_assert_eq!(reserve_only, matches!(told.close, Some(Close::ReserveOnly { .. })));
-        match told.close {
+        let Some(answered) = answered(&question) else { return Ok(()) };
+        let fewer = held(&question, answered.balls - 1);
+        let top = answered.length.most.saturating_sub(join(&question));
+        let reserve_only = answered.balls > 1 && top <= fewer;
+        prop_assert_eq!(reserve_only, matches!(answered.close, Some(Close::ReserveOnly { .. })));
+        match answered.close {
             // "Buy one more" is not said where fewer are likely enough.
-            Some(Close::JustUnder { .. }) => prop_assert_eq!(told.likely, told.balls),
-            Some(Close::ReserveOnly { balls }) => prop_assert!(told.likely <= told.balls - balls),
+            Some(Close::JustUnder { .. }) => prop_assert_eq!(answered.likely, answered.balls),
+            Some(Close::ReserveOnly { balls }) => prop_assert!(answered.likely <= answered.balls - balls),
             _ => {}
         }
         if let Ask::Balls { ball, .. } = &question.ask {

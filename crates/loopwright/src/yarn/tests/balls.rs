@@ -16,10 +16,10 @@ fn exactly(length: Length, ball: i64) -> Answer {
 /// Six balls of 125 m hold 750 m, however the 750 m came about; a float makes seven of some of them.
 #[test]
 fn six_balls_exactly_are_six() {
-    let told = exactly(metres(750), 125);
-    assert_eq!((told.balls, told.leftover), (6, Length::ZERO));
+    let answered = exactly(metres(750), 125);
+    assert_eq!((answered.balls, answered.leftover), (6, Length::ZERO));
     let spare = Length::ZERO;
-    assert_eq!(told.close, Some(Close::JustUnder { spare }));
+    assert_eq!(answered.close, Some(Close::JustUnder { spare }));
     // In floats: 4.1 m of yarn, a hundred and twenty-three times, in balls of 4.1 m.
     let ball = Length::from_mm(4_100);
     let wanted = ball.saturating_mul(6);
@@ -61,9 +61,9 @@ fn a_last_ball_is_for_the_reserve_only() {
         let ask = Ask::Length(metres(metres_needed));
         answer(&Question { ask, ball, reserve }).unwrap()
     };
-    let told = with(380, 6);
-    assert_eq!((told.likely, told.balls), (4, 5));
-    assert_eq!(told.close, Some(Close::ReserveOnly { balls: 1 }));
+    let answered = with(380, 6);
+    assert_eq!((answered.likely, answered.balls), (4, 5));
+    assert_eq!(answered.close, Some(Close::ReserveOnly { balls: 1 }));
     assert_eq!(with(396, 30).close, Some(Close::ReserveOnly { balls: 2 }));
     // What is said to be over is what the sum shows over, the reserve with it.
     let over = Length::from_mm(4_020);
@@ -81,11 +81,11 @@ fn a_last_ball_is_for_the_reserve_only() {
     piece.extras.joins = true;
     piece.extras.other = metres(500);
     let ask = Ask::Piece(piece);
-    let told = answer(&Question { ask, ..question }).unwrap();
-    assert!(matches!(told.close, Some(Close::JustOver { over: said }) if said < over));
-    let fewer = Ball::USUAL.length.saturating_mul(i64::from(told.balls) - 1);
-    let shown = told.need.saturating_sub(fewer);
-    assert_eq!(told.close, Some(Close::JustOver { over: shown }));
+    let answered = answer(&Question { ask, ..question }).unwrap();
+    assert!(matches!(answered.close, Some(Close::JustOver { over: said }) if said < over));
+    let fewer = Ball::USUAL.length.saturating_mul(i64::from(answered.balls) - 1);
+    let shown = answered.need.saturating_sub(fewer);
+    assert_eq!(answered.close, Some(Close::JustOver { over: shown }));
 }
 
 /// Seven balls in, the same seven out: nothing is close.
@@ -95,18 +95,21 @@ fn the_patterns_own_ball_is_not_warned_of() {
         balls: 7,
         ball: Ball::USUAL,
     };
-    let told = answer(&Question::from_pattern(ask)).unwrap();
-    assert_eq!((told.balls, told.likely, told.close), (7, 7, None));
+    let answered = answer(&Question::from_pattern(ask)).unwrap();
+    assert_eq!((answered.balls, answered.likely, answered.close), (7, 7, None));
 }
 
 /// What is left is bought less expected; the reserve is bought and not used.
 #[test]
 fn the_reserve_counts_as_left() {
     let question = Question::about(vec![Section::stockinette(rectangle(100, 200))], swatch(21, 28));
-    let told = answer(&question).unwrap();
-    assert_eq!(told.leftover, told.bought.saturating_sub(told.length.expected));
-    let naive = told.bought.saturating_sub(told.need);
-    assert!(told.leftover > naive);
+    let answered = answer(&question).unwrap();
+    assert_eq!(
+        answered.leftover,
+        answered.bought.saturating_sub(answered.length.expected)
+    );
+    let naive = answered.bought.saturating_sub(answered.need);
+    assert!(answered.leftover > naive);
 }
 
 /// Seven balls of 125 m mean more than six: 751 to 875 m, and the substitute is bought for the top.
@@ -123,10 +126,13 @@ fn a_patterns_balls_are_a_range_bought_from_its_top() {
         },
         ..Question::from_pattern(pattern)
     };
-    let told = answer(&question).unwrap();
-    assert_eq!((told.length.least, told.length.most), (metres(751), metres(875)));
-    assert_eq!(told.balls, 5);
-    assert_eq!((told.bought, told.leftover), (metres(1_050), metres(175)));
+    let answered = answer(&question).unwrap();
+    assert_eq!(
+        (answered.length.least, answered.length.most),
+        (metres(751), metres(875))
+    );
+    assert_eq!(answered.balls, 5);
+    assert_eq!((answered.bought, answered.leftover), (metres(1_050), metres(175)));
     // The thinner yarn is named as such: 400 and 238 tex.
-    assert_eq!(told.notes, [Note::OtherThickness, Note::OneDyeLot]);
+    assert_eq!(answered.notes, [Note::OtherThickness, Note::OneDyeLot]);
 }

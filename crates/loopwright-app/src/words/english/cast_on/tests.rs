@@ -13,12 +13,12 @@ const CM: Lengths = Lengths {
 fn all(question: &Question) -> Vec<String> {
     let answer = answer(question).unwrap();
     let (before, after) = outcome(question, &answer, CM);
-    let mut said = vec![before, after, headline(&answer), widths(&answer, CM)];
-    said.extend(neighbours(&answer, CM));
-    said.extend(answer.notes.iter().map(note));
-    said.extend(steps(question, &answer, CM));
-    said.extend(answer.markers.iter().map(|plan| drawing(plan, 20)));
-    said
+    let mut written = vec![before, after, headline(&answer), widths(&answer, CM)];
+    written.extend(neighbours(&answer, CM));
+    written.extend(answer.notes.iter().map(note));
+    written.extend(steps(question, &answer, CM));
+    written.extend(answer.markers.iter().map(|plan| drawing(plan, 20)));
+    written
 }
 
 fn asked(width: i64, count: u32, multiple: (u32, u32), knitting: Knitting) -> Question {
@@ -71,20 +71,20 @@ fn what_the_count_is_made_of_is_named() {
     let before = |multiple, knitting| {
         let question = asked(1_016, 22, multiple, knitting);
         let answer = answer(&question).unwrap();
-        let said = neighbours(&answer, CM);
-        (headline(&answer), outcome(&question, &answer, CM).0, said)
+        let written = neighbours(&answer, CM);
+        (headline(&answer), outcome(&question, &answer, CM).0, written)
     };
-    let (line, said, near) = before((8, 3), Knitting::Flat { edge: 0, seam: 1 });
+    let (line, written, near) = before((8, 3), Knitting::Flat { edge: 0, seam: 1 });
     assert_eq!(line, "Cast on 221");
-    assert_eq!(said, "219 for the pattern, 2 for the seams. Washed, it is");
+    assert_eq!(written, "219 for the pattern, 2 for the seams. Washed, it is");
     assert!(near[0].starts_with("213 (211 for the pattern): "), "{near:?}");
-    let (_, said, _) = before((8, 3), Knitting::Flat { edge: 2, seam: 0 });
-    assert_eq!(said, "219 for the pattern, 4 for the edges. Washed, it is");
-    let (_, said, near) = before((8, 3), Knitting::Round { extra: true });
-    assert_eq!(said, "216 for the pattern, 1 for the join. Washed, it is");
+    let (_, written, _) = before((8, 3), Knitting::Flat { edge: 2, seam: 0 });
+    assert_eq!(written, "219 for the pattern, 4 for the edges. Washed, it is");
+    let (_, written, near) = before((8, 3), Knitting::Round { extra: true });
+    assert_eq!(written, "216 for the pattern, 1 for the join. Washed, it is");
     assert!(near[1].ends_with(", just as near."), "{near:?}");
-    let (line, said, near) = before((8, 0), Knitting::Round { extra: false });
-    assert_eq!((&*line, &*said), ("Cast on 216", "Washed, it is"));
+    let (line, written, near) = before((8, 0), Knitting::Round { extra: false });
+    assert_eq!((&*line, &*written), ("Cast on 216", "Washed, it is"));
     assert!(near[0].starts_with("208: ") && !near[0].contains("near"), "{near:?}");
     assert!(
         near[1].starts_with("224: ") && near[1].ends_with(", just as near."),
@@ -96,8 +96,8 @@ fn what_the_count_is_made_of_is_named() {
 #[test]
 fn the_join_takes_one_that_was_cast_on() {
     let question = asked(1_016, 22, (8, 0), Knitting::Round { extra: true });
-    let said = all(&question);
-    let has = |words: &str| assert!(said.iter().any(|line| line.contains(words)), "{words}: {said:?}");
+    let written = all(&question);
+    let has = |words: &str| assert!(written.iter().any(|line| line.contains(words)), "{words}: {written:?}");
     has("Cast on 217");
     has(": 216 are left in the round.");
     has("One more for the join: 216 + 1 = 217.");

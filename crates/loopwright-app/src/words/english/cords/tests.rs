@@ -21,22 +21,22 @@ fn all(question: &Question) -> Vec<String> {
     let long: Long = &centimetres;
     let answer = answer(question).unwrap();
     let (before, after) = outcome(&answer, long);
-    let mut said = vec![headline(&answer, long), before, after, serving(&answer, long)];
+    let mut written = vec![headline(&answer, long), before, after, serving(&answer, long)];
     for pair in answer.plan.windows(2) {
-        said.push(change(Some(&pair[0]), &pair[1], question.flat, long));
+        written.push(change(Some(&pair[0]), &pair[1], question.flat, long));
     }
     for stretch in &answer.plan {
         if let By::Gap(none) = &stretch.by {
-            said.push(gap(stretch, answer.plan.len() == 1, question.flat));
-            said.extend(ways(none, long));
+            written.push(gap(stretch, answer.plan.len() == 1, question.flat));
+            written.extend(ways(none, long));
         }
     }
     for cord in &answer.cords {
-        said.push(runs(&long(cord.length), &cord.runs, question.flat));
+        written.push(runs(&long(cord.length), &cord.runs, question.flat));
     }
-    said.extend(notes(question, &answer, long, long));
-    said.extend(steps(question, &answer, long, long));
-    said
+    written.extend(notes(question, &answer, long, long));
+    written.extend(steps(question, &answer, long, long));
+    written
 }
 
 #[test]
@@ -51,9 +51,9 @@ fn no_sentence_shows_its_seams() {
             for flat in [false, true] {
                 let mut question = asked(around.clone(), cords, flat);
                 question.tip = cords.first().map(|_| Length::from_mm(90));
-                for said in all(&question) {
-                    let seam = said.contains(['#', '@', '{', '|', '}']) || said.contains("  ");
-                    assert!(!seam, "{said:?} about {question:?}");
+                for written in all(&question) {
+                    let seam = written.contains(['#', '@', '{', '|', '}']) || written.contains("  ");
+                    assert!(!seam, "{written:?} about {question:?}");
                 }
             }
         }
@@ -63,10 +63,10 @@ fn no_sentence_shows_its_seams() {
 #[test]
 fn a_change_is_told_with_its_window() {
     let (from, to, rounds) = (90, 230, 60);
-    let said = all(&asked(Around::Even { from, to, rounds }, &[], false));
-    assert_eq!(said[0], "40 cm, then 60 cm");
+    let written = all(&asked(Around::Even { from, to, rounds }, &[], false));
+    assert_eq!(written[0], "40 cm, then 60 cm");
     assert_eq!(
-        said[4],
+        written[4],
         "Change to 60 cm between round 14 and round 31, on a plain round."
     );
     let at = |earliest, latest| Stretch {

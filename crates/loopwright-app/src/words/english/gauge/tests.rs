@@ -22,9 +22,9 @@ fn without_a_pattern_the_gauge_is_said_over_both_spans() {
     let answer = answer(&question).unwrap();
     assert_eq!(plain(&headline(&answer).1), "21 stitches over 10 cm");
     assert_eq!(plain(&outcome(&question, &answer, &long).1), "21.3 over 4 in");
-    let said = findings(Direction::Stitches, question.width, &answer.stitches, &long);
+    let written = findings(Direction::Stitches, question.width, &answer.stitches, &long);
     assert_eq!(
-        said.iter().map(|line| plain(line)).collect::<Vec<_>>(),
+        written.iter().map(|line| plain(line)).collect::<Vec<_>>(),
         [
             "If half a stitch is misread, 100 cm may come out so: counted over 10 cm, 97.7 cm to 102.4 cm; over 15 cm, 98.4 cm to 101.6 cm; over 20 cm, 98.8 cm to 101.2 cm."
         ]
@@ -44,8 +44,8 @@ fn too_many_stitches_go_up_and_the_piece_would_be_narrow() {
         before + " " + &after,
         "If nothing changed, 100 cm would measure 90.5 cm"
     );
-    let said = findings(Direction::Stitches, question.width, &answer.stitches, &long);
-    assert_eq!(plain(&said[0]), "10.5 % more stitches than the pattern.");
+    let written = findings(Direction::Stitches, question.width, &answer.stitches, &long);
+    assert_eq!(plain(&written[0]), "10.5 % more stitches than the pattern.");
 }
 
 #[test]
@@ -66,9 +66,9 @@ fn a_match_within_the_reading_is_said_to_be_one() {
     let answer = loopwright::gauge::answer(&keep).unwrap();
     assert_eq!(headline(&answer).1, "Keep this needle");
     let rows = answer.rows.as_ref().unwrap();
-    let said = findings(Direction::Rows, keep.length, rows, &long);
+    let written = findings(Direction::Rows, keep.length, rows, &long);
     let rows = "7.1 % more rows than the pattern. By the pattern’s row counts 50 cm would be 46.7 cm.";
-    assert_eq!(plain(&said[0]), rows);
+    assert_eq!(plain(&written[0]), rows);
 }
 
 #[test]
@@ -80,9 +80,9 @@ fn washing_says_what_to_knit() {
     };
     let answer = answer(&question).unwrap();
     let rows = answer.rows.as_ref().unwrap();
-    let said = findings(Direction::Rows, question.length, rows, &long);
+    let written = findings(Direction::Rows, question.length, rows, &long);
     let washing = "Washing makes it 7.1 % longer: for 50 cm washed, knit 46.7 cm by the tape.";
-    assert_eq!(plain(said.last().unwrap()), washing);
+    assert_eq!(plain(written.last().unwrap()), washing);
 }
 
 #[test]
@@ -102,7 +102,7 @@ fn rows_that_miss_are_told_apart_from_stitches_that_match() {
 
 #[test]
 fn what_cannot_be_judged_gets_no_needle() {
-    let said = |stitches: &[Gauge], pattern| {
+    let written = |stitches: &[Gauge], pattern| {
         let question = Question {
             stitches: stitches.to_vec(),
             pattern: Some(pattern),
@@ -113,15 +113,15 @@ fn what_cannot_be_judged_gets_no_needle() {
         plain(&[&*headline(&answer).1, ". ", &before, " ", &after].concat())
     };
     assert_eq!(
-        said(&[Gauge::of(5, Length::INCH)], Gauge::of(22, Gauge::FOUR_INCHES)),
+        written(&[Gauge::of(5, Length::INCH)], Gauge::of(22, Gauge::FOUR_INCHES)),
         "Count over 4 in or more. Too short a span to judge. So far, 100 cm would measure 110 cm"
     );
     assert_eq!(
-        said(&[ten(18), ten(24)], ten(21)),
+        written(&[ten(18), ten(24)], ten(21)),
         "Count again, away from the edges. The spots differ too much; their mean is 21 over 10 cm"
     );
     assert_eq!(
-        said(&[ten(14)], ten(22)),
+        written(&[ten(14)], ten(22)),
         "Take another yarn, or another size at your gauge. Another needle alone will not do: 100 cm would measure 157.1 cm"
     );
     let uneven = Question {

@@ -27,17 +27,17 @@ fn course(question: &Question, course: &Course) -> [String; 2] {
 fn all(question: &Question) -> Vec<String> {
     let answer = answer(question).unwrap();
     let (before, after) = outcome(question, &answer, CM);
-    let mut said = vec![before, after, headline(question, &answer, CM)];
-    said.push(widths(question, &answer, CM));
-    said.extend(neighbours(question, &answer, CM));
+    let mut written = vec![before, after, headline(question, &answer, CM)];
+    written.push(widths(question, &answer, CM));
+    written.extend(neighbours(question, &answer, CM));
     if let Some(course) = &answer.course {
-        said.extend([standing(question, course, CM), tape_says(question, course, CM)]);
+        written.extend([standing(question, course, CM), tape_says(question, course, CM)]);
     }
-    said.extend(notes(question, &answer));
-    said.push(drawing(question, &answer, CM));
-    said.extend(key(question).map(str::to_owned));
-    said.extend(steps(question, &answer, CM));
-    said
+    written.extend(notes(question, &answer));
+    written.push(drawing(question, &answer, CM));
+    written.extend(key(question).map(str::to_owned));
+    written.extend(steps(question, &answer, CM));
+    written
 }
 
 #[test]
@@ -82,9 +82,9 @@ fn ridges_and_repeats_are_named() {
     };
     let found = answer(&question).unwrap();
     assert_eq!(headline(&question, &found, CM), "Work 112 rows");
-    let said = |question: &Question| outcome(question, &answer(question).unwrap(), CM);
+    let written = |question: &Question| outcome(question, &answer(question).unwrap(), CM);
     assert_eq!(
-        said(&question),
+        written(&question),
         ("56 ridges. Washed, that is".into(), "40\u{a0}cm long".into())
     );
     let chart = Question {
@@ -95,7 +95,7 @@ fn ridges_and_repeats_are_named() {
         ..question
     };
     let made = "9 repeats of 12, and 7 of the next, after 2 for the set-up. Washed, that is";
-    assert_eq!(said(&chart), (made.into(), "41.8\u{a0}cm long".into()));
+    assert_eq!(written(&chart), (made.into(), "41.8\u{a0}cm long".into()));
 }
 
 #[test]

@@ -36,14 +36,14 @@ fn question(bust: i64, sizes: &str, listed: Listed) -> Question {
     }
 }
 
-fn is_a_sentence(said: &str) {
-    assert!(!said.is_empty());
+fn is_a_sentence(written: &str) {
+    assert!(!written.is_empty());
     for wrong in [
         "@", "#", "{", "|", "NaN", "Some(", "None", "  ", " .", " ,", ", ,", ": ,", "--",
     ] {
-        assert!(!said.contains(wrong), "{wrong:?} in {said:?}");
+        assert!(!written.contains(wrong), "{wrong:?} in {written:?}");
     }
-    assert!(!said.starts_with([':', ',', ' ']), "{said:?}");
+    assert!(!written.starts_with([':', ',', ' ']), "{written:?}");
 }
 
 fn all_sentences(question: &Question) -> Vec<String> {

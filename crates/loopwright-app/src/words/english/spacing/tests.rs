@@ -5,9 +5,9 @@ use super::*;
 /// k2tog leans right, and no pair of them is a mirror.
 #[test]
 fn the_middle_is_said_to_lean_as_it_does() {
-    let said = |change| note(&Note::MiddleLeans { change });
-    assert!(said(Stitch::K2tog).starts_with("The k2tog in the middle leans right;"));
-    assert!(said(Stitch::Ssk).starts_with("The ssk in the middle leans left;"));
+    let written = |change| note(&Note::MiddleLeans { change });
+    assert!(written(Stitch::K2tog).starts_with("The k2tog in the middle leans right;"));
+    assert!(written(Stitch::Ssk).starts_with("The ssk in the middle leans left;"));
     let dropped = note(&Note::PlusDropped { plus: 3 });
     assert!(
         dropped.contains("the 3 stitches beside the repeats are dropped"),

@@ -12,15 +12,15 @@ const YARDS: Print = Print { yards: true };
 fn all(question: &Question, print: Print) -> Vec<String> {
     let answer = answer(question).unwrap();
     let (before, after) = outcome(&answer);
-    let mut said = vec![before, after, headline(&answer, print), because(&answer, print)];
-    said.extend(answer.left.iter().map(|left| verdict(left, print)));
-    said.extend(notes(&answer));
-    said.extend(sum(&answer, question.end, print));
-    said.push(drawing(&answer, print));
+    let mut written = vec![before, after, headline(&answer, print), because(&answer, print)];
+    written.extend(answer.left.iter().map(|left| verdict(left, print)));
+    written.extend(notes(&answer));
+    written.extend(sum(&answer, question.end, print));
+    written.push(drawing(&answer, print));
     for known in &answer.estimates {
-        said.extend([way(&known.way).into(), estimate(known, question.stitches, print)]);
+        written.extend([way(&known.way).into(), estimate(known, question.stitches, print)]);
     }
-    said
+    written
 }
 
 #[test]
@@ -63,7 +63,7 @@ fn a_class_and_a_count_are_enough() {
         ..Question::about(120)
     };
     // An inch a stitch, 10 %, and 20 cm, which make 3.5528 m.
-    let said = [all(&question, METRIC), all(&question, YARDS)].concat();
+    let written = [all(&question, METRIC), all(&question, YARDS)].concat();
     for sentence in [
         "Leave a tail of 3.6 m",
         "120 × 2.54 cm = 3.05 m.",
@@ -75,8 +75,8 @@ fn a_class_and_a_count_are_enough() {
         "The end to weave in, once: + 8 in = 3.89 yd, rounded up to 3.9 yd.",
     ] {
         let sentence = sentence.replace(" %", "\u{a0}%");
-        let plain = |said: &String| said.replace('\u{a0}', " ") == sentence.replace('\u{a0}', " ");
-        assert!(said.iter().any(plain), "{sentence}: {said:?}");
+        let plain = |written: &String| written.replace('\u{a0}', " ") == sentence.replace('\u{a0}', " ");
+        assert!(written.iter().any(plain), "{sentence}: {written:?}");
     }
 }
 
@@ -102,31 +102,35 @@ fn yards_go_with_inches_and_metres_with_centimetres() {
         }),
         ..Question::about(120)
     };
-    let has = |said: &[String], unit: &str| said.iter().any(|said| said.contains(&["\u{a0}", unit].concat()));
+    let has = |written: &[String], unit: &str| {
+        written
+            .iter()
+            .any(|written| written.contains(&["\u{a0}", unit].concat()))
+    };
     let (metric, yards) = (all(&question, METRIC), all(&question, YARDS));
     assert!(has(&metric, "m") && has(&metric, "cm") && !has(&metric, "in") && !has(&metric, "yd"));
     assert!(has(&yards, "yd") && has(&yards, "in") && !has(&yards, "m") && !has(&yards, "cm"));
     let plain = yards.join(" ").replace('\u{a0}', " ");
-    for said in [
+    for written in [
         "120 × 0.88 in = 2.92 yd.",
         "+ 8 in = 3.43 yd, rounded up to 3.5 yd.",
         "of about 35 1/2 in.",
     ] {
-        assert!(plain.contains(said), "{said}: {plain}");
+        assert!(plain.contains(written), "{written}: {plain}");
     }
 }
 
 #[test]
 fn needles_are_asked_for_in_millimetres() {
     let least = Amount::Length(tail::NEEDLE.least);
-    let said = |name: Name, why| problem(&Problem::new(name, Kind::Unreadable(why)));
+    let written = |name: Name, why| problem(&Problem::new(name, Kind::Unreadable(why)));
     assert_eq!(
-        said(Name::Second, Unreadable::TooSmall { least }),
+        written(Name::Second, Unreadable::TooSmall { least }),
         "Type 0.5\u{a0}mm or more."
     );
-    let us = said(Name::Needle, Unreadable::NotANumber);
+    let us = written(Name::Needle, Unreadable::NotANumber);
     assert_eq!(us, "Type millimetres: the number on the needle that ends in mm.");
-    assert_ne!(said(Name::Width, Unreadable::NotANumber), us);
+    assert_ne!(written(Name::Width, Unreadable::NotANumber), us);
 }
 
 /// Her ball band has the number as well.

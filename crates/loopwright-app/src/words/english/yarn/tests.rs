@@ -16,7 +16,7 @@ const PRINT: &Printer = &Printer {
 fn all_said(question: &Question) -> Vec<String> {
     let told = answer(question).expect("an answer");
     let (before, after) = used(question, &told, PRINT);
-    let mut said = vec![
+    let mut written = vec![
         buy(&told),
         before,
         after,
@@ -25,17 +25,17 @@ fn all_said(question: &Question) -> Vec<String> {
     ];
     let last = close(&told, PRINT);
     if !last.is_empty() {
-        said.push(last.trim_end().into());
+        written.push(last.trim_end().into());
     }
-    said.extend(told.lines.iter().map(|part| line(part, PRINT)));
-    said.extend(told.notes.iter().map(|one| note(*one).to_owned()));
-    said.extend(steps(question, &told, PRINT));
-    for sentence in &said {
+    written.extend(told.lines.iter().map(|part| line(part, PRINT)));
+    written.extend(told.notes.iter().map(|one| note(*one).to_owned()));
+    written.extend(steps(question, &told, PRINT));
+    for sentence in &written {
         for sign in ["@", "#", "{", "}", "NaN", "Some", "  ", "::"] {
             assert!(!sentence.contains(sign), "{sign} in: {sentence}");
         }
     }
-    said
+    written
 }
 
 fn gauge(fabric: Fabric, rest: Rest) -> Swatch {
@@ -94,8 +94,8 @@ fn every_sentence_has_its_numbers() {
     let mut icord = Section::stockinette(rectangle);
     icord.bind_off = Some(BindOff::ICord);
     icord.times = 2;
-    let said = all_said(&Question::about(vec![icord], washed));
-    assert!(said.contains(&"Section 1: 2 × 40 × 400 = 32000 stitches.".into()));
+    let written = all_said(&Question::about(vec![icord], washed));
+    assert!(written.contains(&"Section 1: 2 × 40 × 400 = 32000 stitches.".into()));
     assert_eq!(section(2), "Section 2");
 }
 
@@ -191,14 +191,14 @@ fn a_problem_says_what_to_type() {
     let rib = gauge(Fabric::Rib, Rest::Washed);
     let question = piece(Fabric::Rib, Shape::rectangle(9, 9), rib);
     let found = answer(&question).expect_err("a rib gauge");
-    let said = problem(&found[0]);
-    assert!(said.contains("weigh a swatch"), "{said}");
+    let written = problem(&found[0]);
+    assert!(written.contains("weigh a swatch"), "{written}");
     for field in [Name::Sections, Name::Reserve] {
         let kind = Kind::TooMany { most: 5 };
-        let said = problem(&Problem::new(field, kind));
-        assert!(said.contains("Type"), "{said}");
+        let written = problem(&Problem::new(field, kind));
+        assert!(written.contains("Type"), "{written}");
     }
     let most = SECTIONS.most;
-    let said = problem(&Problem::new(Name::Sections, Kind::TooMany { most }));
-    assert_eq!(said, "That is more than 200 sections. Take some out.");
+    let written = problem(&Problem::new(Name::Sections, Kind::TooMany { most }));
+    assert_eq!(written, "That is more than 200 sections. Take some out.");
 }
