@@ -147,7 +147,7 @@ mod tests {
         assert_eq!(tools(source).len(), 2);
         let pages = 12_500;
         assert_eq!(Budget { tools: 16, pages: 0 }.bytes(), 257_000);
-        assert_eq!(Budget { tools: 17, pages }.bytes(), 261_500);
+        assert_eq!(Budget { tools: 17, pages }.bytes(), 276_500);
         assert!(Budget::now().unwrap().tools >= 16);
     }
 
