@@ -2,34 +2,20 @@
 
 use super::intl::fill_pattern;
 
-/// The title.
 pub const TITLE: &str = "About Loopwright";
-/// What it is.
 pub const WHAT: &str = "Loopwright is a set of knitting sums for a teacher and her students: from a written pattern, a yarn and a body to a garment that fits. It is free, and it is made of numbers you can check: each answer shows the sum, and says where the rule comes from.";
-/// Heading.
 pub const STORED: &str = "What is stored";
-/// What is stored and where.
 pub const STORED_TEXT: &str = "What you type, as you typed it, in this browser on this device. Nothing is sent anywhere: after the page has loaded it makes no request at all. There is no account, no counting of visitors and no cookie.";
-/// Heading.
 pub const COPY: &str = "Keep a copy";
-/// Why.
 pub const COPY_TEXT: &str =
     "A copy is one small file with everything you typed. Bring it back here or on another device.";
-/// Button.
 pub const SAVE: &str = "Save a copy";
-/// Label of the file field.
 pub const BRING: &str = "Bring back a copy";
-/// Heading.
 pub const LIGHT: &str = "Light";
-/// Label of the choice.
 pub const LIGHT_LABEL: &str = "The page is";
-/// As the system says.
 pub const LIGHT_SYSTEM: &str = "as this device is set";
-/// Light.
 pub const LIGHT_DAY: &str = "light";
-/// Dark.
 pub const LIGHT_DUSK: &str = "dusk";
-/// Heading.
 pub const CARE: &str = "Take care";
 /// The usual cautions: common practice, no source.
 pub const CARES: [&str; 5] = [
@@ -39,15 +25,10 @@ pub const CARES: [&str; 5] = [
     "The label on the yarn comes first for washing and drying. Wash and dry your swatch as you will the garment.",
     "A number is not a garment. The swatch decides.",
 ];
-/// Who says so.
 pub const CARES_SOURCE: &str = "Common practice, no source. The yarn's label and a professional come first.";
-/// Heading.
 pub const OFFLINE: &str = "Without a network";
-/// When the files are here.
 pub const OFFLINE_READY: &str = "Everything is on this device: the page opens and computes without a network.";
-/// When they are not (yet).
 pub const OFFLINE_NOT: &str = "The page computes here in your browser. Opened once from its web address it also opens without a network; put it on your home screen to keep it at hand.";
-/// For those who build.
 pub const GALLERY: &str = "See every tool in its named states (for those who build it)";
 
 /// After a copy was brought back.
@@ -62,13 +43,8 @@ pub fn brought_back(count: usize) -> String {
     }
 }
 
-/// The browser did not make the file.
 pub const COPY_NOT_MADE: &str = "The browser did not make the file. Try again, or use another browser.";
-/// The file could not be read.
 pub const COPY_UNREADABLE: &str = "That file could not be read. Choose the file again.";
-/// Too long to be one of ours.
 pub const COPY_TOO_LONG: &str = "That file is too long to be a copy from here. Choose loopwright-backup.json.";
-/// Not one of ours, or damaged.
 pub const COPY_NOT_OURS: &str = "That is not a copy from here, or it is damaged. Choose loopwright-backup.json.";
-/// Made by a later version.
 pub const COPY_NEWER: &str = "That copy was made by a later version. Take the new version of this page first.";

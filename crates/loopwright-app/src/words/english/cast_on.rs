@@ -7,26 +7,17 @@ use super::units::{Lengths, span_of};
 use super::{Title, Worded};
 use loopwright::cast_on::{Answer, Distance, Join, Knitting, MarkerPlan, Name, Note, Question, Working};
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Cast-on",
     asks: "How many stitches make the width you want.",
 };
-/// Before the choice of round or flat.
 pub const I_KNIT: &str = "I knit";
-/// The label of the choice of round or flat.
 pub const LABEL_KNITTING: &str = "In the round or flat";
-/// The label of the repeat.
 pub const LABEL_MULTIPLE: &str = "The pattern takes a multiple of";
-/// The label of the stitches beside the repeats.
 pub const LABEL_PLUS: &str = "plus, for its two edges";
-/// Where the answer will be.
 pub const WAITING: &str = "The stitches you cast on appear here.";
-/// Above the tally.
 pub const TALLY: &str = "Count as you cast on";
-/// All stitches are on the needle.
 pub const AGAIN: &str = "Begin the count again";
-/// Above the neighbours.
 pub const NEIGHBOURS: &str = "Or cast on";
 
 /// What a field is called.
@@ -261,7 +252,6 @@ pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<Stri
     steps
 }
 
-/// Where the rule comes from.
 pub const SOURCE: &str = "Width times gauge is arithmetic. What is outside the width, and a marker every 20, 25 or 50: common practice, no source.";
 
 #[cfg(test)]

@@ -9,24 +9,16 @@ use loopwright::tables::needle::CIRCULARS;
 use loopwright::terms::Working;
 use loopwright::units::Length;
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Cords",
     asks: "Which circular needles a piece needs, and when to change.",
 };
-/// Before the stitches of the first round.
 pub const FROM: &str = "From";
-/// Before those of the last.
 pub const TO: &str = "to";
-/// Before how many rounds there are.
 pub const STITCHES_IN: &str = "stitches in";
-/// Before the choice of swatch.
 pub const SWATCH: &str = "My swatch is";
-/// What stands in the list of cords as long as it is empty.
 pub const EXAMPLE: &str = "40, 60, 80";
-/// Where the answer will be.
 pub const WAITING: &str = "Type the stitches and the gauge; the other two fields only if the piece grows or shrinks.";
-/// Above the answer.
 pub const ANSWER: &str = "Knit it on";
 
 /// What a field is called.
@@ -172,9 +164,7 @@ pub fn runs(name: &str, runs: &[Run], flat: bool) -> String {
     runs.iter().map(run).collect()
 }
 
-/// Before the line where no cord serves.
 pub const NO_CORD: &str = "no cord";
-/// Below the drawing.
 pub const KEY: &str = "Thick: take these. Thin: would serve too. Dotted: none serves. Numbers: rounds, or rows.";
 
 /// What is good to know.
@@ -225,7 +215,6 @@ pub fn steps(question: &Question, answer: &Answer, long: Long, cord: Long) -> Ve
     steps
 }
 
-/// Where the rules come from.
 pub const SOURCE: &str = "A cord serves from its length, tips and all, to twice it; back and forth from nothing. Up to 40 cm a tip is at most a quarter of it; magic loop takes 80 cm. Common practice, no source.";
 
 #[cfg(test)]

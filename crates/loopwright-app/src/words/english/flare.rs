@@ -8,14 +8,11 @@ use loopwright::flare::{Answer, BindOffYarn, Hang, Hem, HemKind, Name, Placing, 
 use loopwright::problem::{Kind, Problem};
 use loopwright::terms::Range;
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Flare",
     asks: "When to increase from neck to hem, and how it will hang.",
 };
-/// Where the answer will be.
 pub const WAITING: &str = "The increase rounds appear here.";
-/// Above the answer.
 pub const ANSWER: &str = "From neck to hem";
 
 /// What a field is called.
@@ -195,7 +192,6 @@ pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
     steps
 }
 
-/// Where the rules come from.
 pub const SOURCE: &str = "Geometry of circle and cone. Eight at a time, a plain round at the end, flat within a twentieth of the rate, yarn to bind off: common practice, no source.";
 
 /// What to type instead. Of what would make growth that is too fast possible, one thing is enough.

@@ -10,17 +10,13 @@ use loopwright::problem::{Kind, Problem};
 use loopwright::units::parse::Unreadable;
 use loopwright::units::{Gauge, Length};
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Gauge",
     asks: "What your swatch says, and which needle to try next.",
 };
-/// Below the pattern's stitches.
 pub const BAND: &str =
     "“10 cm / 4 in” on a label is read as 10 cm (common practice, no source); 4 in is 1.6\u{a0}% more.";
-/// Where the answer will be.
 pub const WAITING: &str = "Your gauge appears here, and with the pattern’s beside it the needle to try next.";
-/// Stitches match and rows do not.
 pub const ROWS_ONLY: &str = "Stitches match and rows do not. Lengths by measure hold; the pattern’s row counts do not.";
 
 /// What a field is called.
@@ -301,7 +297,6 @@ fn half_step(direction: Direction, found: &Measured) -> Option<String> {
     Some(fill_pattern_with_strings(pattern, &[found.readings], words))
 }
 
-/// Where the rules come from.
 pub const SOURCE: &str = "Means, ranges and washing are arithmetic. Half a stitch misread, 7\u{a0}% a needle size, two sizes at most: common practice, no source.";
 
 #[cfg(test)]

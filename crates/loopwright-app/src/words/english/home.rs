@@ -2,9 +2,7 @@
 
 use loopwright::tools::Group;
 
-/// The first line.
 pub const WELCOME: &str = "Sums for the knitting on your needles";
-/// What this is.
 pub const INTRO: &str =
     "Type two numbers and read what to knit, on the tablet beside your knitting, with or without a network.";
 /// What to expect, each a word or two and a sentence.
@@ -22,9 +20,7 @@ pub const FACTS: [(&str, &str); 3] = [
         "A number is not a garment. The yarn's label and your own knitting come first.",
     ),
 ];
-/// Where she left off.
 pub const GO_ON: &str = "Go on";
-/// What the drawing on the first page shows.
 pub const STRIP: &str = "A drawn strip of knitting in which five pairs of stitches become one.";
 
 /// When the question comes up.

@@ -6,7 +6,6 @@
 #[cfg(target_arch = "wasm32")]
 const LANGUAGE: &str = "en";
 
-/// What parts the decimals of a number.
 pub const DECIMAL_MARK: &str = ".";
 
 /// A whole number as it is written here.

@@ -2,7 +2,6 @@
 
 use loopwright::tables::yarn_weight::Weight;
 
-/// The value is the kept one.
 pub const TAKEN: &str = "the one you keep for all tools";
 /// Keeps this value of an answer for all tools.
 pub fn keep(text: &str) -> String {

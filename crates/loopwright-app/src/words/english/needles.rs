@@ -13,14 +13,11 @@ use loopwright::units::parse::Unreadable;
 use loopwright::units::print::Step;
 use loopwright::units::{Length, LengthUnit};
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Needles",
     asks: "Which needle a size is, and what it is called elsewhere.",
 };
-/// Where the answer will be.
 pub const WAITING: &str = "The needle’s millimetres and other names appear here.";
-/// Above the millimetres.
 pub const ANSWER: &str = "In millimetres";
 
 /// What a field is called.
@@ -113,14 +110,11 @@ pub const fn certainty(certainty: Certainty) -> &'static str {
     }
 }
 
-/// Good to know of every number, and of every nearest needle.
 pub const NEAREST: &str =
     "No standard fixes the numbers: the millimetres on the needle count, and of a nearest one the swatch decides.";
 
-/// How it was found.
 pub const STEP: &str = "Looked up by millimetres. The right hole is the smallest that the shaft passes wholly.";
 
-/// Where it comes from.
 pub const SOURCE: &str = "US 000, 1, 3, 5, 7, 9 and 11: Craft Yarn Council, Standard Yarn Weight System. All else: from memory. The rule of the hole: common practice, no source.";
 
 /// What to type instead.

@@ -5,14 +5,11 @@ use super::intl::{fill_pattern, fill_pattern_with, stitches};
 use super::{rounds, schedule};
 use loopwright::raglan::{Answer, FULL, Name, PART, Question};
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Raglan",
     asks: "Which rounds add to body and sleeves, each to its own count.",
 };
-/// Where the answer will be.
 pub const WAITING: &str = "The raglan rounds appear here.";
-/// Above the answer.
 pub const ANSWER: &str = "From neck to underarm";
 
 /// What a field is called.
@@ -82,7 +79,6 @@ pub fn drawing(answer: &Answer) -> String {
     [KEY, " ", &headline(answer)].concat()
 }
 
-/// Below the drawing.
 pub const KEY: &str = "All stitches round by round, the neck above.";
 
 /// What a round is; and that some follow each other at once, where they do.
@@ -132,7 +128,6 @@ pub fn steps(question: &Question, answer: &Answer) -> Vec<String> {
     ]
 }
 
-/// Where the rules come from.
 pub const SOURCE: &str =
     "The sum is arithmetic. Four lines, a stitch on either side, a plain round at the end: common practice, no source.";
 

@@ -9,28 +9,18 @@ use loopwright::problem::{Kind, Problem};
 use loopwright::regauge::{Answer, Converted, KnittingKind, Name, Parity, Question, Shaped, ShapingSide};
 use loopwright::units::{Gauge, Length};
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Another gauge",
     asks: "What a pattern’s numbers become at your own gauge.",
 };
-/// Where the fields about counts are.
 pub const ABOUT_COUNTS: &str = "What the counts must keep";
-/// Where the fields about rows are.
 pub const ABOUT_ROWS: &str = "Rows and lengths";
-/// Where the fields about shaping are.
 pub const ABOUT_SHAPING: &str = "Shaping in the pattern";
-/// In the counts as long as they are empty.
 pub const EXAMPLE_COUNTS: &str = "such as 132 (144, 156)";
-/// In the rows as long as they are empty.
 pub const EXAMPLE_ROWS: &str = "such as 40 (42, 46)";
-/// Where the answer will be.
 pub const WAITING: &str = "The pattern’s numbers at your gauge appear here.";
-/// Above the stitches.
 pub const STITCHES: &str = "Stitches";
-/// Above the rows.
 pub const ROWS: &str = "Rows";
-/// Above the shaping.
 pub const SHAPING: &str = "The shaping, shared out anew";
 
 /// What a field is called.
@@ -305,7 +295,6 @@ fn list(counts: impl Iterator<Item = u32>) -> String {
     }
 }
 
-/// Where the rule comes from.
 pub const SOURCE: &str = "Arithmetic. Of two equally near the smaller: common practice, no source. Yarn goes with the square root of stitches times rows: Munden 1959, from memory.";
 
 /// What to type instead.

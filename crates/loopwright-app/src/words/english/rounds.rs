@@ -3,7 +3,6 @@
 use super::intl::{fill_pattern, number};
 use loopwright::shaping::Schedule;
 
-/// Above the counts round by round.
 pub const COUNTS: &str = "Counts round by round";
 
 /// More rounds than this are not named in one sentence.

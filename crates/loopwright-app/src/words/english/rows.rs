@@ -9,16 +9,12 @@ use loopwright::rows::{Answer, Ask, Asked, Course, DROP, Fabric, LONG, Name, Que
 use loopwright::terms::Working;
 use loopwright::units::Length;
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Rows and length",
     asks: "How many rows make a length, and are you on course?",
 };
-/// Before the choice of what is known.
 pub const I_HAVE: &str = "I have";
-/// Where the fields for the middle of the knitting are.
 pub const MIDWAY: &str = "Am I on course?";
-/// Where the answer will be.
 pub const WAITING: &str = "The rows, or the length, appear here.";
 
 /// What a field is called.
@@ -320,7 +316,6 @@ pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<Stri
     steps
 }
 
-/// Where the rule comes from.
 pub const SOURCE: &str = "Arithmetic. One row for an edge, and how far a long piece drops: common practice, no source.";
 
 /// What to type instead.

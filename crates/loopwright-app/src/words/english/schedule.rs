@@ -7,13 +7,10 @@ use loopwright::shaping::{Block, Knitting, Schedule, Shaped, Side};
 /// More blocks than this are too many to knit from: the rows are read from the list.
 const MOST_BLOCKS: usize = 9;
 
-/// Above the rows one by one.
 pub const ROW_BY_ROW: &str = "Row by row";
 
-/// Above an instruction whose row 1 is the next one, worked flat.
 pub const FROM_NEXT_ROW: &str = "From the next row on";
 
-/// The same in the round.
 pub const FROM_NEXT_ROUND: &str = "From the next round on";
 
 /// In place of the rows that are not listed.

@@ -9,16 +9,12 @@ use loopwright::shaping::{
     Answer, Ask, Asked, Knitting, KnittingKind, LastRow, Name, Order, Pair, Question, ShapedSides, Side, Slope,
 };
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Shaping",
     asks: "Lose or gain stitches over many rows: which rows.",
 };
-/// Before the choice of what to do.
 pub const I_HAVE_TO: &str = "I have to";
-/// Between the stitches and the rows.
 pub const IN_THE_NEXT: &str = "stitches in the next";
-/// Where the answer will be.
 pub const WAITING: &str = "The rows you shape in appear here.";
 
 /// What a field is called.
@@ -261,10 +257,8 @@ pub fn drawing(question: &Question, answer: &Answer) -> String {
     fill_pattern_with("The piece with its edges, @ from below. @", &[], &words)
 }
 
-/// Below the drawing.
 pub const KEY: &str = "▼ fewer, △ more. The edges to scale, their stitches square.";
 
-/// Where the rule comes from.
 pub const SOURCE: &str = "Arithmetic. The first change at once, the last row plain, right-side rows, and which way a pair leans: common practice, no source.";
 
 /// What to type instead. What is too steep can be mended in each of several fields.

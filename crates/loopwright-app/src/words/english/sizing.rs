@@ -15,22 +15,16 @@ mod sentences;
 
 pub use sentences::{Headline, Sentences, drawing, moves};
 
-/// What it is called and asks.
 pub const TITLE: Title = Title {
     name: "Size and ease",
     asks: "Which size do I knit, and how will it sit?",
 };
 
-/// While there is nothing to answer.
 pub const WAITING: &str = "Type your bust and the pattern’s sizes, and the size to knit stands here.";
-/// While it is not known what the list measures.
 pub const WHICH: &str =
     "Now say what the pattern’s numbers measure. “To fit bust” is the body; “finished” or “actual” is the garment.";
-/// In the list as long as it is empty.
 pub const EXAMPLE_SIZES: &str = "such as S (M, L): 91 (97, 103)";
-/// In the list of stitches as long as it is empty.
 pub const EXAMPLE_STITCHES: &str = "such as 204 (216, 234)";
-/// The label of the ease of a wrap.
 pub const ROOM: &str = "Room past bust and arms";
 
 /// What a field is called.
@@ -57,23 +51,15 @@ pub const fn label(name: Name) -> &'static str {
     }
 }
 
-/// Above the sizes.
 pub const ALL_SIZES: &str = "All sizes, best first";
-/// Above what the gauge moves.
 pub const MOVES: &str = "What your gauge moves";
-/// Above where the tape goes.
 pub const HOW: &str = "How to measure";
-/// Where the tape goes, according to whom.
 pub const HOW_SOURCE: &str =
     "After EN 13402-1:2001, as two summaries give it; that somebody else holds the tape is common practice.";
 
-/// Above the lists to take.
-pub const STANDARDS: &str = "No list? Take one of bodies";
-/// What taking one does.
-pub const TAKING: &str = "Each names bodies, not garments: it fills the list above, and says that its numbers measure the body. The list of your pattern is the better one.";
-/// Why none is offered.
-pub const KEEPING_OWN: &str = "Your own list stands above and stays. Empty it, and you can take one of these.";
-/// Where they come from.
+pub const STANDARDS: &str = "No list at hand? Take a standard one";
+pub const TAKING: &str = "These are lists of bodies, not of garments. A tap fills the list above and says so. The list of your own pattern is better.";
+pub const KEEPING_OWN: &str = "A list of your own stands above, and it stays. Empty it first if you want one of these.";
 pub const STANDARDS_SOURCE: &str =
     "Craft Yarn Council, Standard Body Measurements/Sizing; EN 13402-3, letter codes by bust and chest.";
 
@@ -212,7 +198,6 @@ fn unreadable_list(unread: Unread, text: &str, lengths: Lengths) -> String {
     }
 }
 
-/// Where the rule comes from.
 pub const SOURCE: &str = "Ease is the garment less the body. The five fits are those of the Craft Yarn Council, their edges laid at 0, 5, 10 and 15 cm (about 2, 4 and 6 in). Which measure to aim for within a fit, and which way to go between two sizes: common practice, no source.";
 
 #[cfg(test)]

@@ -11,26 +11,17 @@ use loopwright::spacing::{
 };
 use loopwright::units::parse::Unreadable;
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Even spacing",
     asks: "Lose or gain stitches evenly across a round or a row.",
 };
-/// Before the first field.
 pub const I_HAVE: &str = "I have";
-/// After it.
 pub const STITCHES: &str = "stitches";
-/// Before the choice of what to do.
 pub const AND_WANT: &str = "and want to";
-/// Before the second number of a multiple.
 pub const PLUS: &str = "plus";
-/// Before the choice of round or flat.
 pub const WORKING: &str = "working";
-/// Where the answer will be.
 pub const WAITING: &str = "The row you knit appears here.";
-/// Above the places of the changes.
 pub const PLACES: &str = "Where to hang markers";
-/// Beside the two multiples.
 pub const MULTIPLES: &str = "The nearest such counts";
 
 /// What a field is called.
@@ -332,7 +323,6 @@ pub fn step(step: &Step) -> String {
     }
 }
 
-/// Where the rule comes from.
 pub const SOURCE: &str = "Runs within one stitch of each other are arithmetic; the most even order follows Bresenham, IBM Systems Journal 4(1), 1965. Keeping changes off the marker, and which way pairs lean: common practice, no source.";
 
 /// What to type instead.

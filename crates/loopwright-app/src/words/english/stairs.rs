@@ -4,20 +4,14 @@ use super::intl::{fill_pattern, fill_pattern_with, number, stitches};
 use super::{Title, Worded};
 use loopwright::stairs::{Answer, Asked, Edge, Name, Place, Question, Side, Stair, Way};
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Steps",
     asks: "Bind off a shoulder or a neck step by step, or in short rows.",
 };
-/// Before the choice of way.
 pub const I_HAVE_TO: &str = "I have to";
-/// Between the stitches and the place.
 pub const AT: &str = "stitches at";
-/// Before the number of steps or rows.
 pub const IN: &str = "in";
-/// Where the answer will be.
 pub const WAITING: &str = "The steps appear here.";
-/// Below the drawing.
 pub const KEY: &str = "The right side faces you. Stitches are drawn square.";
 
 /// What a field is called.
@@ -216,7 +210,6 @@ pub fn drawing(question: &Question, answer: &Answer) -> String {
     fill_pattern_with("The piece with its stairs. @", &[], &[&headline(question, answer)])
 }
 
-/// Where the rule comes from.
 pub const SOURCE: &str = "Stitches are bound off at the start of a row, so an edge moves in every second one. Which steps are larger: common practice, no source.";
 
 #[cfg(test)]

@@ -9,18 +9,13 @@ use loopwright::swatch::{Answer, LEAST_BESIDE, Name, Note, Question, Rows};
 use loopwright::terms::Working;
 use loopwright::units::Length;
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Swatch",
     asks: "How many stitches to cast on so that it can be measured, and what then.",
 };
-/// Before the choice of round or flat.
 pub const I_KNIT: &str = "The piece is knitted";
-/// Where the answer will be.
 pub const WAITING: &str = "The stitches of your swatch appear here.";
-/// Above the answer.
 pub const BEFORE: &str = "On the needle of the piece";
-/// Above what is done.
 pub const ORDER: &str = "In this order";
 
 /// What a field is called.
@@ -130,7 +125,6 @@ pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
     vec![measured, beside, height]
 }
 
-/// Where the rules come from.
 pub const SOURCE: &str = "How much room and how high, and what is done in which order: common practice, no source.";
 
 #[cfg(test)]

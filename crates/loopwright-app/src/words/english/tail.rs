@@ -17,34 +17,23 @@ use loopwright::units::parse::Unreadable;
 use loopwright::units::{Amount, Length};
 use print::across;
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Tail",
     asks: "How much yarn to leave before the first stitch.",
 };
-/// Before the count.
 pub const I_CAST_ON: &str = "I cast on";
-/// After it.
 pub const STITCHES: &str = "stitches,";
-/// Before the choice of yarn.
 pub const IN_YARN: &str = "in yarn that is";
-/// Before the choice of unit.
 pub const MEASURED_IN: &str = "measured in";
-/// The label of the choice of unit.
 pub const LABEL_UNIT: &str = "Unit of yarn";
-/// Where the fields for the middle of casting on are.
 pub const MIDWAY: &str = "Will what is left do?";
-/// Where the answer will be.
 pub const WAITING: &str = "Type the count and choose the class on the ball band. If there is none, count wraps or measure a piece: see “More about this”.";
-/// Above the estimates.
 pub const ESTIMATES: &str = "Ways to reckon it";
 /// Below the drawing.
 const KEY: &str =
     "Solid for the stitches, dashed for the reserve, thin for the end. The upright lines are arm’s lengths of about @.";
 
-/// Beside the estimate that the tail rests on.
 pub const WINS: &str = "The tail rests on this one.";
-/// Below the estimates.
 pub const SURER: &str = "A piece of 20 stitches, measured, is better than any rule.";
 
 /// What a field is called.
@@ -258,7 +247,6 @@ pub fn drawing(answer: &Answer, print: Print) -> String {
     fill_pattern_with("A line of yarn, @ long. @", &[], &[&print.up(answer.tail), &key(print)])
 }
 
-/// Where the rules come from.
 pub const SOURCE: &str = "Only the sums are arithmetic. One turn a stitch, 3 to 4 times the edge, so much a stitch by the class, the reserve, what each method takes, the length of an arm: common practice, no source. How thick a class is: Craft Yarn Council, its wraps from memory.";
 
 /// What to type instead.

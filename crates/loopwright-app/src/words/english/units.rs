@@ -4,9 +4,7 @@ use super::intl::{DECIMAL_MARK, decimal};
 use loopwright::units::print::{self, Rounded, Step};
 use loopwright::units::{Gauge, Length, LengthUnit, MassUnit, Measure, Unit};
 
-/// The label of the unit switch.
 pub const UNIT: &str = "Unit";
-/// The label of a gauge's span.
 pub const SPAN: &str = "Counted over";
 
 /// How lengths are written in a sentence.

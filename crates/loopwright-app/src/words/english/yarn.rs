@@ -19,12 +19,10 @@ use loopwright::tables::Certainty;
 use loopwright::units::Length;
 use loopwright::yarn::{Answer, Ask, Band, Close, Line, Name, Part, Question, SECTIONS, SectionName};
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Yarn needed",
     asks: "How many balls to buy, from your stitches and your swatch.",
 };
-/// Above the lines.
 pub const LINES: &str = "Where the yarn goes";
 
 /// The heading of a section, by its number.

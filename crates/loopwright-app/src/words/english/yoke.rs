@@ -7,14 +7,11 @@ use loopwright::problem::{Kind, Problem};
 use loopwright::shaping::{Schedule, Shaped};
 use loopwright::yoke::{Name, Question};
 
-/// What it is called.
 pub const TITLE: Title = Title {
     name: "Yoke",
     asks: "In which few rounds to shape, and by how many stitches.",
 };
-/// Where the answer will be.
 pub const WAITING: &str = "The shaping rounds appear here.";
-/// Above the answer.
 pub const ANSWER: &str = "For the yoke";
 
 /// What a field is called.
@@ -73,10 +70,8 @@ pub fn drawing(schedule: &Schedule) -> String {
     [KEY, " ", &headline(schedule)].concat()
 }
 
-/// Below the drawing.
 pub const KEY: &str = "The stitches round by round, the neck above.";
 
-/// Where the changes of a round stand.
 pub const EVENLY: &str = "Where in a round they stand, Even spacing says: give it the count before that round.";
 
 /// The sum.
@@ -114,7 +109,6 @@ pub fn problem(problem: &Problem) -> String {
     fill_pattern(pattern, &[count])
 }
 
-/// Where the rules come from.
 pub const SOURCE: &str = "The steps are arithmetic and make a cone. Four shaping rounds, a plain round at the end, a yoke that is plain near the body (type those rounds as plain ones): common practice, no source.";
 
 #[cfg(test)]

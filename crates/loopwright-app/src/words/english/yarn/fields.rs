@@ -6,45 +6,25 @@ use loopwright::yarn::{
     Beginning, Counted, Ending, Name, Presence, RestKind, SectionName, ShapeKind, Source, SwatchKind,
 };
 
-/// Before the choice of what it is worked out from.
 pub const WORK_FROM: &str = "Work it out from";
-/// Before how often a section is worked.
 pub const I_KNIT: &str = "I knit";
-/// Between that and the choice of shape.
 pub const TIMES: &str = "×";
-/// Before a fabric.
 pub const OF: &str = "of";
-/// Before the first count of a tapered piece.
 pub const FROM: &str = "from";
-/// Between its counts.
 pub const TO: &str = "to";
-/// After a count of stitches.
 pub const STITCHES: &str = "stitches";
-/// Between the counts of a tapered piece and its rows.
 pub const STITCHES_OVER: &str = "stitches over";
-/// After a number of stitches.
 pub const STITCHES_IN_ALL: &str = "stitches in all";
-/// After a number of rows.
 pub const ROWS: &str = "rows";
-/// What lies folded below a section.
 pub const EDGES: &str = "How it begins and ends";
-/// Adds a section.
 pub const ADD: &str = "Add a section";
-/// Brings back one that was taken out.
 pub const BRING_BACK: &str = "Bring back what I took out";
-/// Takes a section out.
 pub const TAKE_OUT: &str = "Take it out";
-/// Before the choice of how the swatch was looked at.
 pub const I: &str = "I";
-/// Between that and the swatch's fabric.
 pub const A_SWATCH_OF: &str = "a swatch of";
-/// Before the pattern's balls.
 pub const THE_PATTERN_ASKS: &str = "The pattern asks for";
-/// After them.
 pub const BALLS: &str = "balls";
-/// Takes a stockinette gauge instead.
 pub const TAKE_STOCKINETTE: &str = "Type a stockinette gauge";
-/// Takes a weighed swatch instead.
 pub const TAKE_WEIGHED: &str = "Weigh a swatch";
 
 /// What a field is called that belongs to no section.
