@@ -59,10 +59,9 @@ pub async fn an_app_that_stops_shows_what_she_typed(stage: &mut Stage) -> Result
     stage.browser.run("history.back()").await?;
     stage.browser.until("location.hash === '#/spacing'").await?;
     stage.browser.press("#recover-reload").await?;
-    stage
-        .browser
-        .until("document.querySelector('#spacing-stitches')")
-        .await?;
+    // The fields of the app that stopped are still there, unseen, until the page is opened again.
+    let anew = "document.getElementById('recover').hidden && document.querySelector('#spacing-stitches')";
+    stage.browser.until(anew).await?;
     stands(&stage.browser, "132", "16").await
 }
 
