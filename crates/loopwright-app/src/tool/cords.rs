@@ -5,7 +5,7 @@ use super::{Entry, State, Tool};
 use crate::drawing::cords::{Bar, Bars};
 use crate::drawing::sign::sign as lines;
 use crate::fields;
-use crate::form::kept::{Kept, Offer};
+use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, TAPE};
 use crate::part::plain::{element, items, list, text_element};
 use crate::part::{Below, Form, Part, Part::Words, View, answered, good_to_know, wait, working};
@@ -90,10 +90,6 @@ impl Tool for Cords {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     fn form(form: &Form) -> Html {

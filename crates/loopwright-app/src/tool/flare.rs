@@ -4,7 +4,7 @@
 use super::{Entry, State, Tool};
 use crate::drawing::flare as drawing;
 use crate::fields;
-use crate::form::kept::{Kept, Offer};
+use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, Start, TAPE};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{View, answered, counted, wait, working};
@@ -122,10 +122,6 @@ impl Tool for Flare {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {

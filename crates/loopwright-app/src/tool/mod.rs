@@ -38,8 +38,10 @@ pub trait Tool {
     /// What is wrong with the question.
     fn answer(question: &Self::Question) -> Result<Self::Answer, Vec<Problem>>;
 
-    /// What of an answer can be kept or carried on.
-    fn offers(answer: &Self::Answer) -> Vec<Offer>;
+    /// What of an answer can be kept or carried on; nothing where none of it is asked for by another tool.
+    fn offers(_answer: &Self::Answer) -> Vec<Offer> {
+        Vec::new()
+    }
 
     /// Draws the answer.
     fn show(view: &View, question: &Self::Question, answer: &Self::Answer) -> Html;

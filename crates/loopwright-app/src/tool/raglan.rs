@@ -4,7 +4,6 @@
 use super::{Entry, State, Tool};
 use crate::drawing::rounds as drawing;
 use crate::fields;
-use crate::form::kept::Offer;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{View, answered, counted, wait, working};
@@ -79,10 +78,6 @@ impl Tool for Raglan {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     fn show(_: &View, question: &Question, answer: &Answer) -> Html {

@@ -7,7 +7,7 @@ mod states;
 use super::{Entry, State, Tool};
 use crate::drawing::rows::strip;
 use crate::fields;
-use crate::form::kept::{Kept, Offer};
+use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Start, TAPE, plus_behind};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{Below, View, answered, good_to_know, row_by_row, wait, working};
@@ -73,10 +73,6 @@ impl Tool for Regauge {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {

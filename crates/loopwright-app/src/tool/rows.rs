@@ -4,7 +4,7 @@
 use super::{Entry, State, Tool};
 use crate::drawing::rows as drawing;
 use crate::fields;
-use crate::form::kept::{Kept, Offer};
+use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, Start, TAPE};
 use crate::part::plain::{element, items, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, wait, working};
@@ -114,10 +114,6 @@ impl Tool for Rows {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     fn form(form: &Form) -> Html {

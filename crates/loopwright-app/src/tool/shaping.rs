@@ -4,7 +4,6 @@
 use super::{Entry, State, Tool};
 use crate::drawing::shaping as drawing;
 use crate::fields;
-use crate::form::kept::Offer;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, items, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, row_by_row, wait, working};
@@ -99,10 +98,6 @@ impl Tool for Shaping {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     fn form(form: &Form) -> Html {

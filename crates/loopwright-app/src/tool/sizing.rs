@@ -8,7 +8,7 @@ mod states;
 use super::{Entry, State, Tool};
 use crate::drawing::girths::{self, Girths, Row};
 use crate::fields;
-use crate::form::kept::{Kept, Offer};
+use crate::form::kept::Kept;
 use crate::form::{Field, Fields, TAPE};
 use crate::part::plain::{element, folded, items, list, text, text_element};
 use crate::part::{Form, View, answered, wait, working};
@@ -98,10 +98,6 @@ impl Tool for Sizing {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     fn form(form: &Form) -> Html {

@@ -3,7 +3,6 @@
 use super::{Entry, State, Tool};
 use crate::drawing::needle::{self, Needle};
 use crate::fields;
-use crate::form::kept::Offer;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{button, element, element_with, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answer_choice, answered, notes, row, wait, working};
@@ -120,10 +119,6 @@ impl Tool for Spacing {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     fn form(form: &Form) -> Html {

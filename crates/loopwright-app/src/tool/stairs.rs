@@ -4,7 +4,6 @@
 use super::{Entry, State, Tool};
 use crate::drawing::stairs as drawing;
 use crate::fields;
-use crate::form::kept::Offer;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, row_by_row, wait, working};
@@ -102,10 +101,6 @@ impl Tool for Stairs {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     fn form(form: &Form) -> Html {

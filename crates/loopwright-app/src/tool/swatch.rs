@@ -4,7 +4,7 @@
 use super::{Entry, State, Tool};
 use crate::drawing::outline::{self, Size};
 use crate::fields;
-use crate::form::kept::{Kept, Offer};
+use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, Start, plus_behind, read_multiple};
 use crate::part::plain::{element, items, list, text_element};
 use crate::part::{Form, Part, View, answered, good_to_know, wait, working};
@@ -66,10 +66,6 @@ impl Tool for Swatch {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     fn form(form: &Form) -> Html {

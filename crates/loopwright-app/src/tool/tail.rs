@@ -6,7 +6,6 @@ mod states;
 
 use super::{Entry, State, Tool};
 use crate::drawing::tail as drawing;
-use crate::form::kept::Offer;
 use crate::form::{Field, Fields, TAPE, YARN};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, unit_choice, wait, working};
@@ -36,10 +35,6 @@ impl Tool for Tail {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     /// The sentence with its fields, and the rest folded away.

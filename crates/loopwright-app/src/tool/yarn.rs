@@ -9,7 +9,7 @@ mod states;
 use super::{Entry, State, Tool};
 use crate::drawing::balls::{self, Balls};
 use crate::fields;
-use crate::form::kept::{Kept, Offer};
+use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, Start, TAPE, WEIGHT, YARN};
 use crate::part::plain::text_element;
 use crate::part::{Form, View, wait};
@@ -199,10 +199,6 @@ impl Tool for Yarn {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     fn form(form: &Form) -> Html {

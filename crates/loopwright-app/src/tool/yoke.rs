@@ -4,7 +4,7 @@
 use super::{Entry, State, Tool};
 use crate::drawing::rounds as drawing;
 use crate::fields;
-use crate::form::kept::{Kept, Offer};
+use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, items, list, text_element};
 use crate::part::{View, answered, wait, working};
@@ -66,10 +66,6 @@ impl Tool for Yoke {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
-    }
-
-    fn offers(_: &Answer) -> Vec<Offer> {
-        Vec::new()
     }
 
     fn show(_: &View, question: &Question, answer: &Answer) -> Html {
