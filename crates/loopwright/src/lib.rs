@@ -34,6 +34,12 @@
 //! 10 cm and 4 in are 1.6 % apart. Floating point stays inside geometry and is rounded once on its way out. Text becomes a
 //! quantity in [`units`] only, as people write it: `7 1/2`, `7½`, `7.5`, `7,5`.
 //!
+//! # Names
+//!
+//! A field of a question and a thing to choose are types with a key ([`mod@choice`]), and a [`problem::Problem`] says by them
+//! where it is: `amount`, `sections[2].stitches`. What is stored or linked under a key is read for ever. Words that several
+//! tools share, such as sides and repeats, stand in [`terms`].
+//!
 //! # How sure a number is
 //!
 //! Published values stand in [`tables`], each row with its source; a fact of the trade that nobody publishes says "common
