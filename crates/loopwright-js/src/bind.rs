@@ -1,13 +1,15 @@
 //! From a plain object to a question, and from an answer or its problems to a plain object: the same for every tool.
 //!
 //! What was left out is taken from the tool's usual question; what is not known there is refused by name, so that a
-//! misspelt field is not passed over in silence.
+//! misspelt field is not passed over in silence. A field counts wherever the object has it from: its own, one that a
+//! class gives it, or one that is worked out when it is read.
 
-use js_sys::{Array, JsString, Object, Reflect, TypeError};
+use crate::given::{own_keys, read};
+use js_sys::{Array, Object, Reflect, TypeError};
 use loopwright::problem::Problem;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
-use serde_wasm_bindgen::{Deserializer, Serializer};
+use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::{JsCast, JsValue};
 
 /// What comes out: `{ answer }` or `{ problems }`.
@@ -26,8 +28,8 @@ pub(crate) fn ask<Q: Serialize + DeserializeOwned, A: Serialize>(
     given: &JsValue,
     answer: impl FnOnce(&Q) -> Result<A, Vec<Problem>>,
 ) -> Result<JsValue, JsValue> {
-    let question = completed(usual, always, given).and_then(read);
-    let question = question.map_err(|why| mistake(&format!("{tool}: {why}")))?;
+    let refuse = |why: &str| mistake(&format!("{tool}: {why}"));
+    let question = read(completed(usual, always, given, refuse)?).map_err(|why| refuse(&why))?;
     let outcome = match answer(&question) {
         Ok(answer) => Outcome::Answer(answer),
         Err(problems) => Outcome::Problems(problems),
@@ -43,47 +45,33 @@ pub(crate) fn plain(value: &impl Serialize) -> Result<JsValue, JsValue> {
         .map_err(|error| mistake(&error.to_string()))
 }
 
-/// Reads a value; what is wrong is said with the path to it, such as `ask.Lose`.
-pub(crate) fn read<T: DeserializeOwned>(value: JsValue) -> Result<T, String> {
-    serde_path_to_error::deserialize(Deserializer::from(value)).map_err(|error| {
-        let (path, inner) = (error.path().to_string(), error.inner().to_string());
-        let inner = inner.strip_prefix("Error: ").unwrap_or(&inner).to_owned();
-        if path == "." { inner } else { format!("{path}: {inner}") }
-    })
-}
-
 /// The error of a program that did not ask a question.
 pub(crate) fn mistake(sentence: &str) -> JsValue {
     TypeError::new(sentence).into()
 }
 
-/// The given fields, and the usual ones for those that were left out.
-fn completed(usual: &impl Serialize, always: &[&str], given: &JsValue) -> Result<JsValue, String> {
-    let given = given
-        .dyn_ref::<Object>()
-        .filter(|given| !Array::is_array(given))
-        .ok_or("a question is an object")?;
-    let usual = plain(usual).map_err(|_| "no usual question")?;
-    let usual: Object = usual.unchecked_into();
-    for field in always {
-        if get(given, field).is_undefined() {
-            return Err(format!("{field}: missing"));
-        }
+/// The given fields, and the usual ones for those that were left out. A getter that throws has its own error.
+fn completed(
+    usual: &impl Serialize,
+    always: &[&str],
+    given: &JsValue,
+    refuse: impl Fn(&str) -> JsValue,
+) -> Result<JsValue, JsValue> {
+    let given = given.dyn_ref::<Object>().filter(|given| !Array::is_array(given));
+    let given = given.ok_or_else(|| refuse("a question is an object"))?;
+    let question: Object = plain(usual)?.unchecked_into();
+    let known = own_keys(&question);
+    if let Some(unknown) = own_keys(given).iter().find(|key| !known.contains(key)) {
+        return Err(refuse(&format!("{unknown}: there is no such field")));
     }
-    let known = Object::keys(&usual);
-    for key in Object::keys(given).iter() {
-        if !known.includes(&key, 0) {
-            let key: JsString = key.unchecked_into();
-            return Err(format!("{key}: there is no such field"));
-        }
-        let value = Reflect::get(given, &key).unwrap_or(JsValue::UNDEFINED);
+    for field in &known {
+        let key = JsValue::from_str(field);
+        let value = Reflect::get(given, &key)?;
         if !value.is_undefined() {
-            Reflect::set(&usual, &key, &value).map_err(|_| "the question cannot be read")?;
+            Reflect::set(&question, &key, &value)?;
+        } else if always.contains(&field.as_str()) {
+            return Err(refuse(&format!("{field}: missing")));
         }
     }
-    Ok(usual.into())
-}
-
-fn get(object: &Object, field: &str) -> JsValue {
-    Reflect::get(object, &JsValue::from_str(field)).unwrap_or(JsValue::UNDEFINED)
+    Ok(question.into())
 }

@@ -26,6 +26,7 @@
 //! typed therefore go through `readCount` first.
 
 mod bind;
+mod given;
 mod quantity;
 
 pub use quantity::{print_length, print_mass, read_count, read_gauge, read_length, read_mass};

@@ -3,7 +3,7 @@
 //! Whatever the text, reading gives a value: `{ value, unit }`, or `{ unreadable }` with what would be right where
 //! there is something.
 
-use crate::bind;
+use crate::{bind, given};
 use loopwright::bounds::Bounds;
 use loopwright::units::parse::{Unreadable, Wanted, read};
 use loopwright::units::print::with_unit;
@@ -32,61 +32,65 @@ impl<T> Reading<T> {
 /// Reads a length: `"7 1/2 in"`, `"19,5"`. Without a unit in the text, `unit` is meant.
 ///
 /// # Errors
-/// A `TypeError` when `unit` is none.
+/// A `TypeError` when `text` is no string or `unit` no unit.
 #[wasm_bindgen(js_name = readLength, unchecked_return_type = "Reading<Length>")]
 pub fn read_length(
-    text: &str,
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
     #[wasm_bindgen(unchecked_param_type = "LengthUnit")] unit: JsValue,
 ) -> Result<JsValue, JsValue> {
+    let text: String = argument("readLength", "text", text)?;
     let unit: LengthUnit = argument("readLength", "unit", unit)?;
     let wanted = Wanted {
         bounds: Bounds::new(Length::from_nm(-MOST), Length::from_nm(MOST)),
         unit,
     };
-    bind::plain(&Reading::new(read(text, &wanted).map(|read| (read.value, read.unit))))
+    bind::plain(&Reading::new(read(&text, &wanted).map(|read| (read.value, read.unit))))
 }
 
 /// Reads a weight: `"50 g"`, `"1.75 oz"`. Without a unit in the text, `unit` is meant.
 ///
 /// # Errors
-/// A `TypeError` when `unit` is none.
+/// A `TypeError` when `text` is no string or `unit` no unit.
 #[wasm_bindgen(js_name = readMass, unchecked_return_type = "Reading<Mass>")]
 pub fn read_mass(
-    text: &str,
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
     #[wasm_bindgen(unchecked_param_type = "MassUnit")] unit: JsValue,
 ) -> Result<JsValue, JsValue> {
+    let text: String = argument("readMass", "text", text)?;
     let unit: MassUnit = argument("readMass", "unit", unit)?;
     let wanted = Wanted {
         bounds: Bounds::new(Mass::ZERO, Mass::from_ng(MOST)),
         unit,
     };
-    bind::plain(&Reading::new(read(text, &wanted).map(|read| (read.value, read.unit))))
+    bind::plain(&Reading::new(read(&text, &wanted).map(|read| (read.value, read.unit))))
 }
 
 /// Reads a count: `"132"`, `"1,000 sts"`. Half a stitch is unreadable, with the counts either side.
 ///
 /// # Errors
-/// None that the text can cause.
+/// A `TypeError` when `text` is no string.
 #[wasm_bindgen(js_name = readCount, unchecked_return_type = "Reading<number>")]
-pub fn read_count(text: &str) -> Result<JsValue, JsValue> {
-    let read = count::read(text, Bounds::new(0, u32::MAX));
+pub fn read_count(#[wasm_bindgen(unchecked_param_type = "string")] text: JsValue) -> Result<JsValue, JsValue> {
+    let text: String = argument("readCount", "text", text)?;
+    let read = count::read(&text, Bounds::new(0, u32::MAX));
     bind::plain(&Reading::new(read.map(|read| (read.value, read.unit))))
 }
 
 /// Reads a gauge, such as `"21 1/2"`, counted over a span, such as `readLength("10 cm", "Cm").value`.
 ///
 /// # Errors
-/// A `TypeError` when `over` is no length above zero.
+/// A `TypeError` when `text` is no string or `over` no length above zero.
 #[wasm_bindgen(js_name = readGauge, unchecked_return_type = "Reading<Gauge>")]
 pub fn read_gauge(
-    text: &str,
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
     #[wasm_bindgen(unchecked_param_type = "Length")] over: JsValue,
 ) -> Result<JsValue, JsValue> {
+    let text: String = argument("readGauge", "text", text)?;
     let over: Length = argument("readGauge", "over", over)?;
     if over <= Length::ZERO {
         return Err(bind::mistake("readGauge: over: a span is above zero"));
     }
-    bind::plain(&Reading::new(Gauge::read(text, over).map(|gauge| (gauge, None))))
+    bind::plain(&Reading::new(Gauge::read(&text, over).map(|gauge| (gauge, None))))
 }
 
 /// Writes a length as finely as it is usually shown: `"7 1/2 in"`, `"19 cm"`. For the eye: it is rounded.
@@ -121,5 +125,5 @@ pub fn print_mass(
 const MOST: i64 = (1 << 53) - 1;
 
 fn argument<T: DeserializeOwned>(function: &str, name: &str, value: JsValue) -> Result<T, JsValue> {
-    bind::read(value).map_err(|why| bind::mistake(&format!("{function}: {name}: {why}")))
+    given::read(value).map_err(|why| bind::mistake(&format!("{function}: {name}: {why}")))
 }

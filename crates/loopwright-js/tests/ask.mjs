@@ -1,12 +1,9 @@
 // Asks the package in node what a page would ask it, and checks every answer.
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
 import {
-  castOn, cords, flare, gauge as gaugeOf, initSync, needles, printLength, printMass, raglan, readCount, readGauge,
+  castOn, cords, flare, gauge as gaugeOf, needles, printLength, printMass, raglan, readCount, readGauge,
   readLength, readMass, regauge, rows, shaping, sizing, spacing, stairs, swatch, tail, yarn, yoke,
 } from "loopwright";
-
-initSync({ module: readFileSync(new URL(import.meta.resolve("loopwright/wasm"))) });
 
 // An answer, with the row as text beside its data, all of it plain.
 const { answer, problems } = spacing({ stitches: 132, ask: { Lose: 16 } });
@@ -33,16 +30,21 @@ assert.deepEqual(spacing({ stitches: 0, ask: { Lose: 1 } }).problems[0].field, "
 
 // What is no question is a TypeError that names the field, and the next question is answered all the same.
 for (const [wrong, says] of [
-  [undefined, /^spacing: a question is an object/],
-  [[], /^spacing: a question is an object/],
-  [{ ask: { Lose: 1 } }, /^spacing: stitches: missing/],
-  [{ stitches: 132.5, ask: { Lose: 1 } }, /^spacing: stitches: .*132\.5/],
-  [{ stitches: -1, ask: { Lose: 1 } }, /^spacing: stitches: .*-1/],
-  [{ stitches: NaN, ask: { Lose: 1 } }, /^spacing: stitches: /],
-  [{ stitches: "132", ask: { Lose: 1 } }, /^spacing: stitches: .*132/],
-  [{ stitches: 132, ask: { Loose: 1 } }, /^spacing: ask.*Loose/],
-  [{ stitches: 132, ask: { Lose: "many" } }, /^spacing: ask\.Lose: .*many/],
-  [{ stitches: 132, ask: { Lose: 1 }, decreese: "Ssk" }, /^spacing: decreese: there is no such field/],
+  [undefined, /^spacing: a question is an object$/],
+  [null, /^spacing: a question is an object$/],
+  [[], /^spacing: a question is an object$/],
+  [{ ask: { Lose: 1 } }, /^spacing: stitches: missing$/],
+  [{ stitches: null, ask: { Lose: 1 } }, /^spacing: stitches: a whole number .* is needed, not null$/],
+  [{ stitches: 132.5, ask: { Lose: 1 } }, /^spacing: stitches: a whole number from 0 to 4294967295 is needed, not 132\.5$/],
+  [{ stitches: -1, ask: { Lose: 1 } }, /^spacing: stitches: .* not -1$/],
+  [{ stitches: NaN, ask: { Lose: 1 } }, /^spacing: stitches: .* not NaN$/],
+  [{ stitches: 132n, ask: { Lose: 1 } }, /^spacing: stitches: .* not bigint$/],
+  [{ stitches: "132", ask: { Lose: 1 } }, /^spacing: stitches: .* not "132"$/],
+  [{ stitches: 132, ask: { Loose: 1 } }, /^spacing: ask: "Lose", .*"Multiple" is needed, not \{"Loose":1\}$/],
+  [{ stitches: 132, ask: { Lose: "many" } }, /^spacing: ask\.Lose: a whole number .* not "many"$/],
+  [{ stitches: 132, ask: { Multiple: { of: 8 } } }, /^spacing: ask\.Multiple: plus: missing$/],
+  [{ stitches: 132, ask: { Lose: 1 }, knitting: { Flat: { edge: { Mirrored: 1 } } } }, /edge.*the name alone is needed, not 1$/],
+  [{ stitches: 132, ask: { Lose: 1 }, decreese: "Ssk" }, /^spacing: decreese: there is no such field$/],
 ]) {
   assert.throws(() => spacing(wrong), (error) => {
     assert.ok(error instanceof TypeError, String(error));
@@ -160,4 +162,25 @@ assert.deepEqual(readLength("50 g", "Cm"), {
 });
 const far = readLength("1" + "0".repeat(30) + " m", "Cm").unreadable.TooLarge.most.Length;
 assert.equal(far, Number.MAX_SAFE_INTEGER);
-assert.throws(() => readLength("7", "Ell"), /^TypeError: readLength: unit: .*Ell/);
+assert.throws(() => readLength("7", "Ell"), /^TypeError: readLength: unit: .*not "Ell"$/);
+for (const [wrong, message] of [
+  [() => readLength(5, "Cm"), "readLength: text: a string is needed, not 5"],
+  [() => readLength(null, "Cm"), "readLength: text: a string is needed, not null"],
+  [() => readMass({}, "Gram"), "readMass: text: a string is needed, not {}"],
+  [() => readCount(132), "readCount: text: a string is needed, not 132"],
+  [() => readGauge(21, 1e8), "readGauge: text: a string is needed, not 21"],
+  [() => readGauge("21", 0), "readGauge: over: a span is above zero"],
+  [() => printLength(1.5, "Cm"), /^printLength: length: a whole number from .* is needed, not 1\.5$/],
+]) {
+  assert.throws(wrong, { name: "TypeError", message });
+}
+
+// A field counts wherever the object has it from, and a getter that throws has its own error.
+class Hem {
+  get width() { return centimetres(100); }
+  get gauge() { return gauge; }
+}
+assert.equal(castOn(new Hem()).answer.pick.cast_on, 210);
+assert.equal(castOn(Object.create({ width: centimetres(100), gauge })).answer.pick.cast_on, 210);
+const broken = new RangeError("no hem yet");
+assert.throws(() => castOn({ get width() { throw broken; }, gauge }), (error) => error === broken);

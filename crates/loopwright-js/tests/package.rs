@@ -1,7 +1,9 @@
-//! The package in its folder, as a JavaScript user has it: run by node, and its declarations by TypeScript.
+//! The package as a JavaScript user has it: packed by npm, installed in a fresh folder, run by node, its declarations read
+//! by TypeScript, and bundled.
 //!
-//! `cargo xtask npm` makes the folder; `LOOPWRIGHT_NPM` names it where it is elsewhere. `LOOPWRIGHT_TSC` names
-//! TypeScript's folder, or that part is left out. Without node this says so and passes, except where `CI` is set.
+//! `cargo xtask npm` makes the folder; `LOOPWRIGHT_NPM` names it where it is elsewhere. `LOOPWRIGHT_TSC` and
+//! `LOOPWRIGHT_VITE` name TypeScript's and Vite's folder, or those parts are left out. Without node this says so and
+//! passes, except where `CI` is set.
 
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
@@ -17,6 +19,54 @@ fn node_asks_and_is_answered() {
 }
 
 #[test]
+fn a_call_before_the_start_names_what_is_missing() {
+    let Some(place) = installed("early") else {
+        return;
+    };
+    place_script(&place, "early.mjs", include_str!("early.mjs"));
+    node(&place, &["early.mjs"]);
+}
+
+#[test]
+fn the_examples_of_the_readme_print_what_they_say() {
+    let Some(place) = installed("readme") else {
+        return;
+    };
+    let readme = read(&place.join("node_modules/loopwright/README.md"));
+    assert!(
+        !readme.contains("{wasm}") && !readme.contains("{packed}"),
+        "a size is missing"
+    );
+    let examples: Vec<&str> = readme
+        .split("```js\n")
+        .skip(1)
+        .filter_map(|rest| rest.split("```").next())
+        .collect();
+    assert!(examples.len() >= 4, "the README has {} examples", examples.len());
+    for (number, example) in examples.into_iter().enumerate() {
+        let name = format!("example{number}.mjs");
+        place_script(&place, &name, example);
+        let lines = example.lines().filter_map(|line| line.strip_prefix("// "));
+        let promised: Vec<&str> = lines.collect();
+        assert!(!promised.is_empty(), "it promises nothing: {example}");
+        let printed = node(&place, &[&name]);
+        assert_eq!(printed.lines().collect::<Vec<_>>(), promised, "{example}");
+    }
+}
+
+#[test]
+fn the_declarations_are_those_that_stand_in_git() {
+    let made = read(&package().join("index.d.ts"));
+    let kept = include_str!("../index.d.ts");
+    let at = made.lines().zip(kept.lines()).position(|(made, kept)| made != kept);
+    let line = at.map_or("its end", |at| made.lines().nth(at).unwrap_or_default());
+    assert!(
+        made == kept,
+        "the interface changed at {line:?}: `cargo xtask npm declare`, and read `git diff`"
+    );
+}
+
+#[test]
 fn the_declarations_allow_what_is_right_and_refuse_what_is_wrong() {
     let (Some(place), Some(typescript)) = (installed("typed"), env::var_os("LOOPWRIGHT_TSC")) else {
         println!("left out: LOOPWRIGHT_TSC names no folder of TypeScript");
@@ -24,12 +74,37 @@ fn the_declarations_allow_what_is_right_and_refuse_what_is_wrong() {
     };
     place_script(&place, "typed.ts", include_str!("typed.ts"));
     let tsc = PathBuf::from(typescript).join("bin/tsc");
-    let strict = ["--strict", "--noEmit", "--target", "es2022", "--module", "nodenext"];
-    let tsc = tsc.to_string_lossy();
-    node(&place, &[&[tsc.as_ref()][..], &strict, &["typed.ts"]].concat());
+    let strict = ["--strict", "--noEmit", "--target", "es2022"];
+    for module in [
+        &["--module", "nodenext"][..],
+        &["--module", "esnext", "--moduleResolution", "bundler"],
+    ] {
+        node(
+            &place,
+            &[&[&*tsc.to_string_lossy()][..], &strict, module, &["typed.ts"]].concat(),
+        );
+    }
 }
 
-/// A folder in which the package is installed, or nothing where there is no node.
+#[test]
+fn a_bundle_has_the_webassembly_beside_it() {
+    let (Some(place), Some(vite)) = (installed("bundled"), env::var_os("LOOPWRIGHT_VITE")) else {
+        println!("left out: LOOPWRIGHT_VITE names no folder of Vite");
+        return;
+    };
+    place_script(
+        &place,
+        "index.html",
+        "<script type=\"module\" src=\"page.js\"></script>",
+    );
+    place_script(&place, "page.js", include_str!("page.js"));
+    let vite = PathBuf::from(vite).join("bin/vite.js");
+    node(&place, &[&vite.to_string_lossy(), "build", "--logLevel", "warn"]);
+    place_script(&place, "bundled.mjs", include_str!("bundled.mjs"));
+    node(&place, &["bundled.mjs"]);
+}
+
+/// A folder in which the packed package is installed, or nothing where there is no node.
 fn installed(name: &str) -> Option<PathBuf> {
     let has_node = Command::new("node")
         .arg("--version")
@@ -42,12 +117,21 @@ fn installed(name: &str) -> Option<PathBuf> {
         return None;
     }
     let place = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
-    let home = place.join("node_modules/loopwright");
-    fs::create_dir_all(&home).expect("the folder of the test can be written");
-    for entry in fs::read_dir(package()).expect("run `cargo xtask npm` first") {
-        let entry = entry.expect("the package can be listed");
-        fs::copy(entry.path(), home.join(entry.file_name())).expect("the package can be copied");
+    if place.exists() {
+        fs::remove_dir_all(&place).expect("the folder of the test can be cleared");
     }
+    fs::create_dir_all(&place).expect("the folder of the test can be written");
+    place_script(&place, "package.json", "{ \"private\": true, \"type\": \"module\" }\n");
+    let packed = npm(&place, &["pack", "--silent", &package().to_string_lossy()]);
+    let packed = packed
+        .lines()
+        .last()
+        .expect("npm names the package it packed")
+        .to_owned();
+    npm(
+        &place,
+        &["install", "--offline", "--silent", "--no-audit", "--no-fund", &packed],
+    );
     Some(place)
 }
 
@@ -59,20 +143,34 @@ fn package() -> PathBuf {
     )
 }
 
+fn read(path: &Path) -> String {
+    fs::read_to_string(path).expect("run `cargo xtask npm` first")
+}
+
 fn place_script(place: &Path, name: &str, text: &str) {
     fs::write(place.join(name), text).expect("the script can be written");
 }
 
-fn node(place: &Path, arguments: &[&str]) {
-    let output = Command::new("node")
+fn node(place: &Path, arguments: &[&str]) -> String {
+    run("node", place, arguments)
+}
+
+fn npm(place: &Path, arguments: &[&str]) -> String {
+    run("npm", place, arguments)
+}
+
+/// Runs a command to its end, and gives what it printed.
+fn run(program: &str, place: &Path, arguments: &[&str]) -> String {
+    let output = Command::new(program)
         .args(arguments)
         .current_dir(place)
         .output()
-        .expect("node can be started");
+        .expect("node and npm can be started");
+    let printed = String::from_utf8_lossy(&output.stdout).into_owned();
     assert!(
         output.status.success(),
-        "{}{}",
-        String::from_utf8_lossy(&output.stdout),
+        "{program} {arguments:?}: {printed}{}",
         String::from_utf8_lossy(&output.stderr)
     );
+    printed
 }

@@ -126,6 +126,9 @@ fn package() -> Result<()> {
     if let Some(compiler) = npm::fetch("typescript", house::TYPESCRIPT)? {
         command.env("LOOPWRIGHT_TSC", compiler);
     }
+    if let Some(bundler) = npm::fetch("vite", house::VITE)? {
+        command.env("LOOPWRIGHT_VITE", bundler);
+    }
     run(&mut command, minutes(10))
 }
 

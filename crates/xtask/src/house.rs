@@ -12,7 +12,8 @@ pub const EDITION: &str = "2024";
 
 /// The version of npm's `typescript`, which reads the package's types as a user's editor would.
 pub const TYPESCRIPT: &str = "5.9.3";
-
+/// The version of npm's `vite`, which bundles the package as a user's page would.
+pub const VITE: &str = "8.4.0";
 /// The version of npm's `binaryen`, whose `wasm-opt` makes the WebAssembly smaller.
 pub const BINARYEN: &str = "132.0.0";
 /// The version of npm's `esbuild`, which makes scripts and styles smaller.

@@ -21,6 +21,7 @@ cargo xtask tidy               the house rules, for the sources and for dist/ if
 cargo xtask bench              how long the sums take
 cargo xtask bench pages        how long a first visit waits for its answer; [--beside D] and in another built folder
 cargo xtask npm                the maths for JavaScript, a package folder in target/npm/
+cargo xtask npm declare        the same, and its declarations into crates/loopwright-js/index.d.ts
 cargo xtask snapshot           the text of every state, for the browser tests to compare: look at `git diff`
 cargo xtask shots [--out D]    pictures of every state of the gallery, and the README's
 cargo xtask finish [--dist D]  policy and offline list for a page built by trunk";
@@ -52,6 +53,7 @@ fn chore(arguments: &[String]) -> Result<()> {
         ["bench", "pages"] => pages::pages(None),
         ["bench", "pages", "--beside", folder] => pages::pages(Some(Path::new(folder))),
         ["npm"] => npm_package::build().map(|_| ()),
+        ["npm", "declare"] => npm_package::declare(),
         ["snapshot"] => ci::snapshot(),
         ["shots"] => shots::shots(None),
         ["shots", "--out", folder] => shots::shots(Some(folder.into())),

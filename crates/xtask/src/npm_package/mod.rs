@@ -1,9 +1,11 @@
 //! The maths for JavaScript as a package folder: `target/npm/loopwright`, ready for `npm pack` or `npm install`.
 //!
-//! The glue and the WebAssembly come from the binding library, as for the page; the declarations are made from the
-//! Rust types by `declare`, with the library's own for the functions behind them.
+//! The glue and the WebAssembly come from the binding library, as for the page; `entry` writes what a program imports.
+//! The declarations are made from the Rust types by `declare`, with the library's own for the functions behind them. They
+//! stand in git as well (`crates/loopwright-js/index.d.ts`), so that a change of the interface is seen.
 
 mod declare;
+mod entry;
 mod sources;
 
 use crate::{
@@ -11,7 +13,7 @@ use crate::{
     files::{self, Files},
     house,
     run::{minutes, run, say},
-    squeeze,
+    sizes, squeeze,
 };
 use anyhow::{Context, Result, ensure};
 use std::{path::PathBuf, process::Command};
@@ -19,10 +21,18 @@ use wasm_bindgen_cli_support::Bindgen;
 
 /// The crate that is bound.
 const CRATE: &str = "loopwright-js";
-/// The package's name, and that of its files.
+/// The package's name.
 const NAME: &str = "loopwright";
+/// What the binding library writes.
+const GLUE: &str = "loopwright.js";
+/// The WebAssembly, as the glue looks for it.
+const WASM: &str = "loopwright_bg.wasm";
+/// Everything that is declared; the same file stands in git.
+const DECLARATIONS: &str = "index.d.ts";
 
 const README: &str = include_str!("readme.md");
+/// The manifest. In `exports` the order counts: the first condition that holds is taken, so `types` comes first.
+const MANIFEST: &str = include_str!("package.json");
 
 /// Builds the package and says where it is.
 pub fn build() -> Result<PathBuf> {
@@ -38,17 +48,17 @@ pub fn build() -> Result<PathBuf> {
         minutes(15),
     )?;
     let mut files = bind()?;
-    let wasm = format!("{NAME}_bg.wasm");
-    if let Some(smaller) = squeeze::squeeze(&files[&wasm])? {
-        files.insert(wasm, smaller);
+    if let Some(smaller) = squeeze::squeeze(&files[WASM])? {
+        files.insert(WASM.to_owned(), smaller);
     }
-    files.insert("package.json".to_owned(), manifest()?);
-    files.insert("README.md".to_owned(), README.as_bytes().to_vec());
+    files.insert("README.md".to_owned(), readme(&files[WASM])?.into_bytes());
     for license in ["LICENSE-MIT", "LICENSE-APACHE"] {
         if let Ok(text) = std::fs::read(house::root().join(license)) {
             files.insert(license.to_owned(), text);
         }
     }
+    let manifest = MANIFEST.replace("{version}", env!("CARGO_PKG_VERSION"));
+    files.insert("package.json".to_owned(), manifest.into_bytes());
     let folder = house::target_folder()?.join("npm").join(NAME);
     files::replace(&folder, &files)?;
     for (path, bytes) in &files {
@@ -56,6 +66,18 @@ pub fn build() -> Result<PathBuf> {
     }
     say(&format!("The package is in {}", folder.display()));
     Ok(folder)
+}
+
+/// Builds the package and keeps its declarations in git, where a change of the interface is seen.
+pub fn declare() -> Result<()> {
+    let made = build()?.join(DECLARATIONS);
+    let kept = house::root().join("crates").join(CRATE).join(DECLARATIONS);
+    std::fs::copy(&made, &kept).with_context(|| format!("cannot write {}", kept.display()))?;
+    say(&format!(
+        "{} is written anew; `git diff` shows what changed",
+        kept.display()
+    ));
+    Ok(())
 }
 
 fn bind() -> Result<Files> {
@@ -76,12 +98,14 @@ fn bind() -> Result<Files> {
         output.snippets().values().all(Vec::is_empty) && output.local_modules().is_empty(),
         "a crate brings JavaScript of its own"
     );
-    let functions = output.ts().context("the binding library wrote no declarations")?;
-    let declared = format!("{}\n{functions}", types()?);
+    let bound = output.ts().context("the binding library wrote no declarations")?;
+    let declared = format!("{}\n{}", types()?, entry::declarations(bound)?);
     Ok(Files::from([
-        (format!("{NAME}.d.ts"), declared.into_bytes()),
-        (format!("{NAME}.js"), output.js().as_bytes().to_vec()),
-        (format!("{NAME}_bg.wasm"), output.wasm_mut().emit_wasm()),
+        (DECLARATIONS.to_owned(), declared.into_bytes()),
+        ("index.js".to_owned(), entry::browsers(bound)?.into_bytes()),
+        ("node.js".to_owned(), entry::node().into_bytes()),
+        (GLUE.to_owned(), output.js().as_bytes().to_vec()),
+        (WASM.to_owned(), output.wasm_mut().emit_wasm()),
     ]))
 }
 
@@ -93,24 +117,11 @@ fn types() -> Result<String> {
     declare::declarations(&sources::types(&maths, &bindings)?, &tools)
 }
 
-fn manifest() -> Result<Vec<u8>> {
-    let manifest = serde_json::json!({
-        "name": NAME,
-        "version": env!("CARGO_PKG_VERSION"),
-        "description": "The arithmetic of hand knitting: exact, total, and explained.",
-        "license": "MIT OR Apache-2.0",
-        "type": "module",
-        "main": format!("./{NAME}.js"),
-        "types": format!("./{NAME}.d.ts"),
-        "exports": {
-            ".": { "types": format!("./{NAME}.d.ts"), "default": format!("./{NAME}.js") },
-            "./wasm": format!("./{NAME}_bg.wasm"),
-        },
-        "sideEffects": false,
-    });
-    let mut text = serde_json::to_string_pretty(&manifest)?;
-    text.push('\n');
-    Ok(text.into_bytes())
+/// The README with the size of what it tells of.
+fn readme(wasm: &[u8]) -> Result<String> {
+    let kilobytes = |bytes: usize| format!("{} KB", bytes.div_ceil(1000));
+    let text = README.replace("{wasm}", &kilobytes(wasm.len()));
+    Ok(text.replace("{packed}", &kilobytes(sizes::gzip(wasm)?.len())))
 }
 
 #[cfg(test)]
