@@ -4,7 +4,9 @@ mod about;
 mod gallery;
 mod home;
 pub mod light;
+mod search;
 mod storage;
+mod units;
 
 pub use about::about;
 pub use gallery::{gallery, gallery_state};
