@@ -65,7 +65,15 @@ fn has_all(known: &[String], wanted: &[String]) -> bool {
 fn is_met(known: &str, typed: &str, is_last: bool) -> bool {
     const TELLING: usize = 3;
     let may_be_begun = is_last || typed.len() >= TELLING;
-    words::stem(known) == words::stem(typed) || (may_be_begun && known.starts_with(typed))
+    let begins = may_be_begun && (known.starts_with(typed) || is_begun_as_another(known, typed));
+    words::stem(known) == words::stem(typed) || begins
+}
+
+/// Whether a word that is begun may become one that is read as the known one: "tens" on the way to "tension".
+fn is_begun_as_another(known: &str, typed: &str) -> bool {
+    let becomes = |others: &[&str]| matches!(others, [other] if other.starts_with(typed));
+    let mut same = words::SAME.iter();
+    same.any(|(others, one)| becomes(others) && one.contains(&known))
 }
 
 /// The words of a text in small letters, those that mean the same read as one.
@@ -169,6 +177,8 @@ mod tests {
         ("eas", &["sizing"]),
         ("sho", &["stairs"]),
         ("ragl", &["raglan"]),
+        ("tens", &["gauge"]),
+        ("how many ske", &["yarn"]),
     ];
 
     fn ids(text: &str) -> Vec<&'static str> {
