@@ -5,8 +5,8 @@
 use crate::tool::{Entry, TOOLS};
 use crate::words::search as words;
 
-/// How well a tool answers to what was typed; the better, the less.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+/// How well a tool answers to what was typed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Rank {
     /// One of its phrases is what was typed.
     Whole,
@@ -22,10 +22,13 @@ pub fn find(text: &str) -> Option<Vec<&'static Entry>> {
     if wanted.is_empty() {
         return None;
     }
-    let ranked = |tool: &'static Entry| rank(tool, &wanted).map(|rank| (rank, tool));
-    let mut found: Vec<_> = TOOLS.iter().filter_map(ranked).collect();
-    found.sort_by_key(|(rank, _)| *rank);
-    Some(found.into_iter().map(|(_, tool)| tool).collect())
+    let ranked: Vec<_> = TOOLS.iter().map(|tool| (rank(tool, &wanted), tool)).collect();
+    let mut found = Vec::new();
+    for rank in [Rank::Whole, Rank::Phrase, Rank::Spread] {
+        let equal = ranked.iter().filter(|(of_tool, _)| *of_tool == Some(rank));
+        found.extend(equal.map(|(_, tool)| *tool));
+    }
+    Some(found)
 }
 
 /// The words that say what is looked for; all of them, where none does.
@@ -78,10 +81,10 @@ fn is_begun_as_another(known: &str, typed: &str) -> bool {
 
 /// The words of a text in small letters, those that mean the same read as one.
 fn read(text: &str) -> Vec<String> {
-    let text = text.to_lowercase().replace(['’', '\''], "");
-    let marks = |mark: char| !(mark.is_alphanumeric() || mark == '-' || mark == '&');
-    let parts = text.split(marks).flat_map(parted);
-    let mut read: Vec<String> = parts.filter(|word| !word.is_empty()).collect();
+    let mut read = Vec::new();
+    for word in text.split(words::parts) {
+        parted(word, &mut read);
+    }
     for (others, one) in words::SAME {
         replace(&mut read, others, one);
     }
@@ -89,13 +92,13 @@ fn read(text: &str) -> Vec<String> {
 }
 
 /// Long-tail is two words; i-cord and v-neck are one each.
-fn parted(word: &str) -> Vec<String> {
-    let parts: Vec<&str> = word.split('-').filter(|part| !part.is_empty()).collect();
-    let has_letter = parts.iter().any(|part| part.chars().count() == 1);
-    if has_letter {
-        return vec![parts.concat()];
+fn parted(word: &str, read: &mut Vec<String>) {
+    let parts = || word.split('-').filter(|part| !part.is_empty());
+    if parts().any(|part| part.len() == 1) {
+        read.push(words::small(&parts().collect::<String>()));
+    } else {
+        read.extend(parts().map(words::small));
     }
-    parts.into_iter().map(str::to_owned).collect()
 }
 
 /// Puts some words in the place of others wherever those stand side by side.

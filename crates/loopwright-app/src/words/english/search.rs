@@ -37,6 +37,17 @@ pub const ASIDE: &[&str] = &[
     "the", "this", "to", "want", "what", "when", "where", "which", "with", "you", "your",
 ];
 
+/// Whether a mark parts two words.
+pub const fn parts(mark: char) -> bool {
+    !(mark.is_ascii_alphanumeric() || matches!(mark, '-' | '&' | '\'' | '’'))
+}
+
+/// A word in small letters, and without a mark that belongs into it.
+pub fn small(word: &str) -> String {
+    let letters = word.chars().filter(|mark| !matches!(mark, '\'' | '’'));
+    letters.map(|mark| mark.to_ascii_lowercase()).collect()
+}
+
 /// A word without its ending, so that increase, increases and increasing are one.
 pub fn stem(word: &str) -> &str {
     const ENDINGS: [&str; 6] = ["ing", "ed", "ly", "es", "s", "e"];
