@@ -17,12 +17,15 @@ mod frozen;
 mod gallery;
 mod gauge;
 mod guest;
+mod home;
 mod job;
 mod keep;
 mod keyboard;
+mod large_text;
 mod link;
 mod needles;
 mod paper;
+mod print;
 mod raglan;
 mod regauge;
 mod rows;
@@ -135,10 +138,19 @@ scenarios! {
         yarn::a_patterns_balls_become_her_own,
         units::switching_the_unit_back_brings_her_text_back,
         gallery::every_state_fits_a_tablet_by_day,
+        home::she_finds_a_tool_by_her_own_words,
+        home::what_is_not_found_is_said,
+        home::what_she_used_last_comes_first,
+        home::she_chooses_inches_once,
+        large_text::every_tool_can_be_read_with_type_twice_as_large,
+        print::folds_open_before_printing_and_fold_again,
     }
     chromium: {
         snapshot::every_state_says_what_it_said,
         paper::a_page_printed_at_dusk_is_dark_on_white,
+        print::every_tool_is_printed_on_one_page,
+        print::paper_holds_rounds_to_tick_and_nothing_to_press,
+        home::most_tools_stand_in_the_first_window,
         gallery::every_state_fits_a_tablet_at_dusk,
         gallery::every_state_fits_a_phone_by_day,
         gallery::every_state_fits_a_phone_at_dusk,

@@ -17,6 +17,7 @@ use yew::prelude::*;
 pub fn App() -> Html {
     let (desk, route, offline) = (use_desk(&None), use_route(), use_offline());
     use_link(&desk, &route);
+    page::use_folds_open_on_paper();
     let light = desk
         .as_ref()
         .and_then(|desk| desk.text(SETTINGS, light::SETTING))

@@ -11,8 +11,8 @@
 //!
 //! | chapter | what it answers | the sum |
 //! |---|---|---|
-//! | [`gauge`] | how many stitches and rows lie in 10 cm, how sure that is, which needle is next | stitches counted over width counted |
 //! | [`swatch`] | how large a swatch is | half the span again on each side |
+//! | [`gauge`] | how many stitches and rows lie in 10 cm, how sure that is, which needle is next | stitches counted over width counted |
 //! | [`sizing`] | which size fits, with how much ease | garment less body |
 //! | [`regauge`] | a pattern's counts at another gauge | count times own gauge over the pattern's |
 //! | [`needles`] | what a needle is called elsewhere | a table, by millimetres |

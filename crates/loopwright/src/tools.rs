@@ -25,8 +25,8 @@ impl Group {
 macro_rules! each_tool {
     ($then:ident) => {
         $then! {
-            gauge in Before,
             swatch in Before,
+            gauge in Before,
             sizing in Before,
             regauge in Before,
             needles in Before,

@@ -205,7 +205,10 @@ impl Fields {
     /// The text of a gauge and the span that stands beside it.
     pub fn gauge(&self, path: FieldPath) -> (&str, super::Span) {
         let typed = self.typed(path);
-        (typed.map_or("", |typed| typed.text.as_str()), span_of(typed))
+        match typed {
+            Some(typed) => (&typed.text, span_of(Some(typed))),
+            None => ("", self.settings.measures().span()),
+        }
     }
 }
 

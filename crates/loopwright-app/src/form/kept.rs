@@ -1,9 +1,9 @@
 //! What the knitter has settled once, for all tools. It is written only by her tap on "keep" and taken only by her tap on
 //! "use"; never silently.
 
-use crate::form::{NEEDLE, gauge_as_typed};
+use crate::form::{Measures, NEEDLE, gauge_as_typed};
 use crate::store::Typed;
-use crate::words::known as words;
+use crate::words::{known as words, units};
 use loopwright::choice::Key;
 use loopwright::tables::yarn_weight::Weight;
 use loopwright::units::print::{self, Step};
@@ -66,6 +66,15 @@ impl Kept {
                 None => typed,
             },
             Dimension::Count | Dimension::Length | Dimension::Needle | Dimension::Gauge => typed,
+        }
+    }
+
+    /// A kept text as it stands in a sentence for whom measures so: in inches a needle is known by its US size.
+    pub fn print_in(self, measures: Measures, typed: &Typed) -> String {
+        let needle = NEEDLE.as_typed(typed).read_any();
+        match (measures, self.dimension(), needle) {
+            (Measures::Inches, Dimension::Needle, Ok(needle)) => units::needle(needle.value, true),
+            _ => self.print(typed),
         }
     }
 
@@ -141,6 +150,20 @@ mod tests {
         assert_eq!(Kept::GaugeRows.print(&Typed::plain("31 over 18 cm")), "31 over 18 cm");
         assert_eq!(Kept::Bust.print(&typed("91 ", "cm")), "91 cm");
         assert_eq!(Kept::CastOn.print(&Typed::plain("132")), "132");
+    }
+
+    #[test]
+    fn a_kept_needle_is_named_as_she_measures() {
+        let needle = typed_needle("4");
+        assert_eq!(Kept::Needle.print_in(Measures::Metric, &needle), "4 mm");
+        let named = Kept::Needle.print_in(Measures::Inches, &needle);
+        assert_eq!(named.replace('\u{a0}', " "), "US 6 (4 mm)");
+        // What is no needle yet is named as it was typed.
+        assert_eq!(Kept::Needle.print_in(Measures::Inches, &typed_needle("4x")), "4x mm");
+    }
+
+    fn typed_needle(text: &str) -> Typed {
+        Typed::with_unit(text, "mm")
     }
 
     #[test]

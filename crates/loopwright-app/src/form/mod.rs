@@ -6,12 +6,14 @@
 
 mod fields;
 pub mod kept;
+mod measures;
 mod multiple;
 mod reader;
 mod scale;
 mod span;
 
 pub use fields::{Fields, Settings};
+pub use measures::Measures;
 pub use multiple::{plus_behind, read_multiple};
 pub use reader::Reader;
 pub use scale::{NEEDLE, SETTINGS, Scale, TAPE, WEIGHT, YARN};

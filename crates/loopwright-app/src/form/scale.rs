@@ -1,7 +1,7 @@
 //! The units that one kind of quantity is shown in. Which of them is chosen once for all tools; what was typed stays
 //! stored as typed, with the unit it was typed in, so that switching back brings the very text back.
 
-use super::Settings;
+use super::{Measures, Settings};
 use crate::store::Typed;
 use crate::words::units as words;
 use loopwright::units::print::{self, Step};
@@ -79,7 +79,20 @@ impl<T: Measure> Scale<T> {
 
     /// The unit that is shown now.
     pub fn shown(&self, settings: &Settings) -> ScaleUnit<T> {
-        self.unit(settings.text(self.setting))
+        match (settings.text(self.setting), settings.measures()) {
+            (Some(key), _) => self.unit(Some(key)),
+            (None, Measures::Metric) => self.first,
+            (None, Measures::Inches) => self.other.unwrap_or(self.first),
+        }
+    }
+
+    /// The unit that is shown beside a field. Once it is chosen what she measures in, what is typed keeps the unit it was
+    /// typed in; a unit chosen for this scale is shown wherever the scale is.
+    pub fn shown_beside(&self, settings: &Settings, typed: Option<&Typed>) -> ScaleUnit<T> {
+        let is_chosen = settings.measures_chosen().is_some() && settings.text(self.setting).is_none();
+        let unit = typed.filter(|typed| is_chosen && !typed.text.trim().is_empty());
+        let unit = unit.and_then(|typed| typed.unit.as_deref());
+        unit.map_or_else(|| self.shown(settings), |key| self.unit(Some(key)))
     }
 
     /// The unit of this key; the first where there is none.
@@ -113,5 +126,49 @@ impl Scale<Length> {
     /// Whether inches and yards are shown.
     pub fn in_inches(&self, settings: &Settings) -> bool {
         matches!(self.shown(settings).unit, LengthUnit::Inch | LengthUnit::Yard)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::store::Fields;
+
+    fn settings(pairs: &[(&str, &str)]) -> Settings {
+        let typed = |(setting, key): &(&str, &str)| ((*setting).to_owned(), Typed::plain(*key));
+        Settings::new(pairs.iter().map(typed).collect::<Fields>())
+    }
+
+    #[test]
+    fn one_choice_sets_the_unit_of_every_field_in_which_nothing_stands() {
+        let inches = settings(&[("measures", "inches")]);
+        assert_eq!(TAPE.shown_beside(&inches, None).key, "in");
+        assert_eq!(YARN.shown_beside(&inches, None).key, "yd");
+        assert_eq!(WEIGHT.shown_beside(&inches, None).key, "oz");
+        assert_eq!(NEEDLE.shown_beside(&inches, None).key, "mm");
+        for metric in [settings(&[]), settings(&[("measures", "metric")])] {
+            assert_eq!(TAPE.shown_beside(&metric, None).key, "cm");
+        }
+    }
+
+    #[test]
+    fn what_is_typed_keeps_its_unit_when_the_choice_is_made() {
+        let inches = settings(&[("measures", "inches")]);
+        let typed = Typed::with_unit("91", "cm");
+        assert_eq!(TAPE.shown_beside(&inches, Some(&typed)).key, "cm");
+        assert_eq!(TAPE.shown(&inches).key, "in");
+        // An emptied field is a fresh one.
+        let emptied = Typed::with_unit(" ", "cm");
+        assert_eq!(TAPE.shown_beside(&inches, Some(&emptied)).key, "in");
+    }
+
+    #[test]
+    fn a_unit_that_is_chosen_beside_a_field_counts_more() {
+        let both = settings(&[("measures", "inches"), ("length", "cm")]);
+        assert_eq!(TAPE.shown_beside(&both, None).key, "cm");
+        assert_eq!(YARN.shown_beside(&both, None).key, "yd");
+        // Before anything is chosen all fields of a scale show one unit, and what is typed is converted to be seen.
+        let typed = Typed::with_unit("7 1/2", "in");
+        assert_eq!(TAPE.shown_beside(&settings(&[]), Some(&typed)).key, "cm");
     }
 }

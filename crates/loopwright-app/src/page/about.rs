@@ -2,6 +2,7 @@
 
 use super::light::{self, Light};
 use super::storage;
+use super::units::units;
 use crate::backup::{self, BackupError};
 use crate::desk::{Announcement, Desk};
 use crate::part::plain::{button, element, link, list, status, text, text_element};
@@ -25,6 +26,9 @@ pub fn about(desk: &Desk, offline_ready: bool) -> Html {
         heading(words::CARE),
         element("ul", "", cares),
         text_element("p", "source", words::CARES_SOURCE),
+        heading(words::MEASURES),
+        units(desk),
+        says_so(words::MEASURES_TEXT),
         heading(words::STORED),
         says_so(words::STORED_TEXT),
         says_so(storage::persistence(desk.status().persistence)),

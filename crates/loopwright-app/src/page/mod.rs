@@ -4,9 +4,13 @@ mod about;
 mod gallery;
 mod home;
 pub mod light;
+mod paper;
+mod search;
 mod storage;
+mod units;
 
 pub use about::about;
 pub use gallery::{gallery, gallery_state};
 pub use home::home;
+pub use paper::use_folds_open_on_paper;
 pub use storage::keeping;

@@ -96,7 +96,7 @@ impl Control<'_> {
     /// A length or a weight. Switching the unit shows the quantity converted; what was typed stays stored as typed.
     fn measure<T: Measure>(&self, scale: &'static Scale<T>) -> Html {
         let fields = &self.view.fields;
-        let shown = scale.shown(fields.settings());
+        let shown = scale.shown_beside(fields.settings(), fields.typed(self.path));
         let typed = fields
             .typed(self.path)
             .cloned()

@@ -14,7 +14,7 @@ pub fn counted(schedule: &Schedule, headline_names_rounds: bool) -> Html {
     if listed.is_empty() {
         return Html::default();
     }
-    let list = element("div", "listed", vec![items("ul", listed)]);
+    let list = element("div", "listed ticked", vec![items("ul", listed)]);
     match headline_names_rounds {
         true => folded("meanings", words::COUNTS, vec![list]),
         false => list,

@@ -17,6 +17,7 @@ pub fn offered(view: &View, field: &'static Field) -> Html {
         Keeping::As(name) => name,
         Keeping::By(name) => name(&view.fields),
     };
+    let measures = view.fields.settings().measures();
     let path = view.fields.path_of(field);
     let here = view.fields.typed(path).filter(|typed| !typed.text.trim().is_empty());
     let here = here.map(|typed| name.renewed(typed.clone()));
@@ -29,11 +30,11 @@ pub fn offered(view: &View, field: &'static Field) -> Html {
         (Some(_), _) if field.take_only => Html::default(),
         (here, kept) => {
             let take = kept.map(|kept| {
-                let label = words::take(&name.print(&kept));
+                let label = words::take(&name.print_in(measures, &kept));
                 button(label, writing(&view.sheet, view.sheet.id, path.stored(), kept))
             });
             let keep = here.map(|here| {
-                let label = words::keep(&name.print(&here));
+                let label = words::keep(&name.print_in(measures, &here));
                 button(label, writing(&view.sheet, kept::SHEET, name.key().to_owned(), here))
             });
             element("div", "known", take.into_iter().chain(keep).collect())
@@ -69,7 +70,7 @@ pub fn keep_offer(view: &View, (name, value): (Kept, Value)) -> Html {
     let Some(typed) = value.as_typed() else {
         return Html::default();
     };
-    let text = name.print(&typed);
+    let text = name.print_in(view.fields.settings().measures(), &typed);
     let kept = view.sheet.desk.text(kept::SHEET, name.key());
     let content = if kept.map(|kept| name.renewed(kept)).as_ref() == Some(&typed) {
         text_element("span", "", words::taken(&text))

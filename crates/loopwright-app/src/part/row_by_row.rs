@@ -1,12 +1,12 @@
-//! The rows of an instruction one by one.
+//! The rows of an instruction one by one, on paper each with a box to tick.
 
-use super::plain::{folded, items};
+use super::plain::{element, folded, items};
 use crate::words::schedule::ROW_BY_ROW;
 use yew::prelude::*;
 
 /// The rows; folded away where the instruction tells them, or where they are very many.
 pub fn row_by_row(rows: Vec<String>, fold: bool) -> Html {
-    let rows = items("ul", rows);
+    let rows = element("div", "ticked", vec![items("ul", rows)]);
     match fold {
         true => folded("places", ROW_BY_ROW, vec![rows]),
         false => rows,

@@ -71,34 +71,65 @@ pub enum Line {
 pub type Fields = BTreeMap<String, Typed>;
 
 /// Everything that stands on the desk: sheet, then field, then what was typed.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Sheets(BTreeMap<String, Fields>);
+#[derive(Clone, Debug, Default)]
+pub struct Sheets {
+    sheets: BTreeMap<String, Fields>,
+    /// Their names in the order in which they were last written to.
+    written: Vec<String>,
+}
+
+impl PartialEq for Sheets {
+    /// Desks are equal if the same stands on them, in whatever order it came there.
+    fn eq(&self, other: &Self) -> bool {
+        self.sheets == other.sheets
+    }
+}
+
+impl Eq for Sheets {}
 
 impl Sheets {
     /// What stands in a field.
     pub fn text(&self, sheet: &str, field: &str) -> Option<&Typed> {
-        self.0.get(sheet)?.get(field)
+        self.sheets.get(sheet)?.get(field)
     }
 
     /// All fields of a sheet; empty where nothing was typed.
     pub fn fields(&self, sheet: &str) -> Fields {
-        self.0.get(sheet).cloned().unwrap_or_default()
+        self.sheets.get(sheet).cloned().unwrap_or_default()
     }
 
     /// Every sheet that has a field, by name.
     pub fn iter(&self) -> impl Iterator<Item = (&String, &Fields)> {
-        self.0.iter()
+        self.sheets.iter()
     }
 
     /// Takes one change in. A sheet without fields is no sheet, so that equal desks compare equal.
     pub fn apply(&mut self, entry: &Entry) {
-        let fields = self.0.entry(entry.sheet.clone()).or_default();
+        let fields = self.sheets.entry(entry.sheet.clone()).or_default();
         match &entry.typed {
             Some(typed) => fields.insert(entry.field.clone(), typed.clone()),
             None => fields.remove(&entry.field),
         };
-        if fields.is_empty() {
-            self.0.remove(&entry.sheet);
+        let is_gone = fields.is_empty();
+        if is_gone {
+            self.sheets.remove(&entry.sheet);
+        }
+        self.note_written(&entry.sheet, is_gone);
+    }
+
+    /// Every sheet that has a field, the one that was written to last first.
+    pub fn last_written(&self) -> impl Iterator<Item = &str> {
+        self.written.iter().rev().map(String::as_str)
+    }
+
+    fn note_written(&mut self, sheet: &str, is_gone: bool) {
+        let is_last = self.written.last().is_some_and(|last| last == sheet);
+        if is_last && !is_gone {
+            return;
+        }
+        self.written.retain(|written| written != sheet);
+        if !is_gone {
+            self.written.push(sheet.to_owned());
         }
     }
 
@@ -195,6 +226,20 @@ mod tests {
             fold(&[set("spacing", "a", "1"), gone("spacing", "a")]),
             Sheets::default()
         );
+    }
+
+    #[test]
+    fn the_sheet_that_was_written_to_last_comes_first() {
+        let log = [
+            set("tail", "stitches", "120"),
+            set("spacing", "stitches", "132"),
+            set("gauge", "stitches", "21"),
+            set("tail", "stitches", "121"),
+            gone("gauge", "stitches"),
+        ];
+        let last = |log: &[Line]| fold(log).last_written().map(str::to_owned).collect::<Vec<_>>();
+        assert_eq!(last(&log), ["tail", "spacing"]);
+        assert_eq!(last(&compact(log.to_vec())), ["tail", "spacing"]);
     }
 
     #[test]

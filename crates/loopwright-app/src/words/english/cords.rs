@@ -10,7 +10,7 @@ use loopwright::terms::Working;
 use loopwright::units::Length;
 
 pub const TITLE: Title = Title {
-    name: "Cords",
+    name: "Cord lengths",
     asks: "Which circular needles a piece needs, and when to change.",
 };
 pub const FROM: &str = "From";

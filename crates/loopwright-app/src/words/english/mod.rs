@@ -12,6 +12,7 @@ pub mod problem;
 pub mod rounds;
 pub mod row;
 pub mod schedule;
+pub mod search;
 pub mod stitch;
 pub mod tell;
 mod terms;

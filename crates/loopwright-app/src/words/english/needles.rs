@@ -56,7 +56,7 @@ fn across(length: Length) -> String {
 }
 
 /// A number as it stands on the needle.
-fn number(number: Number) -> String {
+pub(super) fn number(number: Number) -> String {
     let quarters = number.in_quarters();
     if quarters < 0 {
         return "0".repeat(usize::from(quarters.unsigned_abs()) + 1);

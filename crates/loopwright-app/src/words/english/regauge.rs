@@ -10,7 +10,7 @@ use loopwright::regauge::{Answer, Converted, KnittingKind, Name, Parity, Questio
 use loopwright::units::{Gauge, Length};
 
 pub const TITLE: Title = Title {
-    name: "Another gauge",
+    name: "Pattern at my gauge",
     asks: "What a pattern’s numbers become at your own gauge.",
 };
 pub const ABOUT_COUNTS: &str = "What the counts must keep";

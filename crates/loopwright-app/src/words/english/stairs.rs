@@ -5,7 +5,7 @@ use super::{Title, Worded};
 use loopwright::stairs::{Answer, Asked, Edge, Name, Place, Question, Side, Stair, Way};
 
 pub const TITLE: Title = Title {
-    name: "Steps",
+    name: "Shoulder and neck steps",
     asks: "Bind off a shoulder or a neck step by step, or in short rows.",
 };
 pub const I_HAVE_TO: &str = "I have to";

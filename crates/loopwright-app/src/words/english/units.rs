@@ -1,6 +1,8 @@
 //! The words beside a length, a weight and a gauge.
 
 use super::intl::{DECIMAL_MARK, decimal};
+use super::needles::number;
+use loopwright::tables::needle::sold;
 use loopwright::units::print::{self, Rounded, Step};
 use loopwright::units::{Gauge, Length, LengthUnit, MassUnit, Measure, Unit};
 
@@ -100,6 +102,16 @@ pub fn quantity_or_more<T: Measure>(value: T, unit: T::Unit, step: Step) -> Stri
     with_symbol(print::rounded_up(value, unit, step), unit.into())
 }
 
+/// A needle by its millimetres and, where it has one, its US size: that first for whom it comes first, `US 6 (4 mm)`.
+pub fn needle(across: Length, us_first: bool) -> String {
+    let millimetres = quantity(across, LengthUnit::Mm, Step::Thousandth);
+    match sold(across).and_then(|needle| needle.us) {
+        Some(size) if us_first => format!("US\u{a0}{} ({millimetres})", number(size)),
+        Some(size) => format!("{millimetres} (US\u{a0}{})", number(size)),
+        None => millimetres,
+    }
+}
+
 /// A number that was rounded, as this language writes it.
 pub fn rounded(number: Rounded) -> String {
     number.to_string().replace('.', DECIMAL_MARK).replace(' ', "\u{a0}")
@@ -121,4 +133,19 @@ pub const fn symbol(unit: Unit) -> &'static str {
 /// Over what a gauge was counted, in the unit it was counted in.
 pub fn span_of(span: Length) -> String {
     length_beside(Gauge::of(1, span), span)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_needle_is_named_by_its_us_size_first_where_that_is_chosen() {
+        let plain = |nm, us_first| needle(Length::from_nm(nm), us_first).replace('\u{a0}', " ");
+        assert_eq!(plain(4_000_000, true), "US 6 (4 mm)");
+        assert_eq!(plain(4_000_000, false), "4 mm (US 6)");
+        assert_eq!(plain(6_500_000, true), "US 10 1/2 (6.5 mm)");
+        // A needle without a US size has its millimetres.
+        assert_eq!(plain(7_500_000, true), "7.5 mm");
+    }
 }
