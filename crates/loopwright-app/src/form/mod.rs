@@ -10,6 +10,7 @@ mod multiple;
 mod reader;
 mod scale;
 mod span;
+mod standing;
 
 pub use fields::{Fields, Settings};
 pub use multiple::{plus_behind, read_multiple};
