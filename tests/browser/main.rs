@@ -34,6 +34,7 @@ mod stage;
 mod stairs;
 mod states;
 mod steps;
+mod still;
 mod swatch;
 mod tail;
 mod units;
@@ -135,8 +136,14 @@ scenarios! {
         yarn::a_patterns_balls_become_her_own,
         units::switching_the_unit_back_brings_her_text_back,
         gallery::every_state_fits_a_tablet_by_day,
+        still::half_a_number_leaves_the_answer,
+        still::a_fold_tells_what_is_set_in_it,
+        still::a_link_is_never_seen_empty,
+        still::every_tool_holds_still_on_a_tablet,
+        still::every_tool_holds_still_on_a_phone,
     }
     chromium: {
+        still::on_a_phone_the_answer_is_in_the_window,
         snapshot::every_state_says_what_it_said,
         paper::a_page_printed_at_dusk_is_dark_on_white,
         gallery::every_state_fits_a_tablet_at_dusk,

@@ -116,9 +116,10 @@ impl Fields {
 
     /// The fields in which other texts stand than in a snapshot taken later, as this one has them.
     pub fn unlike(&self, later: &Self) -> Vec<(Self, &'static Field)> {
-        let keys: BTreeSet<&String> = self.typed.keys().chain(later.typed.keys()).collect();
-        let differs = |key: &&String| self.typed.get(*key) != later.typed.get(*key);
-        keys.into_iter().filter(differs).filter_map(|key| self.stored_as(key)).collect()
+        let begun_later = later.typed.keys().filter(|key| !self.typed.contains_key(*key));
+        let keys = self.typed.keys().chain(begun_later);
+        let unlike = keys.filter(|key| self.typed.get(*key) != later.typed.get(*key));
+        unlike.filter_map(|key| self.stored_as(key)).collect()
     }
 
     /// The field that is stored under a key, with the fields as it sees them.

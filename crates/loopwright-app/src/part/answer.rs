@@ -5,7 +5,6 @@
 //! is another answer.
 
 use super::View;
-use super::foot::Since;
 use super::plain::{element, text_element};
 use crate::form::kept;
 use crate::store::Fields;
@@ -84,11 +83,8 @@ impl Memory {
             return Html::default();
         };
         let class = if since.is_some() { "answers stale" } else { "answers" };
-        let mark = text_element("p", "since", since.clone().unwrap_or_default());
-        let content = html! {
-            <ContextProvider<Since> context={Since(since)}><Drawn {answered} /></ContextProvider<Since>>
-        };
-        element("div", class, vec![mark, content])
+        let mark = text_element("p", "since", since.unwrap_or_default());
+        element("div", class, vec![mark, html! { <Drawn {answered} /> }])
     }
 }
 

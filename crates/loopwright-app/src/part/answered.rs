@@ -3,7 +3,6 @@
 
 use super::Sheet;
 use super::actions::actions;
-use super::foot::Foot;
 use super::plain::{element, element_with, folded, items, list, text, text_element};
 use crate::words::{self, Title, page, stitch};
 use loopwright::row::{Row, Stitch};
@@ -29,9 +28,10 @@ pub fn tool_page(sheet: &Sheet, title: Title, question: Html, answers: Html) -> 
 }
 
 /// The headline of an answer: what is done with it, the line, and the count it comes to. Read out politely as it
-/// changes.
+/// changes. Before it stands the line once more, for the eye only: on a phone the styles stick it to the foot of the window
+/// until the answer itself is in sight, and everywhere else they hide it.
 pub fn answered(title: &'static str, line: Html, (before, after): (String, String)) -> Html {
-    let foot = html! { <Foot line={line.clone()} outcome={after.clone()} /> };
+    let foot = vec![line.clone(), text_element("strong", "", after.clone())];
     let outcome = vec![
         text((before + " ").into()),
         text_element("strong", "", after),
@@ -39,7 +39,10 @@ pub fn answered(title: &'static str, line: Html, (before, after): (String, Strin
     ];
     let attributes = [("class", "answer"), ("aria-live", "polite")];
     let answer = vec![text_element("h2", "", title), line, element("p", "outcome", outcome)];
-    list(vec![element_with("div", &attributes, answer), foot])
+    list(vec![
+        element_with("div", &[("class", "foot"), ("aria-hidden", "true")], foot),
+        element_with("div", &attributes, answer),
+    ])
 }
 
 /// A row to knit, broken between its terms; a bracket stays together where the line has room for it.

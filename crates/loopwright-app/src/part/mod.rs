@@ -1,6 +1,6 @@
 //! The parts every tool is made of: plain functions from data to what is drawn. None of them knows a tool or does a
 //! sum. They are functions and not components because they have no state and no identity of their own; but for the answer,
-//! which is drawn only when it is another one (`answer.rs`), and its line at the foot of a phone (`foot.rs`).
+//! which is drawn only when it is another one (`answer.rs`).
 
 mod actions;
 mod advice;
@@ -9,7 +9,6 @@ mod answered;
 mod below;
 mod control;
 mod counted;
-mod foot;
 mod form;
 mod label;
 mod offer;

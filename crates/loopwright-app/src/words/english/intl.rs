@@ -33,8 +33,9 @@ thread_local! {
 #[cfg(target_arch = "wasm32")]
 fn written(value: f64) -> String {
     let text = WRITTEN.with(|written| written.call1(&wasm_bindgen::JsValue::UNDEFINED, &value.into()));
-    // A formatter does not refuse a number; were it to, the number would stand there without its commas.
-    text.ok().and_then(|text| text.as_string()).unwrap_or_else(|| value.to_string())
+    // A formatter does not refuse a number.
+    let text = text.ok().and_then(|text| text.as_string());
+    text.unwrap_or_else(|| js_sys::Number::from(value).to_locale_string(LANGUAGE).into())
 }
 
 #[cfg(not(target_arch = "wasm32"))]
