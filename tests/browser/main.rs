@@ -37,6 +37,7 @@ mod stage;
 mod stairs;
 mod states;
 mod steps;
+mod still;
 mod swatch;
 mod tail;
 mod units;
@@ -144,8 +145,14 @@ scenarios! {
         home::she_chooses_inches_once,
         large_text::every_tool_can_be_read_with_type_twice_as_large,
         print::folds_open_before_printing_and_fold_again,
+        still::half_a_number_leaves_the_answer,
+        still::a_fold_tells_what_is_set_in_it,
+        still::a_link_is_never_seen_empty,
+        still::every_tool_holds_still_on_a_tablet,
+        still::every_tool_holds_still_on_a_phone,
     }
     chromium: {
+        still::on_a_phone_the_answer_is_in_the_window,
         snapshot::every_state_says_what_it_said,
         paper::a_page_printed_at_dusk_is_dark_on_white,
         print::every_tool_is_printed_on_one_page,

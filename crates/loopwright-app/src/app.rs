@@ -16,7 +16,7 @@ use yew::prelude::*;
 #[component]
 pub fn App() -> Html {
     let (desk, route, offline) = (use_desk(&None), use_route(), use_offline());
-    use_link(&desk, &route);
+    let desk = use_link(desk, &route);
     page::use_folds_open_on_paper();
     let light = desk
         .as_ref()
@@ -96,29 +96,37 @@ fn update(desk: &Desk, offline: Offline) -> Html {
     element_with("aside", &attributes, vec![text_element("p", "", words::UPDATE), accept])
 }
 
-/// Lays what a link brings on the desk, once.
+/// The desk with what a link brings on it. That is laid there once, and before the page is drawn: no empty form is seen
+/// first, and the page is not drawn twice.
 #[hook]
-fn use_link(desk: &Option<Desk>, route: &Route) {
-    let there = desk.clone();
-    use_effect_with((route.clone(), desk.is_some()), move |(route, _)| {
-        let Some(desk) = there else { return };
-        // What was said about a tap belongs to the page it was said on.
-        desk.announce(Announcement::Nothing);
-        let (Route::Tool { id, fields } | Route::Embed { id, fields }) = route else {
-            return;
-        };
-        let Some(tool) = tool::find(id).filter(|_| !fields.is_empty()) else {
-            return;
-        };
-        desk.open_link(tool.id, &route::to_fields(fields));
-        if matches!(route, Route::Tool { .. }) {
-            // A reload must not lay the link over what is typed from here on.
-            route::replace(&Route::Tool {
-                id: id.clone(),
-                fields: Vec::new(),
-            });
-        }
-    });
+fn use_link(desk: Option<Desk>, route: &Route) -> Option<Desk> {
+    let laid = use_mut_ref(|| None::<Route>);
+    let desk = desk?;
+    if laid.borrow().as_ref() == Some(route) {
+        return Some(desk);
+    }
+    *laid.borrow_mut() = Some(route.clone());
+    lay(&desk, route);
+    Some(desk.as_it_lies())
+}
+
+fn lay(desk: &Desk, route: &Route) {
+    // What was said about a tap belongs to the page it was said on.
+    desk.announce(Announcement::Nothing);
+    let (Route::Tool { id, fields } | Route::Embed { id, fields }) = route else {
+        return;
+    };
+    let Some(tool) = tool::find(id).filter(|_| !fields.is_empty()) else {
+        return;
+    };
+    desk.open_link(tool.id, &route::to_fields(fields));
+    if matches!(route, Route::Tool { .. }) {
+        // A reload must not lay the link over what is typed from here on.
+        route::replace(&Route::Tool {
+            id: id.clone(),
+            fields: Vec::new(),
+        });
+    }
 }
 
 /// Light, dusk, or as the device is set.

@@ -1,6 +1,7 @@
 //! The desk: what was typed, readable and writable from every view, and what may be said about its keeping.
 //!
-//! A write changes the page at once and goes to the store behind it; its reader is drawn a second time when it is kept.
+//! A write changes the page at once and goes to the store behind it. What may be said about the storage is no part of what
+//! makes two desks differ: when a keystroke is kept the footer is drawn anew, and the page above it is not.
 
 mod keeper;
 mod persist;
@@ -27,12 +28,21 @@ use yew::prelude::*;
 pub struct Desk {
     live: UseReducerHandle<State>,
     keeper: Rc<Keeper>,
+    moment: Moment,
+}
+
+/// What lay on the desk when it was handed out.
+#[derive(Clone, PartialEq)]
+struct Moment {
+    sheets: Rc<Sheets>,
+    announcement: Announcement,
+    laid: u32,
 }
 
 impl PartialEq for Desk {
-    /// Two desks are equal if nothing changed between the moments they were handed out.
+    /// Two desks are equal if nothing that lies on them changed between the moments they were handed out.
     fn eq(&self, other: &Self) -> bool {
-        self.live == other.live && Rc::ptr_eq(&self.keeper, &other.keeper)
+        self.moment == other.moment && Rc::ptr_eq(&self.keeper, &other.keeper)
     }
 }
 
@@ -88,7 +98,12 @@ impl Desk {
 
     /// Makes a sheet exactly what a link says; what lay there can be put back.
     pub fn open_link(&self, sheet: &str, fields: &Fields) {
-        self.write_many(undo::lay_over(&self.live.sheets, sheet, fields));
+        self.lay(undo::lay_over(&self.live.sheets, sheet, fields));
+    }
+
+    /// How many times something was laid over a sheet as a whole in this visit.
+    pub fn laid(&self) -> u32 {
+        self.live.laid
     }
 
     /// Whether there is something to put back.
@@ -98,7 +113,7 @@ impl Desk {
 
     /// Puts back what lay on a sheet before a link or a copy was laid over it.
     pub fn put_back(&self, sheet: &str) {
-        self.write_many(undo::put_back(&self.live.sheets, sheet));
+        self.lay(undo::put_back(&self.live.sheets, sheet));
     }
 
     /// Keeps everything now; `Ok` only when it is kept.
@@ -107,7 +122,24 @@ impl Desk {
     }
 
     fn new(live: UseReducerHandle<State>, keeper: Rc<Keeper>) -> Self {
-        Self { live, keeper }
+        let moment = Moment {
+            sheets: live.sheets.clone(),
+            announcement: live.announcement.clone(),
+            laid: live.laid,
+        };
+        Self { live, keeper, moment }
+    }
+
+    /// The same desk, handed out anew.
+    pub fn as_it_lies(&self) -> Self {
+        Self::new(self.live.clone(), self.keeper.clone())
+    }
+
+    fn lay(&self, entries: Vec<Entry>) {
+        if !entries.is_empty() {
+            self.live.dispatch(Action::Laid);
+            self.write_many(entries);
+        }
     }
 
     fn start_writing(&self) {

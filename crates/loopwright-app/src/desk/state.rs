@@ -35,6 +35,8 @@ pub struct State {
     pub status: Status,
     /// What there is to say about the last tap.
     pub announcement: Announcement,
+    /// How many times something was laid over a sheet as a whole: a link, a fresh start, what was there before.
+    pub laid: u32,
     /// Whether views may be shown: the figures are there, or will not come.
     pub open: bool,
 }
@@ -46,6 +48,8 @@ pub enum Action {
     Loaded(Sheets),
     /// A keystroke or a tap.
     Wrote(Vec<Entry>),
+    /// What is written next is laid over a sheet as a whole.
+    Laid,
     /// Something else may be said about the storage.
     Keeping(Keeping),
     /// The browser has answered whether it will forget.
@@ -63,6 +67,7 @@ impl Default for State {
                 persistence: Persistence::Unknown,
             },
             announcement: Announcement::Nothing,
+            laid: 0,
             open: false,
         }
     }
@@ -82,6 +87,7 @@ impl Reducible for State {
                 Rc::make_mut(&mut state.sheets).apply_all(&entries);
                 state.announcement = Announcement::Nothing;
             }
+            Action::Laid => state.laid = state.laid.wrapping_add(1),
             Action::Keeping(keeping) => {
                 // Without storage the page opens all the same.
                 state.open |= matches!(keeping, Keeping::MemoryOnly(ref why) if *why != StoreError::Guest);

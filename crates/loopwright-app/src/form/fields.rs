@@ -45,6 +45,13 @@ pub struct Fields {
     member: Option<usize>,
 }
 
+impl PartialEq for Fields {
+    /// Two snapshots of one tool are equal if the same was typed into both.
+    fn eq(&self, other: &Self) -> bool {
+        self.member == other.member && self.typed == other.typed && self.settings == other.settings
+    }
+}
+
 impl Fields {
     /// The fields of a table, with what was typed into them.
     pub fn new(table: &'static [Field], typed: store::Fields, settings: Settings) -> Self {
@@ -100,6 +107,30 @@ impl Fields {
         };
         let keys = self.typed.keys().map(String::as_str);
         keys.filter(|key| !is_row(key)).collect()
+    }
+
+    /// Whether anything stands in any field that was typed, more than spaces.
+    pub fn is_begun(&self) -> bool {
+        self.typed.values().any(|typed| !typed.text.trim().is_empty())
+    }
+
+    /// The fields in which other texts stand than in a snapshot taken later, as this one has them.
+    pub fn unlike(&self, later: &Self) -> Vec<(Self, &'static Field)> {
+        let begun_later = later.typed.keys().filter(|key| !self.typed.contains_key(*key));
+        let keys = self.typed.keys().chain(begun_later);
+        let unlike = keys.filter(|key| self.typed.get(*key) != later.typed.get(*key));
+        unlike.filter_map(|key| self.stored_as(key)).collect()
+    }
+
+    /// The field that is stored under a key, with the fields as it sees them.
+    fn stored_as(&self, stored: &str) -> Option<(Self, &'static Field)> {
+        self.table.iter().find_map(|row| match row.group {
+            None => (row.key == stored).then(|| (self.clone(), row)),
+            Some(group) => {
+                let (index, key) = member_of(group, stored)?;
+                (row.key == key).then(|| (self.member(index), row))
+            }
+        })
     }
 
     /// Where a field is. A name of the repeated group means the member that this is, and the first one where it is none.

@@ -11,6 +11,7 @@ mod multiple;
 mod reader;
 mod scale;
 mod span;
+mod standing;
 
 pub use fields::{Fields, Settings};
 pub use measures::Measures;

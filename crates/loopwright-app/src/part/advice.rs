@@ -56,11 +56,8 @@ pub(super) fn advice_id(element: &str) -> String {
 }
 
 /// The advice as it stands below its field.
-pub(super) fn advised(sheet: &Sheet, field: impl Into<FieldPath>, advice: Option<Advice>) -> Html {
-    let field = field.into().stored();
-    let Some(Advice { sentence, nearest }) = advice else {
-        return Html::default();
-    };
+pub(super) fn advised(sheet: &Sheet, field: FieldPath, Advice { sentence, nearest }: Advice) -> Html {
+    let field = field.stored();
     let mut content = vec![element("p", "", vec![text(sentence)])];
     for value in nearest {
         let label = [page::USE, " ", &intl::number(value)].concat();

@@ -11,7 +11,7 @@ use yew::prelude::*;
 /// Runs of a row that are looked at for abbreviations: a long row repeats itself.
 const LOOKED_AT: usize = 500;
 
-/// The page of a tool.
+/// The page of a tool. The answers stand below the question or beside it, so that it does not move as they grow.
 pub fn tool_page(sheet: &Sheet, title: Title, question: Html, answers: Html) -> Html {
     let stay = |event: SubmitEvent| event.prevent_default();
     // A question that stays in sight stays within the two sides, and never lies over what comes below.
@@ -20,7 +20,7 @@ pub fn tool_page(sheet: &Sheet, title: Title, question: Html, answers: Html) -> 
             <header><h1>{ title.name }</h1><p>{ title.asks }</p></header>
             <div class="sides">
                 <form class="question" onsubmit={stay}>{ question }</form>
-                <div class="answers">{ answers }</div>
+                { answers }
             </div>
             { actions(sheet) }
         </article>
@@ -28,19 +28,21 @@ pub fn tool_page(sheet: &Sheet, title: Title, question: Html, answers: Html) -> 
 }
 
 /// The headline of an answer: what is done with it, the line, and the count it comes to. Read out politely as it
-/// changes.
+/// changes. Before it stands the line once more, for the eye only: on a phone the styles stick it to the foot of the window
+/// until the answer itself is in sight, and everywhere else they hide it.
 pub fn answered(title: &'static str, line: Html, (before, after): (String, String)) -> Html {
+    let foot = vec![line.clone(), text_element("strong", "", after.clone())];
     let outcome = vec![
         text((before + " ").into()),
         text_element("strong", "", after),
         text(".".into()),
     ];
     let attributes = [("class", "answer"), ("aria-live", "polite")];
-    element_with(
-        "div",
-        &attributes,
-        vec![text_element("h2", "", title), line, element("p", "outcome", outcome)],
-    )
+    let answer = vec![text_element("h2", "", title), line, element("p", "outcome", outcome)];
+    list(vec![
+        element_with("div", &[("class", "foot"), ("aria-hidden", "true")], foot),
+        element_with("div", &attributes, answer),
+    ])
 }
 
 /// A row to knit, broken between its terms; a bracket stays together where the line has room for it.

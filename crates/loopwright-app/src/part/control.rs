@@ -1,7 +1,7 @@
-//! One field as it is drawn: the input, the list or the choice, with its label, its unit, and what is wrong with it. The
-//! text is never rewritten.
+//! One field as it is drawn: the input, the list or the choice, with its label and its unit. What is wrong with it stands
+//! below, in room that is kept for it (`room.rs`). The text is never rewritten.
 
-use super::advice::{Advice, advice_id, advised};
+use super::advice::advice_id;
 use super::plain::{button, element, element_with, list, text};
 use super::{Label, View};
 use crate::desk::Desk;
@@ -42,26 +42,25 @@ impl Keys {
 /// Fractions that a decimal keypad has no slash for.
 const EIGHTHS: [&str; 7] = ["1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"];
 
-/// The field, with what is wrong with it.
-pub fn control(view: &View, field: &'static Field, labelled: Labelled, advice: Option<Advice>) -> Html {
+/// The field; `wrong` says whether there is advice about it.
+pub fn control(view: &View, field: &'static Field, labelled: Labelled, wrong: bool) -> Html {
     let control = Control {
         view,
         field,
         path: view.fields.path_of(field),
         id: view.sheet.element(&view.fields.path_of(field).stored()),
         labelled,
-        wrong: advice.is_some(),
+        wrong,
     };
-    let below = advised(&view.sheet, control.path, advice);
     match &field.kind {
-        Kind::Count(_) => list(vec![control.count(), below]),
-        Kind::Text => boxed("quantity", field.place, vec![control.plain_text(), below]),
-        Kind::Length(scale, _) => element("div", "quantity", vec![control.measure(scale), below]),
-        Kind::Mass(scale, _) => element("div", "quantity", vec![control.measure(scale), below]),
-        Kind::Gauge | Kind::Gauges => element("div", "quantity", vec![control.gauge(), below]),
-        Kind::Choice(options) => list(vec![control.choice(options), below]),
-        Kind::List(about) => element("div", "wide", vec![control.list(about), below]),
-        Kind::Whole => below,
+        Kind::Count(_) => control.count(),
+        Kind::Text => boxed("quantity", field.place, vec![control.plain_text()]),
+        Kind::Length(scale, _) => element("div", "quantity", vec![control.measure(scale)]),
+        Kind::Mass(scale, _) => element("div", "quantity", vec![control.measure(scale)]),
+        Kind::Gauge | Kind::Gauges => element("div", "quantity", vec![control.gauge()]),
+        Kind::Choice(options) => control.choice(options),
+        Kind::List(about) => element("div", "wide", vec![control.list(about)]),
+        Kind::Whole => Html::default(),
     }
 }
 

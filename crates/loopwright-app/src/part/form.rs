@@ -1,11 +1,13 @@
 //! The form of a tool, drawn from its table of fields: the sentence that the tool writes around the first of them, a short
-//! column, and what lies folded away. What is wrong with a field stands right below it.
+//! column, and what lies folded away. What is wrong with a field stands below it, in room
+//! that is kept for it, so that no field moves while another is typed in.
 
 use super::View;
 use super::advice::{Advice, advice};
 use super::control::{Labelled, control};
-use super::offer::offered;
 use super::plain::{element, folded, list, text_element};
+use super::room::room;
+use super::set::set_in;
 use crate::form::{Field, Kind, Place};
 use loopwright::choice::{FieldName, GroupName};
 use loopwright::problem::Kind::Missing;
@@ -51,16 +53,34 @@ impl Form<'_> {
             if fields.is_empty() {
                 return Html::default();
             }
-            folded("more", title, vec![element("div", "fields", fields)])
+            let fold = folded("more", title, vec![element("div", "fields", fields)]);
+            list(vec![fold, self.set_in(self.here(group, Place::Folded(title)))])
         };
         list(titles.into_iter().map(fold).collect())
     }
 
     /// The fields that are asked in one place, with their labels.
     fn column(&self, group: Option<&'static GroupName>, place: Place) -> Vec<Html> {
+        self.labelled_rows(&self.here(group, place))
+    }
+
+    /// The fields that are asked in one place.
+    fn here(&self, group: Option<&'static GroupName>, place: Place) -> Vec<&'static Field> {
         let asked = |field: &&'static Field| field.place == place && (field.asked)(&self.view.fields);
-        let here = self.view.fields.table(group).filter(asked);
-        here.map(|field| self.draw(field, Labelled::Shown)).collect()
+        self.view.fields.table(group).filter(asked).collect()
+    }
+
+    /// What is set in fields that may lie folded away, with a tap that clears it.
+    fn set_in(&self, fields: Vec<&'static Field>) -> Html {
+        let wrong = fields.iter().any(|field| self.advice(field).is_some());
+        set_in(self.view, &fields, wrong)
+    }
+
+    /// Fields folded away below a title, where the tool says in which place. What is set in them is said beside it.
+    pub fn fold(&self, class: &'static str, title: &'static str, names: &[impl FieldName], drawn: Vec<Html>) -> Html {
+        let rows = names.iter().filter_map(|name| self.row(*name)).collect();
+        let fold = folded(class, title, vec![element("div", "fields", drawn)]);
+        list(vec![fold, self.set_in(rows)])
     }
 
     /// The form as one member of the repeated group has it.
@@ -100,18 +120,21 @@ impl Form<'_> {
     }
 
     fn line_of_rows(&self, class: &'static str, parts: Vec<Part<&'static Field>>) -> Html {
-        let (mut line, mut offers) = (Vec::new(), Vec::new());
+        let (mut line, mut fields) = (Vec::new(), Vec::new());
         for part in parts {
             match part {
                 Part::Words(words) => line.push(text_element("span", "", words)),
                 Part::Field(field) => {
                     line.push(self.control(field, Labelled::Unseen));
-                    offers.push(offered(self.view, field));
+                    fields.push(field);
                 }
-                Part::Labelled(field) => line.push(self.draw(field, Labelled::Shown)),
+                Part::Labelled(field) => {
+                    line.push(self.control(field, Labelled::Shown));
+                    fields.push(field);
+                }
             }
         }
-        list(vec![element("div", class, line), list(offers)])
+        list(vec![element("div", class, line), self.room(&fields), remarks(&fields)])
     }
 
     /// A field with its label.
@@ -124,25 +147,26 @@ impl Form<'_> {
         self.view.fields.row(self.view.fields.path(name))
     }
 
-    /// One field, what is offered beside it, and the remark below it. Each has its place whether it is there or not:
-    /// else the field that is typed in would be drawn anew.
+    /// One field, the room below it, and its remark. Each has its place whether it is there or not: else the field that is
+    /// typed in would be drawn anew.
     fn draw(&self, field: &'static Field, labelled: Labelled) -> Html {
-        let remark = if field.remark.is_empty() {
-            Html::default()
-        } else {
-            text_element("p", "practice", field.remark)
-        };
-        list(vec![self.control(field, labelled), offered(self.view, field), remark])
+        let here = [field];
+        list(vec![self.control(field, labelled), self.room(&here), remarks(&here)])
     }
 
-    /// The field itself, with what is wrong with it.
     fn control(&self, field: &'static Field, labelled: Labelled) -> Html {
-        let path = self.view.fields.path_of(field);
-        control(self.view, field, labelled, self.advice(field, path))
+        let wrong = self.advice(field).is_some();
+        control(self.view, field, labelled, wrong)
+    }
+
+    /// The room below fields that stand beside each other.
+    fn room(&self, fields: &[&'static Field]) -> Html {
+        room(self.view, fields, &|field| self.advice(field))
     }
 
     /// What to type instead in a field, if anything.
-    fn advice(&self, field: &Field, path: FieldPath) -> Option<Advice> {
+    fn advice(&self, field: &'static Field) -> Option<Advice> {
+        let path = self.view.fields.path_of(field);
         if matches!(field.kind, Kind::Choice(_)) && self.is_missing(path) {
             // What is still to be chosen needs no more advice than what is still to be typed.
             return None;
@@ -159,6 +183,16 @@ impl Form<'_> {
         let missing = |problem: &Problem| problem.field == path && problem.kind == Missing;
         self.problems.iter().any(missing)
     }
+}
+
+/// The remarks of some fields.
+fn remarks(fields: &[&'static Field]) -> Html {
+    let remarked = fields.iter().filter(|field| !field.remark.is_empty());
+    list(
+        remarked
+            .map(|field| text_element("p", "practice", field.remark))
+            .collect(),
+    )
 }
 
 /// A piece of a sentence with fields in it.

@@ -1,8 +1,10 @@
 //! The parts every tool is made of: plain functions from data to what is drawn. None of them knows a tool or does a
-//! sum. They are functions and not components because they have no state and no identity of their own.
+//! sum. They are functions and not components because they have no state and no identity of their own; but for the answer,
+//! which is drawn only when it is another one (`answer.rs`).
 
 mod actions;
 mod advice;
+mod answer;
 mod answered;
 mod below;
 mod control;
@@ -11,12 +13,15 @@ mod form;
 mod label;
 mod offer;
 pub mod plain;
+mod room;
 mod row_by_row;
+mod set;
 mod sheet;
 mod view;
 
 pub use actions::announced;
 pub use advice::wait;
+pub use answer::{Answered, Memory};
 pub use answered::{answered, good_to_know, notes, row, tool_page, working};
 pub use below::Below;
 pub use control::{answer_choice, settings_choice, unit_choice};

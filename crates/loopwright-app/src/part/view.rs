@@ -7,6 +7,7 @@ use loopwright::units::print::Step;
 use loopwright::units::{Length, Measure};
 
 /// The sheet and the fields of one tool at one moment.
+#[derive(Clone)]
 pub struct View {
     /// Where taps and keystrokes are written.
     pub sheet: Sheet,

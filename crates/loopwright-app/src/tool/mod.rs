@@ -3,12 +3,12 @@
 use crate::desk::Desk;
 use crate::form::kept::Offer;
 use crate::form::{Field, Fields};
-use crate::part::{Form, View};
+use crate::part::{Form, Memory, View};
 use crate::words::{self, Title};
 use loopwright::problem::Problem;
 use loopwright::tools::Group;
 use std::fmt::Debug;
-use yew::Html;
+use yew::{Html, html};
 
 mod page;
 
@@ -22,9 +22,9 @@ pub trait Tool {
     /// Its named states.
     const STATES: &'static [State];
     /// The question of the maths.
-    type Question: Debug;
+    type Question: Debug + 'static;
     /// The answer of the maths.
-    type Answer;
+    type Answer: 'static;
 
     /// From the fields as typed to the question.
     ///
@@ -92,7 +92,7 @@ pub struct Entry {
     pub states: &'static [State],
     /// Its small picture on the first page.
     pub sign: fn() -> Html,
-    page: fn(&Desk, Title) -> Html,
+    draw: fn(&Desk, Title, &mut Memory) -> Html,
     #[cfg(test)]
     fields: &'static [Field],
     #[cfg(test)]
@@ -108,7 +108,7 @@ impl Entry {
             group: Group::Before,
             states: T::STATES,
             sign: T::sign,
-            page: page::page::<T>,
+            draw: page::draw::<T>,
             #[cfg(test)]
             fields: T::FIELDS,
             #[cfg(test)]
@@ -121,8 +121,8 @@ impl Entry {
     }
 
     /// Draws the tool as it stands on the desk.
-    pub fn page(&self, desk: &Desk) -> Html {
-        (self.page)(desk, self.title)
+    pub fn page(&'static self, desk: &Desk) -> Html {
+        html! { <page::Page key={self.id} tool={page::Id(self)} desk={desk.clone()} /> }
     }
 }
 

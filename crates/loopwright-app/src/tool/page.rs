@@ -1,35 +1,69 @@
 //! The page of a tool, from its fields to its answer: read once, answered once, drawn once.
+//!
+//! It is a component, so that it is drawn when something on the desk has changed and not when the desk says that it is
+//! kept; and it remembers the last answer, which stays as long as what is typed next has none.
 
-use super::Tool;
+use super::{Entry, Tool};
 use crate::desk::Desk;
 use crate::form::{Fields, SETTINGS, Settings};
-use crate::part::{Form, Sheet, View, tool_page};
+use crate::part::{Answered, Form, Memory, Sheet, View, tool_page};
 use crate::words::Title;
 use loopwright::problem::Problem;
 use yew::prelude::*;
 
+/// What a page is drawn from.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The tool.
+    pub tool: Id,
+    /// The desk as it lies.
+    pub desk: Desk,
+}
+
+/// A row of the list of tools; two are equal if they are the same tool.
+#[derive(Clone, Copy)]
+pub struct Id(pub &'static Entry);
+
+impl PartialEq for Id {
+    fn eq(&self, other: &Self) -> bool {
+        self.0.id == other.0.id
+    }
+}
+
+/// The page of a tool as it stands on the desk.
+#[component]
+pub fn Page(props: &Props) -> Html {
+    let memory = use_mut_ref(Memory::default);
+    let Id(tool) = props.tool;
+    (tool.draw)(&props.desk, tool.title, &mut memory.borrow_mut())
+}
+
 /// Draws a tool as it stands on the desk.
-pub fn page<T: Tool>(desk: &Desk, title: Title) -> Html {
-    let sheet = Sheet::new(desk, T::ID);
-    let settings = Settings::new(desk.fields(SETTINGS));
+pub fn draw<T: Tool>(desk: &Desk, title: Title, memory: &mut Memory) -> Html {
     let view = View {
-        fields: Fields::new(T::FIELDS, desk.fields(T::ID), settings),
-        sheet,
+        fields: Fields::new(T::FIELDS, desk.fields(T::ID), Settings::new(desk.fields(SETTINGS))),
+        sheet: Sheet::new(desk, T::ID),
     };
-    let question = T::read(&view.fields);
-    let outcome = match &question {
-        Ok(question) => T::answer(question).map(|answer| T::show(&view, question, &answer)),
-        Err(problems) => Err(problems.clone()),
+    let (answers, question, problems) = match answered::<T>(&view) {
+        Ok(answered) => (memory.fresh(answered), None, Vec::new()),
+        Err((question, problems)) => (memory.stale(&view, || T::wait(&view, &problems)), question, problems),
     };
-    let (answers, problems) = match outcome {
-        Ok(answers) => (answers, Vec::new()),
-        Err(problems) => (T::wait(&view, &problems), problems),
-    };
-    let sentence = |problem: &Problem| T::problem(&view, question.as_ref().ok(), problem);
+    let sentence = |problem: &Problem| T::problem(&view, question.as_ref(), problem);
     let form = Form {
         view: &view,
         problems: &problems,
         sentence: &sentence,
     };
     tool_page(&view.sheet, title, T::form(&form), answers)
+}
+
+/// The answer to what stands in the fields; or what is wrong, with the question where all of it could be read.
+fn answered<T: Tool>(view: &View) -> Result<Answered, (Option<T::Question>, Vec<Problem>)> {
+    let question = T::read(&view.fields).map_err(|problems| (None, problems))?;
+    match T::answer(&question) {
+        Ok(answer) => Ok(Answered::new(view.clone(), move |view| {
+            T::show(view, &question, &answer)
+        })),
+        Err(problems) => Err((Some(question), problems)),
+    }
 }

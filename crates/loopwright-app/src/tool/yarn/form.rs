@@ -1,7 +1,7 @@
 //! The fields as they are drawn: a sentence or two for each section, the swatch, the ball; the rest is folded away.
 
 use super::sections::{fresh, is_first, sections, taken_out};
-use crate::part::plain::{button, element, folded, list, text_element};
+use crate::part::plain::{button, element, list, text_element};
 use crate::part::{Form, Part, Part::Words, answer_choice};
 use crate::words::Worded;
 use crate::words::yarn as words;
@@ -112,7 +112,8 @@ fn edges(form: &Form, kind: ShapeKind) -> Html {
         ShapeKind::Straight | ShapeKind::Tapered | ShapeKind::Measured => {
             let mut edges = vec![beginning(form)];
             edges.extend(form.asked(&[SectionName::BindOff]));
-            folded("edges", words::EDGES, vec![element("div", "fields", edges)])
+            let names = [SectionName::CastOn, SectionName::BindOff];
+            form.fold("edges", words::EDGES, &names, edges)
         }
         ShapeKind::Summed => Html::default(),
     }

@@ -23,9 +23,19 @@ pub fn decimal(value: f64) -> String {
     written((value * 1_000.0).round() / 1_000.0)
 }
 
+// The browser reads its tables of a language each time a formatter is made, so that each is made once.
+#[cfg(target_arch = "wasm32")]
+thread_local! {
+    static WRITTEN: js_sys::Function = js_sys::Intl::NumberFormat::new(&languages(), &js_sys::Object::new()).format();
+    static PLURALS: js_sys::Intl::PluralRules = js_sys::Intl::PluralRules::new(&languages(), &js_sys::Object::new());
+}
+
 #[cfg(target_arch = "wasm32")]
 fn written(value: f64) -> String {
-    js_sys::Number::from(value).to_locale_string(LANGUAGE).into()
+    let text = WRITTEN.with(|written| written.call1(&wasm_bindgen::JsValue::UNDEFINED, &value.into()));
+    // A formatter does not refuse a number.
+    let text = text.ok().and_then(|text| text.as_string());
+    text.unwrap_or_else(|| js_sys::Number::from(value).to_locale_string(LANGUAGE).into())
 }
 
 #[cfg(not(target_arch = "wasm32"))]
@@ -73,8 +83,7 @@ fn languages() -> js_sys::Array {
 
 #[cfg(target_arch = "wasm32")]
 fn is_one(count: u32) -> bool {
-    let rules = js_sys::Intl::PluralRules::new(&languages(), &js_sys::Object::new());
-    rules.select(f64::from(count)) == "one"
+    PLURALS.with(|rules| rules.select(f64::from(count)) == "one")
 }
 
 #[cfg(not(target_arch = "wasm32"))]

@@ -8,6 +8,36 @@ pub const ABOUT: &str = "About";
 pub const SKIP: &str = "Skip to the page";
 pub const MORE: &str = "More about this";
 pub const UNDER_MORE: &str = "A figure in the folded part of the question has to change first.";
+pub const CLEAR_THESE: &str = "Clear";
+
+/// A field and what stands in it.
+pub fn value(label: &str, value: &str) -> String {
+    fill_pattern_with("@ @", &[], &[label, value])
+}
+
+/// What is set in a folded part of the question.
+pub fn set(values: &[String]) -> String {
+    let count = u32::try_from(values.len()).unwrap_or(u32::MAX);
+    fill_pattern_with("# set here: @.", &[count], &[&values.join(", ")])
+}
+
+/// Beside an answer that is older than what is typed now: the numbers it answers.
+pub fn still_for(values: &[String]) -> String {
+    match values {
+        [] => "This is still the answer from before.".into(),
+        values => fill_pattern_with("This is still the answer for @.", &[], &[&listed(values)]),
+    }
+}
+
+/// `72`, `72 and 16`, `72, 16 and 4`.
+fn listed(values: &[String]) -> String {
+    match values {
+        [] => String::new(),
+        [only] => only.clone(),
+        [first @ .., last] => [&first.join(", "), " and ", last].concat(),
+    }
+}
+
 pub const MEND: &str = "First mend what is marked in the question.";
 pub const WORKING: &str = "The working";
 pub const NOTES: &str = "Good to know";

@@ -1,0 +1,37 @@
+//! What is set in a fold, said beside it while it is closed: a value that counts is seen, and one tap clears it.
+
+use super::View;
+use super::plain::{button, element, text, text_element};
+use crate::form::Field;
+use crate::store::Entry;
+use crate::words::page as words;
+use yew::prelude::*;
+
+/// What is set in these fields; nothing where each holds what it starts with. `wrong` says that one of them has to change
+/// before there is an answer.
+pub fn set_in(view: &View, fields: &[&'static Field], wrong: bool) -> Html {
+    let set = fields.iter().filter_map(|field| {
+        let value = view.fields.set(field)?;
+        Some(words::value(field.label_in(&view.fields), &value))
+    });
+    let set: Vec<String> = set.collect();
+    if set.is_empty() {
+        return Html::default();
+    }
+    let mut content = vec![text(words::set(&set).into())];
+    if wrong {
+        content.push(text_element("strong", "", words::UNDER_MORE));
+    }
+    content.push(button(words::CLEAR_THESE.into(), clearing(view, fields)));
+    element("div", "set", content)
+}
+
+/// A tap that takes away what was typed into these fields.
+fn clearing(view: &View, fields: &[&'static Field]) -> Callback<MouseEvent> {
+    let sheet = view.sheet.clone();
+    let keys: Vec<String> = fields.iter().map(|field| view.fields.path_of(field).stored()).collect();
+    Callback::from(move |_| {
+        let entries = keys.iter().map(|key| Entry::new(sheet.id, key.clone(), None));
+        sheet.desk.write_many(entries.collect());
+    })
+}
