@@ -81,7 +81,9 @@ async fn holds_still(stage: &Stage, tool: &str) -> Result<Vec<String>> {
     for field in &typed {
         found.extend(types_still(browser, field).await?);
     }
-    browser.until("document.querySelector('.answers:not(.stale) .answer')").await?;
+    browser
+        .until("document.querySelector('.answers:not(.stale) .answer')")
+        .await?;
     // A number is half a number again while it is mended.
     for field in &typed {
         found.extend(mends_still(browser, field).await?);
@@ -218,7 +220,9 @@ pub async fn a_link_is_never_seen_empty(stage: &mut Stage) -> Result<()> {
     stage.open("#/").await?;
     browser.run(FRAMES).await?;
     browser.go("#/spacing?stitches=132&amount=16").await?;
-    browser.until(&format!("{}?.startsWith('K3')", words_of(".answer .row"))).await?;
+    browser
+        .until(&format!("{}?.startsWith('K3')", words_of(".answer .row")))
+        .await?;
     let empty = browser.run("return empty").await?;
     ensure!(empty == json!([]), "the page was seen with {empty} in its first field");
     Ok(())

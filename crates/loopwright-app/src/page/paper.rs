@@ -18,7 +18,9 @@ pub fn use_folds_open_on_paper() {
     use_effect_with((), |()| {
         let opened: Rc<RefCell<Vec<Element>>> = Rc::default();
         let again = opened.clone();
-        let before = EventListener::new(&window(), "beforeprint", move |_| opened.borrow_mut().extend(open_folds()));
+        let before = EventListener::new(&window(), "beforeprint", move |_| {
+            opened.borrow_mut().extend(open_folds())
+        });
         let after = EventListener::new(&window(), "afterprint", move |_| fold(again.take()));
         move || drop((before, after))
     });
