@@ -1,6 +1,7 @@
 //! A written row: the stitches in the order they are worked, with repeats, and how to walk along it.
 //!
-//! A [`Row`] is plain data: runs of one stitch (`K7`) and repeats (`(K7, k2tog) 4 times`). It can be written
+//! A [`Row`] is plain data: runs of one stitch (`K7`), repeats (`(K7, k2tog) 4 times`), and repeats that are not all
+//! alike (`(K1, M1) 40 times, but K2 the 5th, 10th and 15th time`). It can be written
 //! ([`std::fmt::Display`]), read back ([`read`]), made as short as it can be ([`shortest`]) and worked on a simulated
 //! needle ([`work`]). Every spacing and shaping instruction in this crate is checked by writing it, reading the text
 //! and working what was read.
@@ -14,10 +15,11 @@
 //! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
 
-mod fold;
+mod pairs;
 mod read;
 pub(crate) mod shorten;
 mod stitch;
+mod vary;
 mod walk;
 mod work;
 mod write;
@@ -25,8 +27,9 @@ mod write;
 pub use read::{Misread, Misreading, read};
 pub use shorten::{LONGEST_EXACT, shortest};
 pub use stitch::{Lean, Stitch};
+pub use vary::Varied;
 pub use walk::{Change, Changes, Runs};
-pub use work::{MOST_WORKED, Stuck, Worked, work};
+pub use work::{MOST_STEPS, MOST_WORKED, Stuck, Worked, work};
 
 /// One row or round as it is written.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -49,6 +52,8 @@ pub enum Item {
         /// How often it is worked in all.
         times: u32,
     },
+    /// A bracket that is not the same every time: `(K1, M1) 40 times, but K2 the 5th, 10th and 15th time`.
+    Varied(Varied),
 }
 
 /// The same stitch worked some times over.
@@ -79,7 +84,8 @@ impl Row {
         total(&self.items, Stitch::gives)
     }
 
-    /// How long the text is: one for each run and one for each bracket's "so many times".
+    /// How long the text is: one for each run, one for each bracket's "so many times", and one for each time that is
+    /// named because it differs.
     pub fn terms(&self) -> usize {
         terms(&self.items)
     }
@@ -106,6 +112,7 @@ fn total(items: &[Item], each: fn(Stitch) -> u32) -> u64 {
         sum.saturating_add(match item {
             Item::Run(run) => u64::from(each(run.stitch)) * u64::from(run.count),
             Item::Repeat { body, times } => total(body, each).saturating_mul(u64::from(*times)),
+            Item::Varied(varied) => varied.total(each),
         })
     })
 }
@@ -116,6 +123,7 @@ fn terms(items: &[Item]) -> usize {
         .map(|item| match item {
             Item::Run(_) => 1,
             Item::Repeat { body, .. } => 1 + terms(body),
+            Item::Varied(varied) => varied.terms(),
         })
         .sum()
 }
@@ -126,6 +134,7 @@ fn depth(items: &[Item]) -> usize {
         .map(|item| match item {
             Item::Run(_) => 0,
             Item::Repeat { body, .. } => 1 + depth(body),
+            Item::Varied(_) => 1,
         })
         .max()
         .unwrap_or(0)

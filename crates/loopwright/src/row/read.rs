@@ -3,7 +3,7 @@
 //! Letters may be large or small, brackets round or square, spaces where you like. A text that cannot be read gives
 //! the place and what was looked for there, never a guess.
 
-use super::{Item, Row, Run, Stitch};
+use super::{Item, Row, Run, Stitch, Varied};
 use std::fmt::{Display, Formatter};
 
 /// How deep brackets may stand within brackets.
@@ -33,6 +33,10 @@ pub enum Misreading {
     Closing,
     /// Fewer brackets within brackets.
     TooDeep,
+    /// A bracket of runs alone, in front of "but": only such a one is told with its exceptions.
+    Simple,
+    /// One of the times that the bracket is worked, behind the one before: `the 5th, 10th time`.
+    Time,
 }
 
 impl Display for Misread {
@@ -90,9 +94,66 @@ impl Reader {
         if !self.take(closing) {
             return Err(self.lost(Misreading::Closing));
         }
-        match self.times()? {
-            Some(times) => Ok(Item::Repeat { body, times }),
-            None => Err(self.lost(Misreading::Times)),
+        let Some(times) = self.times()? else {
+            return Err(self.lost(Misreading::Times));
+        };
+        let end = self.at;
+        self.take(',');
+        if self.word("but") {
+            return self.varied(body, times).map(Item::Varied);
+        }
+        self.at = end;
+        Ok(Item::Repeat { body, times })
+    }
+
+    /// What stands behind "but": `K2 the 5th, 10th and 15th time`.
+    fn varied(&mut self, body: Vec<Item>, times: u32) -> Result<Varied, Misread> {
+        let runs = body.into_iter().map(|item| match item {
+            Item::Run(run) => Some(run),
+            Item::Repeat { .. } | Item::Varied(_) => None,
+        });
+        let Some(body) = runs.collect::<Option<Vec<Run>>>() else {
+            return Err(self.lost(Misreading::Simple));
+        };
+        self.spaces();
+        let start = self.at;
+        let instead = self.run()?;
+        if body.iter().all(|run| run.stitch != instead.stitch) {
+            self.at = start;
+            return Err(self.lost(Misreading::Stitch));
+        }
+        self.word("the");
+        let at = self.ordinals(times)?;
+        if self.word("time") || self.word("times") {
+            return Ok(Varied {
+                body,
+                times,
+                instead,
+                at,
+            });
+        }
+        Err(self.lost(Misreading::Times))
+    }
+
+    /// Which of so many times: `5th, 10th and 15th`, each behind the one before.
+    fn ordinals(&mut self, times: u32) -> Result<Vec<u32>, Misread> {
+        let mut at: Vec<u32> = Vec::new();
+        loop {
+            self.spaces();
+            let start = self.at;
+            let before = at.last().copied().unwrap_or(0);
+            match self.number()? {
+                Some(time) if time > before && time <= times => at.push(time),
+                _ => {
+                    self.at = start;
+                    return Err(self.lost(Misreading::Time));
+                }
+            }
+            let _ending = ["st", "nd", "rd", "th"].into_iter().any(|ending| self.word(ending));
+            let comma = self.take(',');
+            if !(self.word("and") || comma) {
+                return Ok(at);
+            }
         }
     }
 
@@ -122,13 +183,13 @@ impl Reader {
         }
     }
 
-    /// A word ends where its letters end; only a plain stitch may be followed at once by its count.
+    /// A word ends where its letters end; only a plain stitch may be followed at once by its count, and with that the word
+    /// has to end: `k2togg` is no `K2`.
     fn ends_well(&self, length: usize, stitch: Stitch) -> bool {
-        match self.text.get(self.at + length) {
-            Some(c) if c.is_ascii_digit() => stitch.is_plain(),
-            Some(c) => !c.is_alphanumeric(),
-            None => true,
-        }
+        let rest = self.text.get(self.at + length..).unwrap_or_default();
+        let count = rest.iter().take_while(|c| c.is_ascii_digit()).count();
+        let is_over = !rest.get(count).is_some_and(|c| c.is_alphanumeric());
+        is_over && (count == 0 || stitch.is_plain())
     }
 
     fn times(&mut self) -> Result<Option<u32>, Misread> {
@@ -218,17 +279,48 @@ mod tests {
             ("(K7) 3", 5, Misreading::Times),
             ("K99999999999", 10, Misreading::Number),
             ("K7) 3 times", 2, Misreading::Stitch),
-            ("k2togs", 2, Misreading::Stitch),
+            ("(K1, M1) 9 times, but k2tog the 3rd time", 22, Misreading::Stitch),
+            ("(K1, M1) 9 times, but K2 the 10th time", 29, Misreading::Time),
+            ("(K1, M1) 9 times, but K2 the 5th, 5th time", 34, Misreading::Time),
+            ("(K1, M1) 9 times, but K2 the 5th", 32, Misreading::Times),
+            ("((K1) twice, M1) 9 times, but K2 the 5th time", 29, Misreading::Simple),
         ] {
             assert_eq!(read(text), Err(Misread { at, kind }), "{text}");
         }
         assert_eq!(read(&"(".repeat(100_000)).map_err(|m| m.kind), Err(Misreading::TooDeep));
     }
 
+    /// The whole word is what cannot be read, not what is left of it behind the stitch it begins with.
+    #[test]
+    fn a_word_that_is_no_stitch_is_pointed_at_whole() {
+        for (text, at) in [("k2togg", 0), ("k2togs", 0), ("K7, k2togg, K3", 4), ("K7b", 0), ("K3, P2x", 4)] {
+            let kind = Misreading::Stitch;
+            assert_eq!(read(text), Err(Misread { at, kind }), "{text}");
+        }
+        assert!(read("k2tog, k 2, K2").is_ok());
+    }
+
+    fn any_run() -> impl Strategy<Value = Run> {
+        (0..Stitch::ALL.len(), 1_u32..200).prop_map(|(which, count)| Run::new(Stitch::ALL[which], count))
+    }
+
+    fn any_varied() -> impl Strategy<Value = Item> {
+        let at = prop::collection::btree_set(1_u32..60, 1..9);
+        (prop::collection::vec(any_run(), 1..4), 60_u32..90, 1_u32..200, at).prop_map(|(body, times, count, at)| {
+            let instead = Run::new(body[body.len() - 1].stitch, count);
+            let at = at.into_iter().collect();
+            Item::Varied(Varied {
+                body,
+                times,
+                instead,
+                at,
+            })
+        })
+    }
+
     fn any_row() -> impl Strategy<Value = Vec<Item>> {
-        let run = (0..Stitch::ALL.len(), 1_u32..200)
-            .prop_map(|(which, count)| Item::Run(Run::new(Stitch::ALL[which], count)));
-        run.prop_recursive(3, 24, 4, |inner| {
+        let one = prop_oneof![3 => any_run().prop_map(Item::Run), 1 => any_varied()];
+        one.prop_recursive(3, 24, 4, |inner| {
             (prop::collection::vec(inner, 1..4), 1_u32..50).prop_map(|(body, times)| Item::Repeat { body, times })
         })
         .prop_map(|item| vec![item])

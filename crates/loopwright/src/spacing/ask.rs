@@ -117,13 +117,13 @@ fn most_changes(stitches: u32, change: Stitch, knitting: Knitting) -> u32 {
         Knitting::Flat {
             edge: Edge::AtLeast(plain),
         } => plain.saturating_mul(2),
-        _ => 0,
+        Knitting::Flat { .. } | Knitting::Round { .. } => 0,
     };
     match (change.uses(), knitting) {
         (0, Knitting::Round { .. }) => stitches,
-        (0, Knitting::Flat { .. }) => (stitches + 1).saturating_sub(edges.max(2)),
+        (0, Knitting::Flat { .. }) => stitches.saturating_sub(edges.max(2) - 1),
         // The bar of a kfb is its second stitch: in a mirrored row it must not be the edge.
-        (1, Knitting::Flat { edge: Edge::Mirrored }) => stitches - 1,
+        (1, Knitting::Flat { edge: Edge::Mirrored }) => stitches.saturating_sub(1),
         (uses, _) => stitches.saturating_sub(edges) / uses,
     }
 }
@@ -135,6 +135,9 @@ pub(super) fn plan(question: &Question) -> Result<Plan, Problem> {
     match question.ask {
         Ask::Lose(_) | Ask::Decreases(_) if down.most == 0 => Err(no_room(question, down)),
         Ask::Gain(_) | Ask::Increases(_) if up.most == 0 => Err(no_room(question, up)),
+        Ask::Reach(target) if target < question.stitches && is_too_wide(question, down) => Err(no_room(question, down)),
+        Ask::Reach(target) if target > question.stitches && is_too_wide(question, up) => Err(no_room(question, up)),
+        Ask::Multiple { .. } if is_too_wide(question, down) && is_too_wide(question, up) => Err(no_room(question, down)),
         Ask::Lose(stitches) => amount(down.by(stitches)),
         Ask::Gain(stitches) => amount(up.by(stitches)),
         Ask::Decreases(changes) => amount(down.times(changes)),
@@ -144,15 +147,25 @@ pub(super) fn plan(question: &Question) -> Result<Plan, Problem> {
     }
 }
 
-/// Not even one change fits: the needle is too short, or the edges asked for are too wide.
+/// Not even one change fits: the edges asked for are too wide, or the needle is too short for any.
 fn no_room(question: &Question, means: Means) -> Problem {
-    let least = match question.knitting {
-        Knitting::Flat {
-            edge: Edge::AtLeast(plain),
-        } => plain.saturating_mul(2).saturating_add(means.change.uses()),
-        _ => means.change.uses().max(2),
-    };
-    Problem::new(Name::Stitches, Kind::TooFew { least })
+    let uses = means.change.uses();
+    // The widest edge that leaves one change between the two; an increase in a gap needs a stitch on either side.
+    let widest = question.stitches.saturating_sub(uses) / 2;
+    let fits = question.stitches >= uses.max(2);
+    match question.knitting {
+        Knitting::Flat { edge: Edge::AtLeast(plain) } if fits && plain > widest => {
+            Problem::new(Name::EdgePlain, Kind::TooMany { most: widest })
+        }
+        Knitting::Flat { .. } | Knitting::Round { .. } => {
+            Problem::new(Name::Stitches, Kind::TooFew { least: uses.max(2) })
+        }
+    }
+}
+
+/// Whether it is the edges alone that leave no room for a change.
+fn is_too_wide(question: &Question, means: Means) -> bool {
+    means.most == 0 && no_room(question, means).field == Name::EdgePlain.into()
 }
 
 fn reach(stitches: u32, target: u32, down: Means, up: Means) -> Result<Plan, Kind> {
@@ -184,29 +197,66 @@ fn reach(stitches: u32, target: u32, down: Means, up: Means) -> Result<Plan, Kin
 ///
 /// In the round `plus` is dropped, and the answer says how much was.
 pub fn multiples(question: &Question, of: u32, plus: u32) -> Multiples {
-    let of = of.max(1);
     let round = matches!(question.knitting, Knitting::Round { .. });
-    let plus = if round { 0 } else { plus };
-    let stitches = question.stitches;
-    let is_one = |count: u32| count >= plus.max(1) && (count - plus).is_multiple_of(of);
-    let down = Means::decrease(question);
-    let up = Means::increase(question);
-    let reached = |means: Means, stitches: u32, changes: u32| Reached {
-        stitches,
-        change: means.change,
-        changes,
+    let wanted = Wanted {
+        of: of.max(1),
+        plus: if round { 0 } else { plus },
     };
     Multiples {
-        below: (1..=down.most.min(of))
-            .map(|changes| reached(down, stitches - changes * down.each, changes))
-            .find(|r| is_one(r.stitches)),
-        above: (1..=up.most.min(of))
-            .map(|changes| reached(up, stitches + changes * up.each, changes))
-            .find(|r| is_one(r.stitches)),
+        below: wanted.below(question.stitches, Means::decrease(question)),
+        above: wanted.above(question.stitches, Means::increase(question)),
         dropped: match question.ask {
             Ask::Multiple { plus, .. } if round => plus,
-            _ => 0,
+            Ask::Multiple { .. }
+            | Ask::Lose(_)
+            | Ask::Gain(_)
+            | Ask::Decreases(_)
+            | Ask::Increases(_)
+            | Ask::Reach(_) => 0,
         },
+    }
+}
+
+/// A multiple, and the stitches beside it.
+#[derive(Clone, Copy)]
+struct Wanted {
+    of: u32,
+    plus: u32,
+}
+
+impl Wanted {
+    /// The nearest below that so many decreases reach, each of which takes one stitch or two.
+    fn below(self, stitches: u32, down: Means) -> Option<Reached> {
+        let over = stitches.checked_sub(self.plus)? % self.of;
+        let changes = match (over, down.each) {
+            (0, 2) if self.of.is_multiple_of(2) => self.of / 2,
+            (0, _) => self.of,
+            (over, 2) if over.is_multiple_of(2) => over / 2,
+            // Past the nearest multiple, which is at an odd distance, to the one below it.
+            (over, 2) if self.of % 2 == 1 => over / 2 + self.of / 2 + 1,
+            (_, 2) => return None,
+            (over, _) => over,
+        };
+        let count = (changes <= down.most).then(|| stitches - changes * down.each)?;
+        (count >= self.plus.max(1)).then(|| Self::reached(down, count, changes))
+    }
+
+    /// The nearest above, stitch by stitch.
+    fn above(self, stitches: u32, up: Means) -> Option<Reached> {
+        let changes = match stitches.checked_sub(self.plus) {
+            Some(over) => self.of - over % self.of,
+            None => self.plus - stitches,
+        };
+        let count = stitches.checked_add(changes).filter(|_| changes <= up.most)?;
+        Some(Self::reached(up, count, changes))
+    }
+
+    fn reached(means: Means, stitches: u32, changes: u32) -> Reached {
+        Reached {
+            stitches,
+            change: means.change,
+            changes,
+        }
     }
 }
 

@@ -5,10 +5,10 @@ use super::order::{self, Batch, Fraction, Order};
 use super::{Edge, Face, Knitting, LONGEST_TEXT, Spread, Way};
 use crate::row::{LONGEST_EXACT, Row, Run, shortest};
 
-/// Beginnings tried for a ring too long to try them all.
-const BEGINNINGS: usize = 4;
+/// Beginnings tried for a ring too long to try them all: nobody knits from its text.
+const BEGINNINGS: usize = 2;
 
-/// Runs up to which every beginning of a ring is tried.
+/// Runs up to which every beginning of a ring is tried that may be the best one.
 const TRY_ALL: u32 = 40;
 
 /// Every way worth offering to work this spread.
@@ -70,31 +70,32 @@ struct Cut {
     rest: Vec<u32>,
 }
 
-/// The places to cut a ring open. A run that is split at the marker must have a stitch for either side if any has.
+/// Batches up to which a cut amid them may be the best one; of longer ones it would make two brackets.
+const SMALL_BATCH: usize = 4;
+
+/// The places to cut a ring open: anywhere in a small batch, and at the ends of a large one. A run that is split at the
+/// marker must have a stitch for either side if any has.
 fn beginnings(ring: &[Batch], changes: u32, end_on_change: bool) -> Vec<Cut> {
     let longest = ring.iter().map(|batch| batch.run).max().unwrap_or(0);
     let may_split = |run: u32| end_on_change || run >= 2 || longest < 2 && run == longest;
-    let ring = unrolled(ring);
-    let ends_batch = |at: &usize| {
-        let after = ring[(at + 1) % ring.len()];
-        let before = ring[(at + ring.len() - 1) % ring.len()];
-        ring[*at] != after || ring[*at] != before
-    };
-    let all = changes <= TRY_ALL;
-    let mut places: Vec<usize> = (0..ring.len())
-        .filter(|at| may_split(ring[*at]) && (all || ends_batch(at)))
-        .take(if all { TRY_ALL as usize } else { BEGINNINGS })
-        .collect();
-    if places.is_empty() {
-        places.extend(ring.iter().position(|run| may_split(*run)));
+    let most = if changes <= TRY_ALL { TRY_ALL as usize } else { BEGINNINGS };
+    let (mut places, mut start) = (Vec::new(), 0);
+    for batch in ring {
+        let end = start + batch.times as usize;
+        match end - start {
+            _ if !may_split(batch.run) => {}
+            0..=SMALL_BATCH => places.extend(start..end),
+            _ => places.extend([start, end - 1]),
+        }
+        start = end;
     }
-    places
-        .into_iter()
-        .map(|at| Cut {
-            first: ring[at],
-            rest: [&ring[at + 1..], &ring[..at]].concat(),
-        })
-        .collect()
+    places.truncate(most);
+    let ring = unrolled(ring);
+    let cut = |at: usize| Cut {
+        first: ring[at],
+        rest: [&ring[at + 1..], &ring[..at]].concat(),
+    };
+    places.into_iter().map(cut).collect()
 }
 
 /// Plain `first`, a change, then each run of `between` with a change after it, then plain `last`.

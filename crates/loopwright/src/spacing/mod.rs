@@ -40,6 +40,9 @@ pub const USUAL_EDGE: u32 = 2;
 /// A text of more terms than this is not one to knit from: the page gives a table beside a shorter order.
 pub const LONGEST_TEXT: usize = 60;
 
+/// A change that is so many stitches from its even place is not seen. Common practice, no source.
+const UNSEEN: Fraction = Fraction::new(3, 2);
+
 /// What is on the needle and what is wanted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -215,7 +218,8 @@ pub struct Answer {
     pub changes: u32,
     /// The ways to write it: easiest first, most even last.
     pub ways: Vec<Way>,
-    /// Which of `ways` to offer first: the easiest that strays less than half a run from even.
+    /// Which of `ways` to offer first: the shortest to say of those that stray at most half a run from even. No bracket in
+    /// it holds a bracket.
     pub suggested: usize,
     /// The counts either side, when a multiple was asked for.
     pub multiples: Option<Multiples>,
@@ -242,7 +246,7 @@ pub struct Way {
 /// Works out the row.
 ///
 /// # Errors
-/// Every [`Problem`] has the field `stitches`, `amount` or `edge`, and the nearest value that can be had.
+/// Every [`Problem`] has the field `stitches`, `amount`, `plus` or `edge_plain`, and the nearest value that can be had.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check(question)?;
     let plan = ask::plan(question).map_err(|problem| vec![problem])?;
@@ -261,7 +265,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         after: plan.after(question.stitches),
         change: spread.change,
         changes: plan.changes,
-        notes: note::notes(question, &spread, &ways),
+        notes: note::notes(question, &spread, &ways[suggested]),
         steps: note::steps(question.stitches, &spread, &ways),
         multiples: plan.multiples,
         suggested,
@@ -302,13 +306,15 @@ fn check(question: &Question) -> Result<(), Vec<Problem>> {
     if problems.is_empty() { Ok(()) } else { Err(problems) }
 }
 
-/// The easiest way that strays at most half a run from even, or the most even one.
+/// The shortest to say of the ways that stray so little that nobody sees it: half a run, or [`UNSEEN`] where the runs are
+/// short. Where none is short enough to knit from, the one that strays least of those that are.
 fn suggest(spread: &Spread, ways: &[Way]) -> usize {
     let half_a_run = Fraction::new(u64::from(spread.plain), 2 * u64::from(spread.changes));
-    ways.iter()
-        .position(|way| way.readable && way.drift <= half_a_run)
-        .or_else(|| ways.iter().rposition(|way| way.readable))
-        .unwrap_or(0)
+    let readable = || ways.iter().enumerate().filter(|(_, way)| way.readable);
+    let unseen = readable().filter(|(_, way)| way.drift <= half_a_run.max(UNSEEN));
+    let suggested = unseen.min_by_key(|(_, way)| way.row.terms());
+    let suggested = suggested.or_else(|| readable().min_by_key(|(_, way)| way.drift));
+    suggested.map_or(0, |(place, _)| place)
 }
 
 #[cfg(test)]

@@ -11,7 +11,7 @@ use crate::row::{Lean, Stitch};
 pub enum Note {
     /// The run at the marker is one run in two pieces, so that no change stands there.
     SplitAtMarker {
-        /// The whole run.
+        /// The whole run, in the way that is suggested.
         run: u32,
     },
     /// There are too few plain stitches to keep a change off the marker.
@@ -90,7 +90,8 @@ pub enum Step {
     },
 }
 
-pub(super) fn notes(question: &Question, spread: &Spread, ways: &[Way]) -> Vec<Note> {
+/// What to know about these ways to work it, of which the suggested one comes first to her eyes.
+pub(super) fn notes(question: &Question, spread: &Spread, suggested: &Way) -> Vec<Note> {
     let mut notes = Vec::new();
     if let Ask::Multiple { of, plus } = question.ask {
         match multiples(question, of, plus).dropped {
@@ -99,7 +100,7 @@ pub(super) fn notes(question: &Question, spread: &Spread, ways: &[Way]) -> Vec<N
         }
     }
     match question.knitting {
-        Knitting::Round { end_on_change } => marker_notes(spread, end_on_change, ways, &mut notes),
+        Knitting::Round { end_on_change } => marker_notes(spread, end_on_change, suggested, &mut notes),
         Knitting::Flat { edge: Edge::Mirrored } => mirror_notes(spread, &mut notes),
         Knitting::Flat { .. } => {}
     }
@@ -110,16 +111,14 @@ pub(super) fn notes(question: &Question, spread: &Spread, ways: &[Way]) -> Vec<N
     notes
 }
 
-fn marker_notes(spread: &Spread, end_on_change: bool, ways: &[Way], notes: &mut Vec<Note>) {
+fn marker_notes(spread: &Spread, end_on_change: bool, suggested: &Way, notes: &mut Vec<Note>) {
     if end_on_change && spread.change.is_in_gap() {
         notes.push(Note::KeptOffMarker);
     } else if end_on_change {
         return;
     }
-    let Some(runs) = ways.first().map(|way| way.row.runs().collect::<Vec<_>>()) else {
-        return;
-    };
-    match (runs.first(), runs.last()) {
+    let mut runs = suggested.row.runs();
+    match (runs.next(), runs.last()) {
         (Some(first), Some(last)) if first.stitch.is_plain() && last.stitch.is_plain() => {
             notes.push(Note::SplitAtMarker {
                 run: first.count + last.count,
@@ -204,10 +203,6 @@ fn edges(spread: &Spread, ways: &[Way]) -> (Option<u32>, Option<u32>, u32) {
         return (None, None, spread.changes);
     };
     let plain = |run: Option<crate::row::Run>| run.filter(|r| r.stitch.is_plain()).map_or(0, |r| r.count);
-    let runs: Vec<_> = way.row.runs().collect();
-    (
-        Some(plain(runs.first().copied())),
-        Some(plain(runs.last().copied())),
-        spread.changes - 1,
-    )
+    let mut runs = way.row.runs();
+    (Some(plain(runs.next())), Some(plain(runs.last())), spread.changes - 1)
 }

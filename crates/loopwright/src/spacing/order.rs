@@ -118,7 +118,8 @@ pub(super) fn orders(plain: u32, runs: u32) -> Vec<(Order, Vec<Batch>)> {
     }
     let mut orders = vec![(Order::TwoBlocks, vec![shares.long, shares.short])];
     if let Some(turns) = turns_wanted(plain, &shares) {
-        orders.push((Order::BlocksInTurn, in_turn(&shares, turns)));
+        let in_turn = blocks_of_few(&shares).unwrap_or_else(|| in_turn(&shares, turns));
+        orders.push((Order::BlocksInTurn, in_turn));
     }
     orders.push((Order::MostEven, most_even(plain, runs)));
     orders
@@ -156,6 +157,24 @@ fn turns_wanted(plain: u32, shares: &Shares) -> Option<u32> {
         .find(|turns| shares.long.times.is_multiple_of(*turns) && shares.short.times.is_multiple_of(*turns));
     let turns = alike.unwrap_or(least);
     (turns < fewer).then_some(turns)
+}
+
+/// A few of the more frequent runs to each of the others: first the blocks that hold one more, then those that do not.
+/// None where all blocks would be alike, which is the most even order already, or would be long.
+fn blocks_of_few(shares: &Shares) -> Option<Vec<Batch>> {
+    const MANY: u32 = 3;
+    let (more, fewer) = if shares.long.times > shares.short.times {
+        (shares.long, shares.short)
+    } else {
+        (shares.short, shares.long)
+    };
+    let (each, over) = (more.times / fewer.times, more.times % fewer.times);
+    if over == 0 || each >= MANY {
+        return None;
+    }
+    let block = |times| [Batch { times, ..more }, Batch { times: 1, ..fewer }];
+    let larger = block(each + 1).repeat(over as usize);
+    Some([larger, block(each).repeat((fewer.times - over) as usize)].concat())
 }
 
 fn in_turn(shares: &Shares, turns: u32) -> Vec<Batch> {

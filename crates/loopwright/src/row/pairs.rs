@@ -1,0 +1,147 @@
+//! A row as pairs of runs, plain and change in turn, and the two texts that take one pass to find: equal neighbours
+//! counted, and one ordinary pair with the times that differ.
+//!
+//! Both take time in proportion to the runs, so that rows too long to be searched for their shortest text cost little;
+//! nobody knits from those.
+
+use super::{Item, Run, Varied, terms};
+
+/// Longer bodies of a bracket are not worth printing, in pairs.
+const LONGEST_BODY: usize = 12;
+
+/// The shorter of two foldings: equal neighbours counted, and the one period of the whole row with the first pair apart,
+/// since the piece at the marker fits no repeat. None where both take more terms than `most`: a row of ten thousand
+/// stretches is not written to be thrown away.
+pub(super) fn folded(runs: &[Run], most: usize) -> Option<Vec<Item>> {
+    let (pairs, odd) = runs.as_chunks::<2>();
+    let (head, rest) = pairs.split_at(pairs.len().min(1));
+    let by_period = by_period(rest).map(|folded| [bare(head.as_flattened()), folded, bare(odd)].concat());
+    let most = by_period.as_deref().map_or(most, |folded| most.min(terms(folded)));
+    if counted_terms(pairs) + odd.len() <= most {
+        return Some([count_equal(pairs), bare(odd)].concat());
+    }
+    by_period
+}
+
+/// How long a row is with its equal neighbours counted.
+fn counted_terms(pairs: &[[Run; 2]]) -> usize {
+    let stretches = pairs.chunk_by(|one, next| one == next);
+    stretches.map(|stretch| 2 + usize::from(stretch.len() > 1)).sum()
+}
+
+fn bare(runs: &[Run]) -> Vec<Item> {
+    runs.iter().copied().map(Item::Run).collect()
+}
+
+/// Neighbours that are equal, each once with how many there are.
+fn count_equal(pairs: &[[Run; 2]]) -> Vec<Item> {
+    let stretches = pairs.chunk_by(|one, next| one == next);
+    stretches.flat_map(|stretch| bracket(&stretch[0], stretch.len())).collect()
+}
+
+/// `(body) so many times` and what is left over of the body, if the whole row has a short period.
+fn by_period(pairs: &[[Run; 2]]) -> Option<Vec<Item>> {
+    let is_period = |period: &usize| pairs.iter().zip(&pairs[*period..]).all(|(one, later)| one == later);
+    let period = (1..=LONGEST_BODY.min(pairs.len() / 2)).find(is_period)?;
+    let (body, times) = (pairs[..period].as_flattened(), pairs.len() / period);
+    Some([bracket(body, times), bare(pairs[times * period..].as_flattened())].concat())
+}
+
+/// A bracket, or its bare contents when it is worked once.
+fn bracket(body: &[Run], times: usize) -> Vec<Item> {
+    if times == 1 {
+        return bare(body);
+    }
+    let times = u32::try_from(times).unwrap_or(u32::MAX);
+    vec![Item::Repeat { body: bare(body), times }]
+}
+
+/// The ordinary pair with the times that differ, for each stretch of one change; the shorter of the row with and without
+/// its first pair apart. None where the plain runs have more than two lengths, so that there is nothing ordinary.
+pub(super) fn varied(runs: &[Run]) -> Option<Vec<Item>> {
+    let (pairs, odd) = runs.as_chunks::<2>();
+    let from = |head: usize| {
+        let (apart, rest) = pairs.split_at_checked(head)?;
+        let stretches = rest.chunk_by(|[_, one], [_, next]| one == next);
+        let told: Option<Vec<_>> = stretches.map(varied_stretch).collect();
+        Some([bare(apart.as_flattened()), told?.concat(), bare(odd)].concat())
+    };
+    [from(0), from(1)].into_iter().flatten().min_by_key(|items| terms(items))
+}
+
+/// The same for a stretch in which the change is one.
+fn varied_stretch(pairs: &[[Run; 2]]) -> Option<Vec<Item>> {
+    let [first, _] = *pairs.first()?;
+    let Some([other, _]) = pairs.iter().find(|[plain, _]| *plain != first).copied() else {
+        return Some(bracket(&pairs[0], pairs.len()));
+    };
+    if first.stitch != other.stitch || pairs.iter().any(|[plain, _]| *plain != first && *plain != other) {
+        return None;
+    }
+    let others = pairs.iter().filter(|[plain, _]| *plain == other).count();
+    let (usual, instead) = if 2 * others > pairs.len() { (other, first) } else { (first, other) };
+    let times = (1_u32..).zip(pairs);
+    Some(vec![Item::Varied(Varied {
+        body: vec![usual, pairs[0][1]],
+        times: u32::try_from(pairs.len()).unwrap_or(u32::MAX),
+        instead,
+        at: times.filter(|(_, [plain, _])| *plain == instead).map(|(time, _)| time).collect(),
+    })])
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::row::{Row, Stitch, shortest};
+    use proptest::prelude::*;
+
+    fn plain_and_change(plain: u32) -> [Run; 2] {
+        [Run::new(Stitch::Knit, plain), Run::new(Stitch::K2tog, 1)]
+    }
+
+    #[test]
+    fn a_long_row_in_two_blocks_is_two_brackets() {
+        let runs = [plain_and_change(7).repeat(4_000), plain_and_change(6).repeat(9_000)].concat();
+        assert_eq!(
+            shortest(&runs).to_string(),
+            "(K7, k2tog) 4000 times, (K6, k2tog) 9000 times"
+        );
+    }
+
+    #[test]
+    fn a_long_row_with_pieces_at_the_marker_keeps_its_period() {
+        let part = [plain_and_change(7).repeat(2), plain_and_change(6).repeat(3)].concat();
+        let mut runs = part.repeat(500);
+        runs[0].count = 3;
+        runs.push(Run::new(Stitch::Knit, 4));
+        let row = shortest(&runs);
+        assert!(row.terms() < 25, "{row}");
+        assert!(row.runs().eq(runs));
+    }
+
+    #[test]
+    fn the_ordinary_run_is_named_where_changes_are_dense() {
+        let part = [plain_and_change(1).repeat(4), plain_and_change(2).repeat(1)].concat();
+        let runs = [part.repeat(3), plain_and_change(1).repeat(3), vec![Run::new(Stitch::Knit, 4)]].concat();
+        assert_eq!(
+            shortest(&runs).to_string(),
+            "(K1, k2tog) 18 times, but K2 the 5th, 10th and 15th time, K4"
+        );
+    }
+
+    proptest! {
+        #[test]
+        fn folding_changes_the_text_and_not_the_row(
+            parts in prop::collection::vec((1_u32..3, 1_usize..40), 1..12),
+            times in 1_usize..6,
+        ) {
+            let once: Vec<Run> = parts.iter().flat_map(|(p, n)| plain_and_change(*p).repeat(*n)).collect();
+            let runs = once.repeat(times);
+            for items in [folded(&runs, usize::MAX), varied(&runs)].into_iter().flatten() {
+                let row = Row { items };
+                prop_assert!(row.runs().eq(runs.iter().copied()));
+                prop_assert!(row.depth() <= 1);
+            }
+        }
+    }
+}
