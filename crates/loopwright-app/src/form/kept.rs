@@ -129,6 +129,16 @@ impl Value {
     }
 }
 
+impl Kept {
+    /// A value of an answer as it stands in a sentence: a mean to the quarter, though all of it is kept.
+    pub fn print_value(self, measures: Measures, value: Value, typed: &Typed) -> String {
+        match value {
+            Value::Gauge(gauge) => units::gauge(gauge),
+            Value::Count(_) | Value::Needle(_) => self.print_in(measures, typed),
+        }
+    }
+}
+
 /// A needle as its field reads it back; none if it is finer than it would be written.
 fn needle_as_typed(across: Length) -> Option<Typed> {
     let typed = Typed::with_unit(print::print(across, LengthUnit::Mm, Step::Thousandth), "mm");

@@ -51,7 +51,7 @@ pub fn span_of(typed: Option<&Typed>) -> Span {
 /// no field would take it.
 pub fn gauge_as_typed(gauge: Gauge) -> Option<Typed> {
     let span = gauge.span();
-    let count = plain_decimal(gauge.thousandths());
+    let count = plain_count(gauge.thousandths());
     let typed = match SPANS.iter().find(|known| known.length == span) {
         Some(known) => Typed::with_unit(count, known.key),
         None => Typed::plain(format!("{count}{OVER}{}", plain_span(gauge))),
@@ -60,7 +60,27 @@ pub fn gauge_as_typed(gauge: Gauge) -> Option<Typed> {
     is_read_back.then_some(typed)
 }
 
-/// A number of thousandths as every field reads it, whatever the language of the page.
+/// The largest number below the line of a mean: halves of eight spots.
+const LARGEST_PART: u32 = 16;
+
+/// A number of thousandths as every field reads it, whatever the language of the page: as the fraction that a mean is,
+/// `20 5/6`, and with decimals where it is none that is told easily.
+fn plain_count(thousandths: u32) -> String {
+    let (whole, rest) = (thousandths / 1_000, thousandths % 1_000);
+    let nearest = |over: u32, under: u32| (2 * over + under) / (2 * under);
+    for bottom in 1..=LARGEST_PART {
+        let top = nearest(rest * bottom, 1_000);
+        match (whole, top, bottom) {
+            _ if nearest(1_000 * top, bottom) != rest => {}
+            (whole, 0, _) => return whole.to_string(),
+            (0, top, bottom) => return format!("{top}/{bottom}"),
+            (whole, top, bottom) => return format!("{whole} {top}/{bottom}"),
+        }
+    }
+    plain_decimal(thousandths)
+}
+
+/// The same with decimals.
 fn plain_decimal(thousandths: u32) -> String {
     let decimals = format!("{}.{:03}", thousandths / 1_000, thousandths % 1_000);
     decimals.trim_end_matches('0').trim_end_matches('.').to_owned()
@@ -89,8 +109,20 @@ mod tests {
     #[test]
     fn a_gauge_is_written_as_it_is_read() {
         let halves = Gauge::new(21_500, Gauge::FOUR_INCHES).map(gauge_as_typed);
-        assert_eq!(halves, Some(Some(Typed::with_unit("21.5", "4 in"))));
+        assert_eq!(halves, Some(Some(Typed::with_unit("21 1/2", "4 in"))));
+        // The mean of three spots, exactly, in place of 20.833.
+        let mean = Gauge::new(20_833, Gauge::TEN_CM).map(gauge_as_typed);
+        assert_eq!(mean, Some(Some(Typed::with_unit("20 5/6", "10 cm"))));
         let odd = Gauge::of(31, Length::from_mm(180));
         assert_eq!(gauge_as_typed(odd), Some(Typed::plain("31 over 18 cm")));
+    }
+
+    #[test]
+    fn every_thousandth_is_kept_as_it_is() {
+        for thousandths in (1_000..2_000).chain(20_000..21_000).chain(399_000..=400_000) {
+            let gauge = Gauge::new(thousandths, Gauge::TEN_CM).unwrap();
+            let typed = gauge_as_typed(gauge).unwrap();
+            assert_eq!(Gauge::read(&typed.text, Gauge::TEN_CM), Ok(gauge), "{thousandths}");
+        }
     }
 }

@@ -70,7 +70,7 @@ pub fn keep_offer(view: &View, (name, value): (Kept, Value)) -> Html {
     let Some(typed) = value.as_typed() else {
         return Html::default();
     };
-    let text = name.print_in(view.fields.settings().measures(), &typed);
+    let text = name.print_value(view.fields.settings().measures(), value, &typed);
     let kept = view.sheet.desk.text(kept::SHEET, name.key());
     let content = if kept.map(|kept| name.renewed(kept)).as_ref() == Some(&typed) {
         text_element("span", "", words::taken(&text))

@@ -7,6 +7,8 @@ pub enum Name {
     Stitches,
     /// The pattern's stitches.
     Pattern,
+    /// The needle the swatch was knitted on.
+    Needle,
     /// Rows of the washed swatch.
     Rows,
     /// The pattern's rows.
@@ -24,6 +26,7 @@ pub enum Name {
 crate::field_names!(Name {
     Stitches = "stitches",
     Pattern = "pattern",
+    Needle = "needle",
     Rows = "rows",
     PatternRows = "pattern_rows",
     StitchesUnwashed = "stitches_unwashed",

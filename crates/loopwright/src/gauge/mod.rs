@@ -6,9 +6,10 @@
 //! **Trust.** A count is read to the half stitch, so a width `W` comes out between `W / (1 + 0.5 / N)` and
 //! `W / (1 - 0.5 / N)`. Counting `N` over a longer span, or `m` counts (the half divided by the square root of `m`),
 //! narrows that; a stretched tape stays as it is. **Against the pattern.** Too few stitches in the span: a smaller
-//! needle. Too many: a larger one. Less than half a size off, another needle lands further off, so it stays; and a count
-//! that could as well be the pattern's says nothing about needles. **Washing.** What is knitted is measured unwashed on the needle and worn washed; the
-//! two are counted apart, and the pattern is compared with the washed one.
+//! needle. Too many: a larger one. Which that is the table of needles says. Less than half a size off, another needle
+//! lands further off, so it stays; and a count that could as well be the pattern's says nothing about needles.
+//! **Washing.** What is knitted is measured unwashed on the needle and worn washed; the two are counted apart, and the
+//! pattern is compared with the washed one.
 //! The sums are arithmetic; how much a needle changes is common practice, no source.
 //!
 //! ```
@@ -30,15 +31,18 @@
 //! assert_eq!(reading.most, Length::from_nm(926_829_268));
 //! ```
 
+mod change;
 mod choices;
 mod measure;
 
+pub use change::{Called, Change};
 pub use choices::{Direction, Name};
 pub use measure::{Against, Measured, Reading, Wash};
 
 use crate::cast_on::WIDTH;
 use crate::check::Check;
 use crate::problem::{Kind, Problem};
+use crate::tail::NEEDLE;
 use crate::units::rate::Rate;
 use crate::units::{Gauge, Length, LengthUnit};
 
@@ -74,6 +78,8 @@ pub struct Question {
     pub pattern: Option<Gauge>,
     /// The pattern's rows, with their own span.
     pub pattern_rows: Option<Gauge>,
+    /// The needle the swatch was knitted on, within [`NEEDLE`]; where it is known the next one has a name.
+    pub needle: Option<Length>,
     /// How wide the washed piece is to be; within [`WIDTH`].
     pub width: Length,
     /// How long it is to be where it is worked by counted rows; within [`WIDTH`].
@@ -90,6 +96,7 @@ impl Question {
             rows_unwashed: Vec::new(),
             pattern: None,
             pattern_rows: None,
+            needle: None,
             width: USUAL_WIDTH,
             length: USUAL_LENGTH,
         }
@@ -123,6 +130,8 @@ pub struct Answer {
     /// What to do next, by stitches alone: a suggestion, and the next swatch decides. None where there is no pattern and
     /// the spots agree.
     pub next: Option<Next>,
+    /// From which needle to which, where the needle is known and another is next.
+    pub change: Option<Change>,
     /// Stitches match the pattern's and rows do not: lengths by measure hold; counted rows come out otherwise.
     pub rows_only: bool,
     /// What else she should know.
@@ -224,6 +233,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     Ok(Answer {
         rows_only: rows_only(next, &stitches, rows.as_ref()),
         notes: notes(next, &stitches, rows.as_ref()),
+        change: next.zip(question.needle).and_then(|(next, needle)| Change::by(next, needle)),
         next,
         stitches,
         rows,
@@ -245,6 +255,7 @@ fn check(question: &Question) -> Result<(), Vec<Problem>> {
     }
     check.gauge_if_any(Name::Pattern, question.pattern);
     check.gauge_if_any(Name::PatternRows, question.pattern_rows);
+    check.length_if_any(Name::Needle, question.needle, NEEDLE);
     check.length(Name::Width, question.width, WIDTH);
     check.length(Name::Length, question.length, WIDTH);
     check.done()

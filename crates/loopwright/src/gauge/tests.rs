@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::choice::Key;
+use crate::tables::needle::Number;
 use proptest::prelude::*;
 
 const METRE: Length = Length::of(1, LengthUnit::M);
@@ -282,6 +283,7 @@ fn every_field_out_of_bounds_is_named() {
         rows_unwashed: vec![Gauge::of(20, Length::of(2, LengthUnit::M))],
         pattern: Some(bad),
         pattern_rows: Some(bad),
+        needle: Some(Length::ZERO),
         width: Length::ZERO,
         length: Length::MAX,
     };
@@ -332,6 +334,7 @@ fn question() -> impl Strategy<Value = Question> {
         rows_unwashed: lists.3,
         pattern,
         pattern_rows,
+        needle: None,
         width: Length::from_nm(width),
         length: Length::from_nm(length),
     })
@@ -339,6 +342,53 @@ fn question() -> impl Strategy<Value = Question> {
 
 fn doubled(gauge: Gauge) -> Gauge {
     Gauge::new((gauge.count() * 1_000.0).round() as u32, gauge.span().saturating_mul(2)).unwrap()
+}
+
+/// On this needle, so many stitches against the pattern's.
+fn change(own: u32, pattern: u32, hundredths: i64) -> Option<Change> {
+    answer(&Question {
+        pattern: Some(ten(pattern)),
+        needle: Some(Length::from_nm(hundredths * 10_000)),
+        ..Question::about(ten(own))
+    })
+    .unwrap()
+    .change
+}
+
+#[test]
+fn the_next_needle_has_a_name() {
+    let called = |hundredths: i64, us| Called {
+        across: Length::from_nm(hundredths * 10_000),
+        us,
+    };
+    let us = |number| Some(Number::whole(number));
+    // Too few stitches: US 6 (4 mm) to US 5 (3.75 mm). The obvious half millimetre down is 3.5 mm, two sizes.
+    let down = change(21, 22, 400).unwrap();
+    assert_eq!((down.from, down.to), (called(400, us(6)), Some(called(375, us(5)))));
+    let up = change(21, 19, 400).unwrap();
+    assert_eq!(up.to, Some(called(500, us(8))));
+    // No US needle is 7.5 mm thick, and none is made up.
+    assert_eq!(change(21, 22, 800).unwrap().to, Some(called(750, None)));
+    // A Japanese 5 is no row of the table.
+    assert_eq!(change(21, 22, 360).unwrap().from, called(360, None));
+    // The table has ends.
+    assert_eq!(change(21, 22, 150).unwrap().to, None);
+    assert_eq!(change(21, 19, 2_500).unwrap().to, None);
+    // Where no other needle is next there is nothing to name.
+    assert_eq!(change(21, 21, 400), None);
+    assert_eq!(change(14, 22, 400), None);
+}
+
+#[test]
+fn the_next_needle_is_never_on_the_wrong_side() {
+    for hundredths in 50..=3_000 {
+        for sizes in 1..=MOST_SIZES {
+            let needle = Length::from_nm(hundredths * 10_000);
+            let to = |next| Change::by(next, needle).unwrap().to.map(|to| to.across);
+            assert!(to(Next::Down { sizes }).is_none_or(|to| to < needle), "{hundredths}");
+            assert!(to(Next::Up { sizes }).is_none_or(|to| to > needle), "{hundredths}");
+        }
+    }
 }
 
 proptest! {
@@ -393,6 +443,7 @@ proptest! {
             rows_unwashed: double(&question.rows_unwashed),
             pattern: question.pattern.map(doubled),
             pattern_rows: question.pattern_rows.map(doubled),
+            needle: question.needle,
             width: question.width.saturating_mul(2),
             length: question.length.saturating_mul(2),
         };
@@ -425,6 +476,7 @@ proptest! {
             rows_unwashed: vec![any(2)],
             pattern: Some(any(4)),
             pattern_rows: Some(any(5)),
+            needle: Some(length),
             width,
             length,
         };

@@ -11,13 +11,14 @@ pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
     let mut check = Check::default();
     check.gauge(Name::Pattern, question.pattern);
     check.gauge(Name::Own, question.own);
-    let has_rows = !question.rows.is_empty() || question.length.is_some() || question.shaping.is_some();
+    let has_rows = question.asks_rows();
     for (name, gauge) in [
         (Name::PatternRows, question.pattern_rows),
         (Name::OwnRows, question.own_rows),
     ] {
         check.gauge_if_any(name, gauge);
-        if gauge.is_none() && has_rows {
+        // Where stitches are converted their answer stands, and says that the rows wait.
+        if gauge.is_none() && has_rows && question.counts.is_empty() {
             check.missing(name);
         }
     }

@@ -12,7 +12,7 @@ use crate::units::{Amount, Gauge, Length};
 /// Two checked gauges of one direction.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Scale {
-    theirs: Rate,
+    pub(super) theirs: Rate,
     pub(super) ours: Rate,
     /// The most that can be worked with.
     most: u32,

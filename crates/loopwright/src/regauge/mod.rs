@@ -35,10 +35,14 @@ mod check;
 mod choices;
 mod fit;
 mod follow;
+mod note;
+mod piece;
 mod shape;
 
 pub use choices::{KnittingKind, Name, Parity, ShapingSide};
 pub use follow::Follow;
+pub use note::{Note, RowsWait};
+pub use piece::Piece;
 pub use shape::{Shaped, Shaping};
 
 use crate::bounds::Bounds;
@@ -141,6 +145,11 @@ impl Question {
         }
     }
 
+    /// Whether anything is asked that takes row gauges.
+    const fn asks_rows(&self) -> bool {
+        !self.rows.is_empty() || self.length.is_some() || self.shaping.is_some()
+    }
+
     const fn is_flat(&self) -> bool {
         matches!(self.knitting, Knitting::Flat { .. })
     }
@@ -163,6 +172,10 @@ pub struct Answer {
     pub shaping: Option<Shaped>,
     /// What the own gauge moves besides: rows, and yarn.
     pub moves: Moves,
+    /// Which row gauge the rows, the length and the shaping wait for; none where they are here, or not asked for.
+    pub rows_wait: Option<RowsWait>,
+    /// What else she should know.
+    pub notes: Vec<Note>,
 }
 
 /// A count of the pattern, and what it becomes.
@@ -189,7 +202,7 @@ pub struct Converted {
 ///
 /// # Errors
 /// Every [`Problem`] has its field and the nearest value that would be right. [`Name::Counts`] is missing when there is
-/// nothing to convert, and a row gauge when there are rows.
+/// nothing to convert, and a row gauge when there are rows and no counts.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check::check(question)?;
     let mut check = Check::default();
@@ -212,6 +225,8 @@ fn converted(question: &Question, check: &mut Check) -> Answer {
         follow,
         shaping: None,
         moves: moves(question),
+        rows_wait: RowsWait::of(question),
+        notes: note::notes(question),
     };
     if let (Some(theirs), Some(ours)) = (question.pattern_rows, question.own_rows) {
         let tall = Scale::of(theirs, ours, ROWS.most);

@@ -1,7 +1,7 @@
 //! Shaping at another gauge: both ends and the rows are converted, and [`shaping`] shares the rows out anew.
 
 use super::fit::{self, Scale};
-use super::{Name, Question, ROWS, STITCHES};
+use super::{Name, Piece, Question, ROWS, STITCHES};
 use crate::bounds::Bounds;
 use crate::check::Check;
 use crate::every::Every;
@@ -41,10 +41,15 @@ pub struct Shaped {
     pub needs: u32,
     /// The instruction, with at least one plain row at the end; none when it needs more rows than there are.
     pub schedule: Option<Schedule>,
+    /// The piece as the pattern has it.
+    pub was: Piece,
+    /// The piece at one's own gauge.
+    pub becomes: Piece,
 }
 
 impl Shaped {
-    pub(super) fn of(question: &Question, shaping: &Shaping, (wide, tall): (Scale, Scale), check: &mut Check) -> Self {
+    pub(super) fn of(question: &Question, shaping: &Shaping, scales: (Scale, Scale), check: &mut Check) -> Self {
+        let (wide, tall) = scales;
         let Shaping { from, each, .. } = *shaping;
         let edges = question.edge_stitches();
         let keep = fit::end(question, from.saturating_sub(edges), each);
@@ -60,6 +65,8 @@ impl Shaped {
             times: from.abs_diff(to) / each,
             needs: 0,
             schedule: None,
+            was: Piece::theirs(scales, edges, [shaping.from, shaping.to, shaping.rows]),
+            becomes: Piece::ours(scales, edges, [from, to, rows]),
         };
         match shared_out(question, shaping, &shaped) {
             Ok(schedule) => Self {

@@ -415,6 +415,71 @@ fn too_many_names_the_most_that_can_be_converted() {
 }
 
 #[test]
+fn a_missing_row_gauge_does_not_hide_the_stitches() {
+    let question = |pattern_rows: Option<Gauge>, own_rows: Option<Gauge>| Question {
+        rows: vec![40],
+        shaping: sleeve().shaping,
+        pattern_rows,
+        own_rows,
+        ..counts(&[180])
+    };
+    let both = answer(&question(Some(ten(28)), Some(ten(30)))).unwrap();
+    assert_eq!((both.rows_wait, both.rows.len()), (None, 1));
+    for (theirs, ours, wait) in [
+        (None, None, RowsWait::Both),
+        (Some(ten(28)), None, RowsWait::Own),
+        (None, Some(ten(30)), RowsWait::Pattern),
+    ] {
+        let found = answer(&question(theirs, ours)).unwrap();
+        assert_eq!((found.rows_wait, &found.stitches), (Some(wait), &both.stitches));
+        assert!(found.rows.is_empty() && found.shaping.is_none());
+    }
+    assert_eq!(answer(&counts(&[180])).unwrap().rows_wait, None);
+}
+
+#[test]
+fn what_rows_keep_is_told_where_there_are_rows() {
+    let round = Question {
+        rows: vec![40],
+        pattern_rows: Some(ten(28)),
+        own_rows: Some(ten(30)),
+        row_repeat: 6,
+        multiple: Multiple { of: 8, plus: 3 },
+        ..counts(&[180])
+    };
+    let notes = |question: &Question| answer(question).unwrap().notes;
+    assert_eq!(
+        notes(&round),
+        [Note::PlusDropped { plus: 3 }, Note::SameRow { repeat: 6 }]
+    );
+    let flat = Question {
+        row_repeat: NO_REPEAT,
+        knitting: Knitting::Flat { edge: 0, seam: 1 },
+        ..sleeve()
+    };
+    let shaped = [Note::Outside, Note::SameSide, Note::SharedOut, Note::RowOneIsRightSide];
+    assert_eq!(notes(&flat), shaped);
+    // Rows that wait for their gauge keep nothing yet.
+    let waiting = Question {
+        own_rows: None,
+        multiple: Multiple::ANY,
+        ..round
+    };
+    assert_eq!(notes(&waiting), []);
+}
+
+#[test]
+fn a_shaped_piece_measures_what_its_counts_measure() {
+    let shaped = shaped(&sleeve());
+    let mm = |nm: i64| Length::from_nm(nm);
+    assert_eq!((shaped.was.from, shaped.was.to), (60, 42));
+    assert_eq!((shaped.becomes.from, shaped.becomes.rows), (shaped.from, shaped.rows));
+    // 60 at 20 are 30 cm, and 66 at 22 are as well.
+    assert_eq!((shaped.was.lower, shaped.becomes.lower), (mm(300_000_000), mm(300_000_000)));
+    assert_eq!((shaped.was.upper, shaped.was.height), (mm(210_000_000), mm(200_000_000)));
+}
+
+#[test]
 fn every_field_out_of_bounds_is_named() {
     let fields = |question: &Question| {
         answer(question)
@@ -428,7 +493,7 @@ fn every_field_out_of_bounds_is_named() {
         rows: vec![1],
         pattern_rows: None,
         own_rows: None,
-        ..counts(&[1])
+        ..counts(&[])
     };
     assert_eq!(fields(&missing), [Name::PatternRows, Name::OwnRows]);
     let bad = Gauge::new(1, Length::from_nm(1)).unwrap();

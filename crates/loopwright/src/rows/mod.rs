@@ -31,9 +31,11 @@
 
 mod choices;
 mod course;
+mod note;
 
 pub use choices::{Asked, Fabric, Name, Turning};
 pub use course::{Course, Standing};
+pub use note::Note;
 
 use crate::bounds::Bounds;
 use crate::cast_on::WIDTH;
@@ -170,7 +172,7 @@ pub struct Tape {
 }
 
 /// How many rows, and how long.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Answer {
     /// The nearest number that ends as asked, the smaller of two equally near; or the number that was asked about.
@@ -198,6 +200,8 @@ pub struct Answer {
     pub ideal: Fraction,
     /// Ahead or behind; none without a tape.
     pub course: Option<Course>,
+    /// What else she should know.
+    pub notes: Vec<Note>,
 }
 
 /// A number of rows.
@@ -245,7 +249,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     };
     let past = rows.saturating_sub(question.set_up);
     let above = ends.above(rows);
-    Ok(Answer {
+    let mut answer = Answer {
         pick,
         off: pick.length.saturating_sub(wanted),
         ridges: rows / 2,
@@ -261,7 +265,10 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         },
         ideal: question.exact(wanted, rate).into(),
         course: question.tape.map(|tape| Course::of(question, tape, rows, wanted)),
-    })
+        notes: Vec::new(),
+    };
+    answer.notes = note::notes(question, &answer);
+    Ok(answer)
 }
 
 fn check(question: &Question) -> Result<(), Vec<Problem>> {

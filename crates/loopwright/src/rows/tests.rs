@@ -1,6 +1,7 @@
 //! Rows found by trying them all, garter worked on a simulated needle, and each obvious sum beside the right one.
 
 use super::*;
+use crate::shaping::Side;
 use proptest::prelude::*;
 
 fn ten(count: u32) -> Gauge {
@@ -120,6 +121,41 @@ fn a_ridge_of_garter_is_two_rows_and_in_the_round_a_knit_and_a_purl_round() {
     assert_eq!(ridges(round.pick.rows, |row| row % 2 == 1, true), 21);
     // The obvious way knits every round, and has no ridge at all.
     assert_eq!(ridges(round.pick.rows, |_| true, true), 0);
+}
+
+/// Only what holds of this answer.
+#[test]
+fn notes_are_of_the_answer() {
+    let notes = |question: &Question| answer(question).unwrap().notes;
+    let last = |side| Note::LastRow { side };
+    let (right, wrong) = (Side::Right, Side::Wrong);
+    assert_eq!(notes(&about(Ask::Length(cm(40)))), [last(wrong)]);
+    assert_eq!(notes(&about(Ask::Rows(45))), [last(right)]);
+    assert_eq!(notes(&about(Ask::Length(cm(50)))), [last(wrong), Note::Drops]);
+    let garter = Question {
+        garter: true,
+        round: true,
+        ..about(Ask::Rows(45))
+    };
+    assert_eq!(notes(&garter), [Note::GarterInTheRound, Note::HalfRidge]);
+    let chart = Question {
+        repeat: 12,
+        ..about(Ask::Rows(112))
+    };
+    assert_eq!(notes(&chart), [last(wrong), Note::InsideRepeat]);
+    // A repeat of 4 after 3 rows never ends on a ridge, wherever it ends.
+    let never = Question {
+        garter: true,
+        repeat: 4,
+        set_up: 3,
+        ..about(Ask::Length(cm(10)))
+    };
+    assert_eq!(notes(&never), [last(right), Note::NeverWholeRidges]);
+    let least = Question {
+        repeat: 40,
+        ..about(Ask::Length(cm(1)))
+    };
+    assert_eq!(notes(&least), [last(wrong), Note::NoFewer]);
 }
 
 #[test]

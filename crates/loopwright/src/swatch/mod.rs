@@ -74,6 +74,8 @@ pub struct Answer {
     /// What is measured, in the middle: the span of the gauge, but no less than 10 cm, or 4 in if it was given over whole
     /// or half inches.
     pub span: Length,
+    /// The gauge that is hoped for, over that span.
+    pub hoped: Gauge,
     /// Stitches in it, rounded up.
     pub measured: u32,
     /// Stitches on both sides together that are not.
@@ -142,6 +144,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     Ok(Answer {
         cast_on,
         span,
+        hoped: rate.gauge_over(span).unwrap_or(question.gauge),
         measured,
         beside: cast_on - measured,
         repeats,

@@ -182,6 +182,34 @@ pub fn is_same_to<T: Measure>(value: T, unit: T::Unit, step: Step, finer: Step) 
     rounded(value, unit, step) == rounded(value, unit, finer)
 }
 
+/// A count as it is spoken of, to the quarter.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Quarters {
+    /// The nearest quarter.
+    pub number: Rounded,
+    /// Whether that is all of it, so that nothing was rounded away.
+    pub is_exact: bool,
+}
+
+/// The nearest quarter to `over / under`: 62 1/2 stitches in three spots are a mean of 20 3/4, and not quite. It holds to a
+/// quarter of the largest number there is.
+///
+/// ```
+/// use loopwright::units::print::quarters;
+///
+/// let mean = quarters(125, 6);
+/// assert_eq!((mean.number.to_string().as_str(), mean.is_exact), ("20 3/4", false));
+/// assert!(quarters(41, 2).is_exact);
+/// ```
+pub fn quarters(over: u64, under: u64) -> Quarters {
+    let (step, bottom) = (Step::Quarters, i128::from(under.max(1)));
+    let top = i128::from(over) * i128::from(step.parts());
+    Quarters {
+        number: split(nearest(top, bottom), step),
+        is_exact: top % bottom == 0,
+    }
+}
+
 /// How many steps a quantity is, as a fraction.
 fn in_steps<T: Measure>(value: T, unit: T::Unit, step: Step) -> (i128, i128) {
     let top = i128::from(value.base()) * i128::from(step.parts());
@@ -299,6 +327,21 @@ mod tests {
                 assert!(print(Length::MIN, unit, step).starts_with('-'));
             }
         }
+    }
+
+    #[test]
+    fn counts_go_to_the_nearest_quarter_and_say_whether_they_were_there() {
+        let said = |over, under| {
+            let found = quarters(over, under);
+            (found.number.to_string(), found.is_exact)
+        };
+        assert_eq!(said(20_833, 1_000), ("20 3/4".into(), false));
+        assert_eq!(said(20_875, 1_000), ("21".into(), false));
+        assert_eq!(said(20_750, 1_000), ("20 3/4".into(), true));
+        assert_eq!(said(100, 1_000), ("0".into(), false));
+        assert_eq!(said(7, 0), ("7".into(), true));
+        let most = u64::MAX / 4;
+        assert_eq!(said(most, 1), (most.to_string(), true));
     }
 
     /// Reading what is printed is within half a step, and printing that again changes nothing.

@@ -1,8 +1,8 @@
 //! Sentences whose values come as the maths has them: counts, lengths, gauges, rows. They are printed in one place.
 
-use super::intl::{decimal, fill_pattern_with, fill_pattern_with_strings};
+use super::intl::{fill_pattern_with, fill_pattern_with_strings};
 use super::schedule::rows;
-use super::units::{Lengths, gauge};
+use super::units::{Lengths, gauge, part_of};
 use loopwright::spacing::Fraction;
 use loopwright::units::{Gauge, Length};
 
@@ -51,7 +51,7 @@ pub fn fill_pattern_with_values(pattern: &str, values: &[Value], long: Long) -> 
             Value::Length(length) => long(length),
             Value::Off(off) => long(off.max(Length::ZERO.saturating_sub(off))),
             Value::Gauge(found) => gauge(found),
-            Value::Part(part) => decimal(part.to_f64()),
+            Value::Part(part) => part_of(part),
             Value::Rows(count, round) => rows(count, round),
         });
     }

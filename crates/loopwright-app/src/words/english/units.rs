@@ -1,9 +1,10 @@
 //! The words beside a length, a weight and a gauge.
 
-use super::intl::{DECIMAL_MARK, decimal};
-use super::needles::number;
+use super::intl::{DECIMAL_MARK, decimal, number};
+use super::needles;
+use loopwright::spacing::Fraction;
 use loopwright::tables::needle::sold;
-use loopwright::units::print::{self, Rounded, Step};
+use loopwright::units::print::{self, Quarters, Rest, Rounded, Step};
 use loopwright::units::{Gauge, Length, LengthUnit, MassUnit, Measure, Unit};
 
 pub const UNIT: &str = "Unit";
@@ -77,9 +78,44 @@ pub fn labelled(label: &str, unit: &str) -> String {
     format!("{label}, in {unit}")
 }
 
-/// A gauge with its span: `21 over 10 cm`.
+/// A gauge with its span: `21 over 10 cm`, `about 20¾ over 10 cm`.
 pub fn gauge(gauge: Gauge) -> String {
-    format!("{}\u{a0}over\u{a0}{}", decimal(gauge.count()), span_of(gauge.span()))
+    format!("{}\u{a0}over\u{a0}{}", count_of(gauge), span_of(gauge.span()))
+}
+
+/// The count of a gauge over its own span, to the quarter.
+pub fn count_of(gauge: Gauge) -> String {
+    counted(print::quarters(u64::from(gauge.thousandths()), 1_000))
+}
+
+/// A count that is seldom whole, to the quarter.
+pub fn part_of(fraction: Fraction) -> String {
+    counted(print::quarters(fraction.over, fraction.under))
+}
+
+/// `20½`; with `about` before it where it was rounded.
+fn counted(Quarters { number, is_exact }: Quarters) -> String {
+    match (is_exact, number.whole, number.rest) {
+        (true, ..) => in_quarters(number),
+        // Half a quarter is the least that is written as one.
+        (false, 0, Rest::Nothing) => "less than\u{a0}¼".into(),
+        (false, ..) => format!("about\u{a0}{}", in_quarters(number)),
+    }
+}
+
+/// A number whose quarters are one sign: `20¾`.
+fn in_quarters(counted: Rounded) -> String {
+    let sign = match counted.rest {
+        Rest::Nothing => "",
+        Rest::Fraction { top: 1, bottom: 4 } => "¼",
+        Rest::Fraction { top: 1, bottom: 2 } => "½",
+        Rest::Fraction { top: 3, bottom: 4 } => "¾",
+        Rest::Decimals { .. } | Rest::Fraction { .. } => return rounded(counted),
+    };
+    match (counted.whole, sign) {
+        (0, "¼" | "½" | "¾") => sign.into(),
+        (whole, sign) => number(u32::try_from(whole).unwrap_or(u32::MAX)) + sign,
+    }
 }
 
 /// A length in the unit of a gauge, where nothing else says which unit she uses.
@@ -106,8 +142,8 @@ pub fn quantity_or_more<T: Measure>(value: T, unit: T::Unit, step: Step) -> Stri
 pub fn needle(across: Length, us_first: bool) -> String {
     let millimetres = quantity(across, LengthUnit::Mm, Step::Thousandth);
     match sold(across).and_then(|needle| needle.us) {
-        Some(size) if us_first => format!("US\u{a0}{} ({millimetres})", number(size)),
-        Some(size) => format!("{millimetres} (US\u{a0}{})", number(size)),
+        Some(size) if us_first => format!("US\u{a0}{} ({millimetres})", needles::number(size)),
+        Some(size) => format!("{millimetres} (US\u{a0}{})", needles::number(size)),
         None => millimetres,
     }
 }
@@ -147,5 +183,22 @@ mod tests {
         assert_eq!(plain(6_500_000, true), "US 10 1/2 (6.5 mm)");
         // A needle without a US size has its millimetres.
         assert_eq!(plain(7_500_000, true), "7.5 mm");
+    }
+
+    fn ten(thousandths: u32) -> String {
+        gauge(Gauge::new(thousandths, Gauge::TEN_CM).unwrap()).replace('\u{a0}', " ")
+    }
+
+    #[test]
+    fn a_gauge_is_said_to_the_quarter_and_about_where_that_is_rounded() {
+        assert_eq!(ten(21_000), "21 over 10 cm");
+        assert_eq!(ten(20_500), "20½ over 10 cm");
+        assert_eq!(ten(250), "¼ over 10 cm");
+        // Nobody says 20.833 stitches.
+        assert_eq!(ten(20_833), "about 20¾ over 10 cm");
+        assert_eq!(ten(20_900), "about 21 over 10 cm");
+        assert_eq!(ten(100), "less than ¼ over 10 cm");
+        assert_eq!(part_of(Fraction::new(300, 7)).replace('\u{a0}', " "), "about 42¾");
+        assert_eq!(part_of(Fraction::new(0, 7)), "0");
     }
 }
