@@ -36,6 +36,9 @@ pub async fn she_casts_on_the_width_she_wants(stage: &mut Stage) -> Result<()> {
         Type(GAUGE, "22"),
         Type("#cast_on-plus", "0"),
         Type("#cast_on-multiple", "8 + 3"),
+        // A 0 beside it and a 3 behind the plus are two answers.
+        Hides(".answer", "which of the two pluses?"),
+        Button("#cast_on-plus-problem", "Use 3"),
         Reads("Cast on 221"),
         Outcome("99.5 cm wide"),
         Choose("#cast_on-knitting", "round"),

@@ -17,8 +17,19 @@ pub async fn she_types_her_scarf_and_reads_the_balls(stage: &mut Stage) -> Resul
         Choose("#yarn-s1_fabric", "garter"),
         Type("#yarn-swatch_stitches", "21"),
         Type("#yarn-swatch_rows", "28"),
+        // The example in the field is no ball of hers.
+        Hides(".answer", "an answer from an example"),
+        Holds("#yarn-ball_length", ""),
+        Type("#yarn-ball_length", "125"),
         Reads("Buy 4 balls"),
         Says(".answer .outcome", " m"),
+        // Nothing is bound off until that is said, and what it would take is told.
+        Says(".notes", "Nothing is counted for binding off"),
+        NeverSays(".lines", "Binding off"),
+        Choose("#yarn-s1_bind_off", "plain"),
+        Says(".lines", "Binding off"),
+        NeverSays(".notes", "Nothing is counted for binding off"),
+        Reads("Buy 4 balls"),
         // The same in yards: the ball keeps what was typed, and the answer is the same ball count.
         Choose("#yarn-ball_length-unit", "yd"),
         Says(".answer .outcome", " yd"),
@@ -34,7 +45,8 @@ pub async fn she_types_her_scarf_and_reads_the_balls(stage: &mut Stage) -> Resul
         // How often is asked in the line itself.
         Type("#yarn-s1_times", "2"),
         Says(".working", "2 × 40 × 2,000"),
-        Type("#yarn-ball_mass", " "),
+        NeverSays(".answers", "weighs"),
+        Type("#yarn-ball_mass", "50"),
         Says(".answers", "weighs"),
     ];
     play(stage, &steps).await
@@ -50,6 +62,7 @@ pub async fn she_measures_with_a_tape(stage: &mut Stage) -> Result<()> {
         Choose("#yarn-swatch_stitches-unit", "4 in"),
         Type("#yarn-swatch_rows", "28"),
         Choose("#yarn-swatch_rows-unit", "4 in"),
+        Type("#yarn-ball_length", "125"),
         // 16,800 stitches of 1.948 cm are 327 m.
         Reads("Buy 4 balls"),
         Says(".working", "1.947 cm"),
@@ -86,6 +99,7 @@ pub async fn she_measures_the_piece_itself(stage: &mut Stage) -> Result<()> {
         Type("#yarn-s1_length", "180"),
         Type("#yarn-swatch_stitches", "21"),
         Type("#yarn-swatch_rows", "28"),
+        Type("#yarn-ball_length", "125"),
         Says(".working", "105 stitches × 504 rows"),
         Choose("#yarn-s1_fabric", "garter"),
         Says(".problem", "in its own fabric"),
@@ -112,12 +126,20 @@ pub async fn a_rib_gauge_is_refused_and_a_weighed_swatch_taken(stage: &mut Stage
         Type("#yarn-w_stitches", "40"),
         Type("#yarn-w_rows", "60"),
         Type("#yarn-swatch_mass", "24"),
+        Type("#yarn-ball_length", "125"),
+        // By the scale it takes what the ball weighs.
+        Says(".answers", "what the ball you buy weighs"),
+        Type("#yarn-ball_mass", "50"),
         Reads("Buy 3 balls"),
         Button(".question", "Add a section"),
         Shown("#yarn-s2_stitches"),
         Hides(".answer", "an answer without the second section"),
         Type("#yarn-s2_stitches", "120"),
         Type("#yarn-s2_rows", "200"),
+        Type("#yarn-s2_name", "body"),
+        Says(".working", "body: 1 × 120 × 200"),
+        Says(".lines", "body: "),
+        Says(".lines", "Section 1: "),
         Reads("Buy 8 balls"),
         // It goes on from the first, until it is said to have a cast-on of its own.
         Holds("#yarn-s2_cast_on", "no"),
@@ -135,6 +157,8 @@ pub async fn a_patterns_balls_become_her_own(stage: &mut Stage) -> Result<()> {
         Open("#/yarn"),
         Choose("#yarn-from", "balls"),
         Type("#yarn-balls", "7"),
+        Type("#yarn-pattern_length", "125"),
+        Type("#yarn-ball_length", "125"),
         Reads("Buy 7 balls"),
         Hides(".close", "a warning where the same ball goes in and out"),
         Type("#yarn-ball_length", "210"),

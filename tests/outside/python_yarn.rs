@@ -92,7 +92,7 @@ fn balls() {
         let question = Question {
             ball: Ball {
                 length: Length::from_nm(ball),
-                mass: Mass::from_grams(50),
+                mass: Some(Mass::from_grams(50)),
             },
             ..Question::from_pattern(Ask::Length(Length::from_nm(need)))
         };

@@ -140,6 +140,11 @@ pub enum Kind {
     },
     /// It is so already; there is nothing to change.
     Already,
+    /// Another field says another count for the same thing.
+    Differs {
+        /// What the other field says.
+        other: u32,
+    },
     /// It is such a multiple already; these are the next ones.
     AlreadyMultiple {
         /// The next below that can be had.
@@ -195,6 +200,7 @@ impl Kind {
         match *self {
             Self::TooFew { least } => vec![least],
             Self::TooMany { most } => vec![most],
+            Self::Differs { other } => vec![other],
             Self::NoExact { below, above } | Self::AlreadyMultiple { below, above } => {
                 below.into_iter().chain(above).collect()
             }

@@ -190,10 +190,26 @@ impl Fields {
         let Some(row) = self.row(path) else {
             return Typed::plain("");
         };
-        match (row.start, &row.kind) {
+        self.standing(row.start, &row.kind)
+    }
+
+    /// What stands in an empty field as an example, in the unit that its scale has first; nothing where there is none.
+    pub fn example(&self, path: FieldPath) -> Typed {
+        self.row(path).map_or_else(
+            || Typed::plain(""),
+            |row| match row.example {
+                Start::Empty => Typed::plain(""),
+                example => self.standing(example, &row.kind),
+            },
+        )
+    }
+
+    fn standing(&self, start: Start, kind: &Kind) -> Typed {
+        match (start, kind) {
             (Start::Empty, Kind::Choice(options)) => Typed::plain(options.start()),
             (Start::Empty, _) => Typed::plain(""),
             (Start::Count(count), _) => Typed::plain(count.to_string()),
+            (Start::Text(text), _) => Typed::plain(text),
             (Start::Length(length), Kind::Length(scale, _)) => scale.typed(length),
             (Start::Length(length), _) => Typed::plain(print::print(length, LengthUnit::Cm, Step::Tenth)),
             (Start::Mass(mass), Kind::Mass(scale, _)) => scale.typed(mass),

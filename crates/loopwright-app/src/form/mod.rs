@@ -41,6 +41,8 @@ pub struct Field {
     pub kind: Kind,
     /// What stands in it before anything is typed.
     pub start: Start,
+    /// What may be typed, for example: shown in the empty field as such, and never taken for a value.
+    pub example: Start,
     /// Under which name its value holds for all tools.
     pub kept: Keeping,
     /// Whether what stands in the field is not to be kept, only taken from what is.
@@ -131,6 +133,8 @@ pub enum Start {
     Empty,
     /// A count.
     Count(u32),
+    /// Words.
+    Text(&'static str),
     /// A length.
     Length(Length),
     /// A weight.
@@ -173,6 +177,7 @@ impl Field {
             label_by: None,
             kind,
             start: Start::Empty,
+            example: Start::Empty,
             kept: Keeping::Nothing,
             take_only: false,
             place: Place::Open,
@@ -238,6 +243,11 @@ impl Field {
     /// It starts with this.
     pub const fn starts(self, start: Start) -> Self {
         Self { start, ..self }
+    }
+
+    /// As long as it is empty this stands in it as an example.
+    pub const fn example(self, example: Start) -> Self {
+        Self { example, ..self }
     }
 
     /// Its value is offered to be taken from and kept under a name that holds for all tools.

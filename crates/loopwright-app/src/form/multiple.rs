@@ -6,7 +6,6 @@ use loopwright::choice::FieldName;
 use loopwright::problem::Kind;
 use loopwright::terms::{MULTIPLE, Multiple, PLUS};
 use loopwright::units::count::read_plus;
-use loopwright::units::parse::Unreadable;
 
 /// What stands behind the multiple, for the field of the plus to start with.
 pub fn plus_behind(fields: &Fields, multiple: impl FieldName) -> String {
@@ -15,20 +14,24 @@ pub fn plus_behind(fields: &Fields, multiple: impl FieldName) -> String {
     plus.unwrap_or(0).to_string()
 }
 
-/// What the pattern asks the count to be. A plus behind the multiple counts unless another stands in the field of the
-/// plus.
-pub fn read_multiple(reader: &mut Reader, multiple: impl FieldName, plus: impl FieldName) -> Multiple {
-    let typed = reader.count_if_any(plus).unwrap_or(0);
+/// What the pattern asks the count to be. Where a plus stands behind the multiple and another one was typed into the
+/// field of the plus, nought among them, neither is taken for the other: it is asked.
+pub fn read_multiple(reader: &mut Reader, multiple: impl FieldName, plus: impl FieldName + Copy) -> Multiple {
+    let typed = reader.count_if_any(plus);
     match read_plus(&reader.text(multiple), MULTIPLE, PLUS) {
-        Ok((of, None)) => Multiple { of, plus: typed },
-        Ok((of, Some(plus))) if typed == 0 || typed == plus => Multiple { of, plus },
-        Ok((of, Some(_))) => {
-            reader.wrong(multiple, Kind::Unreadable(Unreadable::TwoNumbers));
-            Multiple { of, plus: typed }
+        Ok((of, None)) => Multiple {
+            of,
+            plus: typed.unwrap_or(0),
+        },
+        Ok((of, Some(other))) => {
+            if typed.is_some_and(|typed| typed != other) {
+                reader.wrong(plus, Kind::Differs { other });
+            }
+            Multiple { of, plus: other }
         }
         Err(why) => {
             reader.wrong(multiple, Kind::Unreadable(why));
-            Multiple { of: 1, plus: typed }
+            Multiple::ANY
         }
     }
 }

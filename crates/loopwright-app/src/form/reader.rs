@@ -103,6 +103,12 @@ impl Reader {
         self.mass_at(self.fields.path(name))
     }
 
+    /// A weight in a field that may stay empty.
+    pub fn mass_if_any(&mut self, name: impl FieldName) -> Option<Mass> {
+        let path = self.fields.path(name);
+        self.fields.is_typed_at(path).then(|| self.mass_at(path))
+    }
+
     /// A gauge.
     pub fn gauge(&mut self, name: impl FieldName) -> Gauge {
         self.gauge_at(self.fields.path(name))

@@ -7,10 +7,11 @@ use super::{Label, View};
 use crate::desk::Desk;
 use crate::form::{Field, Kind, LIST_UNITS, List, Options, Place, SETTINGS, SPANS, Scale};
 use crate::store::Typed;
-use crate::words::{Worded, units as words};
+use crate::words::{Worded, page, units as words};
 use loopwright::choice::{Choice, FieldName};
 use loopwright::problem::FieldPath;
 use loopwright::units::Measure;
+use loopwright::units::print::Step;
 use web_sys::{HtmlInputElement, HtmlSelectElement, HtmlTextAreaElement};
 use yew::prelude::*;
 
@@ -84,12 +85,14 @@ struct Control<'a> {
 impl Control<'_> {
     fn count(&self) -> Html {
         let value = self.view.fields.text(self.path);
-        list(vec![self.label(), self.input(value, Keys::Figures, None)])
+        let example = self.view.fields.example(self.path).text;
+        list(vec![self.label(), self.input(value, Keys::Figures, None, example)])
     }
 
     fn plain_text(&self) -> Html {
         let value = self.view.fields.text(self.path);
-        list(vec![self.label(), self.input(value, Keys::All, None)])
+        let example = self.view.fields.example(self.path).text;
+        list(vec![self.label(), self.input(value, Keys::All, None, example)])
     }
 
     /// A length or a weight. Switching the unit shows the quantity converted; what was typed stays stored as typed.
@@ -101,10 +104,12 @@ impl Control<'_> {
             .cloned()
             .unwrap_or_else(|| fields.start(self.path));
         let value = scale.as_typed(&typed).shown_in(shown.unit, shown.step).into_owned();
+        let example = scale.as_typed(&fields.example(self.path));
+        let example = example.shown_in(shown.unit, Step::Whole).into_owned();
         let label = words::labelled(self.field.label_in(fields), (scale.name)(shown.unit));
         let mut content = vec![
             self.label_of(&label),
-            self.input(value.clone(), Keys::All, Some(shown.key)),
+            self.input(value.clone(), Keys::All, Some(shown.key), example),
         ];
         if scale.other.is_some() {
             content.push(self.unit_switch(scale));
@@ -141,7 +146,7 @@ impl Control<'_> {
         let spans = SPANS.map(|span| (span.key, words::span(span.key)));
         list(vec![
             self.label(),
-            self.input(text.to_owned(), Keys::All, Some(span.key)),
+            self.input(text.to_owned(), Keys::All, Some(span.key), String::new()),
             self.unit_of_text(words::SPAN, spans.into(), span.key, text),
         ])
     }
@@ -199,7 +204,9 @@ impl Control<'_> {
         selection(format!("{}-unit", self.id), label, units, chosen, onchange)
     }
 
-    fn input(&self, value: String, keys: Keys, unit: Option<&'static str>) -> Html {
+    /// The field itself; an example of what may be typed stands in it as long as it is empty, and is no value.
+    fn input(&self, value: String, keys: Keys, unit: Option<&'static str>, example: String) -> Html {
+        let placeholder = (!example.is_empty()).then(|| page::example(&example));
         let (sheet, field) = (self.view.sheet.clone(), self.path.stored());
         let oninput = move |event: InputEvent| {
             let text = event.target_unchecked_into::<HtmlInputElement>().value();
@@ -207,7 +214,7 @@ impl Control<'_> {
             sheet.desk.write(sheet.id, &field, Some(Typed { text, unit }));
         };
         html! {
-            <input id={self.id.clone()} {value} {oninput} type="text" inputmode={keys.input_mode()} autocomplete="off"
+            <input id={self.id.clone()} {value} {oninput} type="text" inputmode={keys.input_mode()} autocomplete="off" {placeholder}
                 enterkeyhint="done" aria-invalid={self.wrong.then_some("true")} aria-describedby={self.described_by()} />
         }
     }

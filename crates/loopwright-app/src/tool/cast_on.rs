@@ -44,12 +44,16 @@ fields! { FIELDS of Name, words::label;
     Gauge => Field::gauge().kept(Kept::GaugeStitches),
     Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
     Plus => Field::count(PLUS).starts(Start::From(plus_start)).folded(MORE),
-    Edge => Field::count(EDGE).starts(Start::Count(USUAL_EDGE)).folded(MORE).only_if(is_flat),
+    Edge => Field::count(EDGE)
+        .starts(Start::Count(USUAL_EDGE))
+        .folded(MORE)
+        .only_if(is_flat)
+        .remarked(words::OUTSIDE),
     Seam => Field::count(EDGE)
         .starts(Start::Count(USUAL_SEAM))
         .folded(MORE)
         .only_if(is_flat)
-        .remarked(PRACTICE),
+        .remarked(words::OUTSIDE_PRACTICE),
     Extra => Field::choice::<Join>().folded(MORE).only_if(is_round),
     Every => Field::choice::<Distance>().in_answer(),
     On => Field::count(Bounds::new(0, STITCHES.most)).starts(Start::Count(0)).in_answer(),
@@ -208,6 +212,31 @@ fn tap(view: &View, plan: MarkerPlan, goes: fn(MarkerPlan, u32) -> Option<u32>) 
 mod tests {
     use super::*;
     use crate::tool::tests::fields_of;
+    use loopwright::problem::Kind;
+
+    /// `8 + 3` beside a typed 0 is two answers to one question, and neither is dropped in silence.
+    #[test]
+    fn a_plus_is_asked_about_where_two_are_typed() {
+        let read = |link| CastOn::read(&fields_of::<CastOn>(&State::new("plus", link)));
+        let asked = Problem::new(Name::Plus, Kind::Differs { other: 3 });
+        for plus in ["0", "5"] {
+            let link = format!("width=100&gauge=21&knitting=flat&multiple=8 + 3&plus={plus}");
+            assert_eq!(read(link.leak()), Err(vec![asked]));
+        }
+        for plus in ["", "&plus=", "&plus=3"] {
+            let link = format!("width=100&gauge=21&knitting=flat&multiple=8 + 3{plus}");
+            assert_eq!(read(link.leak()).map(|question| question.multiple.plus), Ok(3));
+        }
+    }
+
+    /// What stands outside the width says so at its field.
+    #[test]
+    fn edge_and_seam_stitches_are_said_to_stand_outside_the_width() {
+        for name in [Name::Edge, Name::Seam] {
+            let row = FIELDS.iter().find(|field| field.key == name.key()).unwrap();
+            assert!(row.remark.contains("outside the width"), "{}", row.remark);
+        }
+    }
 
     #[test]
     fn what_is_no_count_is_nothing_on_the_needle() {

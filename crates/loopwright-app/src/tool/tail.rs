@@ -151,7 +151,7 @@ fn way(estimate: &Estimate, sum: String, wins: bool) -> Html {
     ];
     match estimate.way {
         Way::Measured(_) => {}
-        Way::Wraps { .. } | Way::Edge { .. } | Way::Class { .. } => {
+        Way::Wraps { .. } | Way::Edge { .. } | Way::Gauge { .. } | Way::Class { .. } => {
             content.push(text_element("p", "practice", PRACTICE))
         }
     }

@@ -18,16 +18,17 @@ use crate::words::yarn as words;
 use loopwright::bounds::Bounds;
 use loopwright::fabric::Fabric;
 use loopwright::problem::{Kind, Problem};
-use loopwright::units::{Length, LengthUnit};
+use loopwright::units::{Length, LengthUnit, Mass};
 use loopwright::yarn::{
-    Answer, BALL_LENGTH, BALL_MASS, BALLS, Ball, Band, Beginning, Counted, EXTRA, Ending, Extras, MEASURED, Name,
-    PINNED, Presence, Question, RESERVE, ROWS, RestKind, STATED, STITCHES, SWATCH_MASS, SectionName, ShapeKind, Source,
+    Answer, BALL_LENGTH, BALL_MASS, BALLS, Band, Beginning, Counted, EXTRA, Ending, Extras, MEASURED, Name, PINNED,
+    Presence, Question, RESERVE, ROWS, RestKind, STATED, STITCHES, SWATCH_MASS, SectionName, ShapeKind, Source,
     SwatchKind, TAPERED, TIMES, TOTAL, USUAL_PINNED, USUAL_TIMES, answer, practice,
 };
 use yew::prelude::*;
 
-const BALL_LENGTH_START: Start = Start::Length(Ball::USUAL.length);
-const BALL_MASS_START: Start = Start::Mass(Ball::USUAL.mass);
+/// No ball of hers: what a band may say.
+const BAND_LENGTH: Start = Start::Length(Length::of(125, LengthUnit::M));
+const BAND_MASS: Start = Start::Mass(Mass::from_grams(50));
 
 /// Stitches of a section of any shape; which of them may be typed, the shape says.
 const SECTION_STITCHES: Bounds<u32> = Bounds::new(TAPERED.least, TOTAL.most);
@@ -36,11 +37,11 @@ fields! { FIELDS of Name, words::label;
     From => Field::choice::<Source>().in_sentence(),
     Balls => Field::count(BALLS).in_sentence().only_if(is_from_balls),
     PatternLength => Field::length(&YARN, BALL_LENGTH)
-        .starts(BALL_LENGTH_START)
+        .example(BAND_LENGTH)
         .in_sentence()
         .only_if(is_from_balls),
     PatternMass => Field::mass(&WEIGHT, BALL_MASS)
-        .starts(BALL_MASS_START)
+        .example(BAND_MASS)
         .in_sentence()
         .only_if(is_from_balls),
     Length => Field::length(&YARN, STATED).in_sentence().only_if(is_from_length),
@@ -61,8 +62,11 @@ fields! { FIELDS of Name, words::label;
         .only_if(is_pinned_out),
     Swatch => Field::whole().in_sentence().only_if(is_from_piece),
     Measured => Field::whole().in_sentence().only_if(is_from_piece),
-    BallLength => Field::length(&YARN, BALL_LENGTH).starts(BALL_LENGTH_START).in_sentence(),
-    BallMass => Field::mass(&WEIGHT, BALL_MASS).starts(BALL_MASS_START).in_sentence(),
+    BallLength => Field::length(&YARN, BALL_LENGTH).example(BAND_LENGTH).in_sentence(),
+    BallMass => Field::mass(&WEIGHT, BALL_MASS)
+        .example(BAND_MASS)
+        .labelled_by(ball_mass_label)
+        .in_sentence(),
     Reserve => Field::count(RESERVE).starts(Start::From(usual_reserve)).folded(MORE),
     CountSwatch => Field::choice::<Counted>().folded(MORE).only_if(is_from_piece),
     CountJoins => Field::choice::<Counted>().folded(MORE).only_if(is_from_piece),
@@ -85,7 +89,8 @@ fields! { FIELDS of Name, words::label;
         Width => Field::length(&TAPE, MEASURED).in_sentence().only_if(is_measured),
         Length => Field::length(&TAPE, MEASURED).in_sentence().only_if(is_measured),
         CastOn => Field::choice::<Beginning>().starts(Start::From(usual_beginning)).in_sentence(),
-        BindOff => Field::choice::<Ending>().in_sentence(),
+        BindOff => Field::choice::<Ending>().starts(Start::From(usual_ending)).in_sentence(),
+        Name => Field::text().example(Start::Text(words::EXAMPLE_NAME)).in_sentence(),
     ]
 }
 
@@ -174,6 +179,16 @@ fn usual_beginning(fields: &Fields) -> String {
     beginning.key().into()
 }
 
+/// A section is bound off only where that is said.
+fn usual_ending(_: &Fields) -> String {
+    Ending::Live.key().into()
+}
+
+/// Without a swatch on the scale a ball's weight may stay out.
+fn ball_mass_label(fields: &Fields) -> &'static str {
+    words::ball_mass_label(has_weighed_swatch(fields))
+}
+
 /// Yarn needed.
 pub struct Yarn;
 
@@ -236,5 +251,54 @@ impl Tool for Yarn {
             ],
             caption: None,
         })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::tool::tests::fields_of;
+    use loopwright::yarn::{Ask, BindOff};
+
+    const SCARF: &str = "s1_stitches=40&s1_rows=400&swatch_stitches=21&swatch_rows=28";
+
+    fn read(link: String) -> Result<Question, Vec<Problem>> {
+        Yarn::read(&fields_of::<Yarn>(&State::new("", link.leak())))
+    }
+
+    /// The example in a field is no ball of hers: nothing is worked out with it.
+    #[test]
+    fn an_example_is_never_taken_for_a_ball() {
+        let fields = fields_of::<Yarn>(&State::new("", SCARF));
+        let ball = Name::BallLength.into();
+        assert_eq!(
+            (fields.text(ball), fields.example(ball).text),
+            (String::new(), "125".into())
+        );
+        let missing = read(SCARF.into()).unwrap_err();
+        assert!(missing.iter().all(|problem| problem.field == ball) && !missing.is_empty());
+        let question = read(format!("{SCARF}&ball_length=125")).unwrap();
+        assert_eq!(question.ball.mass, None);
+    }
+
+    /// A section is bound off only where that was said; what was stored keeps what it says.
+    #[test]
+    fn a_section_is_bound_off_where_that_is_said() {
+        let bind_off = |link: &str| {
+            let question = read(format!("{SCARF}&ball_length=125{link}")).unwrap();
+            let Ask::Piece(piece) = question.ask else { return None };
+            piece.sections.first().and_then(|section| section.bind_off)
+        };
+        assert_eq!(bind_off(""), None);
+        assert_eq!(bind_off("&s1_bind_off=plain"), Some(BindOff::Plain));
+        assert_eq!(bind_off("&s1_bind_off=icord"), Some(BindOff::ICord));
+        assert_eq!(bind_off("&s1_bind_off=no"), None);
+    }
+
+    #[test]
+    fn a_section_keeps_the_name_that_was_typed() {
+        let question = read(format!("{SCARF}&ball_length=125&s1_name= left front ")).unwrap();
+        let Ask::Piece(piece) = question.ask else { panic!() };
+        assert_eq!(piece.sections[0].name, "left front");
     }
 }

@@ -180,6 +180,11 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
 }
 
 impl Answer {
+    /// The count that would fit exactly, to the nearest quarter of a stitch: finer than that nobody counts.
+    pub fn ideal_in_quarters(&self) -> f64 {
+        (4.0 * self.ideal.to_f64()).round() / 4.0
+    }
+
     /// The markers at one distance.
     pub const fn markers_at(&self, distance: Distance) -> MarkerPlan {
         MarkerPlan::of(self.pick.cast_on, distance.stitches())

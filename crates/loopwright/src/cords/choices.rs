@@ -9,6 +9,8 @@ pub enum Name {
     To,
     /// Over how many rounds.
     Rounds,
+    /// Growth in steps instead of even growth.
+    Steps,
     /// Whether the swatch is washed.
     Swatch,
     /// Stitches in the swatch.
@@ -27,6 +29,7 @@ crate::field_names!(Name {
     From = "from",
     To = "to",
     Rounds = "rounds",
+    Steps = "steps",
     Swatch = "swatch",
     Gauge = "gauge",
     Knitting = "knitting",

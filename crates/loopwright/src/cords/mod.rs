@@ -28,10 +28,14 @@
 //! ```
 
 mod choices;
+mod easier;
+mod growth;
 mod list;
 mod piece;
 
 pub use choices::{Name, Swatch};
+pub use easier::Easier;
+pub use growth::{Step, read_steps};
 pub use list::read_list;
 pub use piece::{By, Cord, Gap, Run, Stretch};
 
@@ -137,6 +141,15 @@ pub enum Around {
         /// Rounds, the first and the last included; within [`ROUNDS`], and two at the least where the stitches change.
         rounds: u32,
     },
+    /// Stitches that change in steps, as a yoke has them.
+    Steps {
+        /// Stitches in the first round, within [`STITCHES`].
+        from: u32,
+        /// The steps, each in a later round than the one before; one at the least.
+        steps: Vec<Step>,
+        /// Rounds, the first and the last included: no fewer than the steps take; within [`ROUNDS`].
+        rounds: u32,
+    },
     /// Stitches of each round, each within [`STITCHES`], as many as [`ROUNDS`]: from a schedule.
     Rounds(Vec<u32>),
 }
@@ -153,20 +166,24 @@ pub struct Answer {
     pub picks: Vec<Length>,
     /// Which of them when, in the order of the rounds, with as few changes as there can be.
     pub plan: Vec<Stretch>,
+    /// What one cord more would give, where a change of the plan can fall on a single round only.
+    pub easier: Option<Easier>,
 }
 
 /// Lays the cords along the piece.
 ///
 /// # Errors
-/// Every [`Problem`] has the field `around`, `from`, `to`, `rounds`, `gauge`, `cords` or `tip`, and the nearest value
+/// Every [`Problem`] has the field `around`, `from`, `to`, `rounds`, `steps`, `gauge`, `cords` or `tip`, and the nearest value
 /// that would be right. `gauge` is missing when stitches have none.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     let piece = check(question)?;
     let picks = piece.picks();
     let end = |count: Option<&i64>| piece.girth(count.copied().unwrap_or(0));
+    let plan = piece.plan(&picks);
     Ok(Answer {
         girths: [end(piece.rounds.first()), end(piece.rounds.last())],
-        plan: piece.plan(&picks),
+        easier: easier::easier(&piece, &plan),
+        plan,
         cords: piece.cords,
         picks,
     })
@@ -182,15 +199,16 @@ fn check(question: &Question) -> Result<Piece, Vec<Problem>> {
             check.count(Name::To, *to, STITCHES);
             check.count(Name::Rounds, *rounds, rounds_between(*from, *to));
         }
+        Around::Steps { from, steps, rounds } => growth::check(&mut check, *from, steps, *rounds),
         Around::Rounds(counts) => check.counts(Name::Around, counts, STITCHES, ROUNDS),
     }
     let unit = match (&question.around, question.gauge()) {
         (Around::Girth(_), _) => Some(OnNeedle::Nanometres),
-        (Around::Even { .. } | Around::Rounds(_), Some(gauge)) => {
+        (Around::Even { .. } | Around::Steps { .. } | Around::Rounds(_), Some(gauge)) => {
             check.gauge(Name::Gauge, gauge);
             Some(OnNeedle::Stitches(Rate::of(gauge)))
         }
-        (Around::Even { .. } | Around::Rounds(_), None) => {
+        (Around::Even { .. } | Around::Steps { .. } | Around::Rounds(_), None) => {
             check.missing(Name::Gauge);
             None
         }

@@ -3,7 +3,7 @@
 //! All is compared in whole numbers: a cord serves from so many stitches to so many, worked out once, exactly. A girth
 //! that is typed is a piece of one round, counted in nanometres.
 
-use super::{Around, MAGIC_LOOP, MAGIC_ROOM, Question, SQUEEZE, TIP_PART, TIPS_MATTER_TO, USUAL};
+use super::{Around, MAGIC_LOOP, MAGIC_ROOM, Question, SQUEEZE, TIP_PART, TIPS_MATTER_TO, USUAL, growth};
 use crate::tables::needle::CIRCULARS;
 use crate::units::Length;
 use crate::units::rate::{Quotient, Rate};
@@ -80,7 +80,10 @@ pub struct Gap {
     pub small: bool,
     /// The shortest and the longest that one cord may be to serve all of it; none where no such cord is sold.
     pub cord: Option<(Length, Length)>,
-    /// How long a cord magic loop needs, tips and all; none back and forth, and where none so long is sold.
+    /// The shortest cord that is sold and serves all of it, and the longest; the same where there is one only.
+    pub sold: Option<(Length, Length)>,
+    /// The shortest cord that is sold and is long enough for magic loop, tips and all; none back and forth, and where none
+    /// so long is sold.
     pub magic_loop: Option<Length>,
 }
 
@@ -190,6 +193,14 @@ impl Piece {
         self.unit.girth(count)
     }
 
+    /// The cord of a stretch, if it is knitted on one.
+    pub(super) fn cord_of(&self, stretch: &Stretch) -> Option<&Cord> {
+        match stretch.by {
+            By::Cord(length) => self.cords.iter().find(|cord| cord.length == length),
+            By::Gap(_) => None,
+        }
+    }
+
     fn is_served(&self, count: i64) -> bool {
         self.cords.iter().any(|cord| cord.holds(count))
     }
@@ -296,16 +307,16 @@ impl Piece {
         let shortest = Length::from_nm(most.to_nm() / SQUEEZE + most.to_nm() % SQUEEZE);
         let longest = if self.flat { most } else { least };
         let magic = most.saturating_add(MAGIC_ROOM).max(MAGIC_LOOP);
-        let is_sold = CIRCULARS
-            .iter()
-            .any(|row| shortest <= row.label && row.label <= longest);
-        let is_so_long_sold = CIRCULARS.iter().any(|row| magic <= row.label);
+        let labels = || CIRCULARS.iter().map(|row| row.label);
+        let serves = |label: &Length| (shortest..=longest).contains(label);
+        let sold = labels().find(serves).zip(labels().rfind(serves));
         Gap {
             least,
             most,
             small: self.cords.iter().all(|cord| largest < cord.too_small_below()),
-            cord: is_sold.then_some((shortest, longest)),
-            magic_loop: (is_so_long_sold && !self.flat).then_some(magic),
+            cord: sold.map(|_| (shortest, longest)),
+            sold,
+            magic_loop: labels().find(|label| magic <= *label && !self.flat),
         }
     }
 }
@@ -325,6 +336,7 @@ fn rounds(around: &Around) -> Vec<i64> {
             let count = |round: i64| (from * (last - round) + to * round + last / 2) / last;
             (0..rounds).map(count).collect()
         }
+        Around::Steps { from, steps, rounds } => growth::rounds(*from, steps, *rounds),
         Around::Rounds(counts) => counts.iter().copied().map(i64::from).collect(),
     }
 }

@@ -78,7 +78,10 @@ fn between_two_cords_the_one_that_is_missing_is_named() {
     };
     assert_eq!((answer.plan[1].latest, answer.plan[1].last), (3, 4));
     assert_eq!(gap.cord, Some((Length::from_mm(475), cm(85))));
-    assert_eq!((gap.small, gap.magic_loop), (false, Some(cm(125))));
+    assert_eq!(
+        (gap.small, gap.magic_loop, gap.sold),
+        (false, Some(cm(150)), Some((cm(50), cm(80))))
+    );
 }
 
 #[test]
@@ -141,7 +144,7 @@ fn what_is_missing_back_and_forth_may_be_longer_and_needs_no_loop() {
     };
     let (tube, flat) = (gap(false), gap(true));
     assert_eq!((tube.least, tube.most), (cm(81), cm(110)));
-    assert_eq!((tube.cord, tube.magic_loop), (Some((cm(55), cm(81))), Some(cm(140))));
+    assert_eq!((tube.cord, tube.magic_loop), (Some((cm(55), cm(81))), Some(cm(150))));
     assert_eq!((flat.cord, flat.magic_loop), (Some((cm(55), cm(110))), None));
 }
 
@@ -327,6 +330,85 @@ fn fewest_stretches(counts: &[u32], picks: &[Length], flat: bool) -> usize {
     *ways.iter().min().unwrap()
 }
 
+/// 90 stitches, 120 after round 5, 160 after round 12, and 15 rounds in all.
+fn in_steps(steps: &[(u32, u32)], rounds: u32) -> Around {
+    let step = |&(round, stitches): &(u32, u32)| Step { round, stitches };
+    Around::Steps {
+        from: 90,
+        steps: steps.iter().map(step).collect(),
+        rounds,
+    }
+}
+
+/// The obvious sum takes a yoke's growth as even: 160 stitches at 20 in 10 cm are then reached in the last round only.
+#[test]
+fn growth_in_steps_is_on_the_needle_after_its_round() {
+    let counts: Vec<u32> = [vec![90; 4], vec![120; 7], vec![160; 4]].concat();
+    let steps = round(in_steps(&[(5, 120), (12, 160)], 15), &[40, 60, 80]);
+    let by_round = round(Around::Rounds(counts), &[40, 60, 80]);
+    assert_eq!(answer(&steps).unwrap(), answer(&by_round).unwrap());
+}
+
+#[test]
+fn steps_that_go_back_or_past_the_end_are_refused() {
+    let names = |around| {
+        let problems = answer(&round(around, &[40])).unwrap_err();
+        problems
+            .iter()
+            .filter_map(|problem| problem.field.name())
+            .collect::<Vec<Name>>()
+    };
+    assert_eq!(names(in_steps(&[(12, 120), (5, 160)], 15)), [Name::Steps]);
+    assert_eq!(names(in_steps(&[(5, 120), (5, 160)], 15)), [Name::Steps]);
+    assert_eq!(names(in_steps(&[(5, 120), (16, 160)], 15)), [Name::Rounds]);
+    assert_eq!(names(in_steps(&[], 15)), [Name::Steps]);
+}
+
+/// Every number of a list of steps is read or the list is refused.
+#[test]
+fn a_list_of_steps_is_read_whole() {
+    let read =
+        |text: &str| read_steps(text).map(|steps| steps.iter().map(|step| (step.round, step.stitches)).collect());
+    let both: Vec<(u32, u32)> = vec![(5, 120), (12, 160)];
+    for text in [
+        "5: 120, 12: 160",
+        "5:120;12:160",
+        "after round 5: 120, after round 12: 160",
+        "After round 5 = 120 sts\nRow 12 to 160 stitches",
+    ] {
+        assert_eq!(read(text), Ok(both.clone()), "{text}");
+    }
+    for text in [
+        "5",
+        "5: 120, 160",
+        "5 120 12 160",
+        "5: 1,200",
+        "five: 120",
+        "5: 12x",
+        "",
+    ] {
+        assert!(read(text).is_err(), "{text}");
+    }
+}
+
+/// 40 cm and 80 cm meet in one round; 60 cm between them leaves many for each change.
+#[test]
+fn one_cord_more_widens_a_window_of_one_round() {
+    let around = Around::Even {
+        from: 90,
+        to: 300,
+        rounds: 60,
+    };
+    let answered = answer(&round(around.clone(), &[40, 60, 80])).unwrap();
+    assert_eq!(answered.picks, [cm(40), cm(80)]);
+    assert_eq!(answered.plan[1].earliest, answered.plan[1].latest);
+    let easier = answered.easier.unwrap();
+    assert_eq!((easier.cord, easier.plan.len()), (cm(60), 3));
+    assert!(easier.plan[1..].iter().all(|part| part.earliest < part.latest));
+    // Without another cord there is none to tell of.
+    assert_eq!(answer(&round(around, &[40, 80])).unwrap().easier, None);
+}
+
 proptest! {
     #[test]
     fn no_set_of_cords_is_smaller(
@@ -369,12 +451,37 @@ proptest! {
                     prop_assert!(!answer.cords.iter().any(serves));
                     let girth = Length::from_mm(5 * i64::from(counts[round as usize - 1]));
                     prop_assert!(gap.least <= girth && girth <= gap.most);
-                    if let Some((shortest, longest)) = gap.cord {
+                    prop_assert_eq!(gap.cord.is_some(), gap.sold.is_some());
+                    if let Some((shortest, longest)) = gap.cord.and(gap.sold) {
                         prop_assert!(shortest <= longest && gap.most <= shortest.saturating_mul(2));
                         prop_assert!(flat || longest <= gap.least);
                     }
                 }
             }
+        }
+    }
+
+    #[test]
+    fn every_change_with_one_cord_more_works(
+        from in 60_u32..200,
+        to in 60_u32..400,
+        rounds in 2_u32..80,
+        cords in prop::collection::vec(30_i64..120, 2..7),
+        pick in 0_u32..100,
+    ) {
+        let answer = answer(&round(Around::Even { from, to, rounds }, &cords)).unwrap();
+        let Some(easier) = answer.easier else { return Ok(()) };
+        let mut on = Vec::new();
+        for part in &easier.plan {
+            prop_assert!(part.earliest <= part.latest && part.latest <= part.last);
+            let change = part.earliest + pick % (part.latest - part.earliest + 1);
+            on.truncate(change as usize - 1);
+            on.resize(part.last as usize, part.by);
+        }
+        prop_assert_eq!(on.len(), rounds as usize);
+        for (round, by) in (1..).zip(on) {
+            let serves = |cord: &Cord| cord.runs.iter().any(|run| (run.from..=run.to).contains(&round));
+            prop_assert!(answer.cords.iter().any(|cord| By::Cord(cord.length) == by && serves(cord)));
         }
     }
 

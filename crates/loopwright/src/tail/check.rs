@@ -40,6 +40,7 @@ fn check_thumb(check: &mut Check, question: &Question) {
     if let Some(width) = question.width {
         check.length(Name::Width, width, EDGE);
     }
+    check.gauge_if_any(Name::Gauge, question.gauge);
     if let Some(measured) = question.measured {
         check.count(Name::MeasuredStitches, measured.stitches, STITCHES);
         check.length(Name::MeasuredUsed, measured.used, USED);

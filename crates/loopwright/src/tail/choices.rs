@@ -21,6 +21,8 @@ pub enum Name {
     Wraps,
     /// How long the edge will lie.
     Width,
+    /// The gauge that says how long it will lie.
+    Gauge,
     /// Stitches of a piece that was measured.
     MeasuredStitches,
     /// What they used.
@@ -41,6 +43,7 @@ crate::field_names!(Name {
     Second = "second",
     Wraps = "wraps",
     Width = "width",
+    Gauge = "gauge",
     MeasuredStitches = "measured_stitches",
     MeasuredUsed = "measured_used",
     End = "end",

@@ -3,7 +3,8 @@
 use super::practice::{EDGE_TIMES, per_stitch};
 use super::{MEASURED_FROM, MEASURED_RESERVE, Piece, Question, Range, Strand, USUAL_RESERVE};
 use crate::tables::yarn_weight::Weight;
-use crate::units::Length;
+use crate::units::rate::Rate;
+use crate::units::{Gauge, Length};
 
 /// Where an estimate comes from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,6 +20,13 @@ pub enum Way {
     /// [`EDGE_TIMES`] the edge. Common practice, no source.
     Edge {
         /// How long it will lie.
+        width: Length,
+    },
+    /// The same by the gauge, where the edge was not measured. Common practice, no source.
+    Gauge {
+        /// The gauge.
+        gauge: Gauge,
+        /// How long the edge will lie by it.
         width: Length,
     },
     /// So much a stitch by the class of the yarn. Common practice, no source.
@@ -109,15 +117,16 @@ pub(super) fn all(question: &Question, strand: Strand) -> Vec<Estimate> {
         let turns = Piece::of_turns(needle.saturating_add(yarn));
         add(Way::Wraps { needle, yarn }, turns, least, most);
     }
+    let mut by_edge = |way: Way, used: Length| {
+        let [least, most] = [EDGE_TIMES.least * least, EDGE_TIMES.most * most];
+        add(way, Piece { stitches, used }, least, most);
+    };
     if let Some(width) = question.width {
-        let used = width;
-        let times = EDGE_TIMES;
-        add(
-            Way::Edge { width },
-            Piece { stitches, used },
-            times.least * least,
-            times.most * most,
-        );
+        by_edge(Way::Edge { width }, width);
+    }
+    if let Some(gauge) = question.gauge {
+        let width = Rate::of(gauge).width_of(stitches);
+        by_edge(Way::Gauge { gauge, width }, width);
     }
     if let Some(yarn) = question.yarn {
         let weight = yarn.class();

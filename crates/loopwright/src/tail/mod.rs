@@ -1,8 +1,8 @@
 //! Tail: "I cast on 120 stitches long-tail. How much yarn do I leave hanging before the slip knot?"
 //!
-//! Three estimates stand side by side, each for the strand on the thumb. *Wraps*: every stitch is one turn round
-//! needle and yarn, `stitches x pi x (needle + yarn)`. *Practice*: three to four times the edge, or so much a stitch by
-//! the class of the yarn. *Measured*: "20 stitches used 34 cm". What was measured over 20 stitches or more wins, with
+//! Several estimates stand side by side, each for the strand on the thumb. *Wraps*: every stitch is one turn round
+//! needle and yarn, `stitches x pi x (needle + yarn)`. *Practice*: three to four times the edge, measured or by the
+//! gauge, or so much a stitch by the class of the yarn. *Measured*: "20 stitches used 34 cm". What was measured over 20 stitches or more wins, with
 //! 5 % on top; otherwise the largest wins, with 10 %. The reserve is on the stitches only, and the end to weave in is
 //! added once. Every rule here is common practice, no source; only the sums are arithmetic. How thick the yarn is comes
 //! from wraps or its class and never from its count, which gives the yarn without its air and a tail that runs out.
@@ -43,7 +43,7 @@ use crate::bounds::Bounds;
 use crate::problem::Problem;
 use crate::spacing::Fraction;
 use crate::tables::yarn_weight::{CLASSES, Weight, class, diameter};
-use crate::units::{Length, LengthUnit};
+use crate::units::{Gauge, Length, LengthUnit};
 
 /// How many stitches may be cast on.
 pub const STITCHES: Bounds<u32> = Bounds::new(1, 100_000);
@@ -100,6 +100,8 @@ pub struct Question {
     pub second: Option<Length>,
     /// How long the edge of `stitches` will lie, within [`EDGE`].
     pub width: Option<Length>,
+    /// The stitches in a span of the swatch: what the edge comes to where it was not measured.
+    pub gauge: Option<Gauge>,
     /// What a piece cast on by this method used.
     pub measured: Option<Piece>,
     /// The end to weave in, added once, within [`END`].
@@ -118,6 +120,7 @@ impl Question {
             needle: None,
             second: None,
             width: None,
+            gauge: None,
             measured: None,
             end: USUAL_END,
             left: None,

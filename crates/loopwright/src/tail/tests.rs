@@ -344,6 +344,7 @@ fn every_field_out_of_bounds_is_named() {
         needle: Some(Length::from_mm(51)),
         second: Some(Length::ZERO),
         width: Some(Length::ZERO),
+        gauge: Some(Gauge::of(0, Gauge::TEN_CM)),
         measured: measured(0, Length::from_mm(-1)),
         end: Length::from_mm(-1),
         left: Some(Left {
@@ -363,6 +364,7 @@ fn every_field_out_of_bounds_is_named() {
         Name::Needle,
         Name::Second,
         Name::Width,
+        Name::Gauge,
         Name::MeasuredStitches,
         Name::MeasuredUsed,
     ];
@@ -490,19 +492,21 @@ proptest! {
             needle: Some(a),
             second: Some(b),
             width: Some(c),
+            gauge: Some(Gauge::of(counts[1], b)),
             measured: measured(counts[0], d),
             end: e,
             left: Some(Left { tail: f, to_go: counts[1] }),
             ..Question::about(stitches)
         };
         let _ = answer(&question);
-        let _ = answer(&Question { yarn: None, needle: None, width: None, measured: None, ..question });
+        let _ = answer(&Question { yarn: None, needle: None, width: None, gauge: None, measured: None, ..question });
         let most = Question {
             stitches: STITCHES.most,
             yarn: Some(Thickness::Class(Weight::Jumbo)),
             needle: Some(NEEDLE.most),
             second: Some(NEEDLE.most),
             width: Some(EDGE.most),
+            gauge: Some(Gauge::of(1, Gauge::TEN_CM)),
             measured: measured(1, USED.most),
             end: END.most,
             left: Some(Left { tail: LEFT.most, to_go: STITCHES.most }),
@@ -511,4 +515,29 @@ proptest! {
         let answer = answer(&most).unwrap();
         prop_assert!(answer.tail < Length::MAX);
     }
+}
+
+/// Where the gauge is known the edge need not be measured: 120 stitches at 20 in 10 cm lie 60 cm.
+#[test]
+fn a_gauge_says_how_long_the_edge_will_lie() {
+    let gauge = Some(Gauge::of(20, Gauge::TEN_CM));
+    let by_gauge = answer(&Question {
+        gauge,
+        ..Question::about(120)
+    })
+    .unwrap();
+    let needs = by_gauge.estimates[0].needs;
+    assert_eq!((needs.least, needs.most), (cm(180), cm(240)));
+    let measured = answer(&Question {
+        width: Some(cm(60)),
+        ..Question::about(120)
+    });
+    assert_eq!(measured.unwrap().tail, by_gauge.tail);
+    // Beside the others, and none of them is dropped for it.
+    let beside = answer(&Question {
+        gauge,
+        width: Some(cm(58)),
+        ..worsted()
+    });
+    assert_eq!(beside.unwrap().estimates.len(), 4);
 }

@@ -33,7 +33,9 @@ pub(super) fn counted(length: usize) -> u32 {
 
 fn check_ball(check: &mut Check, [length, mass]: [Name; 2], ball: Ball) {
     check.length(length, ball.length, BALL_LENGTH);
-    check.mass(mass, ball.mass, BALL_MASS);
+    if let Some(weight) = ball.mass {
+        check.mass(mass, weight, BALL_MASS);
+    }
 }
 
 pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
@@ -41,7 +43,12 @@ pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
     check_ball(&mut check, [Name::BallLength, Name::BallMass], question.ball);
     check.count(Name::Reserve, question.reserve, RESERVE);
     match &question.ask {
-        Ask::Piece(piece) => check_piece(&mut check, piece),
+        Ask::Piece(piece) => {
+            check_piece(&mut check, piece);
+            if matches!(piece.swatch, Swatch::Weighed { .. }) && question.ball.mass.is_none() {
+                check.missing(Name::BallMass);
+            }
+        }
         Ask::Balls { balls, ball } => {
             check.count(Name::Balls, *balls, BALLS);
             check_ball(&mut check, [Name::PatternLength, Name::PatternMass], *ball);

@@ -127,6 +127,8 @@ pub enum SectionName {
     CastOn,
     /// How it ends.
     BindOff,
+    /// What she calls it.
+    Name,
 }
 
 crate::field_names!(SectionName in "sections" stored "s" {
@@ -141,6 +143,7 @@ crate::field_names!(SectionName in "sections" stored "s" {
     Times = "times",
     CastOn = "cast_on",
     BindOff = "bind_off",
+    Name = "name",
 });
 
 /// What the yarn is worked out from: an [`Ask`](super::Ask) without its figures.
@@ -211,6 +214,7 @@ pub enum Ending {
     Live,
 }
 
+// What was stored before is read with this start; the page asks, and starts with live stitches.
 crate::choice!(Ending starts Plain { Plain = "plain", Elastic = "elastic", ICord = "icord", Live = "no" });
 
 impl Ending {

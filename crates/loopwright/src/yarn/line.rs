@@ -4,7 +4,9 @@
 //! range is rounded down, the top up, what is expected to the nearest. From then on all is whole nanometres, so that
 //! 6 x 125 m exactly is 6 balls.
 
-use super::{Answer, Ask, Close, PerStitch, Piece, Question, StitchSum, Swatch, note, practice};
+use super::{
+    Answer, Ask, BindOff, Close, Note, PerStitch, Piece, Question, Section, StitchSum, Swatch, note, practice,
+};
 use crate::fabric::Factor;
 use crate::tables::Certainty;
 use crate::units::{Length, Mass};
@@ -36,8 +38,11 @@ impl Estimate {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub enum Part {
-    /// The sections.
-    Knitting,
+    /// A section, by its place counted from nought.
+    Knitting {
+        /// The place.
+        section: u32,
+    },
     /// Casting on, ends and all.
     CastOn,
     /// Binding off, ends and all.
@@ -117,14 +122,11 @@ pub(super) fn push(lines: &mut Vec<Line>, part: Part, length: Estimate, certaint
 /// Every line of a piece but the joins and the reserve.
 pub(super) fn lines(piece: &Piece, per_stitch: &PerStitch) -> Vec<Line> {
     let (each, end) = (nm(per_stitch.length), nm(practice::END));
-    let (mut knitting, mut cast_on, mut bind_off) = (Sum::default(), Sum::default(), Sum::default());
-    let mut certainty = per_stitch.certainty;
-    for section in &piece.sections {
-        let factor = section.fabric.against(piece.swatch.fabric());
-        if factor.certainty == Certainty::Practice {
-            certainty = Certainty::Practice;
-        }
-        knitting.add(section.sum().to_f64() * each, factor, 0.0);
+    let (mut cast_on, mut bind_off) = (Sum::default(), Sum::default());
+    let (spread, practice, extras) = (per_stitch.spread, Certainty::Practice, &piece.extras);
+    let mut lines = Vec::new();
+    for (place, section) in (0..).zip(&piece.sections) {
+        knitting(&mut lines, section, place, piece, per_stitch);
         let times = f64::from(section.times);
         let (first, last) = section.shape.edges();
         if section.cast_on && first > 0 {
@@ -134,9 +136,6 @@ pub(super) fn lines(piece: &Piece, per_stitch: &PerStitch) -> Vec<Line> {
             bind_off.add(f64::from(last) * times * each, kind.loops(), end * times);
         }
     }
-    let (spread, practice, extras) = (per_stitch.spread, Certainty::Practice, &piece.extras);
-    let mut lines = Vec::new();
-    push(&mut lines, Part::Knitting, knitting.length(spread), certainty);
     push(&mut lines, Part::CastOn, cast_on.length(spread), practice);
     push(&mut lines, Part::BindOff, bind_off.length(spread), practice);
     let seams = Sum::of(extras.seams, practice::SEAM);
@@ -153,6 +152,37 @@ pub(super) fn lines(piece: &Piece, per_stitch: &PerStitch) -> Vec<Line> {
     let other = Estimate::exactly(extras.other);
     push(&mut lines, Part::Other, other, Certainty::Computed);
     lines
+}
+
+/// What one section takes, without its edges.
+fn knitting(lines: &mut Vec<Line>, section: &Section, place: u32, piece: &Piece, per_stitch: &PerStitch) {
+    let factor = section.fabric.against(piece.swatch.fabric());
+    let certainty = match factor.certainty {
+        Certainty::Practice => Certainty::Practice,
+        Certainty::Seen | Certainty::FromMemory | Certainty::Computed => per_stitch.certainty,
+    };
+    let mut sum = Sum::default();
+    sum.add(section.sum().to_f64() * nm(per_stitch.length), factor, 0.0);
+    let part = Part::Knitting { section: place };
+    push(lines, part, sum.length(per_stitch.spread), certainty);
+}
+
+/// The sections that end with live stitches from which nothing goes on, each with what a plain bind-off would take.
+pub(super) fn left_open(sections: &[Section], per_stitch: &PerStitch) -> Vec<Note> {
+    let goes_on = |place: usize| sections.get(place + 1).is_some_and(|next| !next.cast_on);
+    let mut notes = Vec::new();
+    for (place, section) in sections.iter().enumerate() {
+        let (_, last) = section.shape.edges();
+        if section.bind_off.is_some() || last == 0 || goes_on(place) {
+            continue;
+        }
+        let times = f64::from(section.times);
+        let loops = f64::from(last) * BindOff::Plain.loops().usual * nm(per_stitch.length);
+        let bind_off = Length::from_nm(((loops + nm(practice::END)) * times).round() as i64);
+        let section = u32::try_from(place).unwrap_or(u32::MAX);
+        notes.push(Note::LeftOpen { section, bind_off });
+    }
+    notes
 }
 
 /// All lines together.
@@ -191,13 +221,14 @@ pub(super) fn finish(question: &Question, mut lines: Vec<Line>, join: Length, co
     unused.most = Length::from_nm(reserve);
     push(&mut lines, Part::Reserve, unused, Certainty::Practice);
     let (need, bought) = (length.most.to_nm() + reserve, ball * balls.bought);
-    let mass = nm(length.expected) / ball as f64 * question.ball.mass.to_ng() as f64;
+    let in_balls = nm(length.expected) / ball as f64;
+    let weight = |mass: Mass| Mass::from_ng((in_balls * mass.to_ng() as f64).round() as i64);
     let (stitches, per_stitch) = counted.unzip();
     Answer {
         balls: count(balls.bought),
         likely: count(balls.likely),
         length,
-        mass: Mass::from_ng(mass.round() as i64),
+        mass: question.ball.mass.map(weight),
         need: Length::from_nm(need),
         bought: Length::from_nm(bought),
         leftover: Length::from_nm(bought - length.expected.to_nm()),

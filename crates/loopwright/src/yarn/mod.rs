@@ -189,15 +189,16 @@ impl Extras {
 pub struct Ball {
     /// Yarn on it, within [`BALL_LENGTH`].
     pub length: Length,
-    /// Its weight, within [`BALL_MASS`].
-    pub mass: Mass,
+    /// Its weight, within [`BALL_MASS`]: a swatch on the scale cannot do without it.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub mass: Option<Mass>,
 }
 
 impl Ball {
     /// 50 g and 125 m, to start from.
     pub const USUAL: Self = Self {
         length: Length::of(125, LengthUnit::M),
-        mass: Mass::from_grams(50),
+        mass: Some(Mass::from_grams(50)),
     };
 }
 
@@ -211,8 +212,8 @@ pub struct Answer {
     pub likely: u32,
     /// Yarn that is used, with every line but the reserve.
     pub length: Estimate,
-    /// What is expected of it, as weight.
-    pub mass: Mass,
+    /// What is expected of it, as weight, where a ball's is known.
+    pub mass: Option<Mass>,
     /// What the balls have to hold: the top of the range, the reserve, and the ends of every change of ball.
     pub need: Length,
     /// Yarn on the balls bought.
@@ -265,8 +266,11 @@ fn answer_piece(question: &Question, piece: &Piece) -> Result<Answer, Vec<Proble
         Length::ZERO
     };
     let halves = piece.sections.iter().map(|section| section.sum().halves).sum();
+    let left_open = line::left_open(&piece.sections, &per_stitch);
     let counted = (StitchSum { halves }, per_stitch);
-    Ok(line::finish(question, lines, join, Some(counted)))
+    let mut answer = line::finish(question, lines, join, Some(counted));
+    answer.notes.extend(left_open);
+    Ok(answer)
 }
 
 fn answer_pattern(question: &Question, stated: Estimate) -> Answer {

@@ -28,6 +28,13 @@ pub enum Note {
     EdgesNotCounted,
     /// Two yarns are used: this is for both together.
     BothYarns,
+    /// A section ends with live stitches although nothing goes on from them. A plain bind-off there takes so much more.
+    LeftOpen {
+        /// The section's place, counted from nought.
+        section: u32,
+        /// What a plain bind-off takes, with its end. Common practice, no source.
+        bind_off: Length,
+    },
     /// The pattern's yarn is thicker or thinner by more than a tenth.
     OtherThickness,
     /// Buy all of it from one dye lot.
@@ -112,7 +119,11 @@ fn of_section(section: &Section) -> Vec<Note> {
 }
 
 fn of_balls(own: Ball, theirs: Ball) -> Vec<Note> {
-    let [own, theirs] = [own, theirs].map(|ball| tex(ball.mass, ball.length).unwrap_or(1.0));
-    let is_other = (own / theirs - 1.0).abs() > 0.1;
+    let tex_of = |ball: Ball| ball.mass.and_then(|mass| tex(mass, ball.length));
+    let is_other = match (tex_of(own), tex_of(theirs)) {
+        (Some(own), Some(theirs)) => (own / theirs - 1.0).abs() > 0.1,
+        // Without both weights nothing is known of how thick they are.
+        _ => false,
+    };
     is_other.then_some(Note::OtherThickness).into_iter().collect()
 }

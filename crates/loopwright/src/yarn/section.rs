@@ -13,6 +13,9 @@ use crate::units::{Gauge, Length};
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Section {
+    /// What the knitter calls it; empty where she gave it no name.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub name: String,
     /// How many stitches.
     pub shape: Shape,
     /// What is knitted.
@@ -29,6 +32,7 @@ impl Section {
     /// Once, cast on and bound off plainly.
     pub const fn of(fabric: Fabric, shape: Shape) -> Self {
         Self {
+            name: String::new(),
             shape,
             fabric,
             times: USUAL_TIMES,

@@ -181,7 +181,9 @@ fn weighed(stitches: u32, rows: u32, mass: Mass, ball: Ball) -> PerStitch {
     let edges = practice::CAST_ON.usual + BindOff::Plain.loops().usual;
     let loops = f64::from(stitches) * (f64::from(rows) + edges);
     let weight = mass.to_ng() as f64;
-    let nm = weight / ball.mass.to_ng() as f64 * ball.length.to_nm() as f64;
+    // A question whose ball has no weight was refused before.
+    let ball_weight = ball.mass.map_or(f64::INFINITY, |mass| mass.to_ng() as f64);
+    let nm = weight / ball_weight * ball.length.to_nm() as f64;
     let hand = practice::SPREAD_WEIGHED;
     let reading = practice::SCALE.to_ng() as f64 / weight * 100.0;
     PerStitch {

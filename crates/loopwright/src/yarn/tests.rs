@@ -224,7 +224,7 @@ fn edges_and_ends_are_lines_of_their_own() {
     let answered = answer(&question).unwrap();
     let parts: Vec<Part> = answered.lines.iter().map(|line| line.part).collect();
     let all = [
-        Part::Knitting,
+        Part::Knitting { section: 0 },
         Part::CastOn,
         Part::BindOff,
         Part::Swatch,
@@ -333,7 +333,7 @@ fn a_weighed_swatch_shares_its_yarn_between_its_loops() {
     assert_eq!(per_stitch.spread, 10.0);
     assert!(answered.notes.contains(&Note::Weighed));
     // Weight comes out as it went in, whatever the length on the band.
-    let grams = answered.mass.in_unit(MassUnit::Gram);
+    let grams = answered.mass.unwrap().in_unit(MassUnit::Gram);
     assert!((grams - 24.0 * 10_000.0 / 2_528.0).abs() < 1e-4, "{grams}");
     // A light one on a coarse scale says less.
     let answered = weigh(20, 20, 5);
@@ -364,7 +364,7 @@ fn every_wrong_quantity_is_named() {
     };
     assert_eq!(with(|q| q.reserve = 101), [Name::Reserve]);
     assert_eq!(with(|q| q.ball.length = Length::ZERO), [Name::BallLength]);
-    assert_eq!(with(|q| q.ball.mass = Mass::ZERO), [Name::BallMass]);
+    assert_eq!(with(|q| q.ball.mass = Some(Mass::ZERO)), [Name::BallMass]);
     assert_eq!(with(|q| q.ask = Ask::Length(Length::ZERO)), [Name::Length]);
     assert_eq!(
         kinds(&Question::about(Vec::new(), swatch(21, 28))),
@@ -419,4 +419,65 @@ fn bands_follow_each_other_to_the_end_of_the_balls() {
     // Six balls that are known exactly are one band.
     let six = answer(&Question::from_pattern(Ask::Length(metres(750)))).unwrap();
     assert_eq!(six.bands(), [(Band::Sure, metres(750))]);
+}
+
+/// Each section is a line of the list, so that a name can stand before what it takes.
+#[test]
+fn each_section_is_a_line_of_its_own() {
+    let sections = [40, 80].map(|stitches| bare(Fabric::Stockinette, rectangle(stitches, 100)));
+    let answered = answer(&only(sections.to_vec(), swatch(21, 28))).unwrap();
+    let of = |section| {
+        let line = answered
+            .lines
+            .iter()
+            .find(|line| line.part == Part::Knitting { section });
+        line.unwrap().length.expected.to_nm()
+    };
+    assert!((of(1) - 2 * of(0)).abs() <= 2);
+    assert_eq!(Length::from_nm(of(0) + of(1)), answered.length.expected);
+}
+
+/// Live stitches from which the next section goes on are no edge; those from which nothing does are told, with what
+/// binding them off would take.
+#[test]
+fn a_section_that_is_left_open_is_told() {
+    let open = bare(Fabric::Stockinette, rectangle(100, 10));
+    let section = |cast_on, bind_off| Section {
+        cast_on,
+        bind_off,
+        ..open.clone()
+    };
+    let told = |sections: &[Section]| {
+        let answered = answer(&only(sections.to_vec(), swatch(21, 28))).unwrap();
+        let left = |note: &Note| match note {
+            Note::LeftOpen { section, bind_off } => Some((*section, bind_off.in_unit(LengthUnit::Cm).round())),
+            _ => None,
+        };
+        answered.notes.iter().filter_map(left).collect::<Vec<_>>()
+    };
+    let plain = Some(BindOff::Plain);
+    // 100 loops of 1.917 cm, 0.9 a stitch, and an end of 20 cm.
+    let takes = (100.0_f64 * 0.9 * 1.916_6 + 20.0).round();
+    assert_eq!(told(&[section(true, None)]), [(0, takes)]);
+    assert_eq!(told(&[section(true, plain)]), []);
+    assert_eq!(told(&[section(true, None), section(false, plain)]), []);
+    assert_eq!(
+        told(&[section(true, None), section(true, None)]),
+        [(0, takes), (1, takes)]
+    );
+}
+
+/// Only a swatch on the scale asks what a ball weighs.
+#[test]
+fn a_balls_weight_is_asked_for_a_weighed_swatch_only() {
+    let ask = |swatch| Question {
+        ball: Ball {
+            mass: None,
+            ..Ball::USUAL
+        },
+        ..only(vec![bare(Fabric::Stockinette, rectangle(40, 400))], swatch)
+    };
+    assert_eq!(answer(&ask(swatch(21, 28))).unwrap().mass, None);
+    let weighed = weighed(Fabric::Stockinette, 40, 60, 24);
+    assert_eq!(kinds(&ask(weighed)), [(Name::BallMass, Kind::Missing)]);
 }

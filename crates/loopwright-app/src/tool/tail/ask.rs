@@ -20,6 +20,7 @@ fields! { FIELDS of Name, words::label;
     Second => Field::length(&NEEDLE, NEEDLES).folded(MORE).only_if(draws_from_tail),
     Wraps => Field::count(WRAPS).folded(MORE).only_if(draws_from_tail),
     Width => Field::length(&TAPE, EDGE).folded(MORE).only_if(draws_from_tail),
+    Gauge => Field::gauge().folded(MORE).only_if(draws_from_tail).kept(Kept::GaugeStitches),
     MeasuredStitches => Field::count(STITCHES).folded(MORE).only_if(draws_from_tail),
     MeasuredUsed => Field::length(&TAPE, USED).folded(MORE).only_if(draws_from_tail),
     End => Field::length(&TAPE, END).starts(Start::Length(USUAL_END)).folded(MORE).remarked(PRACTICE),
@@ -50,6 +51,7 @@ pub(super) fn question(fields: &Fields) -> Result<Question, Vec<Problem>> {
         question.needle = reader.length_if_any(Name::Needle);
         question.second = reader.length_if_any(Name::Second);
         question.width = reader.length_if_any(Name::Width);
+        question.gauge = reader.gauge_if_any(Name::Gauge);
         let measured = reader.both(Name::MeasuredStitches, Name::MeasuredUsed);
         question.measured = measured.map(|(stitches, used)| Piece { stitches, used });
     }

@@ -10,6 +10,7 @@ pub(super) const NAMED: &[State] = &[
         "three-ways",
         "stitches=120&yarn=medium&needle=5&width=60&measured_stitches=20&measured_used=44",
     ),
+    State::new("by-gauge", "stitches=120&yarn=medium&gauge=20"),
     State::new(
         "few-measured",
         "stitches=96&wraps=9&needle=4&second=4&measured_stitches=10&measured_used=17",

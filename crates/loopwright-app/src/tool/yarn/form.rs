@@ -59,11 +59,6 @@ fn piece(form: &Form) -> Html {
 
 /// One section, with its number where there are several.
 fn section(form: &Form, place: Option<u32>) -> Html {
-    let head = place.map_or_else(Html::default, |place| {
-        let named = text_element("h2", "", words::section(place));
-        let out = presence(form, words::TAKE_OUT, form.view.fields.index(), Presence::Out);
-        element("div", "line", vec![named, out])
-    });
     let kind = form.view.fields.choice(SectionName::Shape);
     let knit = form.line(&[
         Words(words::I_KNIT),
@@ -76,8 +71,24 @@ fn section(form: &Form, place: Option<u32>) -> Html {
     element(
         "div",
         "section",
-        vec![head, knit, figures(form, kind), edges(form, kind)],
+        vec![head(form, place), knit, figures(form, kind), edges(form, kind)],
     )
+}
+
+/// A section's number, its name and the way to take it out, where there are several; the name alone where one was typed
+/// before the others were taken out.
+fn head(form: &Form, place: Option<u32>) -> Html {
+    match place {
+        Some(place) => {
+            let numbered = text_element("h2", "", words::section(place));
+            let out = presence(form, words::TAKE_OUT, form.view.fields.index(), Presence::Out);
+            element("div", "line", vec![numbered, form.labelled(SectionName::Name), out])
+        }
+        None if form.view.fields.is_typed(SectionName::Name) => {
+            element("div", "line", vec![form.labelled(SectionName::Name)])
+        }
+        None => Html::default(),
+    }
 }
 
 /// The figures of a section.
@@ -112,8 +123,7 @@ fn edges(form: &Form, kind: ShapeKind) -> Html {
         ShapeKind::Straight | ShapeKind::Tapered | ShapeKind::Measured => {
             let mut edges = vec![beginning(form)];
             edges.extend(form.asked(&[SectionName::BindOff]));
-            let names = [SectionName::CastOn, SectionName::BindOff];
-            form.fold("edges", words::EDGES, &names, edges)
+            element("div", "fields", edges)
         }
         ShapeKind::Summed => Html::default(),
     }

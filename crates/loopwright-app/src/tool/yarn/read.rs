@@ -26,7 +26,7 @@ pub fn ask(reader: &mut Reader) -> Ask {
 pub fn ball(reader: &mut Reader, length: Name, mass: Name) -> Ball {
     Ball {
         length: reader.length(length),
-        mass: reader.mass(mass),
+        mass: reader.mass_if_any(mass),
     }
 }
 
@@ -90,6 +90,7 @@ fn section(reader: &mut Reader, index: usize) -> Section {
     let section = reader.member(index, |reader| {
         let fabric = reader.choice(SectionName::Fabric);
         Section {
+            name: reader.text(SectionName::Name).trim().into(),
             shape: shape(reader, fabric),
             fabric,
             times: reader.count(SectionName::Times),

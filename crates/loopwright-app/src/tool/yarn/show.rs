@@ -26,8 +26,14 @@ pub fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         },
         text_element("p", "", words::bought(question, answer, print)),
         drawn(answer, print),
-        lines(answer, print),
-        good_to_know(answer.notes.iter().map(|note| words::note(*note).into()).collect()),
+        lines(question, answer, print),
+        good_to_know(
+            answer
+                .notes
+                .iter()
+                .map(|note| words::note(*note, question, print))
+                .collect(),
+        ),
         working(words::steps(question, answer, print), words::source(question)),
     ])
 }
@@ -49,11 +55,15 @@ fn drawn(answer: &Answer, print: &Printer) -> Html {
 }
 
 /// Where the yarn goes, if not all for one purpose.
-fn lines(answer: &Answer, print: &Printer) -> Html {
+fn lines(question: &Question, answer: &Answer, print: &Printer) -> Html {
     if answer.lines.len() < 2 {
         return Html::default();
     }
-    let lines = answer.lines.iter().map(|line| words::line(line, print)).collect();
+    let lines = answer
+        .lines
+        .iter()
+        .map(|line| words::line(line, question, print))
+        .collect();
     let content = vec![
         text_element("h3", "", words::LINES),
         items("ol", lines),

@@ -18,6 +18,9 @@ pub const LABEL_PLUS: &str = "plus, for its two edges";
 pub const WAITING: &str = "The stitches you cast on appear here.";
 pub const TALLY: &str = "Count as you cast on";
 pub const AGAIN: &str = "Begin the count again";
+pub const OUTSIDE: &str = "They are outside the width you asked for.";
+pub const OUTSIDE_PRACTICE: &str =
+    "They go into the seam, outside the width. One at each edge: common practice, no source.";
 pub const NEIGHBOURS: &str = "Or cast on";
 
 /// What a field is called.
@@ -28,7 +31,7 @@ pub const fn label(name: Name) -> &'static str {
         Name::Gauge => "Stitches in the washed swatch",
         Name::Multiple => LABEL_MULTIPLE,
         Name::Plus => LABEL_PLUS,
-        Name::Edge => "Edge stitches to be seen, at each edge",
+        Name::Edge => "Edge stitches that stay in sight, at each edge",
         Name::Seam => "Stitches the seam takes in, at each edge",
         Name::Extra => "To join the round",
         Name::Every => "Hang a marker",
@@ -210,7 +213,7 @@ pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<Stri
     let (gauge, pick) = (question.gauge, &answer.pick);
     let (wanted, width) = (lengths.write(question.width), lengths.write(pick.width));
     let (count, span) = (decimal(gauge.count()), span_of(gauge.span()));
-    let ideal = decimal(answer.ideal.to_f64());
+    let ideal = answer.ideal_in_quarters();
     let (of, plus) = (question.multiple.of, answer.plus);
     let multiple = match (of, plus) {
         (1, 0) => fill_pattern("The nearest whole count: #.", &[pick.inside]),
@@ -225,9 +228,13 @@ pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<Stri
     };
     let mut steps = vec![
         fill_pattern_with(
-            "Width times gauge: @ × @ ÷ @ = @ stitches.",
+            if ideal == answer.ideal.to_f64() {
+                "Width times gauge: @ × @ ÷ @ = @ stitches."
+            } else {
+                "Width times gauge: @ × @ ÷ @ is about @ stitches."
+            },
             &[],
-            &[&wanted, &count, &span, &ideal],
+            &[&wanted, &count, &span, &decimal(ideal)],
         ),
         multiple,
         fill_pattern_with(

@@ -82,4 +82,9 @@ pub const MAY_FORGET: &str = "This browser may clear it when room is short or af
 pub const SOME_FORGET: &str = "Some browsers clear what pages store after seven days without a visit, unless the page is on the home screen. Save a copy now and then.";
 
 pub const PRACTICE: &str = "common practice, no source";
+
+/// In an empty field: what may be typed there.
+pub fn example(typed: &str) -> String {
+    fill_pattern_with("e.g. @", &[], &[typed])
+}
 pub const STILL: &str = "An empty field of the question is still to be filled.";

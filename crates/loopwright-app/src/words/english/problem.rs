@@ -21,6 +21,10 @@ pub fn sentence(kind: &Kind) -> String {
         Kind::NoExact { .. } => fill_pattern_with("Type @.", &[], &[&either(&kind.nearest())]),
         Kind::TooSmall { least } => fill_pattern_with("Type @ or more.", &[], &[&amount(least)]),
         Kind::TooLarge { most } => fill_pattern_with("Type @ or less.", &[], &[&amount(most)]),
+        Kind::Differs { other } => fill_pattern(
+            "Behind the plus you typed #, and here another number. Make them the same.",
+            &[*other],
+        ),
         Kind::Missing => fill_pattern("Answer this first.", &[]),
         Kind::NeedsSwatch => fill_pattern("Take a stockinette gauge, or weigh a swatch.", &[]),
         Kind::Already => fill_pattern("That is what you have. Type another number.", &[]),

@@ -6,6 +6,7 @@ mod print;
 pub use print::Print;
 
 use super::intl::{decimal, fill_pattern, fill_pattern_with, tenths};
+use super::units::span_of;
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
 use loopwright::tables::yarn_weight::Weight;
@@ -45,7 +46,8 @@ pub const fn label(name: Name) -> &'static str {
         Name::Needle => "Needle you cast on with",
         Name::Second => "A second needle held with it",
         Name::Wraps => "Wraps of the yarn in an inch",
-        Name::Width => "Length of the edge",
+        Name::Width => "How long the edge will lie",
+        Name::Gauge => "Or the stitches of your swatch",
         Name::MeasuredStitches => "Stitches of a piece you measured",
         Name::MeasuredUsed => "Tail they used, without the slip knot",
         Name::End => "End to weave in",
@@ -166,6 +168,7 @@ pub const fn way(way: &Way) -> &'static str {
     match way {
         Way::Wraps { .. } => "By turns round needle and yarn",
         Way::Edge { .. } => "By the edge",
+        Way::Gauge { .. } => "By the edge, from your gauge",
         Way::Class { .. } => "By the class of the yarn",
         Way::Measured(_) => "By the piece you measured",
     }
@@ -178,6 +181,11 @@ pub fn estimate(known: &Estimate, stitches: u32, print: Print) -> String {
             fill_pattern_with("# × π × (@ + @)", &[stitches], &[&across(needle), &across(yarn)])
         }
         Way::Edge { width } => print.fine(width),
+        Way::Gauge { gauge, .. } => fill_pattern_with(
+            "# ÷ @ × @",
+            &[stitches],
+            &[&decimal(gauge.count()), &span_of(gauge.span())],
+        ),
         Way::Class { each, .. } => fill_pattern_with("# × @", &[stitches], &[&print.fine(each)]),
         Way::Measured(piece) => fill_pattern_with("@ ÷ # × #", &[piece.stitches, stitches], &[&print.fine(piece.used)]),
     };

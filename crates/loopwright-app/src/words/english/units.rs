@@ -1,6 +1,6 @@
 //! The words beside a length, a weight and a gauge.
 
-use super::intl::{DECIMAL_MARK, decimal, number};
+use super::intl::{DECIMAL_MARK, number};
 use super::needles;
 use loopwright::spacing::Fraction;
 use loopwright::tables::needle::sold;

@@ -17,7 +17,7 @@ use loopwright::fabric::Fabric;
 use loopwright::problem::{FieldPath, Kind, Problem};
 use loopwright::tables::Certainty;
 use loopwright::units::Length;
-use loopwright::yarn::{Answer, Ask, Band, Close, Line, Name, Part, Question, SECTIONS, SectionName};
+use loopwright::yarn::{Answer, Ask, Band, Close, Line, Name, Part, Question, SECTIONS, Section, SectionName};
 
 pub const TITLE: Title = Title {
     name: "Yarn needed",
@@ -28,6 +28,14 @@ pub const LINES: &str = "Where the yarn goes";
 /// The heading of a section, by its number.
 pub fn section(place: u32) -> String {
     fill_pattern("Section #", &[place])
+}
+
+/// A section by its place, counted from nought: the name she gave it, or its number.
+pub(super) fn section_name(place: usize, section: &Section) -> String {
+    if section.name.is_empty() {
+        return self::section(u32::try_from(place + 1).unwrap_or(u32::MAX));
+    }
+    section.name.clone()
 }
 
 const TYPE_STITCHES: &str = "Type the stitches and rows that you knit.";
@@ -73,9 +81,12 @@ const fn waiting_for_section(name: SectionName) -> &'static str {
         SectionName::Width | SectionName::Length => "Type the width and the length of the piece.",
         SectionName::Times => "Type how often you knit it.",
         SectionName::Stitches | SectionName::To | SectionName::Rows => TYPE_STITCHES,
-        SectionName::On | SectionName::Shape | SectionName::Fabric | SectionName::CastOn | SectionName::BindOff => {
-            TYPE_STITCHES
-        }
+        SectionName::On
+        | SectionName::Shape
+        | SectionName::Fabric
+        | SectionName::CastOn
+        | SectionName::BindOff
+        | SectionName::Name => TYPE_STITCHES,
     }
 }
 
@@ -115,14 +126,13 @@ pub fn used(question: &Question, answer: &Answer, print: &Printer) -> (String, S
 
 /// What is bought, and what is left of it.
 pub fn bought(question: &Question, answer: &Answer, print: &Printer) -> String {
-    let values = [
-        Held(question.ball.length),
-        Held(answer.bought),
-        Yarn(answer.leftover),
-        Value::Mass(answer.mass),
-    ];
-    let pattern = "# {ball|balls} of @ {holds|hold} @, which leaves @. What is used weighs @.";
-    print.sentence(pattern, &[answer.balls], &values)
+    let values = [Held(question.ball.length), Held(answer.bought), Yarn(answer.leftover)];
+    let pattern = "# {ball|balls} of @ {holds|hold} @, which leaves @.";
+    let holds = print.sentence(pattern, &[answer.balls], &values);
+    match answer.mass {
+        Some(mass) => holds + &print.sentence(" What is used weighs @.", &[], &[Value::Mass(mass)]),
+        None => holds,
+    }
 }
 
 /// How many balls are likely enough, and what there is to say of the last one; nothing, mostly.
@@ -180,19 +190,9 @@ pub fn drawing(answer: &Answer, each: bool, print: &Printer) -> String {
 }
 
 /// One line of the list; a star stands behind what is practice.
-pub fn line(line: &Line, print: &Printer) -> String {
+pub fn line(line: &Line, question: &Question, print: &Printer) -> String {
     let (expected, most) = (line.length.expected, line.length.most);
-    let name = match line.part {
-        Part::Knitting => "Knitting",
-        Part::CastOn => "Cast-on and its end",
-        Part::BindOff => "Bind-off and its end",
-        Part::Seams => "Seams",
-        Part::Swatch => "Swatch",
-        Part::Other => "Other yarn",
-        Part::Pattern => "The pattern's yarn",
-        Part::Joins => "Ends at each new ball",
-        Part::Reserve => "Reserve",
-    };
+    let name = part(line.part, question);
     // The reserve is bought and not expected to be used.
     let is_exact = expected == most || line.part == Part::Reserve;
     let length = if is_exact {
@@ -204,7 +204,37 @@ pub fn line(line: &Line, print: &Printer) -> String {
         Certainty::Practice => " *",
         Certainty::Seen | Certainty::FromMemory | Certainty::Computed => "",
     };
-    fill_pattern_with("@: @@", &[], &[name, &length, star])
+    fill_pattern_with("@: @@", &[], &[&name, &length, star])
+}
+
+/// What a line is for.
+fn part(part: Part, question: &Question) -> String {
+    let name = match part {
+        Part::Knitting { section } => return knitting(section as usize, question),
+        Part::CastOn => "Casting on, with its end",
+        Part::BindOff => "Binding off, with its end",
+        Part::Seams => "Seams",
+        Part::Swatch => "Swatch",
+        Part::Other => "Other yarn",
+        Part::Pattern => "The pattern's yarn",
+        Part::Joins => "Ends at each new ball",
+        Part::Reserve => "Reserve",
+    };
+    name.into()
+}
+
+/// The knitting of a section; one alone that has no name is the knitting.
+fn knitting(place: usize, question: &Question) -> String {
+    let sections: &[Section] = match &question.ask {
+        Ask::Piece(piece) => &piece.sections,
+        Ask::Balls { .. } | Ask::Length(_) => &[],
+    };
+    match sections {
+        [alone] if alone.name.is_empty() => "Knitting".into(),
+        all => all
+            .get(place)
+            .map_or_else(String::new, |section| section_name(place, section)),
+    }
 }
 
 /// What the star means.

@@ -58,7 +58,7 @@ fn the_working_has_her_numbers_in_it() {
     assert_eq!(
         steps,
         [
-            "Width times gauge: 100\u{a0}cm × 21 ÷ 4\u{a0}in = 206.693 stitches.",
+            "Width times gauge: 100\u{a0}cm × 21 ÷ 4\u{a0}in is about 206.75 stitches.",
             "The nearest multiple of 8 plus 3: 25 × 8 + 3 = 203.",
             "Its real width: 203 × 4\u{a0}in ÷ 21 = 98.2\u{a0}cm.",
             "With 0 edge and 1 seam stitch at each edge: 203 + 2 × 0 + 2 × 1 = 205.",

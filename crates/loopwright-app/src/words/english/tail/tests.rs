@@ -4,6 +4,7 @@ use super::*;
 use loopwright::choice::Key;
 use loopwright::tables::yarn_weight::class;
 use loopwright::tail::{self, Left, Piece, Question, Thickness, answer};
+use loopwright::units::Gauge;
 
 const METRIC: Print = Print { yards: false };
 const YARDS: Print = Print { yards: true };
@@ -36,6 +37,7 @@ fn no_sentence_shows_its_seams() {
                     needle: Some(mm(4)),
                     second: Some(mm(5)),
                     width: Some(mm(500)),
+                    gauge: Some(Gauge::of(21, Gauge::TEN_CM)),
                     measured: Some(Piece {
                         stitches: measured,
                         used: mm(340),
@@ -142,4 +144,16 @@ fn a_class_is_named_with_its_number() {
             assert!(chosen.words().contains(&number), "{}", chosen.words());
         }
     }
+}
+
+/// The edge by the gauge has its sum in it.
+#[test]
+fn the_edge_by_the_gauge_shows_its_sum() {
+    let question = Question {
+        gauge: Some(Gauge::of(20, Gauge::TEN_CM)),
+        ..Question::about(120)
+    };
+    let answer = answer(&question).unwrap();
+    let sum = estimate(&answer.estimates[0], 120, METRIC);
+    assert_eq!(sum, "120 ÷ 20 × 10\u{a0}cm × 3 to 4 = 1.8\u{a0}m to 2.4\u{a0}m.");
 }

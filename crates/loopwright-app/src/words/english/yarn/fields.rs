@@ -16,7 +16,7 @@ pub const STITCHES: &str = "stitches";
 pub const STITCHES_OVER: &str = "stitches over";
 pub const STITCHES_IN_ALL: &str = "stitches in all";
 pub const ROWS: &str = "rows";
-pub const EDGES: &str = "How it begins and ends";
+pub const EXAMPLE_NAME: &str = "front";
 pub const ADD: &str = "Add a section";
 pub const BRING_BACK: &str = "Bring back what I took out";
 pub const TAKE_OUT: &str = "Take it out";
@@ -33,7 +33,7 @@ pub const fn label(name: Name) -> &'static str {
         Name::From => "From",
         Name::Balls => "Balls",
         Name::PatternLength => "On the pattern's ball",
-        Name::PatternMass => "The pattern's ball weighs",
+        Name::PatternMass => "The pattern's ball weighs, if you know",
         Name::Length => "Yarn the pattern asks for",
         Name::Sections => "All sections",
         Name::Measured => "A measured piece",
@@ -48,12 +48,21 @@ pub const fn label(name: Name) -> &'static str {
         Name::Rest => "The swatch was",
         Name::Pinned => "Larger each way than unpinned, in percent",
         Name::BallLength => "On the ball I buy",
-        Name::BallMass => "That ball weighs",
+        Name::BallMass => ball_mass_label(true),
         Name::Reserve => "Reserve for mistakes, in percent",
         Name::CountSwatch => "Count the swatch in",
         Name::CountJoins => "Count the ends at each new ball",
         Name::Seams => "All seams together",
         Name::Other => "Other yarn, such as fringe",
+    }
+}
+
+/// What the weight of the ball is called: without a weighed swatch it may stay out.
+pub const fn ball_mass_label(is_needed: bool) -> &'static str {
+    if is_needed {
+        "That ball weighs"
+    } else {
+        "That ball weighs, if you know"
     }
 }
 
@@ -71,6 +80,7 @@ pub const fn section_label(name: SectionName) -> &'static str {
         SectionName::Times => "Worked how often",
         SectionName::CastOn => "It begins with",
         SectionName::BindOff => "It ends with",
+        SectionName::Name => "called",
     }
 }
 
@@ -127,7 +137,7 @@ impl Worded for Ending {
             Self::Plain => "a plain bind-off",
             Self::Elastic => "a stretchy bind-off",
             Self::ICord => "an i-cord bind-off",
-            Self::Live => "live stitches",
+            Self::Live => "live stitches, not bound off",
         }
     }
 }

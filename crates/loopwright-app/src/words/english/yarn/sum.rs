@@ -1,13 +1,14 @@
 //! What is good to know about the yarn, and the sum line by line.
 
-use super::Printer;
 use super::Value::{Exact, Fine, Held, Number, Word, Yarn};
+use super::{Printer, section_name};
 use loopwright::tables::Certainty;
+use loopwright::units::Length;
 use loopwright::yarn::{Answer, Ask, Found, Note, PerStitch, Piece, Question, Section, Shape};
 
 /// One note.
-pub fn note(note: Note) -> &'static str {
-    match note {
+pub fn note(note: Note, question: &Question, print: &Printer) -> String {
+    let sentence = match note {
         Note::Weighed => "A weighed swatch tells it better than any formula.",
         Note::WeighingIsBetter => {
             "A fair estimate, from numbers found for machine-knitted wool. A weighed swatch tells it better."
@@ -30,6 +31,24 @@ pub fn note(note: Note) -> &'static str {
         Note::BothYarns => "Two colours: this is both yarns together. Buy each for its share.",
         Note::OtherThickness => "The pattern's yarn is of another thickness. Knit a swatch before you buy.",
         Note::OneDyeLot => "Buy all of it from one dye lot.",
+        Note::LeftOpen { section, bind_off } => return left_open(section as usize, bind_off, question, print),
+    };
+    sentence.into()
+}
+
+/// Of a section that ends with live stitches from which nothing goes on.
+fn left_open(place: usize, bind_off: Length, question: &Question, print: &Printer) -> String {
+    let sections = match &question.ask {
+        Ask::Piece(piece) => piece.sections.as_slice(),
+        Ask::Balls { .. } | Ask::Length(_) => &[],
+    };
+    let takes = print.sentence("a plain bind-off takes about @ more.", &[], &[Yarn(bind_off)]);
+    match sections.get(place) {
+        Some(section) if sections.len() > 1 || !section.name.is_empty() => {
+            let name = section_name(place, section);
+            format!("{name}: nothing is counted for binding off; {takes}")
+        }
+        _ => format!("Nothing is counted for binding off; {takes}"),
     }
 }
 
@@ -69,10 +88,9 @@ pub fn steps(question: &Question, answer: &Answer, print: &Printer) -> Vec<Strin
 
 /// How many stitches there are.
 fn counted(piece: &Piece, answer: &Answer, print: &Printer) -> Vec<String> {
-    let sections = (1..).zip(&piece.sections);
-    let mut steps: Vec<String> = sections
-        .map(|(place, section)| of_section(place, section, print))
-        .collect();
+    let sections = piece.sections.iter().enumerate();
+    let of_section = |(place, section)| format!("{}: {}", section_name(place, section), stitches_of(section, print));
+    let mut steps: Vec<String> = sections.map(of_section).collect();
     if let Some(sum) = answer.stitches {
         steps.push(print.sentence("Stitches in all: @.", &[], &[Number(sum.to_f64())]));
     }
@@ -80,31 +98,27 @@ fn counted(piece: &Piece, answer: &Answer, print: &Printer) -> Vec<String> {
 }
 
 /// How many stitches a section has.
-fn of_section(place: u32, section: &Section, print: &Printer) -> String {
+fn stitches_of(section: &Section, print: &Printer) -> String {
     let times = section.times;
     let sum = Number(section.sum().to_f64());
     match section.shape {
-        Shape::Trapezoid { stitches, to, rows } if stitches == to => print.sentence(
-            "Section #: # × # × # = @ stitches.",
-            &[place, times, stitches, rows],
-            &[sum],
-        ),
+        Shape::Trapezoid { stitches, to, rows } if stitches == to => {
+            print.sentence("# × # × # = @ stitches.", &[times, stitches, rows], &[sum])
+        }
         Shape::Trapezoid { stitches, to, rows } => print.sentence(
-            "Section #: # × (# + #) ÷ 2 × # = @ stitches.",
-            &[place, times, stitches, to, rows],
+            "# × (# + #) ÷ 2 × # = @ stitches.",
+            &[times, stitches, to, rows],
             &[sum],
         ),
         Shape::Measured { .. } => {
             let (across, rows) = section.shape.across_and_rows().unwrap_or_default();
             print.sentence(
-                "Section #: # × @ stitches × @ rows, by the swatch's gauge = @ stitches.",
-                &[place, times],
+                "# × @ stitches × @ rows, by the swatch's gauge = @ stitches.",
+                &[times],
                 &[Number(across), Number(rows), sum],
             )
         }
-        Shape::Rows(_) | Shape::Stitches(_) => {
-            print.sentence("Section #: # × as summed = @ stitches.", &[place, times], &[sum])
-        }
+        Shape::Rows(_) | Shape::Stitches(_) => print.sentence("# × as summed = @ stitches.", &[times], &[sum]),
     }
 }
 

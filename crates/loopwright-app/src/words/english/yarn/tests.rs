@@ -27,8 +27,8 @@ fn all_said(question: &Question) -> Vec<String> {
     if !last.is_empty() {
         written.push(last.trim_end().into());
     }
-    written.extend(told.lines.iter().map(|part| line(part, PRINT)));
-    written.extend(told.notes.iter().map(|one| note(*one).to_owned()));
+    written.extend(told.lines.iter().map(|part| line(part, question, PRINT)));
+    written.extend(told.notes.iter().map(|one| note(*one, question, PRINT)));
     written.extend(steps(question, &told, PRINT));
     for sentence in &written {
         for sign in ["@", "#", "{", "}", "NaN", "Some", "  ", "::"] {
@@ -201,4 +201,64 @@ fn a_problem_says_what_to_type() {
     let most = SECTIONS.most;
     let written = problem(&Problem::new(Name::Sections, Kind::TooMany { most }));
     assert_eq!(written, "That is more than 200 sections. Take some out.");
+}
+
+/// A name she typed stands in the list and in the sum, whatever signs are in it.
+#[test]
+fn a_section_is_called_by_its_name() {
+    let washed = gauge(Fabric::Stockinette, Rest::Washed);
+    let mut sections = vec![Section::stockinette(Shape::rectangle(40, 100)); 2];
+    sections[0].name = "front # @".into();
+    let question = Question::about(sections, washed);
+    let told = answer(&question).expect("an answer");
+    assert!(line(&told.lines[0], &question, PRINT).starts_with("front # @: "));
+    assert!(line(&told.lines[1], &question, PRINT).starts_with("Section 2: "));
+    assert_eq!(
+        steps(&question, &told, PRINT)[0],
+        "front # @: 1 × 40 × 100 = 4000 stitches."
+    );
+}
+
+/// What is not bound off is told with what it would take, and by its name where there are several.
+#[test]
+fn what_is_left_open_is_told() {
+    let washed = gauge(Fabric::Stockinette, Rest::Washed);
+    let open = Section {
+        bind_off: None,
+        ..Section::stockinette(Shape::rectangle(100, 10))
+    };
+    let told = |sections| {
+        let question = Question::about(sections, washed);
+        let notes = answer(&question).expect("an answer").notes;
+        let sentences = notes.iter().map(|one| note(*one, &question, PRINT));
+        sentences
+            .filter(|sentence| sentence.contains("binding off"))
+            .collect::<Vec<_>>()
+    };
+    let alone = told(vec![open.clone()]);
+    assert_eq!(
+        alone,
+        ["Nothing is counted for binding off; a plain bind-off takes about 1.9 m more."]
+    );
+    let mut named = open.clone();
+    named.name = "sleeve".into();
+    assert!(told(vec![named, open])[0].starts_with("sleeve: nothing is counted for binding off"));
+}
+
+/// A ball without its weight leaves the weight of what is used unsaid.
+#[test]
+fn no_weight_is_said_where_none_is_known() {
+    let ball = Ball {
+        mass: None,
+        ..Ball::USUAL
+    };
+    let question = Question {
+        ball,
+        ..Question::from_pattern(Ask::Length(Length::of(750, LengthUnit::M)))
+    };
+    let told = answer(&question).expect("an answer");
+    assert_eq!(
+        bought(&question, &told, PRINT),
+        "6 balls of 125 m hold 750 m, which leaves 0 m."
+    );
 }
