@@ -190,7 +190,7 @@ impl Fields {
         let Some(row) = self.row(path) else {
             return Typed::plain("");
         };
-        self.standing(row.start, &row.kind)
+        self.typed_start(row.start, &row.kind)
     }
 
     /// What stands in an empty field as an example, in the unit that its scale has first; nothing where there is none.
@@ -199,12 +199,12 @@ impl Fields {
             || Typed::plain(""),
             |row| match row.example {
                 Start::Empty => Typed::plain(""),
-                example => self.standing(example, &row.kind),
+                example => self.typed_start(example, &row.kind),
             },
         )
     }
 
-    fn standing(&self, start: Start, kind: &Kind) -> Typed {
+    fn typed_start(&self, start: Start, kind: &Kind) -> Typed {
         match (start, kind) {
             (Start::Empty, Kind::Choice(options)) => Typed::plain(options.start()),
             (Start::Empty, _) => Typed::plain(""),
