@@ -16,7 +16,7 @@
 //! ```
 
 /// The text in plain characters, with single spaces and none at the ends.
-pub(super) fn clean(text: &str) -> Vec<char> {
+pub(crate) fn clean(text: &str) -> Vec<char> {
     let mut plain: Vec<char> = Vec::new();
     for character in text.chars().filter(|&character| !unseen(character)) {
         let character = plain_form(character);
