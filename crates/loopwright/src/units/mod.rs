@@ -44,6 +44,7 @@ mod names;
 mod number;
 pub mod parse;
 pub mod print;
+pub mod printed;
 pub mod rate;
 pub mod switch;
 
