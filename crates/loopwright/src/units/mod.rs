@@ -13,6 +13,7 @@
 //! | what did she type | [`parse`] |
 //! | what of a list cannot be read | [`list`] |
 //! | how is it written on the page | [`print`](mod@print) |
+//! | how is a gauge printed on a label | [`gauge_text`] |
 //! | in which ways may a text be meant | [`meant`] |
 //! | what else may be meant by what was taken | [`doubt`] |
 //! | what stands in the field when the unit is switched | [`switch`] |
@@ -36,6 +37,7 @@ pub mod doubt;
 mod exact;
 mod fraction;
 mod gauge;
+pub mod gauge_text;
 pub mod length;
 pub mod list;
 pub mod mass;
