@@ -23,6 +23,7 @@ mod keep;
 mod keyboard;
 mod large_text;
 mod link;
+mod measures;
 mod needles;
 mod paper;
 mod print;
@@ -108,6 +109,10 @@ scenarios! {
         rows::she_works_as_many_rows_as_her_length_takes,
         rows::she_counts_ridges_in_inches,
         rows::she_holds_a_tape_to_her_knitting,
+        measures::a_needle_is_typed_as_it_is_called,
+        measures::a_number_in_doubt_is_asked_about,
+        measures::what_was_left_in_the_wrong_unit_is_a_tap_away,
+        measures::a_label_fills_stitches_and_rows,
         keep::a_reload_keeps_what_she_typed,
         keep::a_killed_browser_keeps_what_it_said_it_keeps,
         keep::without_a_network_the_page_opens_and_computes,

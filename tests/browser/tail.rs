@@ -52,9 +52,9 @@ pub async fn she_leaves_a_tail_in_yards(stage: &mut Stage) -> Result<()> {
         Reads("Leave a tail of 3.3 yd"),
         Says(".ways .wins", "By the piece you measured"),
         NeverSays(".answers", "A piece of 20 stitches"),
-        Type("#tail-needle", "US 6"),
+        Type("#tail-needle", "six"),
         Begins(".question .problem", "Type millimetres"),
-        Type("#tail-needle", "5"),
+        Type("#tail-needle", "US 8"),
         Shown(".ways > div:nth-of-type(3)"),
         Reads("Leave a tail of 3.3 yd"),
     ];

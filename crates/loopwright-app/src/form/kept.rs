@@ -5,9 +5,11 @@ use crate::form::{Measures, NEEDLE, gauge_as_typed};
 use crate::store::Typed;
 use crate::words::{known as words, units};
 use loopwright::choice::Key;
+use loopwright::tables::needle::{self, Written};
 use loopwright::tables::yarn_weight::Weight;
+use loopwright::units::parse::{self, Wanted};
 use loopwright::units::print::{self, Step};
-use loopwright::units::{Gauge, Length, LengthUnit};
+use loopwright::units::{Gauge, Length, LengthUnit, gauge_text};
 
 /// The sheet it is written on.
 pub const SHEET: &str = "known";
@@ -82,14 +84,33 @@ impl Kept {
     pub fn print(self, typed: &Typed) -> String {
         let (text, unit) = (typed.text.trim(), typed.unit.as_deref());
         match self.dimension() {
-            Dimension::Count | Dimension::Length | Dimension::Needle => words::measured(text, unit),
-            Dimension::Gauge => words::counted(text, unit),
+            Dimension::Count => words::measured(text, unit),
+            // A text that names its own unit, system or span says it once.
+            Dimension::Length => words::measured(text, unit.filter(|_| !names_unit(text))),
+            Dimension::Needle => words::measured(text, unit.filter(|_| !names_needle(text))),
+            Dimension::Gauge => words::counted(text, unit.filter(|_| !names_span(text))),
             Dimension::YarnClass => match Weight::from_key(text) {
                 Some(weight) => words::class(weight).to_owned(),
                 None => text.to_owned(),
             },
         }
     }
+}
+
+fn names_unit(text: &str) -> bool {
+    let read = parse::read(text, &Wanted::<Length>::any(LengthUnit::Cm));
+    read.is_ok_and(|read| read.unit.is_some())
+}
+
+fn names_needle(text: &str) -> bool {
+    match needle::read(text) {
+        Ok(Written::Metric(_) | Written::Numbered(..)) => true,
+        Ok(Written::Alone(_)) | Err(_) => false,
+    }
+}
+
+fn names_span(text: &str) -> bool {
+    gauge_text::read(text, Gauge::TEN_CM).is_ok_and(|read| read.span.is_some())
 }
 
 /// What kind of value is kept.
@@ -159,7 +180,11 @@ mod tests {
         assert_eq!(Kept::GaugeStitches.print(&typed("21", "10 cm")), "21 over 10 cm");
         assert_eq!(Kept::GaugeRows.print(&Typed::plain("31 over 18 cm")), "31 over 18 cm");
         assert_eq!(Kept::Bust.print(&typed("91 ", "cm")), "91 cm");
+        assert_eq!(Kept::Bust.print(&typed("38 1/4 in", "cm")), "38 1/4 in");
         assert_eq!(Kept::CastOn.print(&Typed::plain("132")), "132");
+        for (text, printed) in [("US 6", "US 6"), ("6 us", "6 us"), ("4 mm", "4 mm"), ("4", "4 mm")] {
+            assert_eq!(Kept::Needle.print(&typed(text, "mm")), printed);
+        }
     }
 
     #[test]

@@ -4,14 +4,17 @@
 //! question of them, the fold that hides them, links, named states, and the place where a problem is shown. It is data;
 //! nothing here draws, and nothing here knows a tool.
 
+pub mod doubt;
 mod fields;
 pub mod kept;
 mod measures;
 mod multiple;
+pub mod pair;
 mod reader;
 mod scale;
 mod span;
 mod standing;
+mod takes;
 
 pub use fields::{Fields, Settings};
 pub use measures::Measures;
@@ -19,11 +22,13 @@ pub use multiple::{plus_behind, read_multiple};
 pub use reader::Reader;
 pub use scale::{NEEDLE, SETTINGS, Scale, TAPE, WEIGHT, YARN};
 pub use span::{SPANS, Span, gauge_as_typed, span_of};
+pub use takes::gauge_text;
 
 use crate::words::Worded;
 use kept::Kept;
 use loopwright::bounds::Bounds;
 use loopwright::choice::{Choice, GroupName};
+use loopwright::gauge::Direction;
 use loopwright::units::{Length, LengthUnit, Mass};
 
 /// One field of a tool: a row of its table.
@@ -55,6 +60,10 @@ pub struct Field {
     pub offered: fn(&Fields, &str) -> bool,
     /// A remark below it; none if that is empty.
     pub remark: &'static str,
+    /// What is counted in it, if it is a gauge.
+    pub counts: Direction,
+    /// The key of the field of the same fabric's other direction, if it is a gauge and there is one.
+    pub beside: Option<&'static str>,
 }
 
 /// What a field holds.
@@ -184,6 +193,8 @@ impl Field {
             asked: always,
             offered: all_options,
             remark: "",
+            counts: Direction::Stitches,
+            beside: None,
         }
     }
 
@@ -317,6 +328,22 @@ impl Field {
     /// holds before anything is chosen.
     pub const fn offered_if(self, offered: fn(&Fields, &str) -> bool) -> Self {
         Self { offered, ..self }
+    }
+
+    /// It is a gauge in rows.
+    pub const fn of_rows(self) -> Self {
+        Self {
+            counts: Direction::Rows,
+            ..self
+        }
+    }
+
+    /// The field of this key is the same fabric's gauge in the other direction: a text that names both fills both.
+    pub const fn beside(self, other: &'static str) -> Self {
+        Self {
+            beside: Some(other),
+            ..self
+        }
     }
 
     /// This stands below it.

@@ -8,7 +8,7 @@ use loopwright::choice::{Choice, FieldName};
 use loopwright::problem::{FieldPath, Kind, Problem};
 use loopwright::units::list::Unread;
 use loopwright::units::parse::Unreadable;
-use loopwright::units::{Gauge, Length, Mass, Measure, count};
+use loopwright::units::{Gauge, Length, Mass, Measure, count, gauge_text};
 
 /// A reader of the fields of one tool.
 pub struct Reader {
@@ -198,14 +198,12 @@ impl Reader {
     }
 
     fn gauge_at(&mut self, path: FieldPath) -> Gauge {
-        let (text, span) = self.fields.gauge(path);
-        let read = Gauge::read(text, span.length);
-        self.value_at(path, read, Gauge::of(1, Gauge::TEN_CM))
+        self.value_at(path, self.fields.gauge_read(path), Gauge::of(1, Gauge::TEN_CM))
     }
 
     fn gauges_at(&mut self, path: FieldPath) -> Vec<Gauge> {
         let (text, span) = self.fields.gauge(path);
-        match Gauge::read_list(text, span.length) {
+        match gauge_text::read_several(text, span.length, self.fields.counts(path)) {
             Err(Unreadable::Empty) => Vec::new(),
             read => self.value_at(path, read, Vec::new()),
         }
@@ -213,8 +211,7 @@ impl Reader {
 
     fn measure<T: Measure>(&mut self, path: FieldPath, scale: &Scale<T>, bounds: Bounds<T>) -> T {
         let typed = self.text_or_start(path);
-        let read = scale.as_typed(&typed).read(bounds).map(|read| read.value);
-        self.value_at(path, read, bounds.least)
+        self.value_at(path, scale.read(&typed, bounds), bounds.least)
     }
 
     fn value_at<T>(&mut self, path: FieldPath, read: Result<T, Unreadable>, otherwise: T) -> T {

@@ -4,6 +4,9 @@
 use super::{Measures, Settings};
 use crate::store::Typed;
 use crate::words::units as words;
+use loopwright::bounds::Bounds;
+use loopwright::tables::needle::read_across;
+use loopwright::units::parse::Unreadable;
 use loopwright::units::print::{self, Step};
 use loopwright::units::{Length, LengthUnit, Mass, MassUnit, Measure, switch};
 
@@ -37,6 +40,8 @@ pub struct Scale<T: Measure + 'static> {
     pub other: Option<ScaleUnit<T>>,
     /// A unit in words.
     pub name: fn(T::Unit) -> &'static str,
+    /// How a text is read that may name what it measures in another way than by a unit, as needles are.
+    pub named: Option<fn(&str, Bounds<T>) -> Result<T, Unreadable>>,
 }
 
 /// What a tape measures.
@@ -45,6 +50,7 @@ pub const TAPE: Scale<Length> = Scale {
     first: ScaleUnit::new("cm", LengthUnit::Cm, Step::Tenth),
     other: Some(ScaleUnit::new("in", LengthUnit::Inch, Step::Eighths)),
     name: words::length,
+    named: None,
 };
 
 /// How far yarn runs.
@@ -53,6 +59,7 @@ pub const YARN: Scale<Length> = Scale {
     first: ScaleUnit::new("m", LengthUnit::M, Step::Tenth),
     other: Some(ScaleUnit::new("yd", LengthUnit::Yard, Step::Tenth)),
     name: words::length,
+    named: None,
 };
 
 /// What a needle measures.
@@ -61,6 +68,7 @@ pub const NEEDLE: Scale<Length> = Scale {
     first: ScaleUnit::new("mm", LengthUnit::Mm, Step::Hundredth),
     other: None,
     name: words::length,
+    named: Some(|text, bounds| read_across(text, bounds).map(|read| read.across)),
 };
 
 /// What a scale says.
@@ -69,6 +77,7 @@ pub const WEIGHT: Scale<Mass> = Scale {
     first: ScaleUnit::new("g", MassUnit::Gram, Step::Tenth),
     other: Some(ScaleUnit::new("oz", MassUnit::Ounce, Step::Hundredth)),
     name: words::mass,
+    named: None,
 };
 
 impl<T: Measure> Scale<T> {
@@ -103,6 +112,23 @@ impl<T: Measure> Scale<T> {
     /// A text with the unit that stood beside it as it was typed.
     pub fn as_typed(&self, typed: &Typed) -> switch::Typed<T> {
         switch::Typed::new(typed.text.clone(), self.unit(typed.unit.as_deref()).unit)
+    }
+
+    /// The quantity of a text.
+    ///
+    /// # Errors
+    /// Why it is none.
+    pub fn read(&self, typed: &Typed, bounds: Bounds<T>) -> Result<T, Unreadable> {
+        match self.named {
+            Some(read) => read(&typed.text, bounds),
+            None => self.as_typed(typed).read(bounds).map(|read| read.value),
+        }
+    }
+
+    /// The quantity of a text, however small or large, if it is one.
+    pub fn read_any(&self, typed: &Typed) -> Option<T> {
+        let [least, most] = [i64::MIN, i64::MAX].map(T::from_base);
+        self.read(typed, Bounds::new(least, most)).ok()
     }
 
     /// A quantity as it would be typed in the first unit.

@@ -4,8 +4,9 @@ use super::plain::{button, element, element_with, text, text_element};
 use super::{Sheet, View};
 use crate::form::Field;
 use crate::store::Typed;
-use crate::words::{intl, page};
+use crate::words::{doubt, intl, page};
 use loopwright::problem::{FieldPath, Kind, Problem};
+use loopwright::units::meant::Meant;
 use loopwright::units::parse::Unreadable;
 use yew::prelude::*;
 
@@ -16,6 +17,8 @@ pub struct Advice {
     pub sentence: AttrValue,
     /// Numbers that would be right.
     pub nearest: Vec<u32>,
+    /// The ways in which the text may be meant.
+    pub ways: Vec<Meant>,
 }
 
 /// The advice for one field, if something is wrong with it. A field that is still empty needs none.
@@ -32,7 +35,15 @@ pub fn advice(
     Some(Advice {
         sentence: sentence(problem).into(),
         nearest: problem.kind.nearest(),
+        ways: ways(problem.kind),
     })
+}
+
+fn ways(kind: Kind) -> Vec<Meant> {
+    let Kind::Unreadable(Unreadable::Ambiguous(readings)) = kind else {
+        return Vec::new();
+    };
+    readings.ways().collect()
 }
 
 /// Where the answer will be; or, when something that was typed is wrong, where to look: first at what can be seen.
@@ -56,16 +67,25 @@ pub(super) fn advice_id(element: &str) -> String {
 }
 
 /// The advice as it stands below its field.
-pub(super) fn advised(sheet: &Sheet, field: FieldPath, Advice { sentence, nearest }: Advice) -> Html {
+pub(super) fn advised(sheet: &Sheet, field: FieldPath, advice: Advice) -> Html {
     let field = field.stored();
+    let Advice {
+        sentence,
+        nearest,
+        ways,
+    } = advice;
     let mut content = vec![element("p", "", vec![text(sentence)])];
-    for value in nearest {
-        let label = [page::USE, " ", &intl::number(value)].concat();
+    let nearest = nearest
+        .into_iter()
+        .map(|value| (intl::number(value), value.to_string()));
+    let ways = ways.into_iter().map(|way| (doubt::way(way), way.text()));
+    for (words, typed) in nearest.chain(ways) {
+        let label = [page::USE, " ", &words].concat();
         let (sheet, field) = (sheet.clone(), field.clone());
         // The unit that stands beside the field, such as a gauge's span, stays.
         let put = move |_| {
             let unit = sheet.desk.text(sheet.id, &field).and_then(|typed| typed.unit);
-            let text = value.to_string();
+            let text = typed.clone();
             sheet.desk.write(sheet.id, &field, Some(Typed { text, unit }));
         };
         content.push(button(label, Callback::from(put)));

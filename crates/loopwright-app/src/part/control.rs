@@ -2,6 +2,7 @@
 //! below, in room that is kept for it (`room.rs`). The text is never rewritten.
 
 use super::advice::advice_id;
+use super::doubt::typing;
 use super::plain::{button, element, element_with, list, text};
 use super::{Label, View};
 use crate::desk::Desk;
@@ -194,12 +195,11 @@ impl Control<'_> {
     /// The choice of what a text was counted over or is written in, where that belongs to the text: it is stored as the
     /// text's unit, and another choice keeps the same text and converts nothing.
     fn unit_of_text(&self, label: &'static str, units: Vec<(&'static str, String)>, chosen: &str, typed: &str) -> Html {
-        let (sheet, field) = (self.view.sheet.clone(), self.path.stored());
+        let write = typing(self.view, self.field);
         let typed = typed.to_owned();
         let onchange = Callback::from(move |event: Event| {
             let key = event.target_unchecked_into::<HtmlSelectElement>().value();
-            let typed = Typed::with_unit(typed.clone(), key);
-            sheet.desk.write(sheet.id, &field, Some(typed));
+            write(Typed::with_unit(typed.clone(), key));
         });
         selection(format!("{}-unit", self.id), label, units, chosen, onchange)
     }
@@ -207,11 +207,11 @@ impl Control<'_> {
     /// The field itself; an example of what may be typed stands in it as long as it is empty, and is no value.
     fn input(&self, value: String, keys: Keys, unit: Option<&'static str>, example: String) -> Html {
         let placeholder = (!example.is_empty()).then(|| page::example(&example));
-        let (sheet, field) = (self.view.sheet.clone(), self.path.stored());
+        let write = typing(self.view, self.field);
         let oninput = move |event: InputEvent| {
             let text = event.target_unchecked_into::<HtmlInputElement>().value();
             let unit = unit.map(Into::into);
-            sheet.desk.write(sheet.id, &field, Some(Typed { text, unit }));
+            write(Typed { text, unit });
         };
         html! {
             <input id={self.id.clone()} {value} {oninput} type="text" inputmode={keys.input_mode()} autocomplete="off" {placeholder}

@@ -9,6 +9,7 @@ mod answered;
 mod below;
 mod control;
 mod counted;
+mod doubt;
 mod form;
 mod label;
 mod offer;

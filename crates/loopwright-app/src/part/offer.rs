@@ -1,17 +1,24 @@
 //! What holds for all tools, beside a field or an answer: a tap takes the kept value, another keeps the one that stands
 //! there. Nothing is taken or kept without a tap.
 
-use super::plain::{button, element, text_element};
+use super::doubt::doubted;
+use super::plain::{button, element, list, text_element};
 use super::{Sheet, View};
 use crate::form::kept::{self, Kept, Value};
-use crate::form::{Field, Keeping, Kind, Scale};
+use crate::form::{Field, Keeping, Kind, Scale, gauge_text};
 use crate::store::Typed;
 use crate::words::known as words;
-use loopwright::units::{Gauge, Measure};
+use loopwright::units::Measure;
 use yew::prelude::*;
 
-/// Beside a field: takes the kept value, or keeps the one that stands there, or says that it is the kept one.
+/// Beside a field: how its text was read, where that has to be said; then takes the kept value, or keeps the one that stands
+/// there, or says that it is the kept one.
 pub fn offered(view: &View, field: &'static Field) -> Html {
+    list(vec![doubted(view, field), kept_beside(view, field)])
+}
+
+/// What can be kept and taken beside a field: nothing that the field would not take.
+fn kept_beside(view: &View, field: &'static Field) -> Html {
     let name = match field.kept {
         Keeping::Nothing => return Html::default(),
         Keeping::As(name) => name,
@@ -20,14 +27,16 @@ pub fn offered(view: &View, field: &'static Field) -> Html {
     let measures = view.fields.settings().measures();
     let path = view.fields.path_of(field);
     let here = view.fields.typed(path).filter(|typed| !typed.text.trim().is_empty());
-    let here = here.map(|typed| name.renewed(typed.clone()));
+    let is_empty = here.is_none();
+    let here = here.map(|typed| field.keepable(&name.renewed(typed.clone())));
+    let here = here.filter(|typed| field.takes(typed));
     let kept = view.sheet.desk.text(kept::SHEET, name.key());
-    let kept = kept.map(|typed| name.renewed(typed));
+    let kept = kept.map(|typed| name.renewed(typed)).filter(|typed| field.takes(typed));
     match (here, kept) {
         (None, None) => Html::default(),
-        (Some(here), Some(kept)) if is_same(&field.kind, &here, &kept) => text_element("p", "known", words::TAKEN),
+        (Some(here), Some(kept)) if is_same(field, &here, &kept) => text_element("p", "known", words::TAKEN),
         // As long as something of her own stands there, what is only to be taken is not offered.
-        (Some(_), _) if field.take_only => Html::default(),
+        (_, _) if field.take_only && !is_empty => Html::default(),
         (here, kept) => {
             let take = kept.map(|kept| {
                 let label = words::take(&name.print_in(measures, &kept));
@@ -43,26 +52,19 @@ pub fn offered(view: &View, field: &'static Field) -> Html {
 }
 
 /// Whether two texts are the same value: 22 1/2 and 22.5 are.
-fn is_same(kind: &Kind, one: &Typed, other: &Typed) -> bool {
-    match kind {
-        Kind::Gauge | Kind::Gauges => {
-            let (one, other) = (gauge(one), gauge(other));
-            one.is_some() && one == other
-        }
+fn is_same(field: &Field, one: &Typed, other: &Typed) -> bool {
+    let gauge = |typed| gauge_text(typed).and_then(|read| read.gauge(field.counts)).ok();
+    match field.kind {
+        Kind::Gauge | Kind::Gauges => gauge(one).is_some() && gauge(one) == gauge(other),
         Kind::Length(scale, _) => is_same_measure(scale, one, other),
         Kind::Mass(scale, _) => is_same_measure(scale, one, other),
         Kind::Count(_) | Kind::Choice(_) | Kind::List(_) | Kind::Text | Kind::Whole => one == other,
     }
 }
 
-fn gauge(typed: &Typed) -> Option<Gauge> {
-    let span = crate::form::span_of(Some(typed));
-    Gauge::read(&typed.text, span.length).ok()
-}
-
 fn is_same_measure<T: Measure>(scale: &Scale<T>, one: &Typed, other: &Typed) -> bool {
-    let value = |typed| scale.as_typed(typed).read_any().map(|read| read.value).ok();
-    one == other || (value(one).is_some() && value(one) == value(other))
+    let (first, second) = (scale.read_any(one), scale.read_any(other));
+    one == other || (first.is_some() && first == second)
 }
 
 /// Beside an answer: keeps a value of it, or says that it is the kept one. Nothing where no field would take it.

@@ -40,12 +40,19 @@ const NAMED: &[State] = &[
 ];
 
 fields! { FIELDS of Name, words::label;
-    Stitches => Field::gauges().taken(Kept::GaugeStitches),
-    Pattern => Field::gauge().remarked(words::BAND),
-    Rows => Field::gauges().taken(Kept::GaugeRows).folded(MORE),
-    PatternRows => Field::gauge().folded(MORE),
-    StitchesUnwashed => Field::gauges().taken(Kept::GaugeStitchesUnwashed).folded(MORE),
-    RowsUnwashed => Field::gauges().taken(Kept::GaugeRowsUnwashed).folded(MORE),
+    Stitches => Field::gauges().beside(Name::Rows.key()).taken(Kept::GaugeStitches),
+    Pattern => Field::gauge().beside(Name::PatternRows.key()).remarked(words::BAND),
+    Rows => Field::gauges().of_rows().beside(Name::Stitches.key()).taken(Kept::GaugeRows).folded(MORE),
+    PatternRows => Field::gauge().of_rows().beside(Name::Pattern.key()).folded(MORE),
+    StitchesUnwashed => Field::gauges()
+        .beside(Name::RowsUnwashed.key())
+        .taken(Kept::GaugeStitchesUnwashed)
+        .folded(MORE),
+    RowsUnwashed => Field::gauges()
+        .of_rows()
+        .beside(Name::StitchesUnwashed.key())
+        .taken(Kept::GaugeRowsUnwashed)
+        .folded(MORE),
     Width => Field::length(&TAPE, WIDTH).starts(Start::Length(USUAL_WIDTH)).folded(MORE),
     Length => Field::length(&TAPE, WIDTH).starts(Start::Length(USUAL_LENGTH)).folded(MORE),
 }

@@ -52,7 +52,7 @@ fields! { FIELDS of Name, words::label;
     Rows => Field::count(ROWS).only_if(asks_rows),
     Ridges => Field::count(ROWS).only_if(asks_ridges),
     Repeats => Field::count(ROWS).only_if(asks_repeats),
-    Gauge => Field::gauge().kept(Kept::GaugeRows),
+    Gauge => Field::gauge().of_rows().kept(Kept::GaugeRows),
     Knitting => Field::choice::<Turning>().folded(MORE),
     Fabric => Field::choice::<Fabric>().folded(MORE),
     Repeat => Field::count(REPEAT).starts(Start::Count(REPEAT.least)).folded(MORE),
@@ -61,7 +61,7 @@ fields! { FIELDS of Name, words::label;
     Edges => Field::count(EDGES).starts(Start::Count(EDGES.least)).folded(MORE).remarked(PRACTICE),
     TapeRows => Field::count(ROWS).folded(words::MIDWAY),
     TapeLength => Field::length(&TAPE, WIDTH).folded(words::MIDWAY),
-    Unwashed => Field::gauge().kept(Kept::GaugeRowsUnwashed).folded(words::MIDWAY),
+    Unwashed => Field::gauge().of_rows().kept(Kept::GaugeRowsUnwashed).folded(words::MIDWAY),
 }
 
 fn asks_length(fields: &Fields) -> bool {

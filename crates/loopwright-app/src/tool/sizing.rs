@@ -40,10 +40,10 @@ fields! { FIELDS of Name, words::label;
     Neck => Field::length(&TAPE, GIRTH).folded(MORE).only_if(is_wrap),
     Head => Field::length(&TAPE, GIRTH).folded(MORE).only_if(is_wrap),
     Cloth => Field::choice::<Cloth>().folded(MORE),
-    PatternStitches => Field::gauge().folded(MORE),
-    PatternRows => Field::gauge().folded(MORE),
-    OwnStitches => Field::gauge().folded(MORE).kept(Kept::GaugeStitches),
-    OwnRows => Field::gauge().folded(MORE).kept(Kept::GaugeRows),
+    PatternStitches => Field::gauge().beside(Name::PatternRows.key()).folded(MORE),
+    PatternRows => Field::gauge().of_rows().beside(Name::PatternStitches.key()).folded(MORE),
+    OwnStitches => Field::gauge().beside(Name::OwnRows.key()).folded(MORE).kept(Kept::GaugeStitches),
+    OwnRows => Field::gauge().of_rows().beside(Name::OwnStitches.key()).folded(MORE).kept(Kept::GaugeRows),
     Stitches => Field::counts(words::EXAMPLE_STITCHES).folded(MORE),
 }
 

@@ -29,9 +29,9 @@ const NAMED: &[State] = &[
 ];
 
 fields! { FIELDS of Name, words::label;
-    Gauge => Field::gauge().taken(Kept::GaugeStitches),
+    Gauge => Field::gauge().beside(Name::Rows.key()).taken(Kept::GaugeStitches),
     Knitting => Field::choice::<Working>().in_sentence(),
-    Rows => Field::gauge().taken(Kept::GaugeRows).folded(MORE),
+    Rows => Field::gauge().of_rows().beside(Name::Gauge.key()).taken(Kept::GaugeRows).folded(MORE),
     Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
     Plus => Field::count(PLUS)
         .starts(Start::From(|fields| plus_behind(fields, Name::Multiple)))

@@ -5,6 +5,7 @@ use super::*;
 use crate::form::kept::{Dimension, Kept};
 use crate::form::{Keeping, Kind, Settings};
 use crate::route;
+use crate::store::Typed;
 use loopwright::choice::Key;
 
 /// Every key of every field and choice, as it is stored and linked.
@@ -62,6 +63,38 @@ pub fn check<T: Tool>() {
     every_state_is_read::<T>();
     no_field_is_found_by_its_place::<T>();
     what_is_kept_is_of_the_kind_of_its_field::<T>();
+    what_cannot_be_read_is_never_offered::<T>();
+}
+
+/// Texts of every kind of field, read by some of them and refused by others.
+const TEXTS: [&str; 16] = [
+    "7", "US 6", "6 us", "US 12", "10½", "1,150", "88 112", "22 x 30", "28 rows", "21-22", "7 1/", "seven", "9999999",
+    "-1", "7 cm", "light",
+];
+
+/// Of each text that is no value of a field the field says so: what stands in it is then not offered to be kept, nor what
+/// is kept to be used.
+fn what_cannot_be_read_is_never_offered<T: Tool>() {
+    let kept = T::FIELDS.iter().filter(|field| !matches!(field.kept, Keeping::Nothing));
+    for (field, text) in kept.flat_map(|field| TEXTS.map(|text| (field, text))) {
+        let filled = T::STATES.iter().find(|state| state.name == "filled");
+        let mut typed = route::to_fields(&route::parse_query(filled.map_or("", |state| state.link)));
+        let fields = Fields::new(T::FIELDS, typed.clone(), Settings::default());
+        let path = fields.path_of(field);
+        typed.insert(path.stored(), Typed::plain(text));
+        let read = T::read(&Fields::new(T::FIELDS, typed, Settings::default()));
+        let problems = read.err().unwrap_or_default();
+        let is_unreadable = |problem: &Problem| {
+            problem.field == path && matches!(problem.kind, loopwright::problem::Kind::Unreadable(_))
+        };
+        let is_refused = problems.iter().any(is_unreadable);
+        assert!(
+            !is_refused || !field.takes(&Typed::plain(text)),
+            "{}: {} takes {text:?}",
+            T::ID,
+            field.key
+        );
+    }
 }
 
 /// Each field that a state fills is in the table, and the states called "filled" and "empty" are what they are called.

@@ -48,10 +48,19 @@ fields! { FIELDS of Name, words::label;
     Sections => Field::whole().in_sentence().only_if(is_from_piece),
     By => Field::choice::<SwatchKind>().in_sentence().only_if(is_from_piece),
     SwatchFabric => Field::choice::<Fabric>().in_sentence().only_if(is_from_piece),
-    SwatchStitches => Field::gauge().kept_by(kept_stitches).in_sentence().only_if(has_stockinette_gauge),
-    SwatchRows => Field::gauge().kept_by(kept_rows).in_sentence().only_if(has_stockinette_gauge),
-    OwnStitches => Field::gauge().in_sentence().only_if(has_other_gauge),
-    OwnRows => Field::gauge().in_sentence().only_if(has_other_gauge),
+    SwatchStitches => Field::gauge()
+        .beside(Name::SwatchRows.key())
+        .kept_by(kept_stitches)
+        .in_sentence()
+        .only_if(has_stockinette_gauge),
+    SwatchRows => Field::gauge()
+        .of_rows()
+        .beside(Name::SwatchStitches.key())
+        .kept_by(kept_rows)
+        .in_sentence()
+        .only_if(has_stockinette_gauge),
+    OwnStitches => Field::gauge().beside(Name::OwnRows.key()).in_sentence().only_if(has_other_gauge),
+    OwnRows => Field::gauge().of_rows().beside(Name::OwnStitches.key()).in_sentence().only_if(has_other_gauge),
     WeighedStitches => Field::count(STITCHES).in_sentence().only_if(has_weighed_swatch),
     WeighedRows => Field::count(ROWS).in_sentence().only_if(has_weighed_swatch),
     SwatchMass => Field::mass(&WEIGHT, SWATCH_MASS).in_sentence().only_if(has_weighed_swatch),

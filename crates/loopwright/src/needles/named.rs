@@ -1,7 +1,7 @@
 //! What a needle is called: its millimetres, and the number of each system that is equal or nearest.
 
 use crate::tables::Certainty;
-use crate::tables::needle::{JAPANESE, NEEDLES, Number, System, hole, japanese};
+use crate::tables::needle::{NEEDLES, Number, Numbered, System, hole};
 use crate::units::Length;
 
 /// One needle and its names.
@@ -86,28 +86,11 @@ fn rows(system: System) -> Vec<Named> {
 
 /// The needles of a system that have a number, thinnest first.
 pub(super) fn numbered(system: System) -> Vec<(Number, Named)> {
-    let numbered = |number, across, certainty| (number, row(system, Some(number), across, certainty));
-    match system {
-        System::Metric => Vec::new(),
-        System::Us => {
-            let with_us = NEEDLES.iter().filter_map(|needle| Some((needle.us?, needle)));
-            with_us
-                .map(|(us, needle)| numbered(us, needle.across, needle.us_certainty))
-                .collect()
-        }
-        System::Uk => {
-            let with_uk = NEEDLES.iter().filter_map(|needle| Some((needle.uk?, needle)));
-            with_uk
-                .map(|(uk, needle)| numbered(uk, needle.across, needle.uk_certainty))
-                .collect()
-        }
-        System::Japanese => {
-            let made = |number| Some((Number::whole(i16::try_from(number).ok()?), japanese(number)?));
-            let all = (JAPANESE.least..=JAPANESE.most).filter_map(made);
-            all.map(|(number, across)| numbered(number, across, Certainty::FromMemory))
-                .collect()
-        }
-    }
+    let named = |numbered: Numbered| {
+        let Numbered { number, across, certainty } = numbered;
+        (number, row(system, Some(number), across, certainty))
+    };
+    system.numbered().into_iter().map(named).collect()
 }
 
 const fn row(system: System, number: Option<Number>, across: Length, certainty: Certainty) -> Named {

@@ -3,9 +3,9 @@
 use super::named::{Needle, numbered, stops};
 use super::{GivenIn, Name};
 use crate::problem::{Kind, Problem};
-use crate::tables::needle::{Number, System};
+use crate::tables::needle::{self as written, Number, System, Written};
 use crate::tail::NEEDLE;
-use crate::units::parse::{Unreadable, Wanted, read};
+use crate::units::parse::Unreadable;
 use crate::units::{Length, LengthUnit};
 
 /// A needle, as it is named.
@@ -24,14 +24,11 @@ pub enum Size {
     Hole(Length),
 }
 
-/// What may stand before a number.
-const PREFIXES: [(&str, System); 3] = [("us", System::Us), ("uk", System::Uk), ("jp", System::Japanese)];
-
 /// Nanometres in a millimetre.
 const MM: i64 = LengthUnit::Mm.base();
 
 impl Size {
-    /// Reads a size as it is written: `4,5`, `US 7`, `10 1/2`, `000`, `JP 8`, `4.5 mm`. A number alone is one of
+    /// Reads a size as it is written: `4,5`, `US 7`, `7 US`, `10 1/2`, `000`, `JP 8`, `4.5 mm`. A number alone is one of
     /// `system`; a unit behind it always makes it a thickness.
     ///
     /// ```
@@ -45,34 +42,30 @@ impl Size {
     /// ```
     ///
     /// # Errors
-    /// [`Unreadable`], as for a length; `NotANumber` for a part of one that no needle has.
+    /// [`Unreadable`], as for a length; `NotANumber` for a part of one that no needle has, `Ambiguous` for millimetres that
+    /// may be a needle's name.
     pub fn read(text: &str, system: System) -> Result<Self, Unreadable> {
-        let lower = text.to_ascii_lowercase();
-        let (mut text, mut system) = (lower.trim(), system);
-        for (prefix, named) in PREFIXES {
-            if let Some(number) = text.strip_prefix(prefix) {
-                (text, system) = (number.trim(), named);
-            }
+        match written::read(text)? {
+            Written::Metric(across) => Ok(Self::Metric(across)),
+            Written::Numbered(named, number) => Ok(Self::numbered(named, number)),
+            Written::Alone(alone) => match system {
+                System::Metric => alone.in_millimetres(NEEDLE).map(Self::Metric),
+                System::Us | System::Uk | System::Japanese => {
+                    let number = alone.number.ok_or(Unreadable::NotANumber)?;
+                    Ok(Self::numbered(system, number))
+                }
+            },
         }
-        // A number is read as if it were millimetres, so that all that is read there is read here.
-        let typed = read::<Length>(text, &Wanted::any(LengthUnit::Mm))?;
-        if typed.unit.is_some() {
-            return Ok(Self::Metric(typed.value));
-        }
-        let quarters = typed.value.to_nm() / (MM / 4);
-        let number = if text.len() > 1 && text.bytes().all(|byte| byte == b'0') {
-            Number::noughts(i16::try_from(text.len()).unwrap_or(i16::MAX))
-        } else {
-            Number::quarters(i16::try_from(quarters).unwrap_or(i16::MAX))
-        };
-        let size = match system {
-            System::Metric => return Ok(Self::Metric(typed.value)),
+    }
+
+    /// A number of a system; of millimetres, so many of them.
+    const fn numbered(system: System, number: Number) -> Self {
+        match system {
+            System::Metric => Self::Metric(Length::from_nm(MM / 4 * number.in_quarters() as i64)),
             System::Us => Self::Us(number),
             System::Uk => Self::Uk(number),
             System::Japanese => Self::Japanese(number),
-        };
-        let is_number = quarters >= 0 && typed.value.to_nm() % (MM / 4) == 0;
-        is_number.then_some(size).ok_or(Unreadable::NotANumber)
+        }
     }
 
     /// The same, where it may also be the hole that the needle passes.

@@ -17,10 +17,15 @@
 //! assert_eq!(japanese(5), Some(Length::from_nm(3_600_000)));
 //! ```
 
+mod number;
+mod written;
+
+pub use number::Number;
+pub use written::{Across, Alone, Written, read, read_across};
+
 use super::Certainty;
 use crate::bounds::Bounds;
 use crate::units::Length;
-use core::fmt;
 
 /// A way to name how thick a needle is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -39,55 +44,58 @@ pub enum System {
 impl System {
     /// Every system, in the order a page shows them.
     pub const ALL: [Self; 4] = [Self::Metric, Self::Us, Self::Uk, Self::Japanese];
-}
 
-/// A number of a needle: `7`, `10 1/2`, `000`. Held in quarters; noughts beyond the first count down from nothing.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(transparent))]
-pub struct Number(i16);
-
-impl Number {
-    /// A whole number.
-    pub const fn whole(number: i16) -> Self {
-        Self::quarters(number.saturating_mul(4))
+    /// What stands before its numbers, as in `US 7`; none for millimetres, which stand behind.
+    pub const fn prefix(self) -> Option<&'static str> {
+        match self {
+            Self::Metric => None,
+            Self::Us => Some("US"),
+            Self::Uk => Some("UK"),
+            Self::Japanese => Some("JP"),
+        }
     }
 
-    /// So many quarters: 42 are 10 1/2.
-    pub const fn quarters(quarters: i16) -> Self {
-        Self(quarters)
-    }
-
-    /// So many noughts, at least one: 3 are `000`.
-    pub const fn noughts(noughts: i16) -> Self {
-        Self(1_i16.saturating_sub(noughts))
-    }
-
-    /// In quarters; below nothing for noughts beyond the first.
-    pub const fn in_quarters(self) -> i16 {
-        self.0
-    }
-
-    /// The number, if it is whole; noughts beyond the first are none.
-    pub const fn whole_number(self) -> Option<i16> {
-        if self.0 >= 0 && self.0 % 4 == 0 {
-            Some(self.0 / 4)
-        } else {
-            None
+    /// The needles of this system that have a number, thinnest first.
+    pub fn numbered(self) -> Vec<Numbered> {
+        let of_table = |number: fn(&Needle) -> (Option<Number>, Certainty)| {
+            let numbered = |needle: &Needle| {
+                let (number, certainty) = number(needle);
+                Some(Numbered {
+                    number: number?,
+                    across: needle.across,
+                    certainty,
+                })
+            };
+            NEEDLES.iter().filter_map(numbered).collect()
+        };
+        match self {
+            Self::Metric => Vec::new(),
+            Self::Us => of_table(|needle| (needle.us, needle.us_certainty)),
+            Self::Uk => of_table(|needle| (needle.uk, needle.uk_certainty)),
+            Self::Japanese => (JAPANESE.least..=JAPANESE.most)
+                .filter_map(Numbered::japanese)
+                .collect(),
         }
     }
 }
 
-impl fmt::Display for Number {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        for _ in self.0..0 {
-            f.write_str("0")?;
-        }
-        write!(f, "{}", self.0.max(0) / 4)?;
-        f.write_str(match self.0.max(0) % 4 {
-            1 => " 1/4",
-            2 => " 1/2",
-            3 => " 3/4",
-            _ => "",
+/// A number of a system, and the needle it stands for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Numbered {
+    /// The number.
+    pub number: Number,
+    /// How thick the needle is.
+    pub across: Length,
+    /// How sure the number is.
+    pub certainty: Certainty,
+}
+
+impl Numbered {
+    fn japanese(number: u32) -> Option<Self> {
+        Some(Self {
+            number: Number::whole(i16::try_from(number).ok()?),
+            across: japanese(number)?,
+            certainty: Certainty::FromMemory,
         })
     }
 }
@@ -287,11 +295,5 @@ mod tests {
         }
         assert_eq!(hole(mm(3_501)), None);
         assert_eq!(japanese(16), None);
-    }
-
-    #[test]
-    fn numbers_are_written_as_on_the_needle() {
-        let texts = [0, 4, 6, 42, 43, 45, -1, -2].map(|quarters| Number::quarters(quarters).to_string());
-        assert_eq!(texts, ["0", "1", "1 1/2", "10 1/2", "10 3/4", "11 1/4", "00", "000"]);
     }
 }

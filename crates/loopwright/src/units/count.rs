@@ -1,7 +1,8 @@
 //! How many: stitches, rows, balls, times.
 //!
-//! A stitch is whole, so `1,000`, `1.000` and `1 000` are all a thousand, and half a stitch is answered with the counts
-//! on either side. A word behind the number (`132 sts`) is read and kept, whichever it is.
+//! A stitch is whole, so `1,000`, `1.000` and `1 000` are all a thousand; `88 112` may be two counts, and is asked about.
+//! Half a stitch is answered with the counts on either side. A word behind the number (`132 sts`) is read and kept,
+//! whichever it is.
 //!
 //! ```
 //! use loopwright::bounds::Bounds;
@@ -15,6 +16,8 @@
 //! assert_eq!(read("7 1/2", stitches), Err(Unreadable::NotWhole { below: 7, above: 8 }));
 //! ```
 
+use super::meant::{Cause, Meant, Readings};
+use super::number::Number;
 use super::parse::{Read, Unreadable, pieces};
 use super::{Amount, Dimension, Unit};
 use crate::bounds::Bounds;
@@ -53,6 +56,9 @@ pub fn read(text: &str, bounds: Bounds<u32>) -> Result<Read<u32>, Unreadable> {
             wanted: Dimension::Count,
         });
     }
+    if number.parted.is_some() {
+        return Err(readings(&number, bounds).map_or(Unreadable::TwoNumbers, Unreadable::Ambiguous));
+    }
     let Bounds { least, most } = bounds;
     let (below, above) = number.thousands.unwrap_or(number.value).around();
     if above < i128::from(least) {
@@ -77,6 +83,14 @@ pub fn read(text: &str, bounds: Bounds<u32>) -> Result<Read<u32>, Unreadable> {
         value: accepted(below),
         unit,
     })
+}
+
+/// What two counts with a space between may mean, of what is accepted: one of them, or both as thousands.
+fn readings(number: &Number, bounds: Bounds<u32>) -> Option<Readings> {
+    let both = number.parted.into_iter().flatten();
+    let counts = both.chain([number.value]).map(|ratio| ratio.around().0);
+    let accepted = counts.filter_map(|count| u32::try_from(count).ok().filter(|count| bounds.allow(*count)));
+    Readings::of(Cause::Space, accepted.map(Meant::Count))
 }
 
 /// Reads a count, and another behind a plus if there is one, as a pattern writes its multiple: `8 + 3`. No text

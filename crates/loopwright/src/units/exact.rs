@@ -132,6 +132,10 @@ macro_rules! exact {
             fn amount(self) -> $crate::units::Amount {
                 $crate::units::Amount::$name(self)
             }
+
+            fn meant(self, unit: $unit) -> $crate::units::meant::Meant {
+                $crate::units::meant::Meant::$name { value: self, unit }
+            }
         }
     };
 }

@@ -15,9 +15,10 @@
 //! assert_eq!(metric.width_of(210.0), Some(metre));
 //! ```
 
-use super::parse::{Unreadable, Wanted, pieces, read};
-use super::{Amount, Dimension, Length, LengthUnit};
+use super::parse::Unreadable;
+use super::{Length, LengthUnit, gauge_text};
 use crate::bounds::Bounds;
+use crate::gauge::Direction;
 
 /// Thousandths in one.
 const PARTS: u32 = 1_000;
@@ -98,100 +99,22 @@ impl Gauge {
         Length::from_f64(count / self.per_cm(), LengthUnit::Cm)
     }
 
-    /// Reads a count, which may have a part (`21 1/2`), taken over `span`, or over the span that stands behind it:
-    /// `31 in 15 cm`.
+    /// Reads a count, which may have a part (`21 1/2`), taken over `span`, or over the span that the text names:
+    /// `31 in 15 cm`. All that may be written is told in [`gauge_text`](super::gauge_text).
     ///
     /// # Errors
     /// [`Unreadable`] with the limits of [`Gauge::COUNTS`] as counts, or those of [`Gauge::SPANS`].
     pub fn read(text: &str, span: Length) -> Result<Self, Unreadable> {
-        let Some((count, written)) = OVER.iter().find_map(|over| text.split_once(over)) else {
-            return Self::read_count(text, span);
-        };
-        let bounds = Self::SPANS;
-        let unit = LengthUnit::Cm;
-        let over = read(written, &Wanted { bounds, unit })?;
-        // 15 what? Nobody can tell.
-        over.unit.ok_or(Unreadable::UnknownUnit)?;
-        Self::read_count(count, over.value)
+        gauge_text::read(text, span)?.only()
     }
 
-    /// Reads several counts: `21, 20 1/2, 21`, parted by commas, semicolons, spaces or `and`. Each may name its own span.
-    /// A fraction stands behind a whole number: `21/20` is refused. A comma without a space behind it parts decimals where 5, 25, 50 or 75 follows, as in `20,5`; otherwise counts.
+    /// Reads several counts of stitches: `21, 20 1/2, 21`. Each may name its own span.
     ///
     /// # Errors
     /// As [`Gauge::read`], for the first that is none.
     pub fn read_list(text: &str, span: Length) -> Result<Vec<Self>, Unreadable> {
-        let (mut gauges, mut from) = (Vec::new(), 0);
-        for (place, mark) in text.char_indices() {
-            let behind = text.get(place + mark.len_utf8()..).unwrap_or("");
-            let parting = match mark {
-                ';' | '\n' => 1,
-                ',' if !parts_decimals(behind) => 1,
-                ' ' if behind.starts_with("and ") => " and ".len(),
-                _ => continue,
-            };
-            Self::read_spaced(text.get(from..place).unwrap_or(""), span, &mut gauges)?;
-            from = place + parting;
-        }
-        Self::read_spaced(text.get(from..).unwrap_or(""), span, &mut gauges)?;
-        if gauges.is_empty() {
-            Err(Unreadable::Empty)
-        } else {
-            Ok(gauges)
-        }
+        gauge_text::read_several(text, span, Direction::Stitches)
     }
-
-    /// Counts with nothing but spaces between them; or one, which may have a part behind a space.
-    fn read_spaced(text: &str, span: Length, gauges: &mut Vec<Self>) -> Result<(), Unreadable> {
-        let plain = |mark: char| mark.is_ascii_digit() || mark.is_whitespace() || matches!(mark, '.' | ',');
-        if text.chars().all(plain) {
-            for count in text.split_whitespace() {
-                gauges.push(Self::read(count, span)?);
-            }
-        } else {
-            // 21/20 is nobody's count: two of them with a slash between.
-            let digits = |byte: &u8| byte.is_ascii_digit();
-            let mut behind = text.trim_start().bytes().skip_while(digits);
-            if behind.find(|byte| *byte != b' ') == Some(b'/') {
-                return Err(Unreadable::TwoNumbers);
-            }
-            gauges.push(Self::read(text, span)?);
-        }
-        Ok(())
-    }
-
-    fn read_count(text: &str, span: Length) -> Result<Self, Unreadable> {
-        let (number, unit) = pieces(text)?;
-        if let Some(written) = unit.filter(|unit| unit.dimension() != Dimension::Count) {
-            return Err(Unreadable::WrongKind {
-                written,
-                wanted: Dimension::Count,
-            });
-        }
-        let thousandths = number.value.times(i64::from(PARTS));
-        let bound = |count: u32| i128::from(count) * i128::from(PARTS);
-        if thousandths < bound(Self::COUNTS.least) {
-            return Err(Unreadable::TooSmall {
-                least: Amount::Count(Self::COUNTS.least),
-            });
-        }
-        if thousandths > bound(Self::COUNTS.most) {
-            return Err(Unreadable::TooLarge {
-                most: Amount::Count(Self::COUNTS.most),
-            });
-        }
-        let read = u32::try_from(thousandths).ok().and_then(|t| Self::new(t, span));
-        read.ok_or(Unreadable::NotANumber)
-    }
-}
-
-/// What stands between a count and its span. An inch alone, as in `21 in`, has no span behind it.
-const OVER: [&str; 3] = [" in ", " over ", " per "];
-
-/// Whether the comma before this parts decimals: a half or a quarter follows, as gauges are counted.
-fn parts_decimals(behind: &str) -> bool {
-    let digits = behind.bytes().take_while(u8::is_ascii_digit).count();
-    matches!(behind.get(..digits), Some("5" | "25" | "50" | "75"))
 }
 
 #[cfg(test)]

@@ -13,6 +13,9 @@
 //! | what did she type | [`parse`] |
 //! | what of a list cannot be read | [`list`] |
 //! | how is it written on the page | [`print`](mod@print) |
+//! | how is a gauge printed on a label | [`gauge_text`] |
+//! | in which ways may a text be meant | [`meant`] |
+//! | what else may be meant by what was taken | [`doubt`] |
 //! | what stands in the field when the unit is switched | [`switch`] |
 //!
 //! ```
@@ -28,18 +31,22 @@
 //! # Ok::<(), loopwright::units::parse::Unreadable>(())
 //! ```
 
-mod clean;
+pub(crate) mod clean;
 pub mod count;
+pub mod doubt;
 mod exact;
 mod fraction;
 mod gauge;
+pub mod gauge_text;
 pub mod length;
 pub mod list;
 pub mod mass;
+pub mod meant;
 mod names;
 mod number;
 pub mod parse;
 pub mod print;
+pub mod printed;
 pub mod rate;
 pub mod switch;
 
@@ -47,6 +54,8 @@ pub use count::CountUnit;
 pub use gauge::Gauge;
 pub use length::{Length, LengthUnit};
 pub use mass::{Mass, MassUnit};
+
+use meant::Meant;
 
 /// Any unit that can be written behind a number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -116,6 +125,8 @@ pub trait Measure: Copy + Ord + core::fmt::Debug + sealed::Sealed {
     fn symbol(unit: Self::Unit) -> &'static str;
     /// The quantity as it travels in an error.
     fn amount(self) -> Amount;
+    /// The quantity as one way in which a text may be meant.
+    fn meant(self, unit: Self::Unit) -> Meant;
 }
 
 /// Keeps [`Measure`] to the types of this module.

@@ -105,7 +105,7 @@ pub(super) fn unit(rest: &[char]) -> Result<Option<Unit>, Unreadable> {
 }
 
 /// The unit of this name.
-fn named(name: &[char]) -> Option<Unit> {
+pub(super) fn named(name: &[char]) -> Option<Unit> {
     let name = match name {
         [name @ .., '.'] => name,
         name => name,

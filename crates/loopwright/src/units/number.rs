@@ -1,13 +1,15 @@
 //! The number at the start of what was typed: whole, with a fraction beside it, or with decimals.
 //!
 //! Half an inch is written `1/2`, `½`, `0.5`, `0,5` or `.5`, and seven and a half with a space, a dash or nothing
-//! before the half. Thousands may be parted by a space or an apostrophe, which nobody uses for decimals, or by a comma
-//! or a point where the rest of the number shows that they cannot be decimals (`1,234.5`, `1.234,5`, `1,234,567`).
+//! before the half. Thousands may be parted by an apostrophe, which nobody uses for anything else, or by a comma or a
+//! point where the rest of the number shows that they cannot be decimals (`1,234.5`, `1.234,5`, `1,234,567`). A space
+//! parts them where no second number could begin behind it (`1 000`) or decimals follow (`1 234,5`).
 //!
-//! Two forms stay in doubt and are asked about, never guessed:
+//! Three forms stay in doubt and are asked about, never guessed:
 //! - a comma and exactly three digits (`1,000`): decimals in half the world, thousands in the other half;
 //! - a point and exactly three digits that end in 0 (`1.500`). A point is a decimal point here, as in `2.125`; but who
-//!   means decimals hardly ever ends them with a nought, and who means thousands mostly does.
+//!   means decimals hardly ever ends them with a nought, and who means thousands mostly does;
+//! - a space and exactly three digits (`88 112`): one number, or two of a list.
 //!
 //! Digits after the twelfth decimal are not looked at: they are less than a nanometre of a kilometre.
 //!
@@ -19,10 +21,13 @@
 //! let yarn = Wanted { bounds: Bounds::new(Length::ZERO, Length::MAX), unit: LengthUnit::M };
 //! assert_eq!(read("1,234.5", &yarn).map(|read| read.value), Ok(Length::from_mm(1_234_500)));
 //! assert_eq!(read("1 000", &yarn).map(|read| read.value), Ok(Length::of(1000, LengthUnit::M)));
-//! assert!(matches!(read("1,000", &yarn), Err(Unreadable::Ambiguous { .. })));
+//! for doubtful in ["1,000", "1.500", "88 112"] {
+//!     assert!(matches!(read(doubtful, &yarn), Err(Unreadable::Ambiguous(_))), "{doubtful}");
+//! }
 //! ```
 
 use super::fraction::{Found, LIMIT, Ratio, begins, fraction, raised, run, skip, value};
+use super::meant::Cause;
 use super::parse::Unreadable;
 
 /// Decimals that are looked at.
@@ -35,8 +40,10 @@ pub(super) struct Number {
     pub(super) value: Ratio,
     /// What it says if the comma or point parts thousands, where that could be.
     pub(super) thousands: Option<Ratio>,
-    /// Whether a length or a weight has to ask which of the two is meant.
-    pub(super) doubtful: bool,
+    /// The two numbers it says if a space parts them, where that could be.
+    pub(super) parted: Option<[Ratio; 2]>,
+    /// Why it has to be asked which is meant; a comma or a point is in doubt for lengths and weights only.
+    pub(super) doubt: Option<Cause>,
     /// Whether a fraction was written with a slash or as one sign.
     pub(super) fraction: bool,
 }
@@ -46,7 +53,8 @@ impl Number {
         Self {
             value,
             thousands: None,
-            doubtful: false,
+            parted: None,
+            doubt: None,
             fraction: false,
         }
     }
@@ -55,6 +63,7 @@ impl Number {
         Self {
             value: self.value.negated(),
             thousands: self.thousands.map(Ratio::negated),
+            parted: self.parted.map(|[first, second]| [first.negated(), second]),
             ..self
         }
     }
@@ -99,6 +108,7 @@ fn mixed(text: &[char]) -> Result<Found<'_, Number>, Unreadable> {
         // `12 16/8`: a whole number beside one or more is two numbers, or a slip.
         return Err(Unreadable::TwoNumbers);
     }
+    // A fraction behind thousands is a part of them, as decimals are: `1 234 1/2`.
     let top = number.value.top * part.bottom + part.top;
     Ok((
         Number {
@@ -170,19 +180,38 @@ fn weigh(first: &[char], groups: &[(char, &[char])]) -> Result<Number, Unreadabl
     let thousands = parted(groups).then(|| Ratio::whole(&joined(groups)));
     let decimal_mark = matches!(last_mark, '.' | ',');
     if let Some(value) = thousands.filter(|_| !decimal_mark || !others.is_empty()) {
-        return Ok(Number::plain(value));
+        return spaced(first, groups, Number::plain(value));
     }
     let one_mark_each = others.iter().all(|(mark, _)| mark != last_mark) && (others.is_empty() || parted(others));
     if !decimal_mark || !one_mark_each {
         return Err(Unreadable::NotANumber);
     }
     let value = with_decimals(&joined(others), last);
-    let doubtful = thousands.is_some() && (*last_mark == ',' || last.last() == Some(&'0'));
+    let doubt = match last_mark {
+        _ if thousands.is_none() => None,
+        ',' => Some(Cause::Comma),
+        _ => (last.last() == Some(&'0')).then_some(Cause::Point),
+    };
     Ok(Number {
         thousands,
-        doubtful,
+        doubt,
         ..Number::plain(value)
     })
+}
+
+/// Thousands, in doubt where spaces part them and a number of its own could begin behind each: nobody begins one with a
+/// nought. Of three numbers or more none is the one that is wanted.
+fn spaced(first: &[char], groups: &[(char, &[char])], thousands: Number) -> Result<Number, Unreadable> {
+    let begins_a_number = |(mark, digits): &(char, &[char])| *mark == ' ' && digits.first() != Some(&'0');
+    match groups {
+        _ if !groups.iter().all(begins_a_number) => Ok(thousands),
+        [(_, second)] => Ok(Number {
+            parted: Some([first, second].map(Ratio::whole)),
+            doubt: Some(Cause::Space),
+            ..thousands
+        }),
+        _ => Err(Unreadable::TwoNumbers),
+    }
 }
 
 /// Whether these could be the digits before the first mark that parts thousands.

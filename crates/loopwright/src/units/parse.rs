@@ -19,6 +19,7 @@
 
 use super::clean::clean;
 use super::fraction::Ratio;
+use super::meant::Readings;
 use super::names;
 use super::number::{Number, number};
 use super::{Amount, Dimension, Measure, Unit};
@@ -76,13 +77,8 @@ pub enum Unreadable {
         /// What is measured here.
         wanted: Dimension,
     },
-    /// A comma or point that could part decimals or thousands, such as `1,000 m`: it has to be asked which.
-    Ambiguous {
-        /// What it is if decimals follow the mark; held at the most that can be held.
-        as_decimal: Amount,
-        /// What it is if the mark parts thousands; held at the most that can be held.
-        as_thousands: Amount,
-    },
+    /// It may be meant in several ways, such as `1,000 m`: it has to be asked which.
+    Ambiguous(Readings),
     /// A part of one where only whole ones make sense, such as half a stitch.
     NotWhole {
         /// The nearest count below that is accepted.
@@ -117,33 +113,41 @@ pub fn read<T: Measure>(text: &str, wanted: &Wanted<T>) -> Result<Read<T>, Unrea
             wanted: T::DIMENSION,
         })?,
     };
-    let bounds = Bounds::new(wanted.bounds.least.base(), wanted.bounds.most.base());
-    let amount = |base| T::from_base(base).amount();
-    let base = within(&number, T::per_unit(measured_in), bounds, amount)?;
+    if let Some(readings) = readings(&number, wanted.bounds, measured_in) {
+        return Err(Unreadable::Ambiguous(readings));
+    }
+    if number.parted.is_some() {
+        return Err(Unreadable::TwoNumbers);
+    }
     Ok(Read {
-        value: T::from_base(base),
+        value: within(number.value, wanted.bounds, measured_in)?,
         unit,
     })
 }
 
-/// The number in base units, if it can be meant in one way only and is accepted.
-fn within(number: &Number, per_unit: i64, bounds: Bounds<i64>, amount: fn(i64) -> Amount) -> Result<i64, Unreadable> {
-    if let (true, Some(thousands)) = (number.doubtful, number.thousands) {
-        let held = |ratio: Ratio| amount(saturated(ratio.times(per_unit)));
-        return Err(Unreadable::Ambiguous {
-            as_decimal: held(number.value),
-            as_thousands: held(thousands),
-        });
-    }
-    let base = number.value.times(per_unit);
+/// The ways in which a number in doubt may be meant, of those that are accepted.
+fn readings<T: Measure>(number: &Number, bounds: Bounds<T>, unit: T::Unit) -> Option<Readings> {
+    let cause = number.doubt?;
+    let accepted = |ratio: Ratio| within(ratio, bounds, unit).ok().map(|value| value.meant(unit));
+    let ways = match number.parted {
+        Some(parted) => [Some(parted[0]), Some(parted[1]), Some(number.value)],
+        // The one without the mark comes first: it is what the digits say at a glance.
+        None => [number.thousands, Some(number.value), None],
+    };
+    Readings::of(cause, ways.into_iter().flatten().filter_map(accepted))
+}
+
+/// The number in this unit, if it is accepted.
+fn within<T: Measure>(number: Ratio, bounds: Bounds<T>, unit: T::Unit) -> Result<T, Unreadable> {
     let Bounds { least, most } = bounds;
-    if base < i128::from(least) {
-        return Err(Unreadable::TooSmall { least: amount(least) });
+    let base = number.times(T::per_unit(unit));
+    if base < i128::from(least.base()) {
+        return Err(Unreadable::TooSmall { least: least.amount() });
     }
-    if base > i128::from(most) {
-        return Err(Unreadable::TooLarge { most: amount(most) });
+    if base > i128::from(most.base()) {
+        return Err(Unreadable::TooLarge { most: most.amount() });
     }
-    Ok(saturated(base))
+    Ok(T::from_base(saturated(base)))
 }
 
 /// The number in the text and the unit behind it.

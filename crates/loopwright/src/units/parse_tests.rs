@@ -1,6 +1,7 @@
 //! What people type, and what it must mean: the examples, and the properties that hold for any text.
 
 use super::*;
+use crate::units::meant::{Cause, Meant};
 use crate::units::{Length, LengthUnit, Mass, MassUnit};
 use proptest::prelude::*;
 
@@ -110,16 +111,24 @@ fn units_are_read_and_kept() {
 
 #[test]
 fn thousands_are_asked_about_and_never_guessed() {
-    let both = |less: i64, more: i64| {
-        let [as_decimal, as_thousands] = [less, more].map(|mm| Amount::Length(Length::from_mm(mm)));
-        Err(Unreadable::Ambiguous {
-            as_decimal,
-            as_thousands,
-        })
+    let asked = |text, unit| match read(text, &Wanted::<Length>::any(unit)) {
+        Err(Unreadable::Ambiguous(readings)) => (readings.cause, readings.ways().map(Meant::text).collect::<Vec<_>>()),
+        other => panic!("{text}: {other:?}"),
     };
-    assert_eq!(metres("1,000 m"), both(1000, 1_000_000));
-    assert_eq!(metres("-1,250"), both(-1250, -1_250_000));
-    assert_eq!(metres("1.500"), both(1500, 1_500_000));
+    for (text, cause, ways) in [
+        ("1,150", Cause::Comma, &["1150 yd", "1.15 yd"][..]),
+        ("1,150 m", Cause::Comma, &["1150 m", "1.15 m"]),
+        ("1,005", Cause::Comma, &["1005 yd", "1.005 yd"]),
+        ("-1,250", Cause::Comma, &["-1250 yd", "-1.25 yd"]),
+        ("1.500", Cause::Point, &["1500 yd", "1.5 yd"]),
+        ("88 112", Cause::Space, &["88 yd", "112 yd", "88112 yd"]),
+    ] {
+        assert_eq!(
+            asked(text, LengthUnit::Yard),
+            (cause, ways.iter().map(|way| (*way).to_owned()).collect()),
+            "{text}"
+        );
+    }
     for (text, mm) in [
         ("1,5", 1500),
         ("1,25", 1250),
@@ -135,11 +144,35 @@ fn thousands_are_asked_about_and_never_guessed() {
         ("1’234.500", 1_234_500),
         ("1,234,567", 1_234_567_000),
         ("1.234.567", 1_234_567_000),
-        ("1 234", 1_234_000),
+        ("1 000", 1_000_000),
+        ("1 000 234", 1_000_234_000),
+        ("1'234", 1_234_000),
         ("1 234 1/2", 1_234_500),
     ] {
         assert_eq!(metres(text), Ok(Length::from_mm(mm)), "{text}");
     }
+}
+
+#[test]
+fn only_what_the_field_accepts_is_asked_about() {
+    let most = Length::of(50, LengthUnit::M);
+    let wanted = Wanted {
+        bounds: Bounds::new(Length::ZERO, most),
+        unit: LengthUnit::M,
+    };
+    let ways = |text| match read(text, &wanted) {
+        Err(Unreadable::Ambiguous(readings)) => readings.ways().map(Meant::text).collect::<Vec<_>>(),
+        other => panic!("{text}: {other:?}"),
+    };
+    assert_eq!(ways("1,150"), ["1.15 m"]);
+    assert_eq!(ways("20 112"), ["20 m"]);
+    assert_eq!(
+        read("200,150", &wanted),
+        Err(Unreadable::TooLarge {
+            most: Amount::Length(most)
+        })
+    );
+    assert_eq!(read("200 150", &wanted), Err(Unreadable::TwoNumbers));
 }
 
 #[test]
@@ -159,6 +192,7 @@ fn each_kind_of_unreadable() {
         ("/2", Unreadable::NotANumber),
         ("1/x", Unreadable::NotANumber),
         ("12 14", Unreadable::TwoNumbers),
+        ("88 112 130", Unreadable::TwoNumbers),
         ("7-8", Unreadable::TwoNumbers),
         ("7 to 8 in", Unreadable::TwoNumbers),
         ("12 16/8", Unreadable::TwoNumbers),

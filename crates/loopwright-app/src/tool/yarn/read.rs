@@ -137,8 +137,8 @@ fn measured(reader: &mut Reader, fabric: Fabric) -> Shape {
     }
     // What cannot be read is said at the swatch.
     let [stitches, rows] = Name::gauge_in(fabric).map(|name| {
-        let (text, span) = reader.fields().gauge(name.into());
-        Gauge::read(text, span.length).unwrap_or(Gauge::of(20, Gauge::TEN_CM))
+        let read = reader.fields().gauge_read(name.into());
+        read.unwrap_or(Gauge::of(20, Gauge::TEN_CM))
     });
     Shape::Measured {
         width: reader.length(SectionName::Width),

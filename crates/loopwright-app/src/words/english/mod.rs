@@ -3,6 +3,7 @@
 use super::{Title, Worded};
 
 pub mod about;
+pub mod doubt;
 pub mod gallery;
 pub mod home;
 pub mod intl;

@@ -1,12 +1,13 @@
 //! What to type, for every problem that any tool can have. A tool says it better where it knows more.
 
+use super::doubt;
 use super::intl::{either, fill_pattern, fill_pattern_with, number};
 use super::units::quantity;
 use loopwright::problem::Kind;
 use loopwright::units::list::WhyUnread;
 use loopwright::units::parse::Unreadable;
 use loopwright::units::print::Step;
-use loopwright::units::{Amount, Dimension, Length, LengthUnit, MassUnit};
+use loopwright::units::{Amount, CountUnit, Dimension, Length, LengthUnit, MassUnit, Unit};
 
 /// One sentence that says what to type.
 pub fn sentence(kind: &Kind) -> String {
@@ -60,19 +61,20 @@ fn unreadable(why: &Unreadable) -> String {
         Unreadable::NotANumber => fill_pattern("Type a number in figures, as in 132.", &[]),
         Unreadable::TwoNumbers => fill_pattern("Type one number only.", &[]),
         Unreadable::UnknownUnit => fill_pattern("Type the number alone, without what stands behind it.", &[]),
+        Unreadable::WrongKind {
+            written: Unit::Count(CountUnit::Row | CountUnit::Round),
+            wanted: Dimension::Count,
+        } => doubt::THOSE_ARE_ROWS.into(),
+        Unreadable::WrongKind {
+            written: Unit::Count(CountUnit::Stitch),
+            wanted: Dimension::Count,
+        } => doubt::THOSE_ARE_STITCHES.into(),
         Unreadable::WrongKind { wanted, .. } => match wanted {
             Dimension::Length => fill_pattern("Type a length, as in 10 cm or 4 in.", &[]),
             Dimension::Mass => fill_pattern("Type a weight, as in 50 g or 1.75 oz.", &[]),
             Dimension::Count => fill_pattern("Type a count, without a unit of length or weight.", &[]),
         },
-        Unreadable::Ambiguous {
-            as_decimal,
-            as_thousands,
-        } => fill_pattern_with(
-            "That could be @ or @. Type it without the comma.",
-            &[],
-            &[&amount(as_decimal), &amount(as_thousands)],
-        ),
+        Unreadable::Ambiguous(readings) => doubt::asked(*readings),
         Unreadable::NotWhole { below, above } if below == above => {
             fill_pattern("Type a whole number, as in #.", &[*below])
         }
