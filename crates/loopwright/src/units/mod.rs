@@ -11,7 +11,7 @@
 //! | how many lie in a span | [`Gauge`] |
 //! | how many, as written | [`count`] |
 //! | what did she type | [`parse`] |
-//! | what of a list cannot be read | [`list`] |
+//! | what does a printed list hold | [`printed`] |
 //! | how is it written on the page | [`print`](mod@print) |
 //! | what stands in the field when the unit is switched | [`switch`] |
 //!
@@ -34,7 +34,6 @@ mod exact;
 mod fraction;
 mod gauge;
 pub mod length;
-pub mod list;
 pub mod mass;
 mod names;
 mod number;
