@@ -19,7 +19,7 @@ const PIECES: [&str; 36] = [
 ];
 
 /// The lines of the list, with `\u{..}` turned into the character.
-fn nasty() -> impl Iterator<Item = String> {
+pub fn nasty() -> impl Iterator<Item = String> {
     NASTY.lines().filter(|line| !line.starts_with("# ")).map(|line| {
         let mut parts = line.split("\\u{");
         let mut text = parts.next().unwrap_or_default().to_owned();

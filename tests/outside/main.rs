@@ -7,6 +7,7 @@ mod en13402;
 mod munden;
 mod needle_sizes;
 mod nist;
+mod printed_lists;
 mod printed_measures;
 mod python_cast_on_tail;
 mod python_flare;

@@ -5,8 +5,8 @@
 
 use crate::bounds::Bounds;
 use crate::choice::{FieldName, GroupName};
-use crate::units::list::Unread;
 use crate::units::parse::Unreadable;
+use crate::units::printed::Unread;
 use crate::units::{Amount, Length, Measure};
 use std::fmt;
 

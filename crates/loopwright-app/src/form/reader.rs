@@ -6,8 +6,8 @@ use crate::store::Typed;
 use loopwright::bounds::Bounds;
 use loopwright::choice::{Choice, FieldName};
 use loopwright::problem::{FieldPath, Kind, Problem};
-use loopwright::units::list::Unread;
 use loopwright::units::parse::Unreadable;
+use loopwright::units::printed::Unread;
 use loopwright::units::{Gauge, Length, Mass, Measure, count, gauge_text};
 
 /// A reader of the fields of one tool.

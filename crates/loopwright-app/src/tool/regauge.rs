@@ -87,8 +87,8 @@ impl Tool for Regauge {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
-        words::problem(problem)
+    fn problem(view: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem, &view.fields.text(problem.field))
     }
 
     /// Stitches, and wider ones over the same width.

@@ -27,6 +27,11 @@ pub const TOO_TIGHT: PerMille = PerMille(-100);
 /// practice, no source.
 pub const CLOSE_CALL: Length = Length::from_mm(10);
 
+/// A body that is off a range by no more than this is in it, for all that a tape can tell: an eighth of an inch, the
+/// finest mark that is read on one. 38 in are 96.52 cm, and nobody measures the fifth of a millimetre to 96.5. Common
+/// practice, no source.
+pub const TAPE_MARK: Length = Length::from_sixty_fourths(8);
+
 /// A full bust this much larger than the high bust is better fitted by the high bust, with room added in front. Common
 /// practice, no source.
 pub const FULL_OVER_HIGH: Length = Length::from_mm(50);

@@ -37,15 +37,17 @@ mod rank;
 mod read;
 mod size;
 mod standard;
+mod step;
 
-pub use crate::units::list::{Unread, WhyUnread};
+pub use crate::units::printed::{Unread, WhyUnread};
 pub use choices::{GarmentKind, Measured, Name, Room, Wanted};
-pub use limits::{ARM_OF_BUST, CLOSE_CALL, EASE, FULL_OVER_HIGH, GIRTH, HEAD, LIKELY, SIZES, STITCHES, TOO_TIGHT};
-pub use note::{Note, Step};
+pub use limits::{ARM_OF_BUST, CLOSE_CALL, EASE, FULL_OVER_HIGH, GIRTH, HEAD, LIKELY, SIZES, STITCHES, TAPE_MARK, TOO_TIGHT};
+pub use note::Note;
 pub use own::{ARMHOLE, Moves};
-pub use read::{FAR_APART, read_counts, read_listed, read_sizes, with_stitches};
+pub use read::{FAR_APART, SizeList, read_counts, read_listed, read_size_list, read_sizes, with_stitches};
 pub use size::{Size, Span};
 pub use standard::Standard;
+pub use step::Step;
 
 use crate::choice::Choice;
 use crate::problem::Problem;
@@ -202,7 +204,7 @@ impl Answer {
 pub enum Why {
     /// There is only one size.
     OnlySize,
-    /// The body lies in its range, and in no other.
+    /// The body lies in its range, for all that a [tape](TAPE_MARK) can tell, and in no other as well.
     Within,
     /// It is the nearest to what was looked for.
     Nearest,
@@ -257,7 +259,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     let moves = own::moves(question);
     Ok(Answer {
         notes: note::notes(&sought, &ranked),
-        steps: note::steps(&sought, &ranked),
+        steps: step::steps(&sought, &ranked),
         pick: ranked.first().map_or(0, |best| best.size),
         why,
         ranked,

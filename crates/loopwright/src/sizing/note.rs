@@ -1,8 +1,8 @@
-//! What a knitter should know beside the size, and the sum as steps. Data only: the page makes the sentences.
+//! What a knitter should know beside the size. Data only: the page makes the sentences.
 
 use super::rank::{Sought, is_wrap};
 use super::{FULL_OVER_HIGH, Garment, HEAD, LIKELY, Listed, PerMille, Question, Ranked, Span, Wrap, own};
-use crate::units::{Gauge, Length};
+use crate::units::Length;
 
 /// One thing to know. A size is its place in the list of the question.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -26,6 +26,15 @@ pub enum Note {
         larger: usize,
         /// From the one to the other.
         gap: Length,
+    },
+    /// The body is outside the range of the pick by less than a tape can tell, and was taken to be in it.
+    OnEdge {
+        /// The pick.
+        size: usize,
+        /// Where its range ends on the side of the body.
+        edge: Length,
+        /// Whether that is its lower end.
+        is_lower: bool,
     },
     /// No size sits as was asked; the pick is the nearest.
     NoneAsAsked,
@@ -112,7 +121,8 @@ impl Note {
     /// Whether it stands on common practice, without a source.
     pub const fn is_practice(&self) -> bool {
         match self {
-            Self::TooTight { .. }
+            Self::OnEdge { .. }
+            | Self::TooTight { .. }
             | Self::StitchesLeftOut { .. }
             | Self::HighBust { .. }
             | Self::RoundEstimated { .. }
@@ -140,87 +150,6 @@ impl Note {
     }
 }
 
-/// One line of the sum. A size is its place in the list of the question.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub enum Step {
-    /// Bust and twice the upper arm.
-    RoundBoth {
-        /// The bust.
-        bust: Length,
-        /// One upper arm.
-        upper_arm: Length,
-        /// Round them all.
-        round: Length,
-    },
-    /// The garment that is looked for.
-    Target {
-        /// The body.
-        body: Length,
-        /// What is added to it; less than nothing where the garment is to be smaller.
-        ease: Length,
-        /// The garment.
-        garment: Length,
-    },
-    /// What a size measures, by its stitches.
-    ByStitches {
-        /// The size.
-        size: usize,
-        /// Its stitches.
-        stitches: u32,
-        /// The gauge they are knitted at.
-        gauge: Gauge,
-        /// What they make.
-        girth: Length,
-    },
-    /// What a size measures, by the two gauges.
-    ByGauges {
-        /// The size.
-        size: usize,
-        /// What is listed.
-        listed: Length,
-        /// The pattern's gauge.
-        pattern: Gauge,
-        /// The knitter's own.
-        own: Gauge,
-        /// What that makes.
-        girth: Length,
-    },
-    /// The body is one of those a size is for.
-    Inside {
-        /// The size.
-        size: usize,
-        /// The bodies it is for.
-        bodies: Span,
-        /// The body.
-        body: Length,
-    },
-    /// The body is none of those a size is for.
-    Outside {
-        /// The size.
-        size: usize,
-        /// The bodies it is for.
-        bodies: Span,
-        /// The body.
-        body: Length,
-        /// How far outside that is.
-        away: Length,
-    },
-    /// How a size sits.
-    Sits {
-        /// The size.
-        size: usize,
-        /// The garment.
-        garment: Length,
-        /// The body.
-        body: Length,
-        /// The garment less the body.
-        ease: Length,
-        /// The same as a share of the body.
-        share: PerMille,
-    },
-}
-
 /// What else she should know.
 pub(super) fn notes(sought: &Sought, ranked: &[Ranked]) -> Vec<Note> {
     let mut notes = Vec::new();
@@ -229,6 +158,9 @@ pub(super) fn notes(sought: &Sought, ranked: &[Ranked]) -> Vec<Note> {
     };
     if !best.suits {
         notes.push(between_or_beyond(sought, ranked));
+    }
+    if sought.target.is_none() {
+        notes.extend(on_edge(best));
     }
     if sought.bust < LIKELY.least {
         notes.push(Note::SmallBust);
@@ -267,6 +199,15 @@ fn between_or_beyond(sought: &Sought, ranked: &[Ranked]) -> Note {
         },
         (Some(_), Some(_)) | (None, None) => Note::NoneAsAsked,
     }
+}
+
+/// That the body is in the range of a size only for all that a tape can tell.
+fn on_edge(best: &Ranked) -> Option<Note> {
+    let is_lower = best.off > Length::ZERO;
+    let edge = if is_lower { best.girth.from } else { best.girth.to };
+    let size = best.size;
+    let is_on_edge = best.suits && best.off != Length::ZERO && best.girth.from < best.girth.to;
+    is_on_edge.then_some(Note::OnEdge { size, edge, is_lower })
 }
 
 /// What is odd about the list.
@@ -355,80 +296,4 @@ fn of_wrap(sought: &Sought, wrap: &Wrap, notes: &mut Vec<Note>) {
         Some(neck) if neck < heads.to => notes.push(Note::NeckUnsure { heads }),
         Some(_) => {}
     }
-}
-
-/// The sum, for the pick and the runner-up.
-pub(super) fn steps(sought: &Sought, ranked: &[Ranked]) -> Vec<Step> {
-    let mut steps = Vec::new();
-    let (bust, body) = (sought.bust, sought.body);
-    if let Some(upper_arm) = sought.arm {
-        let round = body;
-        steps.push(Step::RoundBoth { bust, upper_arm, round });
-    }
-    if let Some(garment) = sought.target {
-        let ease = garment.saturating_sub(body);
-        steps.push(Step::Target { body, ease, garment });
-    }
-    for ranked in ranked.iter().take(2) {
-        if sought.target.is_none() {
-            steps.push(of_bodies(body, ranked));
-        }
-        if let (Some(garment), Some(ease)) = (ranked.garment, ranked.ease) {
-            let Ranked { size, share, .. } = *ranked;
-            steps.extend(of_garment(sought, ranked, garment));
-            steps.push(Step::Sits {
-                size,
-                garment,
-                body,
-                ease,
-                share,
-            });
-        }
-    }
-    steps
-}
-
-/// How the body lies in the range of a size.
-fn of_bodies(body: Length, ranked: &Ranked) -> Step {
-    let (size, bodies) = (ranked.size, ranked.girth);
-    if ranked.suits {
-        return Step::Inside { size, bodies, body };
-    }
-    let away = ranked.away();
-    Step::Outside {
-        size,
-        bodies,
-        body,
-        away,
-    }
-}
-
-/// Where the girth of a garment comes from, if not from the list alone.
-fn of_garment(sought: &Sought, ranked: &Ranked, girth: Length) -> Option<Step> {
-    let question = sought.question;
-    let size = ranked.size;
-    let listed = question.sizes.get(size)?;
-    let (theirs, ours) = (own::gauge(question.pattern), own::gauge(question.own));
-    // The garment of a list of bodies is known by its stitches alone.
-    let stitches = listed
-        .stitches
-        .filter(|_| ranked.from_stitches || sought.target.is_none());
-    if let Some(stitches) = stitches {
-        let gauge = if ranked.from_stitches { ours } else { theirs }?;
-        return Some(Step::ByStitches {
-            size,
-            stitches,
-            gauge,
-            girth,
-        });
-    }
-    let (pattern, own) = theirs.zip(ours)?;
-    let listed = listed.girth.middle();
-    Some(Step::ByGauges {
-        size,
-        listed,
-        pattern,
-        own,
-        girth,
-    })
 }

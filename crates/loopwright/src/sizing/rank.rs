@@ -1,6 +1,6 @@
 //! Every size held against the body, and the one to pick.
 
-use super::{ARM_OF_BUST, Ask, CLOSE_CALL, Cloth, Garment, Listed, PerMille, Question, Ranked, TOO_TIGHT, Why, own};
+use super::{ARM_OF_BUST, Ask, CLOSE_CALL, Cloth, Garment, Listed, PerMille, Question, Ranked, TAPE_MARK, TOO_TIGHT, Why, own};
 use crate::tables::fit::Fit;
 use crate::units::rate::Quotient;
 use crate::units::{Gauge, Length};
@@ -136,7 +136,7 @@ impl<'a> Sought<'a> {
             tied: false,
         };
         held.suits = match question.ask {
-            _ if self.target.is_none() => off == Length::ZERO,
+            _ if self.target.is_none() => held.away() <= TAPE_MARK,
             _ if is_wrap(question) => off >= Length::ZERO,
             Ask::Fit(wanted) => fit == Some(wanted) && !self.too_tight(&held),
             Ask::Ease(_) | Ask::Percent(_) => held.away() <= CLOSE_CALL,

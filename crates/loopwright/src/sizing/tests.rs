@@ -77,6 +77,34 @@ fn ease_is_never_added_to_a_list_of_bodies() {
 }
 
 #[test]
+fn what_a_tape_cannot_tell_is_inside_a_range() {
+    let inches = read_sizes("34-36 (38-40, 42-44)", LengthUnit::Inch).unwrap();
+    let of = |bust| Question {
+        listed: Some(Listed::Body),
+        ..Question::about(bust, inches.clone())
+    };
+    // 38 in are 96.52 cm.
+    let found = answer(&of(mm(965))).unwrap();
+    assert_eq!((found.pick, found.why, found.ranked[0].suits), (1, Why::Within, true));
+    let edge = Length::from_inches(38);
+    let on_edge = Note::OnEdge {
+        size: 1,
+        edge,
+        is_lower: true,
+    };
+    assert!(found.notes.contains(&on_edge), "{:?}", found.notes);
+    assert!(!has(&found, |note| matches!(note, Note::BetweenSizes { .. })));
+    // Past what a tape tells there is a gap; and inside there is nothing to say.
+    let off = edge.saturating_sub(TAPE_MARK).saturating_sub(Length::from_nm(1));
+    let between = answer(&of(off)).unwrap();
+    assert!(has(&between, |note| matches!(note, Note::BetweenSizes { .. })) && !between.ranked[0].suits);
+    let inside = answer(&of(edge)).unwrap();
+    assert!(!has(&inside, |note| matches!(note, Note::OnEdge { .. })));
+    let upper = answer(&of(mm(1_118))).unwrap();
+    assert!(has(&upper, |note| matches!(note, Note::OnEdge { size: 2, is_lower: false, .. })));
+}
+
+#[test]
 fn what_the_list_measures_is_asked_and_not_guessed() {
     let unasked = Question::about(mm(910), sizes("97, 103"));
     assert_eq!(answer(&unasked), Err(vec![Problem::new(Name::Listed, Kind::Missing)]));

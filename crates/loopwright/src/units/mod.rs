@@ -11,7 +11,7 @@
 //! | how many lie in a span | [`Gauge`] |
 //! | how many, as written | [`count`] |
 //! | what did she type | [`parse`] |
-//! | what of a list cannot be read | [`list`] |
+//! | what does a printed list hold | [`printed`] |
 //! | how is it written on the page | [`print`](mod@print) |
 //! | how is a gauge printed on a label | [`gauge_text`] |
 //! | in which ways may a text be meant | [`meant`] |
@@ -39,7 +39,6 @@ mod fraction;
 mod gauge;
 pub mod gauge_text;
 pub mod length;
-pub mod list;
 pub mod mass;
 pub mod meant;
 mod names;

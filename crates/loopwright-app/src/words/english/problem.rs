@@ -4,16 +4,16 @@ use super::doubt;
 use super::intl::{either, fill_pattern, fill_pattern_with, number};
 use super::units::quantity;
 use loopwright::problem::Kind;
-use loopwright::units::list::WhyUnread;
 use loopwright::units::parse::Unreadable;
 use loopwright::units::print::Step;
+use loopwright::units::printed::{Unread, WhyUnread, what_was_read};
 use loopwright::units::{Amount, CountUnit, Dimension, Length, LengthUnit, MassUnit, Unit};
 
 /// One sentence that says what to type.
 pub fn sentence(kind: &Kind) -> String {
     match kind {
         Kind::Unreadable(why) => unreadable(why),
-        Kind::UnreadableList(unread) => list(unread.why),
+        Kind::UnreadableList(unread) => whole_list(unread.why),
         Kind::TooFew { least } => fill_pattern("Type # or more.", &[*least]),
         Kind::TooMany { most } => fill_pattern("Type # or fewer.", &[*most]),
         Kind::NoExact { .. } if kind.nearest().is_empty() => {
@@ -36,11 +36,45 @@ pub fn sentence(kind: &Kind) -> String {
     }
 }
 
-/// What to do about a list that cannot be read.
-pub fn list(why: WhyUnread) -> String {
+/// What to do about a list that cannot be read, of which the text is known: how it is read, and what would be left out.
+pub fn list(unread: Unread, text: &str) -> String {
+    let piece = unread.piece(text);
+    match unread.why {
+        WhyUnread::Misplaced => match read_as(unread, text) {
+            Some(read) => format!("This is read as {read}. The “{piece}” has no place in such a list: take it out."),
+            None => format!("The “{piece}” has no place in such a list: take it out."),
+        },
+        WhyUnread::Unused => match read_as(unread, text) {
+            Some(read) => {
+                format!("This is read as {read}, and “{piece}” would be left out. Put it among them, or take it out.")
+            }
+            None => format!("“{piece}” would be left out. Write the numbers one after the other: 81 (86, 91)."),
+        },
+        WhyUnread::Number(Unreadable::Empty) => unreadable(&Unreadable::Empty),
+        WhyUnread::Number(Unreadable::Unfinished) => format!("“{piece}”: one more number has to follow, as in 86-91."),
+        WhyUnread::Number(why) => format!("“{piece}”: {}", unreadable(&why)),
+        WhyUnread::TwoLists | WhyUnread::FarApart | WhyUnread::TwoUnits | WhyUnread::NotAsMany { .. } => {
+            whole_list(unread.why)
+        }
+    }
+}
+
+/// The numbers that were read, as they are said: `86, 91 and 97`.
+fn read_as(unread: Unread, text: &str) -> Option<String> {
+    let read = what_was_read(text, unread);
+    let (last, others) = read.split_last()?;
+    Some(match others {
+        [] => (*last).to_owned(),
+        _ => format!("{} and {last}", others.join(", ")),
+    })
+}
+
+/// What to do about a list that cannot be read, of which the text is not known.
+fn whole_list(why: WhyUnread) -> String {
     let count = |number: usize| u32::try_from(number).unwrap_or(u32::MAX);
     match why {
         WhyUnread::Number(why) => unreadable(&why),
+        WhyUnread::Misplaced | WhyUnread::Unused => "Not every number here has a place in one list.".into(),
         WhyUnread::TwoLists => "Two lists: type the one you want to use.".into(),
         WhyUnread::FarApart => {
             "The largest is more than three times the smallest. If some are names, put them first: 8 (10, 12): 81 (86, 91)."

@@ -297,11 +297,12 @@ fn list(counts: impl Iterator<Item = u32>) -> String {
 
 pub const SOURCE: &str = "Arithmetic. Of two equally near the smaller: common practice, no source. Yarn goes with the square root of stitches times rows: Munden 1959, from memory.";
 
-/// What to type instead.
-pub fn problem(problem: &Problem) -> String {
+/// What to type instead, for a problem with a field in which `text` stands.
+pub fn problem(problem: &Problem, text: &str) -> String {
     match (problem.kind, problem.field.name()) {
         (Kind::Missing, Some(Name::Counts)) => "Type the stitches of the sizes here.".into(),
         (Kind::Missing, Some(Name::PatternRows | Name::OwnRows)) => "Type both row gauges for this.".into(),
+        (Kind::UnreadableList(unread), _) => super::problem::list(unread, text),
         (Kind::Missing, _) => "Type this too, or empty the field that goes with it.".into(),
         (kind, _) => super::problem::sentence(&kind),
     }

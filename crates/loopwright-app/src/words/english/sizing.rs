@@ -189,12 +189,16 @@ fn unreadable_list(unread: Unread, text: &str, lengths: Lengths) -> String {
         WhyUnread::Number(Unreadable::TwoNumbers | Unreadable::UnknownUnit | Unreadable::NotANumber) => {
             format!("“{piece}”: part the sizes with commas, as in S 86, M 91, L 97.")
         }
-        WhyUnread::Number(why) => {
+        WhyUnread::Number(why @ (Unreadable::TooSmall { .. } | Unreadable::TooLarge { .. })) => {
             format!("“{piece}”: {}", on_her_tape(&Kind::Unreadable(why), lengths))
         }
-        WhyUnread::TwoLists | WhyUnread::FarApart | WhyUnread::TwoUnits | WhyUnread::NotAsMany { .. } => {
-            list(unread.why)
-        }
+        WhyUnread::Number(_)
+        | WhyUnread::Misplaced
+        | WhyUnread::Unused
+        | WhyUnread::TwoLists
+        | WhyUnread::FarApart
+        | WhyUnread::TwoUnits
+        | WhyUnread::NotAsMany { .. } => list(unread, text),
     }
 }
 

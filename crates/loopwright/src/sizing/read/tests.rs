@@ -260,10 +260,8 @@ fn what_cannot_be_read_is_pointed_at() {
     let not_as_many = |numbers, sizes| WhyUnread::NotAsMany { numbers, sizes };
     assert_eq!(number("").1, Unreadable::Empty);
     assert_eq!(number("to fit bust").1, Unreadable::Empty);
-    assert_eq!(number("S 86-, M 91"), ("86-".to_owned(), Unreadable::Empty));
-    assert_eq!(number("86-91-97"), ("86-91-97".to_owned(), Unreadable::TwoNumbers));
+    assert_eq!(number("S 86-, M 91"), ("86-".to_owned(), Unreadable::Unfinished));
     assert_eq!(number("S 86-91 or so").1, Unreadable::UnknownUnit);
-    assert_eq!(number("82-90-98-106").1, Unreadable::TwoNumbers);
     assert_eq!(number("S 3, M 86, L 9000").0, "3");
     assert!(matches!(number("S 86, M 97 g").1, Unreadable::WrongKind { .. }));
     assert_eq!(unread("S 86-91, M ?").1, not_as_many(1, 2));
@@ -273,6 +271,81 @@ fn what_cannot_be_read_is_pointed_at() {
     for two in ["86 cm (91 cm), 40 in (44 in)", "97 (103) cm / 38 in", "97 cm (103 in)"] {
         assert_eq!(unread(two).1, WhyUnread::TwoUnits, "{two}");
     }
+}
+
+/// What was read, in centimetres and inches as printed, without names.
+fn girths(text: &str, unit: LengthUnit) -> String {
+    let sizes = read_sizes(text, unit).unwrap_or_else(|unread| panic!("{text}: {unread:?}"));
+    let step = if unit == LengthUnit::Inch { Step::Eighths } else { Step::Tenth };
+    let written = |girth: Span| match (print(girth.from, unit, step), print(girth.to, unit, step)) {
+        (from, to) if from == to => from,
+        (from, to) => format!("{from}..{to}"),
+    };
+    sizes.iter().map(|size| written(size.girth)).collect::<Vec<_>>().join(", ")
+}
+
+#[test]
+fn colons_part_sizes_and_none_of_them_is_dropped() {
+    for (text, wanted) in [
+        ("81[86:91:97:102:107]", "81, 86, 91, 97, 102, 107"),
+        ("81 [86:91:97:102:107]", "81, 86, 91, 97, 102, 107"),
+        ("81 [86: 91: 97: 102]", "81, 86, 91, 97, 102"),
+        ("81:86:91:97:102", "81, 86, 91, 97, 102"),
+        ("96(104:112:120)cm", "96, 104, 112, 120"),
+    ] {
+        assert_eq!(girths(text, LengthUnit::Cm), wanted, "{text}");
+    }
+    assert_eq!(girths("36[38:40:42]", LengthUnit::Inch), "36, 38, 40, 42");
+    assert_eq!(girths("36[38:40:42] in", LengthUnit::Cm), "91.4, 96.5, 101.6, 106.7");
+}
+
+#[test]
+fn three_numbers_parted_by_dashes_are_sizes_and_two_a_range() {
+    for (text, wanted) in [
+        ("82-90-98-106", "82, 90, 98, 106"),
+        ("82–90–98–106", "82, 90, 98, 106"),
+        ("82 — 90 — 98 — 106 cm", "82, 90, 98, 106"),
+        ("81 (86-91-97)", "81, 86, 91, 97"),
+        ("86-91-97", "86, 91, 97"),
+        ("86-91", "86..91"),
+    ] {
+        assert_eq!(girths(text, LengthUnit::Cm), wanted, "{text}");
+    }
+    same("S-M-L: 96-104-112", &[("S", 960, 960), ("M", 1040, 1040), ("L", 1120, 1120)]);
+}
+
+#[test]
+fn a_unit_at_both_ends_of_a_range_makes_no_two_sizes() {
+    for text in ["34\"-36\" (38\"-40\", 42\"-44\")", "34”–36” (38”–40”, 42”–44”)", "34-36 (38-40, 42-44)"] {
+        assert_eq!(girths(text, LengthUnit::Inch), "34..36, 38..40, 42..44", "{text}");
+    }
+}
+
+#[test]
+fn a_dash_in_place_of_a_number_is_a_size_that_is_not_made() {
+    same("- (86, 91)", &[("86", 860, 860), ("91", 910, 910)]);
+    same("S (M, L): - (86, 91)", &[("M", 860, 860), ("L", 910, 910)]);
+    let sizes = read_sizes("S (M, L): - (86, 91)", LengthUnit::Cm).unwrap();
+    for (stitches, wanted) in [("- (204, 216)", [Some(204), Some(216)]), ("204, -", [Some(204), None])] {
+        let with = with_stitches(sizes.clone(), stitches).unwrap();
+        let found: Vec<_> = with.iter().map(|size| size.stitches).collect();
+        assert_eq!(found, wanted, "{stitches}");
+    }
+    assert_eq!(read_counts("- (4, 6)", Bounds::new(1, 9)), Ok(vec![4, 6]));
+}
+
+#[test]
+fn a_list_with_a_number_that_would_be_left_unused_is_not_read() {
+    for (text, piece) in [("81: (86, 91, 97)", "81"), ("4 ply: 86, 91", "4 ply")] {
+        let unread = read_sizes(text, LengthUnit::Cm).unwrap_err();
+        assert_eq!((unread.piece(text), unread.why), (piece, WhyUnread::Unused), "{text}");
+    }
+    for (text, piece) in [("86 + 91", "+"), ("86, -91", "-"), ("1) 86", ")")] {
+        let unread = read_sizes(text, LengthUnit::Cm).unwrap_err();
+        assert_eq!((unread.piece(text), unread.why), (piece, WhyUnread::Misplaced), "{text}");
+    }
+    let unread = read_counts("88: 92", Bounds::new(1, 999)).unwrap_err();
+    assert_eq!((unread.piece("88: 92"), unread.why), ("88", WhyUnread::Unused));
 }
 
 #[test]
@@ -305,6 +378,11 @@ fn counts_are_read_as_a_pattern_has_them_and_none_is_dropped() {
         "S 132, M 144, L 156",
         "Cast on 132 (144, 156)",
         "132\n144\n156",
+        "132:144:156",
+        "132[144:156]",
+        "132-144-156",
+        "132/144/156",
+        "1 (2, 3): 132 (144, 156) sts",
     ] {
         assert_eq!(read_counts(text, any), Ok(vec![132, 144, 156]), "{text}");
     }
@@ -330,7 +408,10 @@ proptest! {
     #[test]
     fn no_text_panics_and_every_girth_is_in_its_bounds(text in "\\PC{0,40}|[SMLX0-9/,.()½\"' :-]{0,40}|([SML0-9]{1,3}|cm|in|to|fit|finished|size|and|½|/|:|\n|[ ,(\\-\u{2013}]){0,20}") {
         for unit in [LengthUnit::Cm, LengthUnit::Inch] {
-            if let Ok(sizes) = read_sizes(&text, unit) {
+            if let Ok(SizeList { sizes, used, set_aside }) = read_size_list(&text, unit, None) {
+                for (at, mark) in text.char_indices().filter(|(_, mark)| mark.is_numeric()) {
+                    assert!(used.iter().chain(&set_aside).any(|place| place.contains(&at)), "{mark} of {text:?}");
+                }
                 assert!(!sizes.is_empty());
                 for size in sizes {
                     assert!(!size.label.is_empty() && size.girth.from <= size.girth.to);

@@ -5,7 +5,7 @@
 //! | printed | read |
 //! |---|---|
 //! | `7 1/2`, `7-1/2`, `3/4` | a fraction: in lowest terms, of the kind that a tape has |
-//! | `8/9/10`, `6/8`, `36/38` | numbers parted by slashes |
+//! | `8/9/10`, `6/8`, `36/38`, `6-7/8-9` | numbers parted by slashes |
 //! | `96,5`, `38,75` | decimals |
 //! | `86,91`, `97,103`, `86,91,97` | numbers parted by commas: the second is a neighbour of the first, or there are three |
 //! | `1,150`, `1 150`, `1'150` | one number: the second part would be no neighbour of the first |
@@ -16,7 +16,7 @@
 use crate::units::fraction::{begins, fraction, raised, value};
 
 /// What a tape has parts of: thirds are printed, the others are marked.
-const PARTS: [i128; 7] = [2, 3, 4, 8, 16, 32, 64];
+const PARTS: [i128; 5] = [2, 3, 4, 8, 16];
 
 /// A neighbour in a list is at most so many times as large. Common practice, no source.
 const NEIGHBOUR: u32 = 3;
@@ -45,10 +45,16 @@ fn fraction_end(marks: &[char], from: usize) -> Option<usize> {
         let (_, behind) = fraction(rest).ok()??;
         return Some(marks.len() - behind.len());
     }
-    let (_, end) = slashed(marks, from)?;
-    let is_in_chain = is_slash_chain(marks, end)
-        || is_mark(marks, from.wrapping_sub(1), '/') && is_digit(marks, from.wrapping_sub(2));
-    (!is_in_chain).then_some(end)
+    let (bottom, end) = slashed(marks, from)?;
+    let joins = |place: usize| match marks.get(place) {
+        Some('/') => true,
+        // `6-7/8-9` are two ranges; `1/2-3/4` is one.
+        Some('-') => matches!(bottom, 8 | 16),
+        Some(_) | None => false,
+    };
+    let is_joined_before = joins(from.wrapping_sub(1)) && is_digit(marks, from.wrapping_sub(2));
+    let is_joined_behind = joins(end) && is_digit(marks, end + 1);
+    (!is_joined_before && !is_joined_behind).then_some(end)
 }
 
 /// A fraction of digits with a slash, in lowest terms and of the kind that a tape has: its lower part and its end.
@@ -64,20 +70,18 @@ fn slashed(marks: &[char], from: usize) -> Option<(i128, usize)> {
     (PARTS.contains(&bottom) && (1..bottom).contains(&top) && is_lowest).then_some((bottom, bottom_end))
 }
 
-/// Whether another slash with digits follows.
-fn is_slash_chain(marks: &[char], end: usize) -> bool {
-    is_mark(marks, end, '/') && is_digit(marks, end + 1)
-}
-
 /// The end of a whole number with the fraction beside it, where there is one.
 fn mixed_end(marks: &[char], whole: usize) -> usize {
-    let beside = match marks.get(whole) {
-        Some(' ' | '-') => whole + 1,
-        _ => whole,
-    };
+    let joint = marks.get(whole).copied();
+    let beside = whole + usize::from(matches!(joint, Some(' ' | '-')));
     if beside > whole && is_digit(marks, beside) {
-        // `34 1/2/36 1/2`: a half or a quarter is a part of the number before it.
-        let is_part = |(bottom, end): &(i128, usize)| !is_slash_chain(marks, *end) || matches!(bottom, 2 | 4);
+        let is_part = |(bottom, end): &(i128, usize)| match marks.get(*end) {
+            Some('/' | '-') if !is_digit(marks, end + 1) => true,
+            // `34 1/2/36 1/2`: a half or a quarter is a part of the number before it.
+            Some('/') => joint == Some(' ') && matches!(bottom, 2 | 4),
+            Some('-') => joint == Some(' '),
+            Some(_) | None => true,
+        };
         return slashed(marks, beside).filter(is_part).map_or(whole, |(_, end)| end);
     }
     if is_digit(marks, beside) {

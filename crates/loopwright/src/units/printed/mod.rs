@@ -139,3 +139,6 @@ pub struct Figure {
 
 #[cfg(test)]
 mod tests;
+
+#[cfg(test)]
+mod styles;

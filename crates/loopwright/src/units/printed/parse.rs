@@ -10,6 +10,9 @@ const MOST_NESTED: usize = 16;
 /// The name of a size has so many tokens at most.
 const LONGEST_NAME: usize = 32;
 
+/// Before these, `in` behind a number is no inch: `156 in total`.
+const NOT_IN_INCHES: [&str; 6] = ["total", "all", "each", "every", "the", "one"];
+
 /// Reads a list. No text makes it panic.
 pub fn read(text: &str) -> Reading {
     let tokens = tokens(text);
@@ -254,8 +257,12 @@ impl Parser<'_> {
                 self.reading.unplaced.push(token.range.clone());
             }
             let is_mark = matches!(token.kind, TokenKind::Dash | TokenKind::Stop | TokenKind::Slash);
+            let is_other_end =
+                token.kind == TokenKind::Number && at > self.at + 1 && self.kind(at - 1) == Some(TokenKind::Dash);
             match (words.last_mut(), token.kind) {
                 (Some(last), _) if self.is_joined(at) && last.end == token.range.start => last.end = token.range.end,
+                // `6 - 8 years`
+                (Some(last), _) if is_other_end => last.end = token.range.end,
                 (_, TokenKind::Unit(unit @ Unit::Length(_))) if self.measures(at) && !self.is_in(at) => {
                     self.reading.unit.get_or_insert(unit);
                 }
@@ -405,7 +412,9 @@ impl Parser<'_> {
     fn measures(&self, at: usize) -> bool {
         match self.kind(at) {
             Some(TokenKind::Unit(Unit::Length(LengthUnit::M))) => false,
-            Some(TokenKind::Unit(_)) => !(self.is_in(at) && self.is_words(at + 1) && !self.is_name(at + 1)),
+            Some(TokenKind::Unit(_)) => !NOT_IN_INCHES
+                .iter()
+                .any(|word| self.is_in(at) && self.is_word(at + 1, word)),
             Some(_) | None => false,
         }
     }
@@ -415,11 +424,6 @@ impl Parser<'_> {
         self.tokens
             .get(at)
             .is_some_and(|token| token.text(self.text).eq_ignore_ascii_case("in"))
-    }
-
-    /// Whether what could be a unit is the name of a size.
-    fn is_name(&self, at: usize) -> bool {
-        self.kind(at) == Some(TokenKind::Unit(Unit::Length(LengthUnit::M)))
     }
 
     /// Whether the bracket around numbers stands before the next token.

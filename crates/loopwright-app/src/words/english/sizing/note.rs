@@ -18,6 +18,12 @@ impl Sentences<'_> {
                 name(larger),
                 length(gap)
             ),
+            Note::OnEdge { size, edge, is_lower } => format!(
+                "Size {} {} at {}: a tape cannot tell that from yours, so you are in it.",
+                name(size),
+                if is_lower { "begins" } else { "ends" },
+                self.lengths.fine().write(edge)
+            ),
             Note::NoneAsAsked => "No size sits as you asked; this is the nearest.".into(),
             Note::SmallBust => "That is a very small bust: are these inches?".into(),
             Note::LargeBust => "That is a very large bust: are these centimetres?".into(),

@@ -134,9 +134,12 @@ impl Sentences<'_> {
     /// How her bust lies against the bodies it is for.
     fn against(&self, ranked: &Ranked) -> String {
         let away = self.lengths.write(ranked.away());
+        let is_one = ranked.girth.from == ranked.girth.to;
         match ranked.off.to_nm() {
+            1.. | ..0 if ranked.suits && is_one => "the same, for all that a tape can tell".into(),
+            1.. | ..0 if ranked.suits => "within, for all that a tape can tell".into(),
             ..0 => format!("{away} more"),
-            0 if ranked.girth.from == ranked.girth.to => "the same".into(),
+            0 if is_one => "the same".into(),
             0 => "within".into(),
             1.. => format!("{away} less"),
         }

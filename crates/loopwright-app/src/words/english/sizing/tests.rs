@@ -235,9 +235,14 @@ fn what_cannot_be_read_is_shown_with_what_to_type() {
     let not_as_many = "1 number for 2 sizes: type one for each, in the same order.";
     assert_eq!(list("S 86-91, M ?"), not_as_many);
     assert_eq!(list("S 3"), "“3”: Type 5 cm or more.");
+    assert_eq!(list("S 86-"), "“86-”: one more number has to follow, as in 86-91.");
     assert_eq!(
-        list("86-91-97"),
-        "“86-91-97”: part the sizes with commas, as in S 86, M 91, L 97."
+        list("81: (86, 91, 97)"),
+        "This is read as 86, 91 and 97, and “81” would be left out. Put it among them, or take it out."
+    );
+    assert_eq!(
+        list("86 + 91"),
+        "This is read as 86 and 91. The “+” has no place in such a list: take it out."
     );
     let sizes = read_sizes("86, 91", LengthUnit::Cm).unwrap();
     let few = with_stitches(sizes, "204").unwrap_err();
