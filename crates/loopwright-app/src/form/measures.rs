@@ -55,3 +55,28 @@ impl Settings {
         self.measures_chosen().unwrap_or(Measures::Metric)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::store::{Fields, Typed};
+    use loopwright::choice::Key;
+
+    #[test]
+    fn the_choice_is_read_by_the_keys_it_was_stored_under() {
+        assert_eq!(Measures::SETTING, "measures");
+        assert_eq!(Measures::OVERRIDDEN, ["length", "yarn", "weight"]);
+        for (key, measures) in [("metric", Measures::Metric), ("inches", Measures::Inches)] {
+            assert_eq!(Measures::from_key(key), Some(measures));
+            let stored = Fields::from_iter([(Measures::SETTING.to_owned(), Typed::plain(key))]);
+            assert_eq!(Settings::new(stored).measures(), measures);
+        }
+        assert_eq!(Settings::default().measures_chosen(), None);
+    }
+
+    #[test]
+    fn a_gauge_is_counted_over_the_span_that_goes_with_the_choice() {
+        assert_eq!(Measures::Metric.span(), Span::USUAL);
+        assert_eq!(Measures::Inches.span().key, "4 in");
+    }
+}

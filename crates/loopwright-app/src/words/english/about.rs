@@ -3,7 +3,7 @@
 use super::intl::fill_pattern;
 
 pub const TITLE: &str = "About Loopwright";
-pub const WHAT: &str = "Loopwright does the sums of knitting, for a teacher and her students: it helps you from a pattern, a yarn and a body to something that fits. It is free, and you can check every number: each answer shows its sum and says where the rule comes from.";
+pub const WHAT: &str = "Loopwright does the sums of knitting, for a teacher and her students: it takes you from a pattern, a yarn and a body to something that fits. It is free, and you can check every number: each answer shows its sum and says where the rule comes from.";
 pub const STORED: &str = "What is stored";
 pub const STORED_TEXT: &str = "What you type is kept just as you typed it, in this browser on this device. None of it is sent anywhere: the page asks its own address for its files and for a newer version, and nothing else. You need no account, nobody counts your visits, and there are no cookies.";
 pub const COPY: &str = "Keep a copy";
