@@ -53,7 +53,7 @@ pub async fn she_leaves_a_tail_in_yards(stage: &mut Stage) -> Result<()> {
         Says(".ways .wins", "By the piece you measured"),
         NeverSays(".answers", "A piece of 20 stitches"),
         Type("#tail-needle", "six"),
-        Begins(".question .problem", "Type millimetres"),
+        Begins(".question .problem", "Type the number on the needle"),
         Type("#tail-needle", "US 8"),
         Shown(".ways > div:nth-of-type(3)"),
         Reads("Leave a tail of 3.3 yd"),

@@ -1,10 +1,12 @@
 //! Texts against everything that reads text: nasty ones from a list, broken good ones, random ones, and huge ones.
 
 use loopwright::bounds::Bounds;
+use loopwright::gauge::Direction;
+use loopwright::tables::needle::read_across;
 use loopwright::units::parse::{Unreadable, Wanted, read};
 use loopwright::units::print::{Step, print, with_unit};
 use loopwright::units::switch::Typed;
-use loopwright::units::{Length, LengthUnit, Mass, MassUnit, Measure, count};
+use loopwright::units::{Gauge, Length, LengthUnit, Mass, MassUnit, Measure, count, gauge_text};
 use proptest::prelude::*;
 use std::time::{Duration, Instant};
 
@@ -40,6 +42,18 @@ fn torture(text: &str, least: i64, most: i64) {
     }
     for unit in MassUnit::ALL {
         measure::<Mass>(text, unit, least, most, &MassUnit::ALL);
+    }
+    let needles = Bounds::new(Length::from_nm(least), Length::from_nm(most));
+    if let Ok(read) = read_across(text, needles) {
+        assert!(needles.allow(read.across), "{text:?} gave {:?}", read.across);
+    }
+    if let Ok(read) = gauge_text::read(text, Gauge::TEN_CM) {
+        let named = [Direction::Stitches, Direction::Rows].map(|direction| read.of(direction));
+        let accepted = |gauge: Gauge| (1_000..=400_000).contains(&gauge.thousandths());
+        assert!(
+            named.into_iter().flatten().all(|counted| accepted(counted.gauge)),
+            "{text:?}"
+        );
     }
     let (few, many) = (least as u32, most as u32);
     let bounds = Bounds::new(few, many);
@@ -132,6 +146,8 @@ fn a_megabyte_is_answered_in_a_moment() {
         let start = Instant::now();
         let _ = read(&text, &Wanted::<Length>::any(LengthUnit::M));
         let _ = count::read(&text, Bounds::new(0, u32::MAX));
+        let _ = read_across(&text, Bounds::new(Length::ZERO, Length::MAX));
+        let _ = gauge_text::read_several(&text, Gauge::TEN_CM, Direction::Stitches);
         let took = start.elapsed();
         // Far above what it takes even unoptimised on a busy machine, far below what a square would take.
         assert!(took < Duration::from_secs(20), "{piece:?} took {took:?}");

@@ -17,8 +17,8 @@
 //!
 //! **Quantities.** A length is a whole number of nanometres and a weight a whole number of nanograms, in and out, so
 //! that an answer can be put into the next question with nothing lost. Text becomes a quantity by [`read_length`],
-//! [`read_mass`], [`read_count`] and [`read_gauge`], which read all that a knitter writes, and a quantity becomes text
-//! by [`print_length`] and [`print_mass`]: `readLength("7 1/2 in", "Inch").value` is `190500000`.
+//! [`read_mass`], [`read_count`], [`read_gauge`] and [`read_needle`], which read all that a knitter writes, and a quantity
+//! becomes text by [`print_length`] and [`print_mass`]: `readLength("7 1/2 in", "Inch").value` is `190500000`.
 //!
 //! **What is wrong.** A question that has no answer is never an exception: `problems` has the field and the nearest
 //! thing that would be right. An object that is no question at all (a field missing, unknown, or not of its kind, such

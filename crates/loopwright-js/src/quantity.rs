@@ -5,6 +5,8 @@
 
 use crate::{bind, given};
 use loopwright::bounds::Bounds;
+use loopwright::tables::needle::read_across;
+use loopwright::tail::NEEDLE;
 use loopwright::units::parse::{Unreadable, Wanted, read};
 use loopwright::units::print::with_unit;
 use loopwright::units::{Gauge, Length, LengthUnit, Mass, MassUnit, Unit, count};
@@ -76,7 +78,7 @@ pub fn read_count(#[wasm_bindgen(unchecked_param_type = "string")] text: JsValue
     bind::plain(&Reading::new(read.map(|read| (read.value, read.unit))))
 }
 
-/// Reads a gauge, such as `"21 1/2"`, counted over a span, such as `readLength("10 cm", "Cm").value`.
+/// Reads a gauge in one direction, such as `"21 1/2"` or `"22 sts = 4 in"`, counted over a span, such as `readLength("10 cm", "Cm").value`.
 ///
 /// # Errors
 /// A `TypeError` when `text` is no string or `over` no length above zero.
@@ -91,6 +93,18 @@ pub fn read_gauge(
         return Err(bind::mistake("readGauge: over: a span is above zero"));
     }
     bind::plain(&Reading::new(Gauge::read(&text, over).map(|gauge| (gauge, None))))
+}
+
+/// Reads how thick a needle is: `"4"` and `"4 mm"`, `"US 6"`, `"6 US"`, `"UK 8"`. A number alone is millimetres; where it may
+/// be a needle's name, as `"10 1/2"`, it is unreadable, with the needles it may mean.
+///
+/// # Errors
+/// A `TypeError` when `text` is no string.
+#[wasm_bindgen(js_name = readNeedle, unchecked_return_type = "Reading<Length>")]
+pub fn read_needle(#[wasm_bindgen(unchecked_param_type = "string")] text: JsValue) -> Result<JsValue, JsValue> {
+    let text: String = argument("readNeedle", "text", text)?;
+    let read = read_across(&text, NEEDLE);
+    bind::plain(&Reading::new(read.map(|read| (read.across, None))))
 }
 
 /// Writes a length as finely as it is usually shown: `"7 1/2 in"`, `"19 cm"`. For the eye: it is rounded.

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import {
   castOn, cords, flare, gauge as gaugeOf, needles, printLength, printMass, raglan, readCount, readGauge,
-  readLength, readMass, regauge, rows, shaping, sizing, spacing, stairs, swatch, tail, yarn, yoke,
+  readLength, readMass, readNeedle, regauge, rows, shaping, sizing, spacing, stairs, swatch, tail, yarn, yoke,
 } from "loopwright";
 
 // An answer, with the row as text beside its data, all of it plain.
@@ -154,6 +154,8 @@ assert.equal(readMass("1 oz", "Gram").value, 28_349_523_125);
 assert.equal(printMass(readMass("50", "Gram").value, "Ounce"), "1.76 oz");
 assert.equal(readCount("1,000 sts").value, 1000);
 assert.deepEqual(readCount("7 1/2"), { unreadable: { NotWhole: { below: 7, above: 8 } } });
+assert.deepEqual(readNeedle("6 US"), { value: 4000000, unit: null });
+assert.deepEqual(readNeedle("10½").unreadable.Ambiguous.first, { Length: { value: 10500000, unit: "Mm" } });
 assert.deepEqual(readGauge("21 1/2", readLength("10 cm", "Cm").value), {
   value: { thousandths: 21_500, span: 100_000_000 }, unit: null,
 });

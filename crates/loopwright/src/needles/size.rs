@@ -43,11 +43,15 @@ impl Size {
     ///
     /// # Errors
     /// [`Unreadable`], as for a length; `NotANumber` for a part of one that no needle has, `Ambiguous` for millimetres that
-    /// may be a needle's name.
+    /// may be a needle's name and for a number of a named system that no needle has.
     pub fn read(text: &str, system: System) -> Result<Self, Unreadable> {
         match written::read(text)? {
             Written::Metric(across) => Ok(Self::Metric(across)),
-            Written::Numbered(named, number) => Ok(Self::numbered(named, number)),
+            // The nearest numbers carry the system with them, whichever one a page has chosen beside the text.
+            Written::Numbered(named, number) => match written::no_such_needle(named, number) {
+                Some(readings) => Err(Unreadable::Ambiguous(readings)),
+                None => Ok(Self::numbered(named, number)),
+            },
             Written::Alone(alone) => match system {
                 System::Metric => alone.in_millimetres(NEEDLE).map(Self::Metric),
                 System::Us | System::Uk | System::Japanese => {

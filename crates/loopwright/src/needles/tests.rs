@@ -5,6 +5,8 @@ use crate::problem::Kind;
 use crate::tables::needle::{NEEDLES, Number, System};
 use crate::tail::NEEDLE;
 use crate::units::Length;
+use crate::units::meant::Meant;
+use crate::units::parse::Unreadable;
 use proptest::prelude::*;
 
 fn mm(hundredths: i64) -> Length {
@@ -99,6 +101,18 @@ fn sizes_are_read_as_they_are_written() {
     assert_eq!(read("3 3/4 mm"), Ok(Size::Metric(mm(375))));
     for text in ["", "US", "x", "10 1/3", "-2", "ü7"] {
         assert!(read(text).is_err(), "{text}");
+    }
+}
+
+#[test]
+fn the_neighbours_of_a_named_number_are_named_too() {
+    for system in [System::Metric, System::Us, System::Uk] {
+        let Err(Unreadable::Ambiguous(readings)) = Size::read("12 US", system) else {
+            panic!("{system:?}");
+        };
+        let ways: Vec<String> = readings.ways().map(Meant::text).collect();
+        // A bare 11 would be another needle beside millimetres.
+        assert_eq!(ways, ["US 11", "US 13"]);
     }
 }
 

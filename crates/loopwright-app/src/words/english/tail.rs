@@ -269,13 +269,13 @@ pub fn problem(problem: &Problem) -> String {
     })
 }
 
-/// The same for a needle, which is in millimetres.
+/// The same for a needle.
 fn of_needle(kind: &Kind) -> Option<String> {
     let (pattern, length) = match kind {
         Kind::Unreadable(Unreadable::TooSmall { least }) | Kind::TooSmall { least } => ("Type @ or more.", least),
         Kind::Unreadable(Unreadable::TooLarge { most }) | Kind::TooLarge { most } => ("Type @ or less.", most),
         Kind::Unreadable(Unreadable::NotANumber | Unreadable::UnknownUnit | Unreadable::WrongKind { .. }) => {
-            return Some("Type millimetres: the number on the needle that ends in mm.".into());
+            return Some("Type the number on the needle, as in 4 mm or US 6.".into());
         }
         _ => return None,
     };

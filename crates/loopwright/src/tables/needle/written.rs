@@ -160,17 +160,26 @@ impl Alone {
     }
 }
 
+/// What to ask about a number that no needle of the system has: its neighbours. None where there is such a needle.
+pub fn no_such_needle(system: System, number: Number) -> Option<Readings> {
+    let rows = system.numbered();
+    if rows.iter().any(|row| row.number == number) {
+        return None;
+    }
+    Readings::of(Cause::NoSuchNeedle, neighbours(system, number, &rows))
+}
+
 /// The one needle of a number.
 fn looked_up(system: System, number: Number) -> Result<Numbered, Unreadable> {
-    let rows = system.numbered();
-    let found: Vec<Numbered> = rows.iter().filter(|row| row.number == number).copied().collect();
+    let rows = system.numbered().into_iter();
+    let found: Vec<Numbered> = rows.filter(|row| row.number == number).collect();
     let readings = match found.as_slice() {
         [only] => return Ok(*only),
-        [] => Readings::of(Cause::NoSuchNeedle, neighbours(system, number, &rows)),
-        several => Readings::of(
-            Cause::TwoNeedles,
-            several.iter().map(|row| Meant::millimetres(row.across)),
-        ),
+        [] => no_such_needle(system, number),
+        several => {
+            let ways = several.iter().map(|row| Meant::millimetres(row.across));
+            Readings::of(Cause::TwoNeedles, ways)
+        }
     };
     Err(readings.map_or(Unreadable::NotANumber, Unreadable::Ambiguous))
 }

@@ -131,7 +131,7 @@ fn needles_are_asked_for_in_millimetres() {
         "Type 0.5\u{a0}mm or more."
     );
     let us = written(Name::Needle, Unreadable::NotANumber);
-    assert_eq!(us, "Type millimetres: the number on the needle that ends in mm.");
+    assert_eq!(us, "Type the number on the needle, as in 4 mm or US 6.");
     assert_ne!(written(Name::Width, Unreadable::NotANumber), us);
 }
 
