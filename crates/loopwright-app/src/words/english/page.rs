@@ -7,7 +7,6 @@ pub const HOME: &str = "All tools";
 pub const ABOUT: &str = "About";
 pub const SKIP: &str = "Skip to the page";
 pub const MORE: &str = "More about this";
-pub const UNDER_MORE: &str = "A figure in the folded part of the question has to change first.";
 pub const MEND: &str = "First mend what is marked in the question.";
 pub const WORKING: &str = "The working";
 pub const NOTES: &str = "Good to know";
@@ -26,6 +25,11 @@ pub const LOST: &str = "There is no page at this address.";
 pub const KEPT: &str = "Kept on this device";
 pub const KEEPING: &str = "Keeping…";
 pub const NOTHING_KEPT_INSIDE: &str = "Nothing is kept inside another page";
+
+/// Something in the part of the question that is folded below this title is wrong.
+pub fn under_fold(title: &str) -> String {
+    fill_pattern_with("A figure under “@” has to change first.", &[], &[title])
+}
 
 /// The last changes are on this page but could not be kept.
 pub fn not_kept_yet(why: &str) -> String {
