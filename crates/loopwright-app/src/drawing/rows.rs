@@ -1,5 +1,10 @@
-//! Rows as they grow from the edge on, the first on the left: a short stroke a row, a long one at the end of each repeat,
-//! and a thick line along what is done.
+//! Rows as they grow: as a sign on their side, a short stroke a row, a long one at the end of each repeat, and a thick
+//! line along what is done; as a picture the piece upright and to scale beside a tape.
+
+mod piece;
+mod tape;
+
+pub use piece::piece;
 
 use super::path::Path;
 use super::picture::picture;
@@ -7,9 +12,8 @@ use super::strokes::{LEFT, WIDE, strokes};
 use crate::part::plain;
 use yew::prelude::*;
 
-/// So many rows in all, the rows before the first repeat, those of a repeat, those that are done, and what it shows for
-/// those who cannot see it. A sign has no words.
-pub fn strip(rows: u32, set_up: u32, repeat: u32, done: u32, words: &str) -> Html {
+/// The sign: so many rows in all, the rows before the first repeat, those of a repeat, and those that are done.
+pub fn strip(rows: u32, set_up: u32, repeat: u32, done: u32) -> Html {
     let row = WIDE / f64::from(rows.max(1));
     let x = |rows: u32| LEFT + row * f64::from(rows);
     let mut thick = Path::default();
@@ -26,5 +30,5 @@ pub fn strip(rows: u32, set_up: u32, repeat: u32, done: u32, words: &str) -> Htm
         let ends = strokes(first, row * f64::from(repeat), 30.0, 24.0);
         content.push(plain::path("marker", &ends));
     }
-    picture("comb", (360, 60), words, content)
+    picture("comb", (360, 60), "", content)
 }

@@ -372,9 +372,12 @@ impl Field {
         self.label_by.map_or(self.label, |label| label(fields))
     }
 
-    /// Whether it lies folded away.
-    pub const fn is_folded(&self) -> bool {
-        matches!(self.place, Place::Folded(_))
+    /// The title below which it lies folded away.
+    pub const fn fold(&self) -> Option<&'static str> {
+        match self.place {
+            Place::Folded(title) => Some(title),
+            Place::Sentence | Place::Open | Place::Answer => None,
+        }
     }
 }
 

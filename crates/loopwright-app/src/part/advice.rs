@@ -48,14 +48,14 @@ fn ways(kind: Kind) -> Vec<Meant> {
 
 /// Where the answer will be; or, when something that was typed is wrong, where to look: first at what can be seen.
 pub fn wait(view: &View, problems: &[Problem], words: &'static str) -> Html {
-    let is_folded = |problem: &Problem| view.fields.row(problem.field).is_some_and(Field::is_folded);
-    let mut sentence = words;
+    let fold = |problem: &Problem| view.fields.row(problem.field).and_then(Field::fold);
+    let mut sentence = words.to_owned();
     for problem in problems {
-        match problem.kind {
-            Kind::Unreadable(Unreadable::Empty) => {}
-            _ if is_folded(problem) => sentence = page::UNDER_MORE,
-            Kind::Missing => {}
-            _ => return text_element("p", "quiet", page::MEND),
+        match (problem.kind, fold(problem)) {
+            (Kind::Unreadable(Unreadable::Empty), _) => {}
+            (_, Some(title)) => sentence = page::under_fold(title),
+            (Kind::Missing, None) => {}
+            (_, None) => return text_element("p", "quiet", page::MEND),
         }
     }
     text_element("p", "quiet", sentence)

@@ -2,18 +2,19 @@
 //! beside the one that is wanted, and what stitches and rows say, each with the tap that keeps it for all tools.
 
 use super::{Entry, State, Tool};
-use crate::drawing::outline::{self, Piece, Size};
+use crate::drawing::outline::{self, Figures, Piece, Size};
 use crate::fields;
 use crate::form::kept::{Kept, Offer, Value};
-use crate::form::{Field, Fields, Reader, Start, TAPE};
+use crate::form::{Field, Fields, NEEDLE, Reader, Start, TAPE};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{View, answered, good_to_know, keep_offer, wait, working};
+use crate::part::{Below, View, answered, good_to_know, keep_offer, wait, working};
 use crate::words::gauge as words;
 use crate::words::page::MORE;
-use crate::words::tell::Long;
+use crate::words::units::Lengths;
 use loopwright::cast_on::WIDTH;
 use loopwright::gauge::{Answer, Direction, Measured, Name, Question, USUAL_LENGTH, USUAL_WIDTH, answer};
 use loopwright::problem::{Kind, Problem};
+use loopwright::tail::NEEDLE as NEEDLES;
 use loopwright::units::Length;
 use loopwright::units::parse::Unreadable;
 use yew::prelude::*;
@@ -22,6 +23,9 @@ use yew::prelude::*;
 const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("filled", "stitches=21, 20 1/2, 21&pattern=19"),
+    State::new("needle", "stitches=21&pattern=22&needle=4"),
+    State::new("no-thinner", "stitches=21&pattern=22&needle=1.5"),
+    State::new("the-same", "stitches=21&pattern=21&rows=28&pattern_rows=28"),
     State::new("alone", "stitches=21"),
     State::new("keep", "stitches=21, 21 1/2&pattern=21&rows=30&pattern_rows=28"),
     State::new(
@@ -40,8 +44,9 @@ const NAMED: &[State] = &[
 ];
 
 fields! { FIELDS of Name, words::label;
-    Stitches => Field::gauges().beside(Name::Rows.key()).taken(Kept::GaugeStitches),
+    Stitches => Field::gauges().beside(Name::Rows.key()).taken(Kept::GaugeStitches).remarked(words::SPOTS),
     Pattern => Field::gauge().beside(Name::PatternRows.key()).remarked(words::BAND),
+    Needle => Field::length(&NEEDLE, NEEDLES).kept(Kept::Needle),
     Rows => Field::gauges().of_rows().beside(Name::Stitches.key()).taken(Kept::GaugeRows).folded(MORE),
     PatternRows => Field::gauge().of_rows().beside(Name::Pattern.key()).folded(MORE),
     StitchesUnwashed => Field::gauges()
@@ -79,6 +84,7 @@ impl Tool for Gauge {
             rows_unwashed: reader.gauges(Name::RowsUnwashed),
             pattern: reader.gauge_if_any(Name::Pattern),
             pattern_rows: reader.gauge_if_any(Name::PatternRows),
+            needle: reader.length_if_any(Name::Needle),
             width: reader.length(Name::Width),
             length: reader.length(Name::Length),
         };
@@ -121,7 +127,7 @@ impl Tool for Gauge {
             known_width: None,
             known_height: None,
         };
-        outline::piece(&piece, "")
+        outline::piece(&piece, Figures::default())
     }
 }
 
@@ -160,35 +166,34 @@ const fn kept(direction: Direction, washed: bool) -> Kept {
 
 /// The answer, the drawing, what stitches and rows say, and the sum.
 fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
-    let long = |length| view.tape(length);
+    let lengths = view.lengths(&TAPE);
     let (title, line) = words::headline(answer);
-    let verdict = if answer.rows_only {
-        text_element("p", "verdict", words::ROWS_ONLY)
-    } else {
-        Html::default()
-    };
-    let one_way = |(direction, found)| one_way(view, direction, question, found);
-    let steps = |(direction, found)| words::steps(direction, question, found, &long);
-    list(vec![
-        answered(
-            title,
-            text_element("p", "row", line),
-            words::outcome(question, answer, &long),
-        ),
-        verdict,
-        figure(question, answer, &long),
-        element("div", "ways", answer.directions().map(one_way).collect()),
-        good_to_know(answer.notes.iter().map(|note| words::note(*note).into()).collect()),
-        working(answer.directions().flat_map(steps).collect(), words::SOURCE),
-    ])
+    let mut below = Below::of(answered(
+        title,
+        text_element("p", "row", line),
+        words::outcome(question, answer, lengths),
+    ));
+    below.sentence("", words::needle(answer).unwrap_or_default());
+    if answer.rows_only {
+        below.sentence("verdict", words::ROWS_ONLY.into());
+    }
+    below.add(figure(question, answer, lengths));
+    let one_way = |(direction, found)| one_way(view, direction, question, (answer, found));
+    below.add(element("div", "ways", answer.directions().map(one_way).collect()));
+    below.add(good_to_know(
+        answer.notes.iter().map(|note| words::note(*note).into()).collect(),
+    ));
+    let steps = |(direction, found)| words::steps(direction, question, found, lengths);
+    below.add(working(answer.directions().flat_map(steps).collect(), words::SOURCE));
+    below.done()
 }
 
 /// The piece as it would be beside the one that is wanted. Without rows beside the pattern's, its length is the one that
 /// is wanted.
-fn figure(question: &Question, answer: &Answer, long: Long) -> Html {
-    if answer.stitches.against.is_none() {
+fn figure(question: &Question, answer: &Answer, lengths: Lengths) -> Html {
+    let Some(drawn) = words::picture(question, answer, lengths) else {
         return Html::default();
-    }
+    };
     let rows = answer.compared_rows();
     let piece = Piece {
         would_be: Size {
@@ -202,30 +207,38 @@ fn figure(question: &Question, answer: &Answer, long: Long) -> Html {
         known_width: answer.stitches.known(),
         known_height: rows.and_then(Measured::known),
     };
-    let caption = words::drawing(question, answer, long);
-    let drawn = outline::piece(&piece, &caption);
-    element(
-        "figure",
-        "scale",
-        vec![drawn, text_element("figcaption", "quiet", caption)],
-    )
+    let caption = words::drawing(piece.bands_seen());
+    let figures = Figures {
+        words: [&*drawn.would_be, "; ", &drawn.wanted, ". ", caption].concat(),
+        inside: drawn.would_be,
+        below: drawn.wanted,
+    };
+    let picture = outline::piece(&piece, figures);
+    let caption = text_element("figcaption", "quiet", caption);
+    element("figure", "scale", vec![picture, caption])
 }
 
-/// What stitches, or rows, say.
-fn one_way(view: &View, direction: Direction, question: &Question, found: &Measured) -> Html {
-    let long = |length| view.tape(length);
+/// What stitches, or rows, say. What the headline has said is not said again.
+fn one_way(view: &View, direction: Direction, question: &Question, (answer, found): (&Answer, &Measured)) -> Html {
     let before = found
         .before_washing()
         .map(|gauge| text_element("p", "", words::before(gauge)));
     let keep_before = offer_before(direction, found).map(|offer| keep_offer(view, offer));
-    let findings = words::findings(direction, question.wanted(direction), found, &long);
+    let lengths = view.lengths(&TAPE);
+    let findings = words::findings(direction, question.wanted(direction), found, lengths);
     let findings = findings.into_iter().map(|sentence| text_element("p", "", sentence));
+    let counted = words::counted(direction, answer, found);
     element(
         "div",
         "",
         vec![
             text_element("h3", "", words::heading(direction)),
-            text_element("p", "", words::counted(found)),
+            list(
+                counted
+                    .map(|counted| text_element("p", "", counted))
+                    .into_iter()
+                    .collect(),
+            ),
             keep_offer(view, offer(direction, found)),
             list(before.into_iter().chain(keep_before).collect()),
             list(findings.collect()),

@@ -5,7 +5,7 @@ use crate::drawing::holes;
 use crate::fields;
 use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader};
-use crate::part::plain::{element, list, text, text_element};
+use crate::part::plain::{element, list, text_element};
 use crate::part::{Form, Part, View, answered, good_to_know, keep_offer, wait, working};
 use crate::words::needles as words;
 use loopwright::needles::{Answer, GivenIn, Name, Needle, Question, Size, answer};
@@ -99,16 +99,16 @@ fn shown(view: &View, answer: &Answer) -> Html {
         list(answer.needles.iter().map(needle).collect()),
         good_to_know(vec![words::NEAREST.into()]),
         working(vec![words::STEP.into()], words::SOURCE),
+        text_element("p", "practice", words::SURE),
     ])
 }
 
-/// The names of a needle, each with how sure it is.
+/// The names of a needle.
 fn names(needle: &Needle) -> Html {
     let mut table = Vec::new();
     for named in &needle.named {
         table.push(text_element("dt", "", words::system(named.system)));
-        let sure = text_element("small", "practice", words::certainty(named.certainty));
-        table.push(element("dd", "", vec![text(words::named(named).into()), sure]));
+        table.push(text_element("dd", "", words::named(named)));
     }
     element("div", "meanings", vec![element("dl", "", table)])
 }

@@ -1,6 +1,7 @@
 //! The view of a pattern at another gauge: both gauges and the counts; the size to follow or the counts that take their
 //! place, then rows, shaping, and what else the gauge moves.
 
+mod figure;
 mod read;
 mod states;
 
@@ -93,7 +94,7 @@ impl Tool for Regauge {
 
     /// Stitches, and wider ones over the same width.
     fn sign() -> Html {
-        strip(22, 0, 5, 0, "")
+        strip(22, 0, 5, 0)
     }
 }
 
@@ -102,7 +103,9 @@ fn shown(sentences: &Sentences) -> Html {
     let answer = sentences.answer;
     let Lead { title, line, outcome } = sentences.lead();
     let mut below = Below::of(answered(title, text_element("p", "row", line), outcome));
+    below.sentence("verdict", sentences.rows_wait().unwrap_or_default());
     below.sentence("", sentences.near().unwrap_or_default());
+    below.add(figure::counts(sentences));
     let picked = answer.follow.as_ref().map(|follow| follow.size);
     below.add(table(sentences, words::STITCHES, &answer.stitches, picked));
     below.add(table(sentences, words::ROWS, &answer.rows, None));
@@ -110,7 +113,7 @@ fn shown(sentences: &Sentences) -> Html {
         add_shaping(&mut below, sentences, shaped);
     }
     below.list(sizing::MOVES, sizing::moves(&answer.moves, sentences.lengths));
-    below.add(good_to_know(sentences.notes()));
+    below.add(good_to_know(answer.notes.iter().copied().map(words::note).collect()));
     below.add(working(sentences.steps(), words::SOURCE));
     below.done()
 }
@@ -119,6 +122,7 @@ fn add_shaping(below: &mut Below, sentences: &Sentences, shaped: &Shaped) {
     below.add(text_element("h3", "", words::SHAPING));
     below.sentence("", sentences.ends(shaped));
     below.sentence("verdict", sentences.shaping(shaped));
+    below.add(figure::shaping(sentences, shaped));
     if let Some(schedule) = &shaped.schedule {
         below.add(row_by_row(schedule::listed(schedule, MOST_LISTED), true));
     }

@@ -6,7 +6,7 @@ use crate::drawing::rows as drawing;
 use crate::fields;
 use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, Start, TAPE};
-use crate::part::plain::{element, items, list, text_element};
+use crate::part::plain::{items, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, wait, working};
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::rows as words;
@@ -132,8 +132,8 @@ impl Tool for Rows {
             text_element("p", "", words::widths(question, answer, lengths)),
             course(view, question, answer),
             neighbours(view, question, answer),
-            drawn(view, question, answer),
-            good_to_know(words::notes(question, answer)),
+            drawing::piece(question, answer, lengths),
+            good_to_know(answer.notes.iter().copied().map(words::note).collect()),
             working(words::steps(question, answer, lengths), words::SOURCE),
         ])
     }
@@ -148,7 +148,7 @@ impl Tool for Rows {
 
     /// Two repeats, and half of the rows done.
     fn sign() -> Html {
-        drawing::strip(26, 2, 8, 13, "")
+        drawing::strip(26, 2, 8, 13)
     }
 }
 
@@ -198,20 +198,6 @@ fn neighbours(view: &View, question: &Question, answer: &Answer) -> Html {
         return Html::default();
     }
     list(vec![text_element("h3", "", lead), items("ul", neighbours)])
-}
-
-/// The rows as they grow, where there is more to see than rows.
-fn drawn(view: &View, question: &Question, answer: &Answer) -> Html {
-    let Some(key) = words::key(question) else {
-        return Html::default();
-    };
-    let done = question.tape.map_or(0, |tape| tape.rows);
-    let picture = words::drawing(question, answer, view.lengths(&TAPE));
-    let figure = vec![
-        drawing::strip(answer.pick.rows, question.set_up, question.repeat, done, &picture),
-        text_element("figcaption", "quiet", key),
-    ];
-    element("figure", "needle", figure)
 }
 
 #[cfg(test)]

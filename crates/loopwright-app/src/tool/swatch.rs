@@ -2,7 +2,7 @@
 //! and what is done in which order.
 
 use super::{Entry, State, Tool};
-use crate::drawing::outline::{self, Size};
+use crate::drawing::outline::{self, Figures, Size};
 use crate::fields;
 use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, Start, plus_behind, read_multiple};
@@ -22,6 +22,7 @@ const NAMED: &[State] = &[
     State::new("filled", "gauge=21&rows=28"),
     State::new("repeats", "gauge=21&knitting=flat&rows=28&multiple=8 + 3&row_repeat=8"),
     State::new("short", "gauge=5 in 1 in&rows=7 in 1 in"),
+    State::new("halves", "gauge=20 1/2&knitting=flat"),
     State::new("plus", "gauge=21&multiple=8&plus=3"),
     State::new("impossible", "gauge=21&multiple=0&row_repeat=0"),
     State::new("unreadable", "gauge=21 cm&rows=some"),
@@ -90,7 +91,7 @@ impl Tool for Swatch {
             width: Length::from_mm(160),
             height: Length::from_mm(84),
         };
-        outline::swatch(swatch, Length::from_mm(50), "")
+        outline::swatch(swatch, Length::from_mm(50), Figures::default())
     }
 }
 
@@ -114,7 +115,13 @@ fn figure(answer: &Answer, caption: String) -> Html {
         width: answer.width,
         height: answer.height,
     };
-    let drawn = outline::swatch(swatch, answer.span, &caption);
+    let [inside, below] = words::drawn(answer);
+    let figures = Figures {
+        words: [&*inside, "; ", &below, ". ", &caption].concat(),
+        inside,
+        below,
+    };
+    let drawn = outline::swatch(swatch, answer.span, figures);
     element(
         "figure",
         "scale",

@@ -28,6 +28,12 @@ pub const NAMED: &[State] = &[
         "too-steep",
         "pattern=20&own=22&pattern_rows=28&own_rows=26&from=100&to=40&shaping_rows=31",
     ),
+    State::new("rows-wait", "pattern=20&own=22&counts=180&rows=40"),
+    State::new("the-same", "pattern=20&own=20&counts=180"),
+    State::new(
+        "stitches-and-rows",
+        "pattern=20&own=22&counts=180&pattern_rows=28&own_rows=30&rows=84",
+    ),
     State::new("impossible", "pattern=20&own=22&counts=180&rows=40&from=60&to=41"),
     State::new("unreadable", "pattern=20&own=22 cm&counts=180 (19x, 212)"),
     State::new(

@@ -69,7 +69,11 @@ pub fn needle(system: System, numbered: &Numbered) -> String {
 
 /// How sure the number of a needle is.
 pub const fn certainty(certainty: Certainty) -> &'static str {
-    super::needles::certainty(certainty)
+    match certainty {
+        Certainty::Seen => "read in its source",
+        Certainty::FromMemory => "from memory",
+        Certainty::Practice | Certainty::Computed => super::page::PRACTICE,
+    }
 }
 
 fn millimetres(across: Length) -> String {

@@ -1,14 +1,22 @@
-//! The words of gauge. Lengths are printed by the function `long`, in the unit the knitter uses.
+//! The words of gauge: its fields, its headline, its notes. Lengths are printed in the unit the knitter uses.
+
+mod findings;
+mod picture;
+mod steps;
+
+pub use findings::{before, counted, findings};
+pub use picture::{drawing, picture};
+pub use steps::{SOURCE, steps};
 
 use super::Title;
-use super::intl::{decimal, fill_pattern_with, fill_pattern_with_strings, tenths};
+use super::intl::{fill_pattern_with, tenths};
+use super::needles::{across, called_us, too_thick};
 use super::problem::sentence;
-use super::tell::Long;
-use super::units::{gauge, span_of};
-use loopwright::gauge::{Against, Answer, Direction, Measured, Name, Next, Note, Question, Reading, Wash};
+use super::units::{Lengths, count_of, gauge, span_of};
+use loopwright::gauge::{Answer, Change, Direction, Name, Next, Note, Question};
 use loopwright::problem::{Kind, Problem};
+use loopwright::units::Length;
 use loopwright::units::parse::Unreadable;
-use loopwright::units::{Gauge, Length};
 
 pub const TITLE: Title = Title {
     name: "Gauge",
@@ -16,14 +24,18 @@ pub const TITLE: Title = Title {
 };
 pub const BAND: &str =
     "“10 cm / 4 in” on a label is read as 10 cm (common practice, no source); 4 in is 1.6\u{a0}% more.";
+pub const SPOTS: &str = "Counted in several spots? Type them all, as 21, 20½, 21.";
 pub const WAITING: &str = "Your gauge appears here, and with the pattern’s beside it the needle to try next.";
-pub const ROWS_ONLY: &str = "Stitches match and rows do not. Lengths by measure hold; the pattern’s row counts do not.";
+pub const WHICH_NEEDLE: &str = "Say above which needle the swatch was knitted on, and the next one is named.";
+pub const ROWS_ONLY: &str =
+    "Stitches match and rows do not: knit to the pattern’s lengths, not by its row counts.";
 
 /// What a field is called.
 pub const fn label(name: Name) -> &'static str {
     match name {
-        Name::Stitches => "Stitches in the washed swatch; several spots as 21, 20 1/2, 21",
+        Name::Stitches => "Stitches in the washed swatch",
         Name::Pattern => "The pattern’s stitches",
+        Name::Needle => "The needle of the swatch",
         Name::Rows => "Rows in the washed swatch",
         Name::PatternRows => "The pattern’s rows",
         Name::StitchesUnwashed => "Stitches before washing",
@@ -37,12 +49,15 @@ pub const fn label(name: Name) -> &'static str {
 pub fn problem(problem: &Problem) -> String {
     let several = match problem.field.name() {
         Some(Name::Stitches | Name::Rows | Name::StitchesUnwashed | Name::RowsUnwashed) => true,
-        Some(Name::Pattern | Name::PatternRows | Name::Width | Name::Length) | None => false,
+        Some(Name::Pattern | Name::PatternRows | Name::Needle | Name::Width | Name::Length) | None => false,
     };
     if several && problem.kind == Kind::Unreadable(Unreadable::TwoNumbers) {
-        return "Part the counts by commas, as in 21, 20 1/2, 21.".into();
+        return "Part the counts by commas, as in 21, 20½, 21.".into();
     }
-    sentence(&problem.kind)
+    match problem.field.name() {
+        Some(Name::Needle) => too_thick(&problem.kind).unwrap_or_else(|| sentence(&problem.kind)),
+        _ => sentence(&problem.kind),
+    }
 }
 
 /// Above the figures of one direction.
@@ -90,11 +105,6 @@ fn percent(permille: u32) -> String {
     format!("{}\u{a0}%", tenths(f64::from(permille) / 10.0))
 }
 
-/// A gauge that was converted is said to the tenth.
-fn about(gauge: Gauge) -> String {
-    format!("{}\u{a0}over\u{a0}{}", tenths(gauge.count()), span_of(gauge.span()))
-}
-
 /// Above the answer, and the answer: what to do next, or the gauge.
 pub fn headline(answer: &Answer) -> (&'static str, String) {
     let title = if answer.stitches.against.is_some() {
@@ -110,136 +120,69 @@ fn next(answer: &Answer) -> String {
     match answer.next {
         None => {
             let own = found.gauge;
-            let words = vec![decimal(own.count()), span_of(own.span())];
-            fill_pattern_with_strings("@ stitches over @", &[], words)
+            let words = [&*count_of(own), &span_of(own.span())];
+            fill_pattern_with("@ stitches over @", &[], &words)
         }
         Some(Next::CountAgain) => "Count again, away from the edges".into(),
         Some(Next::CountLonger) => fill_pattern_with("Count over @ or more", &[], &[&span_of(found.longer_span())]),
         Some(Next::Keep) => "Keep this needle".into(),
-        Some(Next::Down { sizes }) => {
-            fill_pattern_with("Go down # needle {size|sizes} and swatch again", &[sizes], &[])
-        }
-        Some(Next::Up { sizes }) => fill_pattern_with("Go up # needle {size|sizes} and swatch again", &[sizes], &[]),
+        Some(Next::Down { sizes }) => another("Go down # needle {size|sizes}", sizes, answer.change.as_ref()),
+        Some(Next::Up { sizes }) => another("Go up # needle {size|sizes}", sizes, answer.change.as_ref()),
         Some(Next::AnotherYarn) => "Take another yarn, or another size at your gauge".into(),
     }
 }
 
+/// Another needle, by its name where that is known.
+fn another(pattern: &str, sizes: u32, change: Option<&Change>) -> String {
+    let sizes = fill_pattern_with(pattern, &[sizes], &[]);
+    match change.and_then(|change| change.to.map(|to| (change.from, to))) {
+        Some((from, to)) => {
+            let needles = [&*sizes, &called_us(from.across, from.us), &called_us(to.across, to.us)];
+            fill_pattern_with("@, from @ to @, and swatch again", &[], &needles)
+        }
+        None => sizes + " and swatch again",
+    }
+}
+
+/// Below the headline: what to type so that the next needle is named, or that none is; nothing where it is.
+pub fn needle(answer: &Answer) -> Option<String> {
+    match (answer.next, answer.change) {
+        (Some(Next::Down { .. } | Next::Up { .. }), None) => Some(WHICH_NEEDLE.into()),
+        (_, Some(Change { from, to: None })) => {
+            let from = across(from.across);
+            Some(fill_pattern_with(
+                "The table of needles ends before that: yours is @.",
+                &[],
+                &[&from],
+            ))
+        }
+        (_, Some(Change { to: Some(_), .. }) | None) => None,
+    }
+}
+
 /// What it comes to.
-pub fn outcome(question: &Question, answer: &Answer, long: Long) -> (String, String) {
+pub fn outcome(question: &Question, answer: &Answer, lengths: Lengths) -> (String, String) {
     let found = &answer.stitches;
     let would_measure = |pattern| {
-        let before = fill_pattern_with(pattern, &[], &[&long(question.width)]);
-        (before, long(found.would_be))
+        let before = fill_pattern_with(pattern, &[], &[&lengths.write(question.width)]);
+        (before, lengths.write(found.would_be))
     };
     match answer.next {
-        None => ("That is".into(), about(found.converted)),
+        None => ("That is".into(), gauge(found.converted)),
         Some(Next::CountAgain) => ("The spots differ too much; their mean is".into(), gauge(found.gauge)),
         Some(Next::CountLonger) => would_measure("Too short a span to judge. So far, @ would measure"),
         Some(Next::AnotherYarn) => would_measure("Another needle alone will not do: @ would measure"),
-        Some(Next::Keep | Next::Down { .. } | Next::Up { .. }) => would_measure("If nothing changed, @ would measure"),
-    }
-}
-
-/// The gauge of stitches or rows in its own span and in the other.
-pub fn counted(found: &Measured) -> String {
-    let pattern = if found.washed {
-        "Washed: @, or @."
-    } else {
-        "Not washed: @, or @."
-    };
-    fill_pattern_with_strings(pattern, &[], vec![gauge(found.gauge), about(found.converted)])
-}
-
-/// The gauge before washing.
-pub fn before(unwashed: Gauge) -> String {
-    fill_pattern_with("Before washing: @.", &[], &[&gauge(unwashed)])
-}
-
-/// What else there is to say of stitches, or of rows: the spots, the pattern's, the range, the washing.
-pub fn findings(direction: Direction, wanted: Length, found: &Measured, long: Long) -> Vec<String> {
-    let spots = (found.readings > 1).then(|| spots(found));
-    let beside = found.against.map(|against| {
-        let beside = beside_the_pattern(direction, against);
-        match direction {
-            Direction::Stitches => beside,
-            Direction::Rows => beside + &by_the_patterns_rows(wanted, found, long),
+        Some(Next::Keep) if !misses(question.width, found.would_be, lengths) => {
+            ("Your stitches are".into(), "the pattern’s".into())
         }
-    });
-    let washing = found.wash.map(|wash| washing(direction, wanted, wash, long));
-    let first = spots.into_iter().chain(beside);
-    first.chain([range(direction, found, long)]).chain(washing).collect()
-}
-
-fn spots(found: &Measured) -> String {
-    let pattern = "The mean of # spots, @ to @: @ apart.";
-    let ends = vec![gauge(found.fewest), gauge(found.most), percent(found.spread_permille)];
-    fill_pattern_with_strings(pattern, &[found.readings], ends)
-}
-
-fn beside_the_pattern(direction: Direction, against: Against) -> String {
-    let Against { off_permille, matches } = against;
-    if off_permille == 0 {
-        return "As the pattern.".into();
-    }
-    let how = if off_permille < 0 { "fewer" } else { "more" };
-    let off = percent(off_permille.unsigned_abs());
-    let words = [&*off, how, several(direction), one(direction)];
-    if matches {
-        let pattern = "@ @ @ than the pattern, no more than half a @ misread.";
-        fill_pattern_with(pattern, &[], &words)
-    } else {
-        fill_pattern_with("@ @ @ than the pattern.", &[], &words)
+        Some(Next::Keep) => would_measure("On it @ would measure"),
+        Some(Next::Down { .. } | Next::Up { .. }) => would_measure("If nothing changed, @ would measure"),
     }
 }
 
-fn by_the_patterns_rows(wanted: Length, found: &Measured, long: Long) -> String {
-    let words = vec![long(wanted), long(found.would_be)];
-    fill_pattern_with_strings(" By the pattern’s row counts @ would be @.", &[], words)
-}
-
-fn range(direction: Direction, found: &Measured, long: Long) -> String {
-    let over = |reading: &Reading| {
-        let words = vec![span_of(reading.span), long(reading.least), long(reading.most)];
-        fill_pattern_with_strings("over @, @ to @", &[], words)
-    };
-    let ranges: Vec<String> = found.reading.iter().map(over).collect();
-    let (would_be, ranges) = (long(found.would_be), ranges.join("; "));
-    if found.uneven {
-        let pattern = "As the spots differ, @ may come out so: counted @.";
-        fill_pattern_with(pattern, &[], &[&would_be, &ranges])
-    } else {
-        let pattern = "If half a @ is misread, @ may come out so: counted @.";
-        fill_pattern_with(pattern, &[], &[one(direction), &would_be, &ranges])
-    }
-}
-
-fn washing(direction: Direction, wanted: Length, wash: Wash, long: Long) -> String {
-    let becomes = match wash.permille {
-        0 => return "Washing does not change it.".into(),
-        ..0 => smaller(direction),
-        1.. => larger(direction),
-    };
-    let off = percent(wash.permille.unsigned_abs());
-    let words = vec![off, becomes.into(), long(wanted), long(wash.knit)];
-    fill_pattern_with_strings("Washing makes it @ @: for @ washed, knit @ by the tape.", &[], words)
-}
-
-/// Below the drawing, and instead of it: the widths, and the lengths where rows were compared.
-pub fn drawing(question: &Question, answer: &Answer, long: Long) -> String {
-    let (wanted, would_be) = (long(question.width), long(answer.stitches.would_be));
-    match answer.compared_rows() {
-        Some(rows) => {
-            let words = vec![wanted, long(question.length), would_be, long(rows.would_be)];
-            let pattern =
-                "Dotted, what you want: @ by @. Solid, what it would be: @ by @. The bands: how far that is known.";
-            fill_pattern_with_strings(pattern, &[], words)
-        }
-        None => {
-            let pattern =
-                "Dotted, what you want: @ wide. Solid, what it would be: @ wide. The band: how far that is known.";
-            fill_pattern_with_strings(pattern, &[], vec![wanted, would_be])
-        }
-    }
+/// Whether a length misses the one that was wanted by as much as is printed.
+fn misses(wanted: Length, would_be: Length, lengths: Lengths) -> bool {
+    !lengths.is_nought(would_be.saturating_sub(wanted))
 }
 
 /// One note.
@@ -254,50 +197,6 @@ pub const fn note(note: Note) -> &'static str {
         }
     }
 }
-
-/// The sum of stitches, or of rows.
-pub fn steps(direction: Direction, question: &Question, found: &Measured, long: Long) -> Vec<String> {
-    let together = (found.all != found.gauge).then(|| {
-        let words = vec![several(direction).into(), gauge(found.all), gauge(found.gauge)];
-        fill_pattern_with_strings("All @ together: @, which is @.", &[], words)
-    });
-    let half = half_step(direction, found);
-    let wanted = question.wanted(direction);
-    let pattern = question.pattern_of(direction).map(|pattern| {
-        let words = vec![long(wanted), gauge(pattern), gauge(found.gauge), long(found.would_be)];
-        fill_pattern_with_strings("@ × @ ÷ @ = @.", &[], words)
-    });
-    let wash = found.wash.zip(found.unwashed).map(|(wash, unwashed)| {
-        let sum = vec![
-            long(wanted),
-            gauge(unwashed),
-            gauge(found.gauge),
-            long(wash.becomes),
-            long(wanted),
-            long(wash.knit),
-        ];
-        fill_pattern_with_strings("Washed, @ by the tape × @ ÷ @ = @; for @, knit @.", &[], sum)
-    });
-    [together, half, pattern, wash].into_iter().flatten().collect()
-}
-
-/// What half a stitch misread is of a count.
-fn half_step(direction: Direction, found: &Measured) -> Option<String> {
-    let reading = found.reading.first()?;
-    let pattern = if found.readings > 1 {
-        "Half a @ in @, over the root of # counts: @."
-    } else {
-        "Half a @ in @: @."
-    };
-    let words = vec![
-        one(direction).to_owned(),
-        span_of(reading.span),
-        percent(reading.permille),
-    ];
-    Some(fill_pattern_with_strings(pattern, &[found.readings], words))
-}
-
-pub const SOURCE: &str = "Means, ranges and washing are arithmetic. Half a stitch misread, 7\u{a0}% a needle size, two sizes at most: common practice, no source.";
 
 #[cfg(test)]
 mod tests;

@@ -1,17 +1,15 @@
 //! The words of needle sizes. Millimetres are printed as the needle has them, never rounded.
 
 use super::intl::{either, fill_pattern_with};
-use super::tell::{Value, fill_pattern_with_values};
 use super::units::quantity;
 use super::{Title, Worded};
 use core::cmp::Ordering;
 use loopwright::needles::{Answer, GivenIn, Name, Named, Needle};
 use loopwright::problem::{Kind, Problem};
-use loopwright::tables::Certainty;
 use loopwright::tables::needle::{Number, System};
 use loopwright::units::parse::Unreadable;
 use loopwright::units::print::Step;
-use loopwright::units::{Length, LengthUnit};
+use loopwright::units::{Amount, Length, LengthUnit};
 
 pub const TITLE: Title = Title {
     name: "Needles",
@@ -19,6 +17,7 @@ pub const TITLE: Title = Title {
 };
 pub const WAITING: &str = "The needle’s millimetres and other names appear here.";
 pub const ANSWER: &str = "In millimetres";
+pub const SURE: &str = "How sure: US 000, 1, 3, 5, 7, 9 and 11 were read in the Craft Yarn Council’s Standard Yarn Weight System; all other numbers are from memory.";
 
 /// What a field is called.
 pub const fn label(name: Name) -> &'static str {
@@ -43,7 +42,7 @@ impl Worded for GivenIn {
 /// A system, as it stands before its number.
 pub const fn system(system: System) -> &'static str {
     match system {
-        System::Metric => "Sold in mm",
+        System::Metric => "By mm",
         System::Us => "US",
         System::Uk => "Old UK, Canadian",
         System::Japanese => "Japanese",
@@ -51,7 +50,7 @@ pub const fn system(system: System) -> &'static str {
 }
 
 /// How thick a needle is, all of it.
-fn across(length: Length) -> String {
+pub fn across(length: Length) -> String {
     quantity(length, LengthUnit::Mm, Step::Thousandth)
 }
 
@@ -70,19 +69,47 @@ pub(super) fn number(number: Number) -> String {
     }
 }
 
+/// A needle by its US number and its millimetres: `US 6 (4 mm)`; by these alone where it has no number.
+pub fn called_us(thick: Length, us: Option<Number>) -> String {
+    let thick = across(thick);
+    match us {
+        Some(us) => format!("US\u{a0}{} ({thick})", number(us)),
+        None => thick,
+    }
+}
+
 /// The needle, or each that it may be.
 pub fn headline(answer: &Answer) -> String {
     let needles: Vec<String> = answer.needles.iter().map(called).collect();
     needles.join(" or ")
 }
 
-/// The hole that all of them pass.
+/// Which hole of a needle gauge proves it.
 pub fn outcome(answer: &Answer) -> (String, String) {
-    let hole = answer.needles.last().and_then(|needle| needle.hole);
-    (
-        "The right hole of a needle gauge is".into(),
-        hole.map_or("none of the table".into(), across),
-    )
+    let all_pass = "They all pass the same hole of a needle gauge,";
+    match answer.needles.as_slice() {
+        [] => (all_pass.into(), String::new()),
+        [only] => proof(only),
+        [first, .., last] if first.hole == last.hole => (all_pass.into(), last.hole.map_or(String::new(), across)),
+        [first, ..] => (
+            "A needle gauge tells which: the thinner one passes".into(),
+            first.hole.map_or(String::new(), across),
+        ),
+    }
+}
+
+/// The hole that a needle passes, and the next smaller one, which stops it.
+fn proof(needle: &Needle) -> (String, String) {
+    match (needle.hole, needle.stops) {
+        (Some(hole), Some(stops)) => {
+            let sizes = [&*across(hole), &across(stops)];
+            let after = fill_pattern_with("@, and not @", &[], &sizes);
+            ("In a needle gauge it passes".into(), after)
+        }
+        (Some(hole), None) => ("In a needle gauge it passes".into(), across(hole)),
+        (None, Some(stops)) => ("It is thicker than the widest hole of the table,".into(), across(stops)),
+        (None, None) => ("The table has no hole for it, which is".into(), called(needle)),
+    }
 }
 
 /// Above the names of a needle.
@@ -92,30 +119,24 @@ pub fn called(needle: &Needle) -> String {
 
 /// The number of a system that is equal, or the nearest and how far off that is.
 pub fn named(named: &Named) -> String {
-    let (pattern, name) = match named.off.cmp(&Length::ZERO) {
-        Ordering::Greater => (" (@, @ thicker) ", "nearest"),
-        Ordering::Less => (" (@, @ thinner) ", "nearest"),
-        Ordering::Equal => (" ", "this size"),
-    };
-    let values = [Value::Length(named.across), Value::Off(named.off)];
-    named.number.map_or(name.into(), number) + &fill_pattern_with_values(pattern, &values, &across)
-}
-
-/// Beside a number: how sure it is.
-pub const fn certainty(certainty: Certainty) -> &'static str {
-    match certainty {
-        Certainty::Seen => "read in its source",
-        Certainty::FromMemory => "from memory",
-        Certainty::Practice | Certainty::Computed => super::page::PRACTICE,
+    let thick = across(named.across);
+    let off = across(named.off.max(Length::ZERO.saturating_sub(named.off)));
+    match (named.number, named.off.cmp(&Length::ZERO)) {
+        (Some(found), Ordering::Equal) => number(found),
+        (Some(found), Ordering::Greater) => format!("nearest is {} ({thick}, {off} thicker)", number(found)),
+        (Some(found), Ordering::Less) => format!("nearest is {} ({thick}, {off} thinner)", number(found)),
+        (None, Ordering::Equal) => format!("sold as {thick}"),
+        (None, Ordering::Greater) => format!("nearest is {thick}, {off} thicker"),
+        (None, Ordering::Less) => format!("nearest is {thick}, {off} thinner"),
     }
 }
 
 pub const NEAREST: &str =
-    "No standard fixes the numbers: the millimetres on the needle count, and of a nearest one the swatch decides.";
+    "No standard fixes the numbers: the millimetres on the needle count. On a nearest one, let a swatch decide.";
 
 pub const STEP: &str = "Looked up by millimetres. The right hole is the smallest that the shaft passes wholly.";
 
-pub const SOURCE: &str = "US 000, 1, 3, 5, 7, 9 and 11: Craft Yarn Council, Standard Yarn Weight System. All else: from memory. The rule of the hole: common practice, no source.";
+pub const SOURCE: &str = "The rule of the hole: common practice, no source.";
 
 /// What to type instead.
 pub fn problem(problem: &Problem) -> String {
@@ -128,7 +149,20 @@ pub fn problem(problem: &Problem) -> String {
             &[],
             &[&either(&problem.kind.nearest())],
         ),
-        _ => super::problem::sentence(&problem.kind),
+        _ => too_thick(&problem.kind).unwrap_or_else(|| super::problem::sentence(&problem.kind)),
+    }
+}
+
+/// What to type instead of a needle that is too thin or too thick: in millimetres, as needles are.
+pub fn too_thick(kind: &Kind) -> Option<String> {
+    let (pattern, amount) = match *kind {
+        Kind::TooSmall { least } | Kind::Unreadable(Unreadable::TooSmall { least }) => ("Type @ or more.", least),
+        Kind::TooLarge { most } | Kind::Unreadable(Unreadable::TooLarge { most }) => ("Type @ or less.", most),
+        _ => return None,
+    };
+    match amount {
+        Amount::Length(limit) => Some(fill_pattern_with(pattern, &[], &[&across(limit)])),
+        Amount::Mass(_) | Amount::Count(_) => None,
     }
 }
 
@@ -151,15 +185,51 @@ mod tests {
     fn a_needle_is_named_in_every_system() {
         let (written, names) = all("10.5", System::Us);
         assert_eq!(written, "6.5\u{a0}mm");
-        let japanese = "Japanese 15 (6.6\u{a0}mm, 0.1\u{a0}mm thicker)";
-        assert_eq!(
-            names,
-            ["Sold in mm this size", "US 10 1/2", "Old UK, Canadian 3", japanese]
-        );
+        let japanese = "Japanese nearest is 15 (6.6\u{a0}mm, 0.1\u{a0}mm thicker)";
+        let metric = "By mm sold as 6.5\u{a0}mm";
+        assert_eq!(names, [metric, "US 10 1/2", "Old UK, Canadian 3", japanese]);
         assert_eq!(all("17", System::Us).0, "12\u{a0}mm or 12.75\u{a0}mm");
         assert_eq!(all("1.5", System::Metric).1[1], "US 000");
         // The obvious print with one decimal makes another needle of it.
         assert_eq!(all("1", System::Us).0, "2.25\u{a0}mm");
+    }
+
+    fn plain(text: &str, system: System) -> String {
+        let question = Question {
+            size: Size::read(text, system).unwrap(),
+        };
+        let (before, after) = outcome(&answer(&question).unwrap());
+        format!("{before} {after}").replace('\u{a0}', " ")
+    }
+
+    #[test]
+    fn a_hole_is_said_with_the_one_that_stops_the_needle() {
+        let said = |text| plain(text, System::Us);
+        assert_eq!(said("7"), "In a needle gauge it passes 4.5 mm, and not 4 mm");
+        assert_eq!(said("3.6 mm"), "In a needle gauge it passes 3.75 mm, and not 3.5 mm");
+        assert_eq!(said("000"), "In a needle gauge it passes 1.5 mm");
+        assert_eq!(said("50 mm"), "It is thicker than the widest hole of the table, 25 mm");
+        // The obvious right hole, 12.75 mm, lets both pass.
+        assert_eq!(said("17"), "A needle gauge tells which: the thinner one passes 12 mm");
+    }
+
+    #[test]
+    fn one_line_says_how_sure_the_table_is() {
+        use loopwright::tables::Certainty;
+        use loopwright::tables::needle::NEEDLES;
+        let seen = NEEDLES.iter().filter(|row| matches!(row.us_certainty, Certainty::Seen));
+        let mut numbers: Vec<String> = seen.filter_map(|row| row.us).map(number).collect();
+        let last = numbers.pop().unwrap();
+        let listed = format!("US {} and {last} were read", numbers.join(", "));
+        assert!(SURE.contains(&listed), "{listed}");
+        assert!(NEEDLES.iter().all(|row| !matches!(row.uk_certainty, Certainty::Seen)));
+    }
+
+    #[test]
+    fn a_needle_that_is_too_thick_is_answered_in_millimetres() {
+        let size = Size::Metric(Length::of(1, LengthUnit::M));
+        let problems = answer(&Question { size }).unwrap_err();
+        assert_eq!(problem(&problems[0]).replace('\u{a0}', " "), "Type 50 mm or less.");
     }
 
     #[test]

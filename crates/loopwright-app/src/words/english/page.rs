@@ -57,6 +57,11 @@ pub const KEPT: &str = "Kept on this device";
 pub const KEEPING: &str = "Keeping…";
 pub const NOTHING_KEPT_INSIDE: &str = "Nothing is kept inside another page";
 
+/// Something in the part of the question that is folded below this title is wrong.
+pub fn under_fold(title: &str) -> String {
+    fill_pattern_with("A figure under “@” has to change first.", &[], &[title])
+}
+
 /// The last changes are on this page but could not be kept.
 pub fn not_kept_yet(why: &str) -> String {
     fill_pattern_with("Not kept: @ The next change tries again.", &[], &[why])

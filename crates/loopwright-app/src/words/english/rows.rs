@@ -1,13 +1,19 @@
 //! The words of rows and length. Lengths are printed in the unit the knitter uses, which [`Lengths`] names.
 
+mod picture;
+mod steps;
+
+pub use picture::{Mark, all, caption, done, drawing, for_the_set_up, of_the_next, to_go, whole_repeats};
+pub use steps::{SOURCE, steps};
+
 use super::intl::{fill_pattern, fill_pattern_with};
 use super::tell::{self, Value, off};
 use super::units::Lengths;
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
-use loopwright::rows::{Answer, Ask, Asked, Course, DROP, Fabric, LONG, Name, Question, Standing, Turning};
+use loopwright::rows::{Answer, Ask, Asked, Course, DROP, Fabric, Name, Note, Question, Standing, Turning};
+use loopwright::shaping::Side;
 use loopwright::terms::Working;
-use loopwright::units::Length;
 
 pub const TITLE: Title = Title {
     name: "Rows and length",
@@ -160,12 +166,16 @@ fn repeats(question: &Question, answer: &Answer) -> String {
 pub fn widths(question: &Question, answer: &Answer, lengths: Lengths) -> String {
     let range = [Value::Length(answer.range.least), Value::Length(answer.range.most)];
     let range = fill_pattern_with_values(
-        "If the swatch was read half a row wrong, it is @ to @.",
+        "If the swatch was read half a row wrong, it may be anything from @ to @.",
         &range,
         lengths,
     );
     if is_length(question) {
-        fill_pattern_with("That is @. @", &[], &[&off(answer.off, lengths), &range])
+        let off = match lengths.is_nought(answer.off) {
+            true => "the length you want".into(),
+            false => off(answer.off, lengths),
+        };
+        fill_pattern_with("That is @. @", &[], &[&off, &range])
     } else {
         range
     }
@@ -211,13 +221,18 @@ pub fn standing(question: &Question, course: &Course, lengths: Lengths) -> Strin
 
 /// What the tape should say, now and at the end.
 pub fn tape_says(question: &Question, course: &Course, lengths: Lengths) -> String {
-    let pattern = match question.unwashed {
-        Some(_) if course.past > 0 => "By the swatch it should be @ now. Washed, it will be @.",
-        Some(_) => {
-            "By the swatch it should be @ now. Washed, it will be @. Stop when the tape says @, without the edges."
+    let pattern = match (question.unwashed, question.edges) {
+        (None, _) => {
+            "By the washed swatch it should be @ now. But the tape meets unwashed knitting: count the swatch before washing too."
         }
-        None => {
-            "By the washed swatch it should be @ now. The tape meets unwashed knitting: count the swatch before washing too."
+        (Some(_), _) if course.past > 0 => {
+            "By the swatch it should be @ now. What is done will be @ when it is washed."
+        }
+        (Some(_), 0) => {
+            "By the swatch it should be @ now. What is done will be @ when it is washed. Stop when the tape says @."
+        }
+        (Some(_), _) => {
+            "By the swatch it should be @ now. What is done will be @ when it is washed. Stop when the tape says @ without the edges."
         }
     };
     let values = [
@@ -228,95 +243,24 @@ pub fn tape_says(question: &Question, course: &Course, lengths: Lengths) -> Stri
     fill_pattern_with_values(pattern, &values, lengths)
 }
 
-/// What is good to know.
-pub fn notes(question: &Question, answer: &Answer) -> Vec<String> {
-    let pick = &answer.pick;
-    let (garter, odd) = (question.garter, pick.ends_right_side());
-    let known = [
-        (
-            garter && question.round,
-            "In the round garter is a knit round, then a purl round. Increase or decrease on a knit round.",
-        ),
-        (!question.round && odd, "If row 1 is a right-side row, so is the last."),
-        (
-            !question.round && !odd,
-            "If row 1 is a right-side row, the last is a wrong-side one.",
-        ),
-        (!answer.ends, "It does not end where the pattern does."),
-        (
-            answer.ends && garter && odd,
-            "With this repeat garter never ends on a whole ridge.",
-        ),
-        (
-            answer.below.is_none() && answer.off > Length::ZERO,
-            "Fewer do not end so.",
-        ),
-    ];
-    let known = known.into_iter().filter(|(holds, _)| *holds);
-    let mut notes: Vec<String> = known.map(|(_, note)| note.to_owned()).collect();
-    if pick.length >= LONG {
-        let drop = [DROP.least, DROP.most];
-        notes.push(fill_pattern(
+/// One note.
+pub fn note(note: Note) -> String {
+    match note {
+        Note::GarterInTheRound => {
+            "In the round garter is a knit round, then a purl round. Increase or decrease on a knit round.".into()
+        }
+        Note::LastRow { side: Side::Right } => "If row 1 is a right-side row, so is the last.".into(),
+        Note::LastRow { side: Side::Wrong } => "If row 1 is a right-side row, the last is a wrong-side one.".into(),
+        Note::InsideRepeat => "It ends inside a repeat, not where the pattern does.".into(),
+        Note::HalfRidge => "It ends in the middle of a ridge.".into(),
+        Note::NeverWholeRidges => "With this repeat garter never ends on a whole ridge.".into(),
+        Note::NoFewer => "No fewer rows end as they should.".into(),
+        Note::Drops => fill_pattern(
             "So long a piece drops when worn, by # to #\u{a0}% in cotton or superwash wool (common practice, no source).",
-            &drop,
-        ));
-    }
-    notes
-}
-
-/// What the drawing shows.
-pub fn drawing(question: &Question, answer: &Answer, lengths: Lengths) -> String {
-    let done = question.tape.map_or(0, |tape| tape.rows);
-    fill_pattern_with_values("@, the first on the left. ", &[rows(question, answer)], lengths)
-        + &made_of(question, answer)
-        + &fill_pattern("# done.", &[done])
-}
-
-/// Below the drawing; none where there is nothing to draw but rows.
-pub const fn key(question: &Question) -> Option<&'static str> {
-    match (question.repeat > 1, question.tape.is_some()) {
-        (false, false) => None,
-        (true, false) => Some("A long stroke ends each repeat."),
-        (true, true) => Some("A long stroke ends each repeat; the thick line is done."),
-        (false, true) => Some("The thick line is done."),
+            &[DROP.least, DROP.most],
+        ),
     }
 }
-
-/// The sum.
-pub fn steps(question: &Question, answer: &Answer, lengths: Lengths) -> Vec<String> {
-    let (rows, gauge) = (Value::Count(answer.pick.rows), Value::Gauge(question.gauge));
-    let mut steps = Vec::new();
-    if let Ask::Length(length) = question.ask {
-        let values = [Value::Length(length), gauge, Value::Part(answer.ideal), rows];
-        steps.push(fill_pattern_with_values(
-            "@ at @ take @ rows. The nearest that will do: #.",
-            &values,
-            lengths,
-        ));
-    }
-    let pattern = match question.edges {
-        0 => "# at @ measure @.",
-        _ => "# at @ measure @, with # more for the edges.",
-    };
-    let edges = Value::Count(question.edges);
-    steps.push(fill_pattern_with_values(
-        pattern,
-        &[rows, gauge, length(answer), edges],
-        lengths,
-    ));
-    if let (Some(measured), Some(course)) = (question.tape, &answer.course) {
-        let gauge = Value::Gauge(question.unwashed.unwrap_or(question.gauge));
-        let values = [Value::Count(measured.rows), gauge, Value::Length(course.should_be)];
-        steps.push(fill_pattern_with_values(
-            "# at @ measure @ by the tape.",
-            &values,
-            lengths,
-        ));
-    }
-    steps
-}
-
-pub const SOURCE: &str = "Arithmetic. One row for an edge, and how far a long piece drops: common practice, no source.";
 
 /// What to type instead.
 pub fn problem(problem: &Problem) -> String {

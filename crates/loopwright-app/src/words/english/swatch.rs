@@ -4,7 +4,7 @@ use super::Title;
 use super::intl::{fill_pattern, fill_pattern_with, fill_pattern_with_strings};
 use super::tell::Long;
 use super::terms::plus_dropped;
-use super::units::{gauge, span_of};
+use super::units::{count_of, gauge, span_of};
 use loopwright::swatch::{Answer, LEAST_BESIDE, Name, Note, Question, Rows};
 use loopwright::terms::Working;
 use loopwright::units::Length;
@@ -38,7 +38,7 @@ pub fn headline(answer: &Answer) -> String {
 /// What of it is measured.
 pub fn outcome(answer: &Answer) -> (String, String) {
     let before = ["Over ", &span_of(answer.span), " in the middle you hope for"].concat();
-    (before, fill_pattern("# {stitch|stitches}", &[answer.measured]))
+    (before, fill_pattern_with("@ stitches", &[], &[&count_of(answer.hoped)]))
 }
 
 /// Of how many repeats, how high, and how wide.
@@ -51,15 +51,25 @@ pub fn height(question: &Question, answer: &Answer, long: Long) -> String {
     let numbers = [answer.repeats, question.multiple.of, answer.plus];
     match (question.multiple.of, answer.plus) {
         (1, _) => height,
-        (_, 0) => fill_pattern("These are # {repeat|repeats} of #. ", &numbers) + &height,
-        _ => fill_pattern("These are # {repeat|repeats} of #, plus #. ", &numbers) + &height,
+        (_, 0) => fill_pattern("That is # {repeat|repeats} of #. ", &numbers) + &height,
+        _ => fill_pattern("That is # {repeat|repeats} of #, plus #. ", &numbers) + &height,
     }
 }
 
-/// Below the drawing, and instead of it.
+/// In the middle of the drawing, and below it.
+pub fn drawn(answer: &Answer) -> [String; 2] {
+    let middle = fill_pattern_with("@ stitches", &[], &[&count_of(answer.hoped)]);
+    let whole = match answer.rows {
+        Some(rows) => fill_pattern("# stitches by # {row|rows}", &[answer.cast_on, rows.count]),
+        None => fill_pattern("# stitches", &[answer.cast_on]),
+    };
+    [middle, whole]
+}
+
+/// Below the drawing, and for those who cannot see it.
 pub fn drawing(answer: &Answer, long: Long) -> String {
     let lengths = vec![long(answer.width), long(answer.height), span_of(answer.span)];
-    let pattern = "The swatch, @ by @; dotted, the middle that is measured, @ each way.";
+    let pattern = "Solid: the swatch, @ by @. Dotted: the middle that is measured, @ each way.";
     fill_pattern_with_strings(pattern, &[], lengths)
 }
 
@@ -103,26 +113,44 @@ pub fn note(note: &Note) -> String {
 
 /// The sum.
 pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
-    let span = span_of(answer.span);
-    let measured = fill_pattern_with(
-        "@, so # stitches over @.",
-        &[answer.measured],
-        &[&gauge(question.gauge), &span],
-    );
-    let beside = fill_pattern(
-        "About half of that again on each side, never under #, up to whole repeats: # + # = #.",
-        &[LEAST_BESIDE, answer.measured, answer.beside, answer.cast_on],
-    );
-    let ends = vec![span, long(answer.height)];
-    let height = match answer.rows {
-        Some(Rows { least, repeats, count }) => fill_pattern_with_strings(
-            "Half as much again as @ in height: # {row|rows}; in whole repeats # × # = #, @.",
-            &[least, repeats, question.row_repeat, count],
-            ends,
-        ),
-        None => fill_pattern_with_strings("Half as much again as @ in height: @.", &[], ends),
+    let (span, own) = (span_of(answer.span), gauge(question.gauge));
+    // Where the gauge is a whole count of that very span there is nothing to reckon.
+    let measured = match answer.hoped.thousandths() == answer.measured * 1_000 {
+        true if answer.span == question.gauge.span() => None,
+        true => Some(fill_pattern_with("@, so # over @.", &[answer.measured], &[&own, &span])),
+        false => {
+            let pattern = "@, so room for # whole stitches in @.";
+            Some(fill_pattern_with(pattern, &[answer.measured], &[&own, &span]))
+        }
     };
-    vec![measured, beside, height]
+    let numbers = [LEAST_BESIDE, answer.measured, answer.beside, answer.cast_on];
+    let beside = match question.multiple.of {
+        1 => fill_pattern(
+            "About half of that again on each side, never under #: # + # = #.",
+            &numbers,
+        ),
+        _ => fill_pattern(
+            "About half of that again on each side, never under #, up to whole repeats: # + # = #.",
+            &numbers,
+        ),
+    };
+    let height = match (answer.rows, question.row_repeat) {
+        (None, _) => fill_pattern_with(
+            "Half as much again as @ in height: @.",
+            &[],
+            &[&span, &long(answer.height)],
+        ),
+        (Some(Rows { count, .. }), 1) => {
+            let pattern = "Half as much again as @ in height: # {row|rows}.";
+            fill_pattern_with(pattern, &[count], &[&span])
+        }
+        (Some(Rows { least, repeats, count }), repeat) => fill_pattern_with(
+            "Half as much again as @ in height: # {row|rows}; in whole repeats # × # = #, @.",
+            &[least, repeats, repeat, count],
+            &[&span, &long(answer.height)],
+        ),
+    };
+    measured.into_iter().chain([beside, height]).collect()
 }
 
 pub const SOURCE: &str = "How much room and how high, and what is done in which order: common practice, no source.";

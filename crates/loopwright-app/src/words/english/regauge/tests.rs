@@ -1,8 +1,9 @@
 //! What is said of a pattern at another gauge.
 
+use super::super::units::Lengths;
 use super::*;
-use loopwright::cast_on::Multiple;
-use loopwright::regauge::{Shaping, answer};
+use loopwright::cast_on::{Knitting, Multiple};
+use loopwright::regauge::{Answer, Question, Shaping, answer};
 use loopwright::units::{Gauge, Length, LengthUnit, print};
 
 const LENGTHS: Lengths = Lengths {
@@ -38,10 +39,30 @@ fn all(question: &Question) -> Vec<String> {
     }
     if let Some(shaped) = &answer.shaping {
         all.extend([sentences.ends(shaped), sentences.shaping(shaped)]);
+        all.extend(figures(sentences.drawn_shaping(shaped)));
     }
-    all.extend(sentences.notes());
+    all.extend(
+        answer
+            .stitches
+            .first()
+            .map(|found| figures(sentences.drawn_stitches(found)))
+            .unwrap_or_default(),
+    );
+    all.extend(
+        answer
+            .rows
+            .first()
+            .map(|found| figures(sentences.drawn_rows(found)))
+            .unwrap_or_default(),
+    );
+    all.extend(sentences.rows_wait());
+    all.extend(answer.notes.iter().copied().map(note));
     all.extend(sentences.steps());
     all
+}
+
+fn figures(drawn: Drawn) -> [String; 3] {
+    [drawn.above, drawn.below, drawn.kept]
 }
 
 /// From 20 stitches and 28 rows in 10 cm to 22 and 30.
@@ -145,13 +166,13 @@ fn what_the_conversion_keeps_is_told() {
     let plain_question = asked(&[180]);
     let has = |question: &Question, words: &str| {
         let found = answer(question).unwrap();
-        about(question, &found).notes().iter().any(|note| note.contains(words))
+        found.notes.iter().copied().map(note).any(|note| note.contains(words))
     };
     let dropped = Question {
         multiple: Multiple { of: 8, plus: 3 },
         ..plain_question.clone()
     };
-    let words = "the 3 beside the repeats are dropped";
+    let words = "the 3 stitches beside the repeats are dropped";
     assert!(has(&dropped, words) && !has(&plain_question, words));
     let spans = Question {
         own: Gauge::of(22, Gauge::FOUR_INCHES),
@@ -168,9 +189,79 @@ fn what_the_conversion_keeps_is_told() {
         }),
         ..plain_question.clone()
     };
-    assert!(has(&shaped, "never the rate") && !has(&plain_question, "rate"));
+    assert!(has(&shaped, "is no rate at another gauge") && !has(&plain_question, "rate at"));
     // 198 of them, at 22 1/2 and at 21 1/2 in 10 cm.
     let found = answer(&plain_question).unwrap();
     let near = about(&plain_question, &found).near().unwrap();
-    assert!(plain(&near).ends_with("198 measure 88 cm to 92.1 cm."), "{near}");
+    assert!(
+        plain(&near).ends_with("198 stitches measure 88 cm to 92.1 cm."),
+        "{near}"
+    );
+}
+
+#[test]
+fn rows_that_wait_say_for_what_and_where_to_type_it() {
+    let wait = |pattern_rows, own_rows| {
+        let question = Question {
+            rows: vec![40],
+            pattern_rows,
+            own_rows,
+            ..asked(&[180])
+        };
+        let found = answer(&question).unwrap();
+        let sentences = about(&question, &found);
+        assert_eq!(sentences.lead().line, "198");
+        sentences.rows_wait()
+    };
+    let rows = Some(ten(28));
+    assert_eq!(wait(rows, rows), None);
+    let both = "Rows and shaping are still to come: type the pattern’s rows and those of your swatch under “Rows and lengths”.";
+    assert_eq!(wait(None, None).as_deref(), Some(both));
+    assert!(wait(rows, None).unwrap().contains("type the rows of your swatch under"));
+    assert!(wait(None, rows).unwrap().contains("type the pattern’s rows under"));
+}
+
+#[test]
+fn a_sum_that_says_nothing_is_not_said() {
+    let steps = |own: u32, counts: &[u32]| {
+        let question = Question::about(ten(20), ten(own), counts.to_vec());
+        let found = answer(&question).unwrap();
+        plain(&about(&question, &found).steps()[0])
+    };
+    assert_eq!(
+        steps(22, &[180]),
+        "180 at 20 over 10 cm measure 90 cm; at 22 over 10 cm that takes 198."
+    );
+    // Nobody says 206.8 stitches.
+    assert_eq!(
+        steps(22, &[188]),
+        "188 at 20 over 10 cm measure 94 cm; at 22 over 10 cm that takes about 206¾, so 207."
+    );
+    let question = Question::about(ten(20), ten(20), vec![180]);
+    let found = answer(&question).unwrap();
+    assert_eq!(
+        about(&question, &found).lead().outcome.0,
+        "Nothing changes: the pattern has"
+    );
+}
+
+#[test]
+fn a_figure_has_the_counts_of_the_answer_in_it() {
+    let question = asked(&[180]);
+    let found = answer(&question).unwrap();
+    let drawn = about(&question, &found).drawn_stitches(&found.stitches[0]);
+    assert_eq!(
+        figures(drawn).map(|words| plain(&words)),
+        ["180 stitches, 90 cm", "198 stitches, 90 cm", "180 kept: 81.8 cm"]
+    );
+    let followed = Question {
+        wanted: Some(Length::from_mm(910)),
+        ..asked(&[180, 196])
+    };
+    let found = answer(&followed).unwrap();
+    let drawn = about(&followed, &found).drawn_stitches(&found.stitches[1]);
+    assert_eq!(
+        figures(drawn).map(|words| plain(&words)),
+        ["wanted: 91 cm", "196 stitches, 89.1 cm", ""]
+    );
 }

@@ -2,7 +2,7 @@
 
 use super::*;
 use loopwright::rows::answer;
-use loopwright::units::{Gauge, LengthUnit, print};
+use loopwright::units::{Gauge, Length, LengthUnit, print};
 
 const CM: Lengths = Lengths {
     unit: LengthUnit::Cm,
@@ -23,6 +23,19 @@ fn course(question: &Question, course: &Course) -> [String; 2] {
     [standing(question, course, CM), tape_says(question, course, CM)].map(|sentence| sentence.replace('\u{a0}', " "))
 }
 
+fn all_marks() -> String {
+    let marks = [
+        Mark::Washed,
+        Mark::OnTheNeedle,
+        Mark::Rows,
+        Mark::Repeats,
+        Mark::Done,
+        Mark::Wanted,
+        Mark::ShouldBe,
+    ];
+    caption(&marks, LengthUnit::Cm)
+}
+
 /// Every sentence about a question.
 fn all(question: &Question) -> Vec<String> {
     let answer = answer(question).unwrap();
@@ -33,9 +46,11 @@ fn all(question: &Question) -> Vec<String> {
     if let Some(course) = &answer.course {
         written.extend([standing(question, course, CM), tape_says(question, course, CM)]);
     }
-    written.extend(notes(question, &answer));
+    written.extend(answer.notes.iter().copied().map(note));
     written.push(drawing(question, &answer, CM));
-    written.extend(key(question).map(str::to_owned));
+    written.push(all_marks());
+    written.extend([super::all(question, answer.pick.rows), whole_repeats(question, &answer)]);
+    written.extend(answer.course.as_ref().map(to_go));
     written.extend(steps(question, &answer, CM));
     written
 }
@@ -110,7 +125,7 @@ fn the_course_says_how_many_are_to_go() {
         course(&question, &found),
         [
             "Ahead by 1 cm. Knitted on like this, 133 rows make the length: 73 to go.",
-            "By the swatch it should be 20 cm now. Washed, it will be 22.5 cm. Stop when the tape says 46.6 cm, without the edges."
+            "By the swatch it should be 20 cm now. What is done will be 22.5 cm when it is washed. Stop when the tape says 46.6 cm."
         ]
     );
     // Nobody can stop where she has been already.
@@ -126,7 +141,7 @@ fn the_course_says_how_many_are_to_go() {
         course(&past, &found),
         [
             "On course, as near as a tape tells: take back the last 8.",
-            "By the swatch it should be 40 cm now. Washed, it will be 40 cm."
+            "By the swatch it should be 40 cm now. What is done will be 40 cm when it is washed."
         ]
     );
     // Without a gauge before washing she is told what the comparison rests on.
@@ -148,8 +163,8 @@ fn garter_in_the_round_is_shaped_on_its_knit_round() {
             round,
             ..Question::about(ask, ten(42))
         };
-        let notes = notes(&question, &answer(&question).unwrap());
-        notes.iter().any(|note| note.contains("on a knit round"))
+        let notes = answer(&question).unwrap().notes;
+        notes.into_iter().map(note).any(|note| note.contains("on a knit round"))
     };
     assert_eq!([true, false].map(garter), [true, false]);
 }
@@ -175,4 +190,18 @@ fn an_end_without_a_chart_asks_for_its_repeat() {
     let wrong = answer(&question).unwrap_err();
     let told: Vec<_> = wrong.iter().map(problem).collect();
     assert_eq!(told, ["Type the rows of one repeat to end in it."]);
+}
+
+/// A part of a row is said to the quarter, and a sum that comes out even has no nearest number.
+#[test]
+fn the_sum_of_rows_says_no_thousandths() {
+    let first = |mm: i64| {
+        let question = Question::about(Ask::Length(Length::from_mm(mm)), ten(28));
+        steps(&question, &answer(&question).unwrap(), CM)[0].replace('\u{a0}', " ")
+    };
+    assert_eq!(first(400), "40 cm at 28 over 10 cm take just 112 rows.");
+    assert_eq!(
+        first(357),
+        "35.7 cm at 28 over 10 cm take about 100 rows. The nearest that will do: 100."
+    );
 }

@@ -38,11 +38,11 @@ fn rows_height_and_repeats_are_said() {
     assert_eq!(headline(&plan), "Cast on 43");
     assert_eq!(
         height(&question, &plan, &long),
-        "These are 5 repeats of 8, plus 3. Work 48 rows, 17.1 cm high; it should be 20.5 cm wide."
+        "That is 5 repeats of 8, plus 3. Work 48 rows, 17.1 cm high; it should be 20.5 cm wide."
     );
     let steps = steps(&question, &plan, &long);
     let rows = "Half as much again as 10 cm in height: 42 rows; in whole repeats 6 × 8 = 48, 17.1 cm.";
-    assert_eq!(steps[2].replace('\u{a0}', " "), rows);
+    assert_eq!(steps[1].replace('\u{a0}', " "), rows);
     let plain = Question::about(question.gauge);
     let plan = answer(&plain).unwrap();
     assert_eq!(
@@ -77,4 +77,39 @@ fn only_a_piece_in_the_round_is_warned_of_a_flat_swatch() {
     let round = notes(Working::Round);
     assert!(round[0].contains("the 3 stitches beside the repeats are not cast on"));
     assert!(round[1].contains("a swatch worked flat"));
+}
+
+#[test]
+fn a_sum_without_repeats_speaks_of_none() {
+    let question = Question {
+        rows: Some(Gauge::of(28, Gauge::TEN_CM)),
+        ..Question::about(Gauge::of(21, Gauge::TEN_CM))
+    };
+    let plain = |question: &Question| {
+        let steps = steps(question, &answer(question).unwrap(), &long);
+        steps
+            .into_iter()
+            .map(|step| step.replace('\u{a0}', " "))
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(
+        plain(&question),
+        [
+            "About half of that again on each side, never under 3: 21 + 22 = 43.",
+            "Half as much again as 10 cm in height: 42 rows."
+        ]
+    );
+    let inch = Question::about(Gauge::of(5, Length::INCH));
+    assert_eq!(plain(&inch)[0], "5 over 1 in, so 20 over 4 in.");
+}
+
+/// The obvious count in the middle is the whole stitches there is room for, 21.
+#[test]
+fn half_a_stitch_is_hoped_for_as_half_a_stitch() {
+    let question = Question::about(Gauge::new(20_500, Gauge::TEN_CM).unwrap());
+    let plan = answer(&question).unwrap();
+    assert_eq!(outcome(&plan).1, "20½ stitches");
+    assert_eq!(drawn(&plan), ["20½ stitches", "43 stitches"]);
+    let first = steps(&question, &plan, &long)[0].replace('\u{a0}', " ");
+    assert_eq!(first, "20½ over 10 cm, so room for 21 whole stitches in 10 cm.");
 }
