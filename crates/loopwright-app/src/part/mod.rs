@@ -17,13 +17,13 @@ mod view;
 
 pub use actions::announced;
 pub use advice::wait;
-pub use answered::{answered, good_to_know, notes, row, tool_page, working};
+pub use answered::{answered, good_to_know, notes, row, spoken, tool_page, working};
 pub use below::Below;
-pub use control::{answer_choice, settings_choice, unit_choice};
-pub use counted::counted;
+pub use control::{answer_choice, choices, settings_choice, unit_choice};
+pub use counted::{MOST as MOST_COUNTED, counted, counts};
 pub use form::{Form, Part};
 pub use label::Label;
 pub use offer::keep_offer;
-pub use row_by_row::row_by_row;
+pub use row_by_row::{one_by_one, row_by_row};
 pub use sheet::Sheet;
 pub use view::View;
