@@ -18,14 +18,14 @@ pub async fn she_flares_a_cape_with_the_gauge_she_keeps(stage: &mut Stage) -> Re
         Type("#flare-depth", "30"),
         Type("#flare-row_gauge", "28"),
         Outcome("488 stitches, 232.4 cm round"),
-        Begins(".answer .row", "Increase 8 in every round but rounds 2, 4, 7, 9, 11"),
+        Begins(".answer .row", "Increase 8 in round 1, then by turns"),
         Begins(".verdict", "It lies flat: 30 cm from neck to hem"),
         Choose("#flare-hem", "girth"),
         Type("#flare-girth", "120"),
         Outcome("248 stitches, 118.1 cm round"),
         Begins(
             ".answer .row",
-            "Increase 8 in rounds 3, 7, 11, 16, 20, 25, 29, 33, 38, 42, 46, 51, 55, 59, 64, 68, 73, 77 and 81",
+            "Increase 8 in round 5, then every 4th round 18 times more.",
         ),
         Begins(".verdict", "It hangs as a cone: 30 cm along its side"),
         Type("#flare-girth", "3 m"),
@@ -35,7 +35,8 @@ pub async fn she_flares_a_cape_with_the_gauge_she_keeps(stage: &mut Stage) -> Re
         // Garter has more rows, and the same depth more rounds.
         Type("#flare-row_gauge", "42"),
         Says(".answers", "126 rounds, 67 of them"),
-        Begins(".answer .row", "Increase 8 in each of 67 rounds, listed below"),
+        Choose("#flare-rhythm", "most-even"),
+        Begins(".answer .row", "Increase 8 in 67 rounds, as listed below."),
         Says(".answers", "Round 125: 632 stitches"),
         // Too fast for four at a time: what would do is a tap away.
         Type("#flare-row_gauge", "28"),
@@ -69,7 +70,7 @@ pub async fn she_flares_in_inches(stage: &mut Stage) -> Result<()> {
         Type("#flare-stitches", "397"),
         Choose("#flare-lines", "scattered"),
         Outcome("397 stitches, 79 3/8 in round"),
-        Says(".answer .row", "only 5 in the last of them"),
+        Says(".answer .row", "in the last of them only 5"),
     ];
     play(stage, &steps).await
 }

@@ -17,8 +17,9 @@ pub async fn she_shapes_a_raglan_to_two_targets(stage: &mut Stage) -> Result<()>
         Type("#raglan-rounds", "12"),
         Begins(".question .problem", "Type 84 or fewer."),
         Type("#raglan-rounds", "24"),
-        // Every round but the last four, since 20 raglan rounds are to fit into 24.
-        Begins(".answer .row", "Increase 8 in rounds 1, 2, 3, 4, 5, 6, 7, 8, 9"),
+        // 20 raglan rounds in 24: a plain one among them now and then.
+        Begins(".answer .row", "Increase 8 now, then by turns every round"),
+        Says(".answers", "The raglan keeps to an even slope"),
         Begins(".answers", "From neck to underarm"),
         Unfold,
         Type("#raglan-body", "56"),
@@ -28,16 +29,26 @@ pub async fn she_shapes_a_raglan_to_two_targets(stage: &mut Stage) -> Result<()>
         Type("#raglan-rounds", "64"),
         Type("#raglan-underarm", "8"),
         Button(".question .problem", "Use 200"),
-        Begins(
-            ".answer .row",
-            "Increase 8 in rounds 3, 5, 9, 11, 15, 17, 21, 23, 27, 29, 31, 35, 37, 41, 43, 47, 49, 53, 55, 59, 61 and 63. \
-                 Increase 4, on the body only, in rounds 1, 7, 13, 19, 25, 33, 39, 45, 51 and 57.",
+        Begins(".answer .row", "Body: 4 now, then every 2nd round 31 times more."),
+        Says(
+            ".answer",
+            "Sleeves: 2 each now, then by turns 2 and 4 rounds later: 22 times in all.",
         ),
+        Says(".answers", "Body and sleeves keep to an even slope, to the round."),
         Begins(".answer .outcome strong", "304 stitches"),
         Begins(
             ".verdict",
-            "Put 60 aside for each sleeve and cast on 8 at each underarm: 200 round the body, 68 round each sleeve.",
+            "Then put 60 aside for each sleeve and cast on 8 at each underarm: 200 round the body, 68 round each sleeve.",
         ),
+        Named(
+            "figure svg",
+            "From above, in stitches and rounds: the neck with 88 in the middle",
+        ),
+        // As even as can be it is a list.
+        Type("#raglan-rounds", "76"),
+        Choose("#raglan-rhythm", "most-even"),
+        Begins(".answer .row", "Body: 4 in 32 rounds, as listed below."),
+        Says(".listed", "Round 3, body and sleeves: 64 + 2 × 20 = 104"),
     ];
     play(stage, &steps).await
 }

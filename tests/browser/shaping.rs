@@ -16,19 +16,27 @@ pub async fn she_loses_stitches_over_many_rows(stage: &mut Stage) -> Result<()> 
         Type(AMOUNT, "18"),
         Hides(".answer", "an answer before a question"),
         Type(ROWS, "66"),
-        Reads("Work a decrease row. Then 7 rows plain, then a decrease row; 8 times. Then 1 row plain."),
-        Is(".answer .outcome", "65 rows used of 66. You lose 18 stitches."),
+        Reads("Decrease now, then every 8th row 8 times more."),
+        Says(
+            ".answer",
+            "In full: Work a decrease row. Then 7 rows plain, then a decrease row; 8 times. Then 1 row plain.",
+        ),
+        Is(
+            ".answer .outcome",
+            "That takes 65 rows of the 66. You lose 18 stitches.",
+        ),
         Says(".answers", "K1, ssk, knit to the last 3 stitches, k2tog, K1"),
-        Says(".answers", "at most 66 can go"),
+        Says(".answers", "At most 66 stitches could go in these 66 rows"),
         Press(".places summary"),
         Says(".answers", "Row 9 (RS): 4 fewer in all"),
         // The same from a wrong-side row: a plain row first, so that shaping stays on the right side.
         Choose("#shaping-knitting", "wrong"),
         Type("#shaping-stitches", "58"),
-        Reads(
-            "Work 1 row plain, then a decrease row. Then 5 rows plain, then a decrease row. Then 7 rows plain, then a decrease row; 7 times. Then 2 rows plain.",
+        Reads("Decrease in row 2, then 6 rows later, then every 8th row 7 times."),
+        Is(
+            ".answer .outcome",
+            "That takes 64 rows of the 66. 58 stitches become 40.",
         ),
-        Is(".answer .outcome", "64 rows used of 66. 58 stitches become 40."),
     ];
     play(stage, &steps).await
 }
@@ -46,10 +54,12 @@ pub async fn she_widens_a_sleeve(stage: &mut Stage) -> Result<()> {
         Unfold,
         // The beginning as a gap like the others.
         Type("#shaping-first", " "),
-        Reads(
-            "Work 5 rounds plain, then an increase round; 3 times. Then 6 rounds plain, then an increase round; 11 times. Then 1 round plain.",
+        Reads("Increase in round 6, then every 6th round twice more, then every 7th round 11 times."),
+        Is(".places summary", "Round by round"),
+        Is(
+            ".answer .outcome",
+            "That takes 95 rounds of the 96. 56 stitches become 84.",
         ),
-        Is(".answer .outcome", "95 rounds used of 96. 56 stitches become 84."),
         Choose("#shaping-increase", "kfb"),
         Says(".answers", "K1, kfb, knit to the last 3 stitches, kfb, K2"),
     ];
@@ -65,8 +75,11 @@ pub async fn she_is_told_what_the_rows_can_take(stage: &mut Stage) -> Result<()>
         Shown("#shaping-amount-problem"),
         Says("#shaping-amount-problem", "the tool Steps"),
         Button("#shaping-rows-problem", "Use 80"),
-        Reads("Work a decrease row. Then 1 row plain, then a decrease row; 39 times. Then 1 row plain."),
-        Is(".answer .outcome", "79 rows used of 80. You lose 80 stitches."),
+        Reads("Decrease now, then every 2nd row 39 times more."),
+        Is(
+            ".answer .outcome",
+            "That takes 79 rows of the 80. You lose 80 stitches.",
+        ),
     ];
     play(stage, &steps).await
 }

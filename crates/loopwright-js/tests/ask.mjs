@@ -129,6 +129,9 @@ const { schedule } = yoke({ from: 320, to: 96, rounds: 60, multiple: 8 }).answer
 assert.deepEqual(schedule.blocks.map((block) => [block.plain, block.change, block.times]), [[13, 56, 1], [14, 56, 3]]);
 const seams = raglan({ body: 56, sleeve: 16, body_to: 200, sleeve_to: 68, underarm: 8, rounds: 64 }).answer;
 assert.deepEqual([seams.full, seams.body_only, seams.needle, seams.aside], [22, 10, 304, 60]);
+// Body and sleeves are two tracks; without a rhythm it is the easiest.
+assert.deepEqual(seams.body.schedule.blocks, [{ plain: 0, change: 4, times: 1 }, { plain: 1, change: 4, times: 31 }]);
+assert.equal(seams.sleeves.schedule.blocks.reduce((sum, block) => sum + block.times, 0), 22);
 
 // 40 cm at 28 rows in 10 cm are 112, nearest to which nine repeats of 12 end; 60 rows of 20 cm are on course at 30.
 const washed = readGauge("28", centimetres(10)).value;

@@ -3,24 +3,35 @@
 //! At each of four lines one stitch is gained on either side, so a raglan round adds 4 to the body, which has two edges in
 //! front and two at the back, and 2 to each sleeve: 8 in all. Body and sleeves end on *two* targets. At the underarm so
 //! many are cast on, which the body has twice, once at each side, and each sleeve once. What is left of each target is
-//! its gain, body over 4 and sleeve over 2 its rounds, and when these differ some rounds add 4 to one of the two only. All
-//! sleeve rounds are body rounds or the other way round, so that as many as can be are full ones. The sum is arithmetic;
-//! every other round is what most raglans do, common practice, no source. Where one gap for all rounds leaves no more than
-//! four plain ones over, these lie at the end. The stitches of the lines themselves count with the body.
+//! its gain, body over 4 and sleeve over 2 its rounds. Body and sleeves are two tracks, each with its own rounds at two
+//! rates at most ([`crate::shaping::Rates`]); where that is near enough the one with fewer rounds keeps to those of the
+//! other, so that as many as can be are full ones. In the most even order it always does. The sum is arithmetic;
+//! every other round is what most raglans do, common practice, no source. The stitches of the lines themselves count with
+//! the body.
 //!
 //! ```
 //! use loopwright::raglan::{Question, answer};
+//! use loopwright::shaping::{Rate, Rates};
 //!
 //! let answer = answer(&Question { underarm: 8, ..Question::about([56, 16], [200, 68], 64) }).unwrap();
 //! // The body needs 200 - 16 - 56 = 128: 32 rounds of 4. A sleeve needs 68 - 8 - 16 = 44: 22 rounds of 2.
 //! assert_eq!((answer.full, answer.body_only, answer.sleeves_only), (22, 10, 0));
 //! assert_eq!(answer.needle, 56 + 128 + 2 * (16 + 44));
+//! // The body in every 2nd round, the sleeves by turns in every 2nd and every 4th.
+//! let turn = [Rate { every: 2, times: 1 }, Rate { every: 4, times: 1 }];
+//! assert_eq!(Rates::of(&answer.body.schedule), Rates::One(Rate { every: 2, times: 31 }));
+//! assert_eq!(Rates::of(&answer.sleeves.schedule), Rates::ByTurns { turn, times: 21 });
 //! ```
+
+mod tracks;
+
+pub use tracks::{Adds, RaglanRound};
 
 use crate::bounds::Bounds;
 use crate::check::Check;
+use crate::choice::Choice;
 use crate::problem::{Kind, Problem};
-use crate::shaping::{PLAIN, ROWS, Rhythm, Rounds, Schedule, USUAL_FIRST, USUAL_LAST};
+use crate::shaping::{PLAIN, Pace, ROWS, Rounds, Schedule, Track, USUAL_FIRST, USUAL_LAST};
 
 pub use crate::shaping::STITCHES;
 
@@ -61,6 +72,8 @@ pub enum Name {
     First,
     /// Plain rounds at the end.
     Last,
+    /// What the rounds are shared out for.
+    Rhythm,
 }
 
 crate::field_names!(Name {
@@ -72,6 +85,7 @@ crate::field_names!(Name {
     Underarm = "underarm",
     First = "first",
     Last = "last",
+    Rhythm = "rhythm",
 });
 
 /// A raglan in the round, from the neck down.
@@ -94,6 +108,8 @@ pub struct Question {
     pub first: u32,
     /// Plain rounds at least at the end, within [`PLAIN`]; usually [`USUAL_LAST`], before the sleeves are put aside.
     pub last: u32,
+    /// What the rounds are shared out for: usually to be held in the head.
+    pub rhythm: Pace,
 }
 
 impl Question {
@@ -109,6 +125,7 @@ impl Question {
             rounds,
             first: USUAL_FIRST,
             last: USUAL_LAST,
+            rhythm: Pace::START,
         }
     }
 }
@@ -117,11 +134,16 @@ impl Question {
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Answer {
-    /// All stitches: a round of [`FULL`] adds to body and sleeves, one of [`PART`] to whichever has rounds of its own.
+    /// All stitches: a round of [`FULL`] adds to body and sleeves, one of [`PART`] to one of the two; to which,
+    /// [`Answer::rounds`] says.
     pub schedule: Schedule,
+    /// Front and back together: 4 stitches in each of its rounds.
+    pub body: Track,
+    /// One sleeve: 2 stitches in each of its rounds.
+    pub sleeves: Track,
     /// Rounds that add to both: 4 stitches to the body and 2 to each sleeve.
     pub full: u32,
-    /// Rounds that add 4 stitches to the body only. Where there are any there are none for the sleeves only.
+    /// Rounds that add 4 stitches to the body only.
     pub body_only: u32,
     /// Rounds that add 2 stitches to each sleeve only.
     pub sleeves_only: u32,
@@ -143,7 +165,7 @@ pub struct Answer {
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check(question)?;
     let needed = Needed::of(question)?;
-    let (many, few) = (needed.body.max(needed.sleeve), needed.body.min(needed.sleeve));
+    let many = needed.body.max(needed.sleeve);
     let rounds = Rounds {
         all: question.rounds,
         first: Some(question.first),
@@ -152,19 +174,30 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     if many > rounds.room() {
         return Err(too_few_rounds(question, rounds, many));
     }
+    let (body, sleeves) = tracks::both(question, &needed, rounds);
+    let merged = tracks::merged(&body.schedule, &sleeves.schedule);
+    let adding = |adds| merged.iter().filter(|round| round.adds == adds).count() as u32;
     let front_and_back = question.body + BODY_EACH * needed.body;
     let aside = question.sleeve + SLEEVE_EACH * needed.sleeve;
-    let stitches = question.body + 2 * question.sleeve;
     Ok(Answer {
-        schedule: rounds.share(Rhythm::Steady, stitches, true, &changes(many, few)),
-        full: few,
-        body_only: needed.body - few,
-        sleeves_only: needed.sleeve - few,
+        schedule: tracks::all_stitches(question, rounds, &merged),
+        full: adding(Adds::ToBoth),
+        body_only: adding(Adds::ToBody),
+        sleeves_only: adding(Adds::ToSleeves),
+        body,
+        sleeves,
         needle: front_and_back + 2 * aside,
         front_and_back,
         aside,
         every_other: rounds.kept() + (2 * many).saturating_sub(1),
     })
+}
+
+impl Answer {
+    /// The raglan rounds one by one, with what each adds to and the counts after it.
+    pub fn rounds(&self) -> Vec<RaglanRound> {
+        tracks::merged(&self.body.schedule, &self.sleeves.schedule)
+    }
 }
 
 fn check(question: &Question) -> Result<(), Vec<Problem>> {
@@ -232,9 +265,19 @@ fn rounds_to(check: &mut Check, field: Name, to: u32, least: u32, each: u32) -> 
     rounds
 }
 
-/// More raglan rounds than there are rounds for them: more rounds, or smaller targets.
+/// More raglan rounds than there are rounds for them: fewer plain ones, where those take the room; else more rounds, or
+/// smaller targets.
 fn too_few_rounds(question: &Question, rounds: Rounds, many: u32) -> Vec<Problem> {
     let mut check = Check::default();
+    let plain = rounds.too_plain(many);
+    for (field, most) in [(Name::First, plain.first), (Name::Last, plain.last)] {
+        if let Some(most) = most {
+            check.wrong(field, Kind::TooMany { most });
+        }
+    }
+    if !check.problems.is_empty() {
+        return check.problems;
+    }
     let (least, room) = (rounds.kept() + many, rounds.room());
     if least <= ROWS.most {
         check.count(Name::Rounds, question.rounds, Bounds::new(least, ROWS.most));
@@ -244,15 +287,6 @@ fn too_few_rounds(question: &Question, rounds: Rounds, many: u32) -> Vec<Problem
     check.count(Name::BodyTo, question.body_to, Bounds::new(0, most_body));
     check.count(Name::SleeveTo, question.sleeve_to, Bounds::new(0, most_sleeve));
     check.problems
-}
-
-/// What each raglan round changes: those that add to both lie as even among all of them as they can.
-fn changes(many: u32, few: u32) -> Vec<u32> {
-    let full_before = |count: u32| u64::from(count) * u64::from(few) / u64::from(many.max(1));
-    let is_full = |count: u32| full_before(count + 1) > full_before(count);
-    (0..many)
-        .map(|count| if is_full(count) { FULL } else { PART })
-        .collect()
 }
 
 #[cfg(test)]

@@ -1,10 +1,12 @@
-//! A flare from the side and from above, to one scale: the hem solid, the hem of a flat piece dashed, the neck thin. The
-//! edge of a ruffle waves, and its line is as much longer than the circle as the maths said.
+//! A flare from the side and from above, to one scale: the hem solid, the neck thin, and broken the hem of a flat piece
+//! where that lies farther out. From above a thin ring for each increase round as long as they are not too many. The edge
+//! of a ruffle waves, and its line is as much longer than the circle as the maths said.
 
 use super::path::{Path, tenths};
-use super::picture::picture;
-use crate::part::plain::{self, element_with};
-use loopwright::flare::{Hang, Shape};
+use super::picture::{label, picture};
+use crate::part::plain::{self, element, element_with};
+use crate::words::flare::Labels;
+use loopwright::flare::{Answer, Hang, Shape};
 use loopwright::units::Length;
 use yew::prelude::*;
 
@@ -17,33 +19,104 @@ const OUT: f64 = 82.0;
 const WAVES: u32 = 12;
 /// How high a wave may be: a ruffle of more than four times its circle is drawn no fuller.
 const HIGHEST: f64 = 30.0;
+/// Rings closer than this are a grey patch, and are left out.
+const CLOSEST: f64 = 3.0;
+/// A neck with less room than this has no count in it.
+const ROOM: f64 = 18.0;
 
-/// The drawing, and what it shows for those who cannot see it; a sign has no words.
-pub fn flare(shape: &Shape, hang: Hang, words: &str) -> Html {
-    let nm = |length: Length| length.to_nm() as f64;
-    let scale = OUT / nm(shape.flat_radius).max(1.0);
-    let [neck, hem] = [shape.neck_radius, shape.radius].map(|length| scale * nm(length));
-    let drop = match hang {
-        Hang::Tube | Hang::Cone => scale * nm(shape.drop),
-        Hang::Flat | Hang::Ruffle => 0.0,
-    };
-    let bottom = TOP + drop;
-    let [mut body, mut edge]: [Path; 2] = Default::default();
-    body.line(&[
-        (SIDE - hem, bottom),
-        (SIDE - neck, TOP),
-        (SIDE + neck, TOP),
-        (SIDE + hem, bottom),
-    ]);
-    edge.line(&waves(hem, bottom, f64::from(shape.fullness) / 1_000.0));
-    let content = vec![
-        plain::path("groups", &body.written()),
-        plain::path("yarn", &edge.written()),
-        circle("groups open", OUT),
-        circle("groups", neck),
-        circle("yarn", hem),
-    ];
-    picture("comb", (360, 176), words, content)
+/// The lengths of a flare in the picture.
+struct Scaled {
+    neck: f64,
+    hem: f64,
+    drop: f64,
+    fullness: f64,
+    hang: Hang,
+}
+
+impl Scaled {
+    fn of(shape: &Shape, hang: Hang) -> Self {
+        let nm = |length: Length| length.to_nm() as f64;
+        let scale = OUT / nm(shape.flat_radius).max(1.0);
+        Self {
+            neck: scale * nm(shape.neck_radius),
+            hem: scale * nm(shape.radius),
+            drop: match hang {
+                Hang::Tube | Hang::Cone => scale * nm(shape.drop),
+                Hang::Flat | Hang::Ruffle => 0.0,
+            },
+            fullness: f64::from(shape.fullness) / 1_000.0,
+            hang,
+        }
+    }
+
+    /// From the side, then from above.
+    fn drawn(&self) -> Vec<Html> {
+        let bottom = TOP + self.drop;
+        let [mut body, mut edge]: [Path; 2] = Default::default();
+        body.line(&[
+            (SIDE - self.hem, bottom),
+            (SIDE - self.neck, TOP),
+            (SIDE + self.neck, TOP),
+            (SIDE + self.hem, bottom),
+        ]);
+        edge.line(&waves(self.hem, bottom, self.fullness));
+        let mut content = vec![
+            plain::path("groups", &body.written()),
+            plain::path("yarn", &edge.written()),
+        ];
+        // On a piece that lies flat it would lie under the hem.
+        match self.hang {
+            Hang::Tube | Hang::Cone => content.push(circle("groups open", OUT)),
+            Hang::Flat | Hang::Ruffle => {}
+        }
+        content.extend([circle("groups", self.neck), circle("yarn", self.hem)]);
+        content
+    }
+
+    /// From above, a ring where each increase round lies along the fabric.
+    fn rings(&self, answer: &Answer) -> Vec<Html> {
+        let wide = self.hem - self.neck;
+        if wide < CLOSEST * f64::from(answer.increase_rounds) {
+            return Vec::new();
+        }
+        let part = |row: u32| f64::from(row) / f64::from(answer.rounds.max(1));
+        let rows = answer.schedule.rows();
+        rows.map(|shaped| circle("arms", self.neck + wide * part(shaped.row)))
+            .collect()
+    }
+
+    /// The counts at neck and hem from the side, and the count of the neck from above.
+    fn labels(&self, words: &Labels) -> Html {
+        let waves = if self.hang == Hang::Ruffle { HIGHEST / 2.0 } else { 0.0 };
+        let mut labels = vec![
+            label((SIDE, TOP - 8.0 - waves), words.neck.clone()),
+            label((SIDE, TOP + self.drop + 22.0 + waves), words.hem.clone()),
+        ];
+        if self.drop > 2.0 * ROOM {
+            labels.push(label((SIDE, TOP + self.drop / 2.0 + 5.0), words.slant.clone()));
+        }
+        if self.neck > ROOM {
+            labels.push(label((ABOVE.0, ABOVE.1 + 5.0), words.neck.clone()));
+        }
+        element("g", "caption", labels)
+    }
+}
+
+/// The middle of the picture from above.
+const ABOVE: (f64, f64) = (270.0, 88.0);
+
+/// The drawing, and what it shows for those who cannot see it.
+pub fn flare(answer: &Answer, words: &Labels) -> Html {
+    let scaled = Scaled::of(&answer.shape, answer.hang);
+    let mut content = scaled.rings(answer);
+    content.extend(scaled.drawn());
+    content.push(scaled.labels(words));
+    picture("comb", (360, 176), &words.words, content)
+}
+
+/// The small picture of such a shape.
+pub fn sign(shape: &Shape, hang: Hang) -> Html {
+    picture("comb", (360, 176), "", Scaled::of(shape, hang).drawn())
 }
 
 /// The hem from the side: a line, or one so many times as long.
@@ -60,7 +133,8 @@ fn waves(hem: f64, bottom: f64, fullness: f64) -> Vec<(f64, f64)> {
 
 /// A circle of the picture from above.
 fn circle(class: &str, radius: f64) -> Html {
-    let attributes = [("class", class), ("cx", "270"), ("cy", "88"), ("r", &tenths(radius))];
+    let [x, y] = [ABOVE.0, ABOVE.1].map(tenths);
+    let attributes = [("class", class), ("cx", &*x), ("cy", &*y), ("r", &tenths(radius))];
     element_with("circle", &attributes, Vec::new())
 }
 

@@ -10,6 +10,7 @@ pub mod needle;
 pub mod outline;
 mod path;
 mod picture;
+pub mod raglan;
 pub mod regauge;
 pub mod rounds;
 pub mod rows;

@@ -6,6 +6,7 @@ use super::path::Path;
 use super::picture::{label, picture};
 use crate::part::plain::{self, element};
 use crate::words::intl::number;
+use crate::words::shaping::Labels;
 use loopwright::shaping::{Answer, Question, Schedule, Shaped};
 use yew::prelude::*;
 
@@ -14,13 +15,18 @@ const MOST_LINES: u32 = 100;
 /// Of more shaping rows than this only every so many-th is drawn.
 const MOST_MARKS: u32 = 1_000;
 
-const MIDDLE: f64 = 180.0;
-const TOP: f64 = 14.0;
+const MIDDLE: f64 = 210.0;
+const TOP: f64 = 26.0;
+/// Below the piece there is room for the count at the beginning.
+const BELOW: f64 = 26.0;
+/// Where the words of a rate stand, and the line that shows how far it goes.
+const RATES: f64 = 44.0;
+const RATE_LINE: f64 = 92.0;
 /// How high the piece may be, and how high a row.
 const HIGH: f64 = 330.0;
 const HIGHEST: f64 = 14.0;
 /// How wide the piece may be, and how wide it is where it is narrowest.
-const WIDE: f64 = 220.0;
+const WIDE: f64 = 180.0;
 const NARROW: f64 = 48.0;
 /// How far apart numbers stand.
 const ROOM: f64 = 20.0;
@@ -163,6 +169,35 @@ impl<'a> Piece<'a> {
         numbers
     }
 
+    /// From where to where each rate goes, with its words where they have room.
+    fn rates(&self, words: &Labels) -> (Path, Vec<Html>) {
+        let (mut lines, mut labels) = (Path::default(), Vec::new());
+        for (rate, [from, to]) in &words.rates {
+            let [low, high] = [from, to].map(|row| self.middle_of(*row));
+            lines.line(&[
+                (RATE_LINE + 5.0, low),
+                (RATE_LINE, low),
+                (RATE_LINE, high),
+                (RATE_LINE + 5.0, high),
+            ]);
+            if low - high >= ROOM {
+                labels.push(label((RATES, (low + high) / 2.0 + 5.0), rate.clone()));
+            }
+        }
+        (lines, labels)
+    }
+
+    /// The stitches at the beginning and at the end.
+    fn counts(&self, words: &Labels) -> Vec<Html> {
+        let Some([now, after]) = &words.counts else {
+            return Vec::new();
+        };
+        vec![
+            label((MIDDLE, TOP + self.high + 19.0), now.clone()),
+            label((MIDDLE, TOP - 8.0), after.clone()),
+        ]
+    }
+
     fn middle_of(&self, row: u32) -> f64 {
         self.below(row) - self.square / 2.0
     }
@@ -174,7 +209,7 @@ fn before(shaped: &Shaped) -> f64 {
 }
 
 /// The edges over all rows of a question.
-pub fn edges(question: &Question, answer: &Answer, words: &str) -> Html {
+pub fn edges(question: &Question, answer: &Answer, words: &Labels) -> Html {
     let piece = Piece::of(question, answer);
     let every = (answer.shaping_rows / MOST_MARKS + 1) as usize;
     let shaped: Vec<Shaped> = answer.schedule.rows().skip(every - 1).step_by(every).collect();
@@ -184,13 +219,18 @@ pub fn edges(question: &Question, answer: &Answer, words: &str) -> Html {
     } else {
         "marks fewer"
     };
+    let (rate_lines, rates) = piece.rates(words);
+    let mut labels = piece.numbers(&shaped);
+    labels.extend(rates);
+    labels.extend(piece.counts(words));
     let content = vec![
         plain::path("piece", &piece.outline(&shaped).written()),
         plain::path("arms", &piece.row_lines().written()),
+        plain::path("groups", &rate_lines.written()),
         plain::path(class, &piece.marks(&shaped, half).written()),
-        element("g", "caption", piece.numbers(&shaped)),
+        element("g", "caption", labels),
     ];
-    picture("edges", (360, (TOP + piece.high + 8.0) as u32), words, content)
+    picture("edges", (360, (TOP + piece.high + BELOW) as u32), &words.words, content)
 }
 
 /// The small picture: a piece that becomes narrower.

@@ -55,6 +55,16 @@ pub fn row(row: &Row) -> Html {
     }
 }
 
+/// What to knit, as it is said: a line for each track.
+pub fn spoken(lines: Vec<String>) -> Html {
+    list(
+        lines
+            .into_iter()
+            .map(|line| text_element("p", "row spoken", line))
+            .collect(),
+    )
+}
+
 /// What is good to know.
 pub fn good_to_know(notes: Vec<String>) -> Html {
     if notes.is_empty() {

@@ -291,6 +291,16 @@ fn selection(
     list(vec![label, html! { <select {id} {onchange}>{ options }</select> }])
 }
 
+/// A choice of the question that stands beside the answer, since it is made by what the answer says.
+pub fn choices<C: Choice + Worded>(view: &View, name: impl FieldName, chosen: C) -> Html {
+    let options = C::ALL.iter().map(|option| (option.key(), option.words().into()));
+    element(
+        "div",
+        "line",
+        vec![answer_choice(view, name, options.collect(), chosen.key())],
+    )
+}
+
 /// A choice that stands beside the answer, whose words depend on it.
 pub fn answer_choice(view: &View, name: impl FieldName, options: Vec<(&'static str, String)>, chosen: &str) -> Html {
     let path = view.fields.path(name);

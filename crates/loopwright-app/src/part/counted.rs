@@ -6,11 +6,15 @@ use loopwright::shaping::Schedule;
 use yew::prelude::*;
 
 /// Rounds that are listed: nobody knits from a longer list.
-const MOST: usize = 200;
+pub const MOST: usize = 200;
 
 /// The counts of a schedule, below a headline that names the rounds or sends to these.
 pub fn counted(schedule: &Schedule, headline_names_rounds: bool) -> Html {
-    let listed = schedule::listed(schedule, MOST);
+    counts(schedule::listed(schedule, MOST), headline_names_rounds)
+}
+
+/// The same, of rounds that say more than a count.
+pub fn counts(listed: Vec<String>, headline_names_rounds: bool) -> Html {
     if listed.is_empty() {
         return Html::default();
     }

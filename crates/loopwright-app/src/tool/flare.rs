@@ -7,7 +7,7 @@ use crate::fields;
 use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, Start, TAPE};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{View, answered, counted, wait, working};
+use crate::part::{View, answered, choices, counted, spoken, wait, working};
 use crate::words::flare as words;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::tail::Print;
@@ -15,7 +15,7 @@ use loopwright::flare::{
     Answer, DEPTH, GIRTH, Hang, Hem, HemKind, MULTIPLE, Name, Placing, Question, STITCHES, Shape, USUAL_EACH, answer,
 };
 use loopwright::problem::Problem;
-use loopwright::shaping::{EACH, PLAIN, USUAL_LAST};
+use loopwright::shaping::{EACH, PLAIN, Pace, USUAL_LAST};
 use loopwright::terms::Multiple;
 use loopwright::units::Length;
 use yew::prelude::*;
@@ -46,6 +46,11 @@ const NAMED: &[State] = &[
         "listed",
         "neck=96&depth=40&gauge=21&row_gauge=28&hem=stitches&stitches=624",
     ),
+    State::new("most-even", "neck=96&depth=30&gauge=21&row_gauge=28&rhythm=most-even"),
+    State::new(
+        "plain-end",
+        "neck=96&depth=20&gauge=21&row_gauge=28&hem=stitches&stitches=256&last=70",
+    ),
     State::new("multiple", "neck=97&depth=30&gauge=21&row_gauge=28&multiple=8"),
     State::new("unreadable", "neck=many&depth=deep&gauge=21 cm&multiple=0"),
     State::new("extreme", "neck=40000&depth=5 m&gauge=100&row_gauge=200"),
@@ -64,6 +69,7 @@ fields! { FIELDS of Name, words::label;
     Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
     First => Field::count(PLAIN).folded(MORE),
     Last => Field::count(PLAIN).starts(Start::Count(USUAL_LAST)).folded(MORE).remarked(PRACTICE),
+    Rhythm => Field::choice::<Pace>().in_answer(),
 }
 
 fn asks_girth(fields: &Fields) -> bool {
@@ -116,6 +122,7 @@ impl Tool for Flare {
             multiple: reader.count(Name::Multiple),
             first: reader.count_if_any(Name::First),
             last: reader.count(Name::Last),
+            rhythm: reader.choice(Name::Rhythm),
         };
         reader.done(question)
     }
@@ -130,16 +137,23 @@ impl Tool for Flare {
             yards: view.in_inches(&TAPE),
         };
         let picture = vec![
-            drawing::flare(&answer.shape, answer.hang, &words::drawing(answer, long)),
-            text_element("figcaption", "quiet", words::key(answer, long)),
+            drawing::flare(answer, &words::labels(question, answer, long)),
+            text_element("figcaption", "quiet", words::key(answer, question.neck, long)),
         ];
-        let line = text_element("p", "row", words::headline(question, answer));
+        let line = spoken(vec![words::headline(question, answer)]);
         list(vec![
             answered(words::ANSWER, line, words::outcome(answer, long)),
             text_element("p", "verdict", words::hang(answer, long)),
+            match words::drift(question, answer) {
+                Some(drift) => list(vec![
+                    text_element("p", "", drift),
+                    choices(view, Name::Rhythm, question.rhythm),
+                ]),
+                None => Html::default(),
+            },
             text_element("p", "", words::growth(question, answer)),
             element("figure", "needle", picture),
-            counted(&answer.schedule, words::names_rounds(answer)),
+            counted(&answer.schedule, words::tells_rounds(answer)),
             text_element("p", "", words::bind_off(answer, print)),
             working(words::steps(question, answer, long), words::SOURCE),
         ])
@@ -154,6 +168,30 @@ impl Tool for Flare {
     }
 
     fn sign() -> Html {
-        drawing::flare(&SIGN, Hang::Cone, "")
+        drawing::sign(&SIGN, Hang::Cone)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::tool::tests::lines_of;
+
+    /// Characters of one line beside the question on a tablet.
+    const WIDE: usize = 48;
+
+    /// What to knit takes three lines at most, whatever is asked.
+    #[test]
+    fn what_to_knit_fits_in_three_lines() {
+        for state in NAMED {
+            let fields = crate::tool::tests::fields_of::<Flare>(state);
+            let Ok(question) = Flare::read(&fields) else { continue };
+            let Ok(answer) = answer(&question) else { continue };
+            let lines: usize = vec![words::headline(&question, &answer)]
+                .iter()
+                .map(|line| lines_of(line, WIDE))
+                .sum();
+            assert!(lines <= 3, "{}: {lines}", state.name);
+        }
     }
 }

@@ -1,17 +1,17 @@
-//! The view of the raglan: body and sleeve at the neck and below the underarm, and the rounds between; which rounds add
-//! to both and which to one of them, and what is cast on at the underarm.
+//! The view of the raglan: body and sleeve at the neck and below the underarm, and the rounds between; at which rates body
+//! and sleeves grow, how near that keeps to an even slope, and what is cast on at the underarm.
 
 use super::{Entry, State, Tool};
-use crate::drawing::rounds as drawing;
+use crate::drawing::raglan as drawing;
 use crate::fields;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{View, answered, counted, wait, working};
+use crate::part::{MOST_COUNTED, View, answered, choices, counts, spoken, wait, working};
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::raglan as words;
 use loopwright::problem::Problem;
 use loopwright::raglan::{Answer, Name, Question, STITCHES, UNDERARM, USUAL_UNDERARM, answer};
-use loopwright::shaping::{PLAIN, ROWS, USUAL_FIRST, USUAL_LAST};
+use loopwright::shaping::{PLAIN, Pace, ROWS, USUAL_FIRST, USUAL_LAST};
 use yew::prelude::*;
 
 /// The named states.
@@ -28,6 +28,18 @@ const NAMED: &[State] = &[
     State::new(
         "plain",
         "body=80&sleeve=16&body_to=96&sleeve_to=24&rounds=60&underarm=8",
+    ),
+    State::new(
+        "together",
+        "body=80&sleeve=16&body_to=176&sleeve_to=64&rounds=41&underarm=8",
+    ),
+    State::new(
+        "apart",
+        "body=60&sleeve=14&body_to=204&sleeve_to=62&rounds=58&underarm=8&first=2",
+    ),
+    State::new(
+        "most-even",
+        "body=56&sleeve=16&body_to=200&sleeve_to=68&rounds=76&underarm=8&rhythm=most-even",
     ),
     State::new("impossible", "body=56&sleeve=16&body_to=200&sleeve_to=68&rounds=30"),
     State::new("unreadable", "body=front&sleeve=1/2&rounds=20 cm&underarm=-8"),
@@ -46,6 +58,7 @@ fields! { FIELDS of Name, words::label;
     Underarm => Field::count(UNDERARM).starts(Start::Count(USUAL_UNDERARM)).folded(MORE),
     First => Field::count(PLAIN).starts(Start::Count(USUAL_FIRST)).folded(MORE),
     Last => Field::count(PLAIN).starts(Start::Count(USUAL_LAST)).folded(MORE).remarked(PRACTICE),
+    Rhythm => Field::choice::<Pace>().in_answer(),
 }
 
 /// A raglan.
@@ -72,6 +85,7 @@ impl Tool for Raglan {
             rounds: reader.count(Name::Rounds),
             first: reader.count(Name::First),
             last: reader.count(Name::Last),
+            rhythm: reader.choice(Name::Rhythm),
         };
         reader.done(question)
     }
@@ -80,18 +94,29 @@ impl Tool for Raglan {
         answer(question)
     }
 
-    fn show(_: &View, question: &Question, answer: &Answer) -> Html {
-        let line = text_element("p", "row", words::headline(answer));
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         let picture = vec![
-            drawing::rounds(&answer.schedule, &words::drawing(answer)),
-            text_element("figcaption", "quiet", words::KEY),
+            drawing::raglan(question, answer, &words::labels(question, answer)),
+            text_element("figcaption", "quiet", words::key(question, answer)),
         ];
+        let listed = words::listed(answer, MOST_COUNTED);
         list(vec![
-            answered(words::ANSWER, line, words::outcome(answer)),
-            text_element("p", "", words::lines(question, answer)),
+            answered(
+                words::title(answer),
+                spoken(words::headline(answer)),
+                words::outcome(question, answer),
+            ),
             text_element("p", "verdict", words::underarm(question, answer)),
+            match words::drift(answer) {
+                Some(drift) => list(vec![
+                    text_element("p", "", drift),
+                    choices(view, Name::Rhythm, question.rhythm),
+                ]),
+                None => Html::default(),
+            },
+            words::lines(question, answer).map_or_else(Html::default, |lines| text_element("p", "", lines)),
             element("figure", "needle", picture),
-            counted(&answer.schedule, words::names_rounds(answer)),
+            counts(listed, words::tells_rounds(answer)),
             working(words::steps(question, answer), words::SOURCE),
         ])
     }
@@ -100,8 +125,32 @@ impl Tool for Raglan {
         wait(view, problems, words::WAITING)
     }
 
-    /// Many small steps from a neck.
+    /// Four parts that open from a neck.
     fn sign() -> Html {
-        drawing::sign(1, 8, 12)
+        drawing::sign()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::tool::tests::lines_of;
+
+    /// Characters of one line beside the question on a tablet.
+    const WIDE: usize = 48;
+
+    /// What to knit takes three lines at most, where both tracks go by turns two each.
+    #[test]
+    fn what_to_knit_fits_in_three_lines() {
+        for state in NAMED {
+            let fields = crate::tool::tests::fields_of::<Raglan>(state);
+            let Ok(question) = Raglan::read(&fields) else { continue };
+            let Ok(answer) = answer(&question) else { continue };
+            let headline = words::headline(&answer);
+            let lines: Vec<usize> = headline.iter().map(|line| lines_of(line, WIDE)).collect();
+            let all: usize = lines.iter().sum();
+            assert!(all <= 3 || lines == [2, 2], "{}: {headline:?}", state.name);
+            assert!(all <= 3 || state.name != "filled", "{headline:?}");
+        }
     }
 }

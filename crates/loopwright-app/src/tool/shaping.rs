@@ -6,7 +6,7 @@ use crate::drawing::shaping as drawing;
 use crate::fields;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, items, list, text_element};
-use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, row_by_row, wait, working};
+use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, one_by_one, spoken, wait, working};
 use crate::words::page::MORE;
 use crate::words::{problem, schedule, shaping as words};
 use loopwright::bounds::Bounds;
@@ -117,22 +117,23 @@ impl Tool for Shaping {
     }
 
     fn show(_: &View, question: &Question, answer: &Answer) -> Html {
-        let line = text_element("p", "row", schedule::written(&answer.schedule));
+        let mut line = vec![spoken(vec![words::headline(question, answer)])];
+        line.extend(words::in_full(answer).map(|full| text_element("p", "", full)));
         let rows = schedule::listed(&answer.schedule, MOST_LISTED);
         let figure = vec![
-            drawing::edges(question, answer, &words::drawing(question, answer)),
+            drawing::edges(question, answer, &words::labels(question, answer)),
             text_element("figcaption", "quiet", words::KEY),
         ];
         list(vec![
             answered(
                 words::from_next(question.knitting),
-                line,
+                list(line),
                 words::outcome(question, answer),
             ),
             items("ul", words::pair(question, answer)),
             text_element("p", "", words::limits(question, answer)),
             element("figure", "needle", figure),
-            row_by_row(rows, schedule::is_short(&answer.schedule)),
+            one_by_one(schedule::one_by_one(question.knitting), rows, words::tells_rows(answer)),
             good_to_know(words::notes(question, answer)),
             working(words::steps(question, answer), words::SOURCE),
         ])

@@ -160,3 +160,18 @@ fn what_is_kept_is_of_the_kind_of_its_field<T: Tool>() {
         assert!(fits, "{}: {} is kept as {}", T::ID, field.key, kept.key());
     }
 }
+
+/// How many lines of so many characters a sentence takes, broken between its words.
+pub fn lines_of(sentence: &str, wide: usize) -> usize {
+    let mut lines = vec![0];
+    for word in sentence.split_whitespace() {
+        let last = lines.len() - 1;
+        let with_word = lines[last] + usize::from(lines[last] > 0) + word.chars().count();
+        if with_word <= wide {
+            lines[last] = with_word;
+        } else {
+            lines.push(word.chars().count());
+        }
+    }
+    lines.len()
+}

@@ -27,6 +27,8 @@ pub enum Name {
     First,
     /// Plain rounds at the end.
     Last,
+    /// What the increase rounds are shared out for.
+    Rhythm,
 }
 
 crate::field_names!(Name {
@@ -42,6 +44,7 @@ crate::field_names!(Name {
     Multiple = "multiple",
     First = "first",
     Last = "last",
+    Rhythm = "rhythm",
 });
 
 /// How wide the hem is to be: a [`Hem`](super::Hem) without its quantity.

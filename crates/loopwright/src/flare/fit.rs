@@ -30,17 +30,21 @@ impl Counts {
     /// The counts that are a multiple, of those that increases reach from the neck: none when multiple and lines have a
     /// factor in common that the neck has not.
     fn of(question: &Question, each: u32, multiple: u32) -> Option<Self> {
+        #[cfg(test)]
+        super::tests::TRIED.set(super::tests::TRIED.get() + 1);
         let unit = if question.lines { each } else { 1 };
         let factor = common(unit, multiple);
         if !question.neck.is_multiple_of(factor) {
             return None;
         }
-        let mut least = question.neck;
-        while !least.is_multiple_of(multiple) {
-            least += unit;
-        }
-        let step = unit / factor * multiple;
-        Some(Self { least, step })
+        // In units of the factor: so many steps make the neck a multiple.
+        let (parts, step) = (multiple / factor, unit / factor);
+        let missing = (parts - question.neck / factor % parts) % parts;
+        let steps = u64::from(missing) * inverse(step, parts) % u64::from(parts);
+        Some(Self {
+            least: question.neck + steps as u32 * unit,
+            step: step * multiple,
+        })
     }
 
     /// The largest that is no more than this; none when this is less than the least.
@@ -73,6 +77,19 @@ fn common(one: u32, other: u32) -> u32 {
     one.checked_rem(other).map_or(one, |over| common(other, over))
 }
 
+/// What a number has to be multiplied by to be 1 more than a multiple of another, with which it has no factor in common;
+/// by the same rule, walked back.
+fn inverse(number: u32, multiple: u32) -> u64 {
+    let (mut rest, mut next) = (i64::from(multiple), i64::from(number));
+    let (mut found, mut next_found) = (0, 1);
+    while next > 0 {
+        let times = rest / next;
+        (rest, next) = (next, rest - times * next);
+        (found, next_found) = (next_found, found - times * next_found);
+    }
+    found.rem_euclid(i64::from(multiple)) as u64
+}
+
 /// Lengths are advised in half centimetres.
 const HALF_CM: i64 = 5_000_000;
 
@@ -91,12 +108,37 @@ fn half_cm(nm: i64) -> Amount {
     Amount::Length(Length::from_nm(nm / HALF_CM * HALF_CM))
 }
 
+/// Why there are no such counts. What would do instead is worked out only where it is asked for.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Misfit {
+    /// No hem is such a multiple with so many increases in one round.
+    Multiple {
+        each: u32,
+    },
+    Other(Problem),
+}
+
+impl From<Problem> for Misfit {
+    fn from(problem: Problem) -> Self {
+        Self::Other(problem)
+    }
+}
+
+impl Misfit {
+    /// What to type instead.
+    pub(super) fn problem(self, question: &Question) -> Problem {
+        match self {
+            Self::Multiple { each } => Problem::new(Name::Multiple, nearest_multiples(question, each)),
+            Self::Other(problem) => problem,
+        }
+    }
+}
+
 impl Fit {
     /// The counts with so many increases in one round.
-    pub(super) fn of(question: &Question, each: u32) -> Result<Self, Problem> {
+    pub(super) fn of(question: &Question, each: u32) -> Result<Self, Misfit> {
         let rounds = rounds(question)?;
-        let counts = Counts::of(question, each, question.multiple)
-            .ok_or_else(|| Problem::new(Name::Multiple, nearest_multiples(question, each)))?;
+        let counts = Counts::of(question, each, question.multiple).ok_or(Misfit::Multiple { each })?;
         let flat_rate = std::f64::consts::TAU * (question.gauge.per_cm() / question.row_gauge.per_cm());
         let hem = counts.nearest(match question.hem {
             Hem::Flat => f64::from(question.neck) + flat_rate * f64::from(rounds),
@@ -174,12 +216,14 @@ fn check_hem(question: &Question, counts: Counts, hem: u32) -> Result<(), Proble
 pub(super) fn too_fast(question: &Question, fit: &Fit) -> Vec<Problem> {
     let mut check = Check::default();
     let room = fit.room.room();
-    // Plain rounds at the beginning that leave none are what is wrong.
-    if let (Some(1..), Some(most)) = (
-        question.first,
-        fit.room.all.checked_sub(question.last + fit.increase_rounds),
-    ) {
-        check.wrong(Name::First, Kind::TooMany { most });
+    // Plain rounds that leave none are what is wrong.
+    let plain = fit.room.too_plain(fit.increase_rounds);
+    for (field, most) in [(Name::First, plain.first), (Name::Last, plain.last)] {
+        if let Some(most) = most {
+            check.wrong(field, Kind::TooMany { most });
+        }
+    }
+    if !check.problems.is_empty() {
         return check.problems;
     }
     for each in question.each + 1..=EACH.most.min(question.neck) {

@@ -1,8 +1,8 @@
 //! Flare: "From 96 stitches at the neck to a hem of 3 m, in a depth of 30 cm. When do I increase, and how will it hang?"
 //!
 //! Depth times row gauge is the number of rounds; girth times gauge the stitches at the hem; the difference is increased
-//! in rounds that lie as even as they can. Growth is never rounded round by round: the *sum* is rounded once and shared
-//! out, so that each increase round lies as near to the straight line as whole rounds allow. How it hangs follows from
+//! in rounds at two rates at most, which are easy to hold in mind ([`crate::shaping::Rates`]), or as even as whole rounds
+//! allow. Growth is never rounded round by round: the *sum* is rounded once and shared out. How it hangs follows from
 //! the flat circle. Its girth is 2 pi times its radius, so a round that lies one row height `h` farther out needs `2 pi h / w` stitches more, of width `w`. That many and it lies flat;
 //! none and it is a tube; fewer and it is a cone, whose side is the depth and which drops the less the wider it is; more
 //! and it ruffles: then it reaches no farther out than its depth, and its girth is its stitches all the same.
@@ -34,7 +34,8 @@ pub use shape::Shape;
 use crate::bounds::Bounds;
 use crate::check::Check;
 use crate::problem::Problem;
-use crate::shaping::{self, EACH, Rhythm, Schedule, USUAL_LAST};
+use crate::choice::Choice;
+use crate::shaping::{self, Drift, EACH, Growth, Pace, Rhythm, Schedule, Track, USUAL_LAST};
 use crate::terms::{Multiple, Range};
 use crate::units::{Gauge, Length, LengthUnit};
 use crate::yarn::BindOff;
@@ -93,6 +94,8 @@ pub struct Question {
     pub first: Option<u32>,
     /// Plain rounds at least at the end; usually [`USUAL_LAST`], before a bind-off.
     pub last: u32,
+    /// What the increase rounds are shared out for: usually to be held in the head.
+    pub rhythm: Pace,
 }
 
 impl Question {
@@ -109,6 +112,7 @@ impl Question {
             multiple: Multiple::ANY.of,
             first: None,
             last: USUAL_LAST,
+            rhythm: Pace::START,
         }
     }
 }
@@ -131,6 +135,8 @@ pub enum Hem {
 pub struct Answer {
     /// Plain rounds, then an increase round, so many times; with every increase round and the count after it.
     pub schedule: Schedule,
+    /// How far they stray from the straight line.
+    pub drift: Drift,
     /// Stitches at the hem.
     pub hem: u32,
     /// Stitches gained.
@@ -204,7 +210,7 @@ pub enum Hang {
 /// putting one right is enough.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check(question)?;
-    let fit = Fit::of(question, question.each).map_err(|problem| vec![problem])?;
+    let fit = Fit::of(question, question.each).map_err(|misfit| vec![misfit.problem(question)])?;
     if fit.increase_rounds > fit.room.room() {
         return Err(fit::too_fast(question, &fit));
     }
@@ -212,8 +218,14 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     let full_rounds = (fit.gain / question.each) as usize;
     let changes: Vec<u32> = repeat_n(question.each, full_rounds).chain(rest).collect();
     let shape = shape::of(question, &fit);
+    let growth = Growth {
+        from: question.neck,
+        changes: &changes,
+    };
+    let Track { schedule, drift } = Track::at(question.rhythm, fit.room, Rhythm::Centred, growth);
     Ok(Answer {
-        schedule: fit.room.share(Rhythm::Centred, question.neck, true, &changes),
+        schedule,
+        drift,
         hem: fit.hem,
         gain: fit.gain,
         rounds: fit.room.all,

@@ -2,8 +2,14 @@
 
 use super::*;
 use crate::problem::Kind;
+use crate::shaping::Rates;
 use crate::units::Amount;
 use proptest::prelude::*;
+
+thread_local! {
+    /// How often counts that a hem can have were worked out, in this test.
+    pub(super) static TRIED: std::cell::Cell<u32> = const { std::cell::Cell::new(0) };
+}
 
 fn gauge(count: u32) -> Gauge {
     Gauge::of(count, Gauge::TEN_CM)
@@ -39,6 +45,7 @@ fn counts(answer: &Answer, neck: u32) -> Vec<u32> {
 fn the_flat_rate_is_summed_and_never_rounded_round_by_round() {
     let flat = answer(&Question {
         lines: false,
+        rhythm: Pace::MostEven,
         ..sixty(Hem::Flat)
     })
     .unwrap();
@@ -61,7 +68,11 @@ fn the_flat_rate_is_summed_and_never_rounded_round_by_round() {
 /// 8 lines every 1.7 rounds are 2, 2, 1 rounds apart; "every 2nd round" would make a cone.
 #[test]
 fn eight_lines_alternate_between_one_round_and_two() {
-    let flat = answer(&sixty(Hem::Flat)).unwrap();
+    let flat = answer(&Question {
+        rhythm: Pace::MostEven,
+        ..sixty(Hem::Flat)
+    })
+    .unwrap();
     assert_eq!((flat.gain, flat.increase_rounds), (280, 35));
     assert!((8_000.0 / f64::from(flat.flat_rate) - 1.7).abs() < 0.01);
     let rows: Vec<_> = flat.schedule.rows().map(|shaped| shaped.row).collect();
@@ -298,6 +309,119 @@ fn growth_that_is_too_fast_says_what_would_do() {
     );
 }
 
+/// 35 increase rounds in 60, said in one breath: 17 turns of 2, 2 and 1 round break off nowhere near a growth.
+#[test]
+fn the_easiest_rates_keep_to_the_line() {
+    let flat = answer(&sixty(Hem::Flat)).unwrap();
+    assert_eq!((flat.hem, flat.increase_rounds), (376, 35));
+    assert!(matches!(Rates::of(&flat.schedule), Rates::ByTurns { times: 34, .. }), "{:?}", flat.schedule);
+    assert!(flat.drift.rounds() < flat.drift.gap);
+    let even = answer(&Question {
+        rhythm: Pace::MostEven,
+        ..sixty(Hem::Flat)
+    })
+    .unwrap();
+    assert!(even.drift.rounds().to_f64() < 1.0);
+}
+
+/// Each increase round is written out as even spacing has it, read and worked.
+#[test]
+fn every_increase_round_is_knitted() {
+    use crate::{row, spacing};
+    for hem in [Hem::Flat, Hem::Stitches(96 + 8 * 20), Hem::Stitches(397), Hem::Stitches(96 + 59 * 8)] {
+        for rhythm in [Pace::Easiest, Pace::MostEven] {
+            let question = Question {
+                lines: false,
+                rhythm,
+                ..sixty(hem)
+            };
+            let flare = answer(&question).unwrap();
+            let mut count = 96;
+            for shaped in flare.schedule.rows() {
+                let ask = spacing::Ask::Gain(shaped.change);
+                let spaced = spacing::answer(&spacing::Question { ask, ..spacing::Question::about(count) });
+                let spaced = spaced.unwrap();
+                let text = spaced.ways[spaced.suggested].row.to_string();
+                let done = row::work(&row::read(&text).unwrap(), count).unwrap();
+                count += shaped.change;
+                assert_eq!((done.on_needle, done.left_over), (u64::from(count), 0), "{text}");
+            }
+            assert_eq!(count, flare.hem);
+        }
+    }
+}
+
+/// Advice is worked out once, and not again for every amount that is tried: "3" on the way to "30" is such a state. Each
+/// amount, and each multiple that could be advised, is tried once.
+#[test]
+fn growth_that_is_too_fast_with_a_multiple_is_tried_once_each() {
+    let question = Question {
+        multiple: 990,
+        ..Question::about(
+            9_973,
+            Hem::Girth(Length::of(90, LengthUnit::M)),
+            Length::from_mm(5),
+            gauge(21),
+            gauge(28),
+        )
+    };
+    for each in 1..=40 {
+        TRIED.set(0);
+        let problems = answer(&Question { each, ..question }).unwrap_err();
+        assert!(!problems.is_empty());
+        assert!(TRIED.get() <= EACH.most + MULTIPLE.most, "{each}: {}", TRIED.get());
+    }
+}
+
+/// The rule against the obvious search for the least count.
+#[test]
+fn the_least_count_of_a_multiple_is_the_first_there_is() {
+    for neck in 1..=30 {
+        for each in 1..=neck.min(12) {
+            for multiple in 1..=24 {
+                let asked = |hem| Question {
+                    neck,
+                    each,
+                    multiple,
+                    ..sixty(Hem::Stitches(hem))
+                };
+                let reached = |hem: u32| hem.is_multiple_of(multiple) && (hem - neck).is_multiple_of(each);
+                let least = (neck..neck + each * multiple).find(|hem| reached(*hem));
+                let found = answer(&asked(neck));
+                match (least, found) {
+                    (Some(least), Ok(found)) => assert_eq!((least, found.hem), (neck, neck)),
+                    (Some(least), Err(problems)) => {
+                        let kind = Kind::TooFew { least };
+                        assert_eq!(problems, [problem(Name::Stitches, kind)]);
+                    }
+                    (None, Ok(found)) => panic!("{found:?}"),
+                    (None, Err(problems)) => assert_eq!(problems[0].field, Name::Multiple.into()),
+                }
+            }
+        }
+    }
+}
+
+/// 120 plain rounds at the end leave none of 60: the piece need not be deeper.
+#[test]
+fn too_many_plain_rounds_at_the_end_are_what_is_wrong() {
+    let question = Question {
+        last: 50,
+        ..sixty(Hem::Stitches(96 + 8 * 20))
+    };
+    let last = |most| problem(Name::Last, Kind::TooMany { most });
+    assert_eq!(answer(&question).unwrap_err(), [last(40)]);
+    let question = Question { last: 120, ..question };
+    assert_eq!(answer(&question).unwrap_err(), [last(40)]);
+    // At both ends: each to its own.
+    let both = answer(&Question {
+        first: Some(90),
+        ..question
+    });
+    let first = problem(Name::First, Kind::TooMany { most: 39 });
+    assert_eq!(both.unwrap_err(), [first, last(40)]);
+}
+
 /// 120 plain rounds first leave none of 60: the piece need not be deeper.
 #[test]
 fn too_many_plain_rounds_first_are_what_is_wrong() {
@@ -333,10 +457,11 @@ fn questions() -> impl Strategy<Value = Question> {
         1_u32..12,
         proptest::option::of(0_u32..5),
         0_u32..4,
+        any::<bool>(),
     );
     let fabric = (5_i64..800, 8_u32..50, 8_u32..70, any::<bool>());
     (hem, counts, fabric).prop_map(
-        |(hem, (neck, each, multiple, first, last), (mm, stitches, rows, lines))| Question {
+        |(hem, (neck, each, multiple, first, last, even), (mm, stitches, rows, lines))| Question {
             neck,
             hem,
             depth: Length::from_mm(mm),
@@ -347,6 +472,7 @@ fn questions() -> impl Strategy<Value = Question> {
             multiple,
             first,
             last,
+            rhythm: if even { Pace::MostEven } else { Pace::Easiest },
         },
     )
 }
@@ -364,6 +490,7 @@ proptest! {
         if question.lines { prop_assert!(answer.gain.is_multiple_of(question.each)); }
         if let Hem::Stitches(hem) = question.hem { prop_assert_eq!(hem, answer.hem); }
         prop_assert_eq!(answer.schedule.rows().count() as u32, answer.increase_rounds);
+        if question.rhythm == Pace::Easiest { prop_assert_ne!(Rates::of(&answer.schedule), Rates::Listed); }
     }
 
     #[test]

@@ -1,7 +1,9 @@
 //! Raglans round by round, body and sleeves each counted to its own target.
 
 use super::*;
-use crate::shaping::Shaped;
+use crate::row;
+use crate::spacing::Fraction;
+use crate::shaping::{Rates, Shaped};
 use proptest::prelude::*;
 
 fn usual() -> Question {
@@ -11,31 +13,69 @@ fn usual() -> Question {
     }
 }
 
-/// What a round adds to front and back together, and to one sleeve.
-fn added(raglan: &Answer, change: u32) -> [u32; 2] {
-    match (change, raglan.body_only) {
-        (FULL, _) => [4, 2],
-        (PART, 0) => [0, 2],
-        (PART, _) => [4, 0],
-        (other, _) => panic!("a round of {other}"),
+/// A round as it is written: the stitches of the four lines stand at either end of front and back, and a stitch is made
+/// on the side of them that is named.
+fn written(parts: [u32; 2], adds: Option<Adds>) -> String {
+    let [front_and_back, sleeve] = parts;
+    let (on_body, on_sleeves) = match adds {
+        None => (false, false),
+        Some(Adds::ToBoth) => (true, true),
+        Some(Adds::ToBody) => (true, false),
+        Some(Adds::ToSleeves) => (false, true),
+    };
+    let body = |stitches: u32| match on_body {
+        true => format!("K1, M1, K{}, M1, K1", stitches - 2),
+        false => format!("K{stitches}"),
+    };
+    let sleeve = match on_sleeves {
+        true => format!("M1, K{sleeve}, M1"),
+        false => format!("K{sleeve}"),
+    };
+    let front = front_and_back / 2;
+    [body(front), sleeve.clone(), body(front_and_back - front), sleeve].join(", ")
+}
+
+/// Works every round on the simulated needle and gives front and back and one sleeve at the end, as a knitter counts them
+/// who knows from each track only in which rounds it grows.
+fn worked(question: &Question, raglan: &Answer) -> [u32; 2] {
+    let grows = |track: &Track, round| track.schedule.rows().any(|shaped| shaped.row == round);
+    let mut parts = [question.body, question.sleeve];
+    for round in 1..=question.rounds {
+        let adds = match (grows(&raglan.body, round), grows(&raglan.sleeves, round)) {
+            (false, false) => None,
+            (true, true) => Some(Adds::ToBoth),
+            (true, false) => Some(Adds::ToBody),
+            (false, true) => Some(Adds::ToSleeves),
+        };
+        let text = written(parts, adds);
+        let stitches = parts[0] + 2 * parts[1];
+        let done = row::work(&row::read(&text).unwrap(), stitches).unwrap();
+        match adds {
+            None => {}
+            Some(Adds::ToBoth) => parts = [parts[0] + 4, parts[1] + 2],
+            Some(Adds::ToBody) => parts[0] += 4,
+            Some(Adds::ToSleeves) => parts[1] += 2,
+        }
+        assert_eq!((done.on_needle, done.left_over), (u64::from(parts[0] + 2 * parts[1]), 0), "{text}");
+        assert!(!done.crowded_gap, "{text}");
     }
+    parts
 }
 
 /// The obvious sum is one target: 8 every other round for 64 rounds adds 128 to the body and 64 to each sleeve, which
 /// then have 88 round instead of 68.
 #[test]
 fn body_and_sleeves_end_on_two_targets() {
-    let raglan = answer(&usual()).unwrap();
-    let (mut body, mut sleeve) = (56, 16);
-    for shaped in raglan.schedule.rows() {
-        let [more, each] = added(&raglan, shaped.change);
-        (body, sleeve) = (body + more, sleeve + each);
+    for rhythm in [Pace::Easiest, Pace::MostEven] {
+        let question = Question { rhythm, ..usual() };
+        let raglan = answer(&question).unwrap();
+        let [body, sleeve] = worked(&question, &raglan);
+        assert_eq!((body, raglan.front_and_back), (200 - 2 * 8, 184));
+        assert_eq!((sleeve, raglan.aside), (68 - 8, 60));
+        assert_eq!((raglan.full, raglan.body_only, raglan.sleeves_only), (22, 10, 0));
     }
-    assert_eq!((body, raglan.front_and_back), (200 - 2 * 8, 184));
-    assert_eq!((sleeve, raglan.aside), (68 - 8, 60));
     let obvious = 16 + 2 * 32 + 8;
     assert_eq!(obvious, 88);
-    assert_eq!((raglan.full, raglan.body_only, raglan.sleeves_only), (22, 10, 0));
 }
 
 /// Without the cast-on the body would be 16 stitches short of its target, or take four rounds more.
@@ -50,14 +90,45 @@ fn what_is_cast_on_at_the_underarm_is_not_increased() {
 /// 10 rounds are of the body only. The obvious order has the 22 full ones first, and a sleeve that is straight from there.
 #[test]
 fn rounds_of_one_part_only_are_spread_among_the_full_ones() {
-    let raglan = answer(&usual()).unwrap();
-    let mut full = 0;
-    for (round, shaped) in (1..).zip(raglan.schedule.rows()) {
-        full += u32::from(shaped.change == FULL);
-        // Never a whole round from the share of so many: 22 in 32.
-        assert!((full * 32).abs_diff(22 * round) < 32, "{full} in {round}");
+    for rhythm in [Pace::Easiest, Pace::MostEven] {
+        let raglan = answer(&Question { rhythm, ..usual() }).unwrap();
+        let mut full = 0;
+        for (count, round) in (1..).zip(raglan.rounds()) {
+            full += u32::from(round.adds == Adds::ToBoth);
+            // Never a whole round from the share of so many: 22 in 32.
+            assert!((full * 32).abs_diff(22 * count) < 32, "{full} in {count}");
+        }
+        assert_eq!(full, 22);
     }
-    assert_eq!(full, 22);
+}
+
+/// No plain rounds are asked for at the beginning, so that both begin at once: a round of the body only never comes where
+/// the sleeve has its first.
+#[test]
+fn body_and_sleeves_begin_in_the_same_round() {
+    for rhythm in [Pace::Easiest, Pace::MostEven] {
+        for first in 0..3 {
+            for sleeve_to in (26..=86).step_by(2) {
+                let question = Question {
+                    first,
+                    rhythm,
+                    sleeve_to,
+                    ..usual()
+                };
+                let Ok(raglan) = answer(&question) else { continue };
+                let rounds = raglan.rounds();
+                assert_eq!((rounds[0].round, rounds[0].adds), (first + 1, Adds::ToBoth), "{question:?}");
+            }
+        }
+    }
+}
+
+/// "Every 2nd round 11 times, then every 4th round 10 times" would have each sleeve 7 stitches ahead halfway.
+#[test]
+fn a_track_strays_less_than_what_one_of_its_rounds_adds() {
+    let raglan = answer(&usual()).unwrap();
+    assert_eq!(raglan.sleeves.drift.stitches(2).to_f64().ceil(), 1.0);
+    assert_eq!(raglan.body.drift.stitches(4).to_f64(), 0.0);
 }
 
 #[test]
@@ -71,23 +142,26 @@ fn eight_every_other_round_where_both_take_as_many() {
     assert!(rows.iter().all(|shaped| shaped.change == 8));
 }
 
-/// Spread over all 40 rounds the last gap is of three: rounds 1, 3 to 37, and 40.
+/// Most even, the last gap is of three: rounds 1, 3 to 37, and 40.
 #[test]
 fn every_other_round_is_kept_where_few_are_left() {
-    let raglan = |rounds| {
+    let raglan = |rounds, rhythm| {
         let question = Question {
             underarm: 8,
+            rhythm,
             ..Question::about([80, 16], [176, 64], rounds)
         };
         let schedule = answer(&question).unwrap().schedule;
         let rows: Vec<u32> = schedule.rows().map(|shaped| shaped.row).collect();
         (rows, schedule.left)
     };
-    let other: Vec<u32> = (1..=39).step_by(2).collect();
-    assert_eq!(raglan(41), (other.clone(), 2));
-    assert_eq!(raglan(44), (other, 5));
-    // Five more than are kept are too many.
-    assert_eq!(raglan(45).1, 1);
+    let mut other: Vec<u32> = (1..=39).step_by(2).collect();
+    assert_eq!(raglan(41, Pace::Easiest), (other.clone(), 2));
+    assert_eq!(raglan(42, Pace::Easiest), (other.clone(), 3));
+    // As many as from one raglan round to the next are too many.
+    assert_ne!(raglan(43, Pace::Easiest).0, other);
+    other[19] = 40;
+    assert_eq!(raglan(41, Pace::MostEven), (other, 1));
 }
 
 /// Which rounds are full is shared out over the raglan rounds: in these the sleeve's gaps differ by at most one.
@@ -96,11 +170,12 @@ fn the_rounds_of_the_fewer_lie_evenly_among_the_others() {
     for sleeve_to in (40..=76).step_by(2) {
         let question = Question {
             underarm: 8,
+            rhythm: Pace::MostEven,
             ..Question::about([80, 16], [200, sleeve_to], 60)
         };
         let (mut gaps, mut before) = (Vec::new(), None);
-        for (place, shaped) in answer(&question).unwrap().schedule.rows().enumerate() {
-            if shaped.change == FULL {
+        for (place, round) in answer(&question).unwrap().rounds().iter().enumerate() {
+            if round.adds == Adds::ToBoth {
                 gaps.extend(before.map(|before| place - before));
                 before = Some(place);
             }
@@ -146,10 +221,40 @@ fn too_few_rounds_say_how_many() {
     );
 }
 
+/// 40 plain rounds at either end leave 24 of 64: the targets are as they should be.
+#[test]
+fn plain_rounds_that_leave_no_room_are_what_is_wrong() {
+    let problem = |field, most| Problem::new(field, Kind::TooMany { most });
+    let last = answer(&Question { last: 40, ..usual() }).unwrap_err();
+    assert_eq!(last, [problem(Name::Last, 32)]);
+    let first = answer(&Question { first: 40, ..usual() }).unwrap_err();
+    assert_eq!(first, [problem(Name::First, 31)]);
+}
+
+/// From neck to underarm a sweater's tracks are always said at two rates, and stray less than two of their rounds add.
+#[test]
+fn every_usual_raglan_is_held_in_the_head() {
+    for rounds in 50..=80 {
+        for body_to in (120..=240).step_by(12) {
+            for sleeve_to in (44..=76).step_by(4) {
+                let question = Question {
+                    underarm: 8,
+                    ..Question::about([56, 16], [body_to, sleeve_to], rounds)
+                };
+                let Ok(raglan) = answer(&question) else { continue };
+                for track in [&raglan.body, &raglan.sleeves] {
+                    assert_ne!(Rates::of(&track.schedule), Rates::Listed, "{question:?}");
+                    assert!(track.drift.stitches(1) < Fraction::new(2, 1), "{question:?} {track:?}");
+                }
+            }
+        }
+    }
+}
+
 proptest! {
     #[test]
     fn every_round_counted_ends_at_both_targets(
-        body in 1_u32..100,
+        body in 6_u32..100,
         sleeve in 1_u32..40,
         body_rounds in 0_u32..50,
         sleeve_rounds in 0_u32..50,
@@ -157,29 +262,31 @@ proptest! {
         rounds in 1_u32..100,
         first in 0_u32..4,
         last in 0_u32..4,
+        even: bool,
     ) {
+        let rhythm = if even { Pace::MostEven } else { Pace::Easiest };
         let to = [body + 2 * underarm + 4 * body_rounds, sleeve + underarm + 2 * sleeve_rounds];
-        let question = Question { underarm, first, last, ..Question::about([body, sleeve], to, rounds) };
+        let question = Question { underarm, first, last, rhythm, ..Question::about([body, sleeve], to, rounds) };
         let Ok(raglan) = answer(&question) else {
             prop_assert!(body_rounds.max(sleeve_rounds) + first + last > rounds);
             return Ok(());
         };
-        let (mut on, mut arm, mut both, mut round) = (body, sleeve, 0, 0);
-        for block in &raglan.schedule.blocks {
-            for _ in 0..block.times {
-                round += block.plain + 1;
-                let [more, each] = added(&raglan, block.change);
-                (on, arm) = (on + more, arm + each);
-                both += u32::from(more > 0 && each > 0);
-                prop_assert!(round > first && round + last <= rounds);
-            }
-        }
-        prop_assert_eq!(round + raglan.schedule.left, rounds);
-        prop_assert_eq!((on, arm, both), (raglan.front_and_back, raglan.aside, raglan.full));
-        prop_assert_eq!(both, body_rounds.min(sleeve_rounds), "as many full rounds as there can be");
+        let [on, arm] = worked(&question, &raglan);
+        prop_assert_eq!((on, arm), (raglan.front_and_back, raglan.aside));
         prop_assert_eq!([on + 2 * underarm, arm + underarm], to);
         prop_assert_eq!(on + 2 * arm, raglan.needle);
-        prop_assert_eq!(raglan.schedule.rows().last().and_then(|last| last.stitches).unwrap_or(body + 2 * sleeve), raglan.needle);
+        let shaped = raglan.rounds();
+        prop_assert!(shaped.iter().all(|round| round.round > first && round.round + last <= rounds));
+        let counts: Vec<u32> = raglan.schedule.rows().filter_map(|shaped| shaped.stitches).collect();
+        prop_assert_eq!(counts, shaped.iter().map(RaglanRound::needle).collect::<Vec<u32>>());
+        prop_assert_eq!((raglan.full + raglan.body_only, raglan.full + raglan.sleeves_only), (body_rounds, sleeve_rounds));
+        if even {
+            prop_assert_eq!(raglan.full, body_rounds.min(sleeve_rounds), "as many full rounds as there can be");
+        } else {
+            for track in [&raglan.body, &raglan.sleeves] {
+                prop_assert!(Rates::of(&track.schedule) != Rates::Listed);
+            }
+        }
     }
 
     #[test]

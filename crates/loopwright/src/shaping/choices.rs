@@ -123,3 +123,15 @@ crate::choice!(Order starts CloseFirst {
 });
 
 crate::choice!(Slope starts Along { Along = "along", Across = "across" });
+
+/// What shaping rounds are shared out for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Pace {
+    /// To be held in the head: at most two rates.
+    Easiest,
+    /// To lie as near to the straight line as whole rounds allow.
+    MostEven,
+}
+
+crate::choice!(Pace starts Easiest { Easiest = "easiest", MostEven = "most-even" });

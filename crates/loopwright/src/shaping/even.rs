@@ -1,7 +1,7 @@
 //! Shaping rounds that lie as even as whole rounds allow, whatever each of them changes: the increases of a flare, the
-//! few rounds of a yoke, the lines of a raglan.
+//! few rounds of a yoke, the lines of a raglan. The straight line they are held against is told here too.
 
-use super::{Knitting, Schedule};
+use super::{Knitting, Schedule, USUAL_LAST};
 
 /// Rounds, and the plain ones that are kept among them.
 #[derive(Clone, Copy, Debug)]
@@ -14,6 +14,15 @@ pub(crate) struct Rounds {
     pub last: u32,
 }
 
+/// Plain rounds that are too many: what they may be at most.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) struct TooPlain {
+    /// Before the first shaping round.
+    pub first: Option<u32>,
+    /// At the end.
+    pub last: Option<u32>,
+}
+
 /// How shaping rounds lie among the plain ones.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Rhythm {
@@ -22,12 +31,47 @@ pub(crate) enum Rhythm {
     /// The same, but where no plain rounds are asked for at the beginning it shares a gap with the end, so that a single
     /// shaping round stands in the middle.
     Centred,
-    /// All gaps are the same where no more than [`FEW`] plain rounds are left over by it, which then lie at the end.
-    Steady,
 }
 
-/// So many plain rounds more at the end are worth one rhythm: some 15 mm of most fabrics. Common practice, no source.
-const FEW: u64 = 4;
+/// The straight line: where each shaping round would lie if rounds could be cut into parts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Line {
+    /// Where its gaps begin.
+    from: u32,
+    /// Rounds of all gaps together.
+    pub span: u32,
+    /// How many gaps, never none.
+    pub gaps: u32,
+    /// How many half gaps earlier than a whole one the first change comes.
+    before: u32,
+}
+
+impl Line {
+    /// Half gaps from the beginning to the shaping round of this number, of which 1 is the first.
+    fn half_gaps(self, count: u32) -> u64 {
+        (2 * u64::from(count)).saturating_sub(u64::from(self.before))
+    }
+
+    /// The round of this number, at its place on the line or less than one round before it.
+    pub(super) fn round(self, count: u32) -> u32 {
+        self.from + (self.half_gaps(count) * u64::from(self.span) / (2 * u64::from(self.gaps))) as u32
+    }
+
+    /// How far behind its place a round lies, as the shaping round of this number; below zero when it comes before it.
+    /// In parts of which a round has [`Self::parts_of_round`], and one gap of the line [`Self::parts_of_gap`].
+    pub(super) fn behind(self, count: u32, round: u32) -> i64 {
+        let passed = (i64::from(round) - i64::from(self.from)) * self.parts_of_round();
+        passed - (self.half_gaps(count) * u64::from(self.span)) as i64
+    }
+
+    pub(super) fn parts_of_round(self) -> i64 {
+        2 * i64::from(self.gaps)
+    }
+
+    pub(super) fn parts_of_gap(self) -> i64 {
+        2 * i64::from(self.span)
+    }
+}
 
 impl Rounds {
     /// Plain rounds that are kept.
@@ -40,26 +84,63 @@ impl Rounds {
         self.all.saturating_sub(self.kept())
     }
 
+    /// What the plain rounds that are asked for may be at most, where fewer of them would leave room for so many shaping
+    /// rounds.
+    pub(crate) fn too_plain(self, times: u32) -> TooPlain {
+        let first = self.first.unwrap_or(0);
+        let (starts_late, ends_early) = (first > 0, self.last > USUAL_LAST);
+        let Some(spare) = self.all.checked_sub(times).filter(|_| times > self.room()) else {
+            return TooPlain::default();
+        };
+        let alone = TooPlain {
+            first: spare.checked_sub(self.last).filter(|_| starts_late),
+            last: spare.checked_sub(first).filter(|_| ends_early),
+        };
+        match (alone.first, alone.last) {
+            // Either of them leaves too few by itself.
+            (None, None) if starts_late && ends_early => TooPlain {
+                first: Some(spare.saturating_sub(USUAL_LAST)),
+                last: Some(spare),
+            },
+            _ => alone,
+        }
+    }
+
+    /// The straight line of so many shaping rounds.
+    pub(super) fn line(self, rhythm: Rhythm, times: u32) -> Line {
+        let room = self.all.saturating_sub(self.last);
+        let (from, span, gaps, before) = match (self.first, rhythm) {
+            (Some(plain), _) => (plain + 1, room.saturating_sub(plain + 1), times.saturating_sub(1), 2),
+            (None, Rhythm::Centred) => (1, room, times, 1),
+            (None, Rhythm::Straight) => (0, room, times, 0),
+        };
+        Line {
+            from,
+            span,
+            gaps: gaps.max(1),
+            before,
+        }
+    }
+
     /// A shaping round for each of these changes, no more of them than there is room for, each as near to the straight
     /// line as whole rounds allow.
     pub(crate) fn share(self, rhythm: Rhythm, stitches: u32, gain: bool, changes: &[u32]) -> Schedule {
+        let line = self.line(rhythm, changes.len() as u32);
+        let rounds = (1..=changes.len() as u32).map(|count| line.round(count));
+        self.schedule(stitches, gain, changes, rounds)
+    }
+
+    /// The schedule with its shaping rounds in these rounds.
+    pub(crate) fn schedule(
+        self,
+        stitches: u32,
+        gain: bool,
+        changes: &[u32],
+        rounds: impl IntoIterator<Item = u32>,
+    ) -> Schedule {
         let mut schedule = Schedule::plain(Knitting::Round, Some(stitches), gain, self.all);
-        // Where the gaps begin, over how many rounds, how many they are, and how many half gaps earlier than a whole one the
-        // first change comes.
-        let (many, room) = (changes.len() as u64, self.all.saturating_sub(self.last));
-        let (from, room, gaps, before) = match (self.first, rhythm) {
-            (Some(plain), _) => (plain + 1, room.saturating_sub(plain + 1), many.saturating_sub(1), 2),
-            (None, Rhythm::Centred) => (1, room, many, 1),
-            (None, Rhythm::Straight | Rhythm::Steady) => (0, room, many, 0),
-        };
-        let (mut span, gaps) = (u64::from(room), gaps.max(1));
-        if rhythm == Rhythm::Steady && span % gaps <= FEW {
-            span -= span % gaps;
-        }
-        let (mut half_gaps, mut passed) = (0_u64, 0);
-        for &change in changes {
-            half_gaps += 2;
-            let round = from + (half_gaps.saturating_sub(before) * span / (2 * gaps)) as u32;
+        let mut passed = 0;
+        for (&change, round) in changes.iter().zip(rounds) {
             schedule.push(round.saturating_sub(passed + 1), change);
             passed = round;
         }
@@ -113,20 +194,23 @@ mod tests {
             }
         }
 
-        /// One gap for all, or at most one round more or less where that would leave too many at the end.
+        /// What is shared out strays from the line by less than a round.
         #[test]
-        fn a_steady_rhythm_leaves_few_rounds(all in 1_u32..200, times in 2_u32..60, first in 0_u32..9, last in 0_u32..9) {
-            let rounds = Rounds { all, first: Some(first), last };
+        fn even_rounds_lie_within_a_round_of_the_line(
+            all in 1_u32..200,
+            times in 1_u32..60,
+            first in proptest::option::of(0_u32..9),
+            last in 0_u32..9,
+            centred: bool,
+        ) {
+            let rounds = Rounds { all, first, last };
             prop_assume!(times <= rounds.room());
-            let changes = vec![3; times as usize];
-            let schedule = rounds.share(Rhythm::Steady, 50, true, &changes);
-            let rows: Vec<u32> = schedule.rows().map(|shaped| shaped.row).collect();
-            let over = schedule.left - last;
-            prop_assert!(rows[0] == first + 1 && u64::from(over) <= FEW);
-            let gap = rows[1] - rows[0];
-            if rows.windows(2).any(|pair| pair[1] - pair[0] != gap) {
-                prop_assert_eq!(schedule, rounds.share(Rhythm::Straight, 50, true, &changes));
-                prop_assert!(u64::from((all - last - first - 1) % (times - 1)) > FEW);
+            let rhythm = if centred { Rhythm::Centred } else { Rhythm::Straight };
+            let line = rounds.line(rhythm, times);
+            let schedule = rounds.share(rhythm, 50, true, &vec![3; times as usize]);
+            for (count, shaped) in (1..).zip(schedule.rows()) {
+                let behind = line.behind(count, shaped.row);
+                prop_assert!(behind <= 0 && -behind < line.parts_of_round(), "{}", behind);
             }
         }
     }

@@ -9,7 +9,7 @@
 //! decrease row; 8 times" takes 64 rows, and nothing else is meant by it. That the first shaping row comes at once,
 //! that one plain row is left before a bind-off, that right-side rows are preferred, and which way a pair leans are
 //! common practice, no source; the rest is arithmetic. Steps at a shoulder or a neck are another sum:
-//! [`crate::stairs`].
+//! [`crate::stairs`]. As the trade says it, counted from the shaping row before, is told by [`Rates`].
 //!
 //! ```
 //! use loopwright::shaping::{Ask, Block, Question, answer};
@@ -30,11 +30,14 @@ mod ask;
 mod choices;
 mod even;
 mod pair;
+mod rates;
 mod schedule;
 
-pub use choices::{Asked, KnittingKind, LastRow, Name, ShapedSides};
+pub use choices::{Asked, KnittingKind, LastRow, Name, Pace, ShapedSides};
 pub(crate) use even::{Rhythm, Rounds};
 pub use pair::{Pair, Slope};
+pub(crate) use rates::Growth;
+pub use rates::{Drift, Rate, Rates, Track};
 pub use schedule::{Block, Rows, Schedule, Shaped, Shared};
 
 use crate::bounds::Bounds;

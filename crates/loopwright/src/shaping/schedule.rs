@@ -214,6 +214,12 @@ impl Schedule {
         }
     }
 
+    /// How many shaping rows there are.
+    pub fn shaping_rows(&self) -> u32 {
+        let times = self.blocks.iter().map(|block| block.times);
+        times.fold(0, u32::saturating_add)
+    }
+
     /// The numbers of the rows that are not shaped.
     pub fn plain_rows(&self) -> Vec<u32> {
         let (mut plain, mut next) = (Vec::new(), 1);

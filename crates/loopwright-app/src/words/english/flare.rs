@@ -1,11 +1,12 @@
 //! The words of the flare. Lengths come in printed, in the unit the knitter uses, by the function `long`.
 
 use super::cast_on::Long;
-use super::intl::{decimal, fill_pattern, fill_pattern_with, fill_pattern_with_strings};
+use super::intl::{decimal, fill_pattern, fill_pattern_with, fill_pattern_with_strings, number};
 use super::tail::Print;
-use super::{Title, Worded, rounds, schedule, units};
+use super::{Title, Worded, schedule, units};
 use loopwright::flare::{Answer, BindOffYarn, Hang, Hem, HemKind, Name, Placing, Question};
 use loopwright::problem::{Kind, Problem};
+use loopwright::shaping::Rates;
 use loopwright::terms::Range;
 
 pub const TITLE: Title = Title {
@@ -30,6 +31,7 @@ pub const fn label(name: Name) -> &'static str {
         Name::Multiple => "The hem is a multiple of",
         Name::First => "Plain rounds before the first increase",
         Name::Last => "Plain rounds at the end, at least",
+        Name::Rhythm => "The increase rounds are",
     }
 }
 
@@ -52,29 +54,34 @@ impl Worded for Placing {
     }
 }
 
-/// So many blocks are read as easily as the numbers of the rounds.
-const FEW_BLOCKS: usize = 3;
-
-/// Whether the increase rounds are told block by block, and not by their numbers.
-fn is_told_in_blocks(answer: &Answer) -> bool {
-    answer.schedule.blocks.len() <= FEW_BLOCKS
-}
-
-/// Whether the headline names all increase rounds; otherwise it sends to the counts below it.
-pub fn names_rounds(answer: &Answer) -> bool {
-    is_told_in_blocks(answer) || rounds::which_is_named(&answer.schedule)
+/// Whether the headline tells all increase rounds; otherwise it sends to the counts below it.
+pub fn tells_rounds(answer: &Answer) -> bool {
+    Rates::of(&answer.schedule) != Rates::Listed
 }
 
 /// What to knit.
 pub fn headline(question: &Question, answer: &Answer) -> String {
-    if is_told_in_blocks(answer) {
+    if answer.gain == 0 {
         return schedule::written(&answer.schedule);
     }
-    let mut sentence = fill_pattern("Increase #", &[question.each]) + &rounds::which(&answer.schedule);
-    if let Some(rest) = answer.rest {
-        sentence += &fill_pattern("; only # in the last of them", &[rest]);
+    // A round that is alone has the rest, if there is one.
+    let each = match (answer.increase_rounds, answer.rest) {
+        (1, Some(rest)) => rest,
+        _ => question.each,
+    };
+    let listed = || fill_pattern("in # rounds, as listed below", &[answer.increase_rounds]);
+    let rounds = schedule::phrase(&answer.schedule).unwrap_or_else(listed);
+    let mut sentence = fill_pattern_with("Increase # @", &[each], &[&rounds]);
+    if let (2.., Some(rest)) = (answer.increase_rounds, answer.rest) {
+        sentence += &fill_pattern("; in the last of them only #", &[rest]);
     }
-    sentence
+    sentence + "."
+}
+
+/// How near the increase rounds keep to an even slope; nothing where there is no slope.
+pub fn drift(question: &Question, answer: &Answer) -> Option<String> {
+    let drift = || fill_pattern_with("The growth @.", &[], &[&schedule::drift(&answer.drift, question.each)]);
+    (answer.increase_rounds > 1).then(drift)
 }
 
 /// What it comes to.
@@ -120,33 +127,58 @@ pub fn hang(answer: &Answer, long: Long) -> String {
 /// How it grows beside a flat circle, and where the increases stand.
 pub fn growth(question: &Question, answer: &Answer) -> String {
     let sentence = fill_pattern(
-        "A flat circle would gain # stitches; this gains #.",
+        "To lie flat it would gain # stitches; it gains #.",
         &[answer.flat_gain, answer.gain],
     );
     if answer.gain == 0 {
         return sentence;
     }
     let pattern = if question.lines {
-        " In an increase round, add one at each of # lines, marked at the neck."
+        " In an increase round add one at each of # lines; mark them at the neck."
     } else {
-        " In an increase round, space # evenly, not above those of the last one: Even spacing says where."
+        " In an increase round spread # evenly, none right above the last ones: the tool Even spacing says where."
     };
     sentence + &fill_pattern(pattern, &[question.each])
 }
 
-/// Below the drawing.
-pub fn key(answer: &Answer, long: Long) -> String {
-    let pattern = " Left from the side, right from above. Solid: the hem, @ out from the middle. Dashed: a hem that lies flat, @ out. Thin: the neck.";
-    fill_pattern_with_strings(
-        pattern,
-        &[],
-        vec![long(answer.shape.radius), long(answer.shape.flat_radius)],
-    )
+/// Below the drawing: what is solid, and what is broken where that is there.
+pub fn key(answer: &Answer, neck: u32, long: Long) -> String {
+    let [radius, flat] = [answer.shape.radius, answer.shape.flat_radius].map(long);
+    let numbers = [neck, answer.hem];
+    match answer.hang {
+        Hang::Tube | Hang::Cone => fill_pattern_with_strings(
+            "From the side and from above: the neck has # stitches, the hem # and lies @ out from the middle. Broken: where it would lie if the piece lay flat, @ out.",
+            &numbers,
+            vec![radius, flat],
+        ),
+        Hang::Flat | Hang::Ruffle => fill_pattern_with_strings(
+            "From the side and from above: the neck has # stitches, the hem # and lies @ out from the middle.",
+            &numbers,
+            vec![radius],
+        ),
+    }
 }
 
-/// What the drawing shows.
-pub fn drawing(answer: &Answer, long: Long) -> String {
-    hang(answer, long) + &key(answer, long)
+/// The words in the drawing.
+pub fn labels(question: &Question, answer: &Answer, long: Long) -> Labels {
+    Labels {
+        words: [&hang(answer, long), " ", &key(answer, question.neck, long)].concat(),
+        neck: number(question.neck),
+        hem: number(answer.hem),
+        slant: long(answer.shape.slant),
+    }
+}
+
+/// What is written into the drawing.
+pub struct Labels {
+    /// For those who cannot see it.
+    pub words: String,
+    /// At the neck.
+    pub neck: String,
+    /// At the hem.
+    pub hem: String,
+    /// Along the side.
+    pub slant: String,
 }
 
 /// What a bind-off takes.
@@ -198,11 +230,14 @@ pub const SOURCE: &str = "Geometry of circle and cone. Eight at a time, a plain 
 pub fn problem(problem: &Problem) -> String {
     let before = match (problem.field.name(), problem.kind) {
         (Some(Name::Each), Kind::TooFew { least: 2.. }) => {
-            "There are too few rounds for that. Change one marked figure. "
+            "There are too few rounds for that; changing one of the marked figures is enough. "
         }
-        (Some(Name::Each), Kind::TooMany { .. }) => "One to a gap at the neck. ",
+        (Some(Name::Each), Kind::TooMany { .. }) => "The neck has one gap a stitch, and each takes one increase. ",
+        (Some(Name::First | Name::Last), Kind::TooMany { .. }) => {
+            "So many plain rounds leave too few for the increases. "
+        }
         (Some(Name::Multiple), Kind::NoExact { .. }) => {
-            "From this neck these increases never meet that multiple: scatter them, or take another neck. "
+            "From this neck, so many at a time never make that multiple: scatter them, or begin with another count. "
         }
         (Some(Name::Stitches), Kind::TooFew { .. }) | (Some(Name::Girth), Kind::TooSmall { .. }) => {
             "A flare only grows. "
@@ -213,80 +248,4 @@ pub fn problem(problem: &Problem) -> String {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use loopwright::flare::answer;
-    use loopwright::units::{Gauge, Length, LengthUnit, print};
-
-    fn long(length: Length) -> String {
-        print::with_unit(length, LengthUnit::Cm, print::Step::Tenth)
-    }
-
-    fn asked(hem: Hem) -> Question {
-        let gauge = |count| Gauge::of(count, Gauge::TEN_CM);
-        Question::about(96, hem, Length::from_mm(300), gauge(21), gauge(28))
-    }
-
-    /// Every sentence about a question.
-    fn all(question: &Question) -> Vec<String> {
-        let answer = answer(question).unwrap();
-        let (before, after) = outcome(&answer, &long);
-        let mut sentences = vec![before, after, headline(question, &answer), hang(&answer, &long)];
-        sentences.extend([growth(question, &answer), drawing(&answer, &long)]);
-        sentences.push(bind_off(&answer, Print { yards: true }));
-        sentences.extend(steps(question, &answer, &long));
-        sentences
-    }
-
-    #[test]
-    fn no_sentence_shows_its_seams() {
-        let girth = |cm| Hem::Girth(Length::of(cm, LengthUnit::Cm));
-        for hem in [Hem::Flat, girth(120), girth(300), Hem::Stitches(96)] {
-            for lines in [true, false] {
-                for sentence in all(&Question { lines, ..asked(hem) }) {
-                    assert!(!sentence.contains(['#', '@', '{', '}', '|']), "{sentence}");
-                    assert!(!sentence.trim().is_empty() && !sentence.contains("  "), "{sentence:?}");
-                }
-            }
-        }
-    }
-
-    #[test]
-    fn each_way_to_hang_is_told() {
-        let hangs = |hem| hang(&answer(&asked(hem)).unwrap(), &long);
-        assert_eq!(hangs(Hem::Stitches(96)), "It hangs straight: a tube, 30 cm deep.");
-        assert!(hangs(Hem::Flat).starts_with("It lies flat: 30 cm from neck to hem"));
-        assert!(hangs(Hem::Stitches(248)).contains("27.7 cm below the neck"));
-        assert!(hangs(Hem::Stitches(632)).ends_with("The hem is 1.285 times as long as the circle there."));
-    }
-
-    #[test]
-    fn a_short_schedule_is_told_in_the_one_convention() {
-        let even = Question {
-            last: 0,
-            ..asked(Hem::Stitches(96 + 8 * 12))
-        };
-        let sentence = headline(&even, &loopwright::flare::answer(&even).unwrap());
-        assert_eq!(
-            sentence,
-            "Work 3 rounds plain, then an increase round. Then 6 rounds plain, then an increase round; 11 times. Then 3 rounds plain."
-        );
-    }
-
-    /// The obvious sum binds off the 96 of the neck, and takes one rule for all.
-    #[test]
-    fn the_hem_is_bound_off_and_held_beside_a_circle() {
-        let question = asked(Hem::Stitches(632));
-        let answer = answer(&question).unwrap();
-        let print_metres = Print { yards: false };
-        let sentence = bind_off(&answer, print_metres);
-        assert!(sentence.starts_with("To bind off 632 stitches: "), "{sentence}");
-        let BindOffYarn { plain, elastic, i_cord } = answer.bind_off;
-        for range in [plain, elastic, i_cord] {
-            let between = [&print_metres.nearest(range.least), " to "].concat();
-            assert!(sentence.contains(&between), "{sentence}");
-        }
-        let circle = "A flat circle would gain 396 stitches; this gains 536.";
-        assert!(growth(&question, &answer).starts_with(circle));
-    }
-}
+mod tests;

@@ -1,16 +1,16 @@
 //! The words of the raglan.
 
 use super::Title;
-use super::intl::{fill_pattern, fill_pattern_with, stitches};
-use super::{rounds, schedule};
-use loopwright::raglan::{Answer, FULL, Name, PART, Question};
+use super::intl::{fill_pattern, fill_pattern_with, number, stitches};
+use super::schedule;
+use loopwright::raglan::{Adds, Answer, FULL, Name, Question, RaglanRound};
+use loopwright::shaping::{Rates, Track};
 
 pub const TITLE: Title = Title {
     name: "Raglan",
     asks: "Which rounds add to body and sleeves, each to its own count.",
 };
 pub const WAITING: &str = "The raglan rounds appear here.";
-pub const ANSWER: &str = "From neck to underarm";
 
 /// What a field is called.
 pub const fn label(name: Name) -> &'static str {
@@ -23,74 +23,203 @@ pub const fn label(name: Name) -> &'static str {
         Name::Underarm => "Stitches cast on at each underarm",
         Name::First => "Plain rounds before the first raglan round",
         Name::Last => "Plain rounds at the end, at least",
+        Name::Rhythm => "The raglan rounds are",
     }
 }
 
-/// The rounds of a schedule that change so many.
-fn rounds_of(answer: &Answer, change: u32) -> Vec<u32> {
-    let rounds = answer.schedule.rows().filter(|shaped| shaped.change == change);
-    rounds.map(|shaped| shaped.row).collect()
+/// Whether body and sleeves grow in the same rounds.
+const fn is_one_track(answer: &Answer) -> bool {
+    answer.body_only == 0 && answer.sleeves_only == 0
 }
 
-/// Whether the headline names all raglan rounds; otherwise it sends to the counts below it.
-pub fn names_rounds(answer: &Answer) -> bool {
-    [FULL, PART]
-        .into_iter()
-        .all(|change| rounds::are_named(rounds_of(answer, change).len()))
+/// Whether there is no raglan round at all.
+const fn is_plain(answer: &Answer) -> bool {
+    is_one_track(answer) && answer.full == 0
 }
 
-/// What to knit: the rounds that add to both, and those that add to one of the two.
-pub fn headline(answer: &Answer) -> String {
-    let (full, part) = (rounds_of(answer, FULL), rounds_of(answer, PART));
-    let mut sentences = Vec::new();
-    if !full.is_empty() {
-        sentences.push(fill_pattern_with("Increase 8 in @.", &[], &[&rounds::named(&full)]));
+/// Whether the headline tells all raglan rounds; otherwise it sends to the list.
+pub fn tells_rounds(answer: &Answer) -> bool {
+    let is_told = |track: &Track| Rates::of(&track.schedule) != Rates::Listed;
+    is_told(&answer.body) && is_told(&answer.sleeves)
+}
+
+/// Above it.
+pub fn title(answer: &Answer) -> &'static str {
+    match is_one_track(answer) {
+        true => "From neck to underarm",
+        false => "Increase, from neck to underarm",
     }
-    if !part.is_empty() {
-        let only = if answer.body_only > 0 { "body" } else { "sleeves" };
-        let pattern = "Increase 4, on the @ only, in @.";
-        sentences.push(fill_pattern_with(pattern, &[], &[only, &rounds::named(&part)]));
+}
+
+/// What to knit: one line where body and sleeves grow together, else one for each.
+pub fn headline(answer: &Answer) -> Vec<String> {
+    if is_plain(answer) {
+        return vec![schedule::written(&answer.schedule)];
     }
-    if sentences.is_empty() {
-        return schedule::written(&answer.schedule);
+    if is_one_track(answer) {
+        return vec![fill_pattern_with("Increase # @.", &[FULL], &[&in_rounds(&answer.body)])];
     }
-    sentences.join(" ")
+    vec![
+        track("Body", "Body: 4 @.", &answer.body),
+        track("Sleeves", "Sleeves: 2 each @.", &answer.sleeves),
+    ]
+}
+
+/// The line of one track.
+fn track(name: &str, pattern: &str, track: &Track) -> String {
+    if track.schedule.blocks.is_empty() {
+        return fill_pattern_with("@: no increases.", &[], &[name]);
+    }
+    fill_pattern_with(pattern, &[], &[&in_rounds(track)])
+}
+
+/// When a track increases, behind how many.
+fn in_rounds(track: &Track) -> String {
+    let listed = || fill_pattern("in # rounds, as listed below", &[track.schedule.shaping_rows()]);
+    schedule::phrase(&track.schedule).unwrap_or_else(listed)
+}
+
+/// How far either strays from an even slope; nothing where there is no slope.
+pub fn drift(answer: &Answer) -> Option<String> {
+    let (body, sleeves) = (&answer.body, &answer.sleeves);
+    let grows = |track: &Track| track.schedule.shaping_rows() > 1;
+    let of_body = || schedule::drift(&body.drift, 4);
+    let of_sleeves = || schedule::drift(&sleeves.drift, 2);
+    Some(match (grows(body), grows(sleeves)) {
+        (false, false) => return None,
+        (true, true) if is_one_track(answer) => {
+            fill_pattern_with("The raglan @.", &[], &[&schedule::drift(&body.drift, FULL)])
+        }
+        (true, true) if body.drift.is_within_a_round() && sleeves.drift.is_within_a_round() => {
+            "Body and sleeves keep to an even slope, to the round.".into()
+        }
+        (true, true) => fill_pattern_with("The body @. Each sleeve @.", &[], &[&of_body(), &of_sleeves()]),
+        (true, false) => fill_pattern_with("The body @.", &[], &[&of_body()]),
+        (false, true) => fill_pattern_with("Each sleeve @.", &[], &[&of_sleeves()]),
+    })
+}
+
+/// The raglan rounds one by one, at most so many.
+pub fn listed(answer: &Answer, most: usize) -> Vec<String> {
+    let rounds = answer.rounds();
+    let mut listed: Vec<String> = rounds.iter().take(most).map(one_round).collect();
+    if rounds.len() > most {
+        listed.push(schedule::AND_ON.into());
+    }
+    listed
+}
+
+/// One raglan round and the counts after it.
+fn one_round(round: &RaglanRound) -> String {
+    let adds = match round.adds {
+        Adds::ToBoth => "body and sleeves",
+        Adds::ToBody => "body",
+        Adds::ToSleeves => "sleeves",
+    };
+    let numbers = [round.round, round.front_and_back, round.sleeve, round.needle()];
+    fill_pattern_with("Round #, @: # + 2 × # = #", &numbers, &[adds])
 }
 
 /// What it comes to.
-pub fn outcome(answer: &Answer) -> (String, String) {
-    (
-        "Before the sleeves are put aside there are".into(),
-        stitches(answer.needle),
-    )
+pub fn outcome(question: &Question, answer: &Answer) -> (String, String) {
+    let left = answer.schedule.left;
+    let pattern = match left {
+        _ if is_plain(answer) => "Before you divide there are",
+        0 => "After # {round|rounds}, before you divide, there are",
+        1 => "After # {round|rounds}, the last one plain, there are",
+        _ => "After # {round|rounds}, the last # plain, there are",
+    };
+    (fill_pattern(pattern, &[question.rounds, left]), stitches(answer.needle))
 }
 
 /// At the underarm.
 pub fn underarm(question: &Question, answer: &Answer) -> String {
-    let numbers = [answer.aside, question.underarm, question.body_to, question.sleeve_to];
-    fill_pattern(
-        "Put # aside for each sleeve and cast on # at each underarm: # round the body, # round each sleeve.",
+    let Question {
+        underarm,
+        body_to,
+        sleeve_to,
+        ..
+    } = *question;
+    if underarm == 0 {
+        let pattern = "Then put # aside for each sleeve and join the # of front and back.";
+        return fill_pattern(pattern, &[answer.aside, body_to]);
+    }
+    let numbers = [answer.aside, underarm, body_to, sleeve_to];
+    let pattern =
+        "Then put # aside for each sleeve and cast on # at each underarm: # round the body, # round each sleeve.";
+    fill_pattern(pattern, &numbers)
+}
+
+/// The words in the drawing.
+pub fn labels(question: &Question, answer: &Answer) -> Labels {
+    let neck = question.body + 2 * question.sleeve;
+    Labels {
+        words: [&key(question, answer), " ", &headline(answer).join(" ")].concat(),
+        neck: number(neck),
+        back: "Back",
+        front: "Front",
+        sleeve: "Sleeve",
+        body_to: fill_pattern("body #", &[question.body_to]),
+        sleeve_to: number(question.sleeve_to),
+    }
+}
+
+/// What is written into the drawing.
+pub struct Labels {
+    /// For those who cannot see it.
+    pub words: String,
+    /// In the neck.
+    pub neck: String,
+    /// On the part behind.
+    pub back: &'static str,
+    /// On the part in front.
+    pub front: &'static str,
+    /// On each sleeve.
+    pub sleeve: &'static str,
+    /// Below the underarm of the body.
+    pub body_to: String,
+    /// Below that of each sleeve.
+    pub sleeve_to: String,
+}
+
+/// Below the drawing.
+pub fn key(question: &Question, answer: &Answer) -> String {
+    let numbers = [
+        question.body + 2 * question.sleeve,
+        question.body_to,
+        question.sleeve_to,
+    ];
+    let mut sentence = fill_pattern(
+        "From above, in stitches and rounds: the neck with # in the middle; outside, # round the body and # round each sleeve.",
         &numbers,
-    )
-}
-
-/// What the drawing shows.
-pub fn drawing(answer: &Answer) -> String {
-    [KEY, " ", &headline(answer)].concat()
-}
-
-pub const KEY: &str = "All stitches round by round, the neck above.";
-
-/// What a round is; and that some follow each other at once, where they do.
-pub fn lines(question: &Question, answer: &Answer) -> String {
-    let mut sentence = String::from(
-        "At each of four lines, whose own stitches count with the body, a full round adds a stitch on either side; the others only on the side named.",
     );
-    if answer.every_other > question.rounds {
-        let pattern = " Most raglans keep a plain round between two of them, which takes # rounds here (common practice, no source).";
-        sentence += &fill_pattern(pattern, &[answer.every_other]);
+    if !is_plain(answer) {
+        sentence += " A line for each raglan round; between the parts run the four lines.";
+    }
+    if question.underarm > 0 {
+        sentence += " Broken: what you cast on.";
     }
     sentence
+}
+
+/// What a raglan round is, where there are any; and that some follow each other at once, where they do.
+pub fn lines(question: &Question, answer: &Answer) -> Option<String> {
+    if is_plain(answer) {
+        return None;
+    }
+    let mut sentence = match (is_one_track(answer), answer.full) {
+        (true, _) => String::from("At each of the four lines a stitch is added on either side."),
+        (false, 0) => String::from("At each of the four lines a stitch is added, on the side that is named."),
+        (false, _) => {
+            String::from("At each of the four lines the body gains a stitch on its side, a sleeve one on its own.")
+        }
+    };
+    sentence += " The lines’ own stitches count with the body.";
+    if answer.every_other > question.rounds {
+        let pattern = " Most raglans keep a plain round between two raglan rounds, which would take # rounds here (common practice, no source).";
+        sentence += &fill_pattern(pattern, &[answer.every_other]);
+    }
+    Some(sentence)
 }
 
 /// The sum: both counts, from the neck to the target.
@@ -104,25 +233,23 @@ pub fn steps(question: &Question, answer: &Answer) -> Vec<String> {
         ..
     } = *question;
     let Answer {
-        full,
-        body_only,
-        sleeves_only,
         front_and_back,
         aside,
         needle,
         ..
     } = *answer;
+    let times = |track: &Track| track.schedule.shaping_rows();
     vec![
         fill_pattern(
-            "Body: # + 4 × (# + #) + 2 × # cast on = #.",
-            &[body, full, body_only, underarm, body_to],
+            "Body: # + # × 4 + 2 × # cast on = #.",
+            &[body, times(&answer.body), underarm, body_to],
         ),
         fill_pattern(
-            "Each sleeve: # + 2 × (# + #) + # cast on = #.",
-            &[sleeve, full, sleeves_only, underarm, sleeve_to],
+            "Each sleeve: # + # × 2 + # cast on = #.",
+            &[sleeve, times(&answer.sleeves), underarm, sleeve_to],
         ),
         fill_pattern(
-            "On the needle before that: # + 2 × # = #.",
+            "On the needle before you divide: # + 2 × # = #.",
             &[front_and_back, aside, needle],
         ),
     ]
@@ -132,52 +259,4 @@ pub const SOURCE: &str =
     "The sum is arithmetic. Four lines, a stitch on either side, a plain round at the end: common practice, no source.";
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use loopwright::raglan::answer;
-
-    #[test]
-    fn both_targets_are_told() {
-        let question = Question {
-            underarm: 8,
-            ..Question::about([80, 12], [160, 70], 50)
-        };
-        let answer = answer(&question).unwrap();
-        let sentence = headline(&answer);
-        assert!(sentence.starts_with("Increase 8 in rounds "), "{sentence}");
-        assert!(
-            sentence.contains("Increase 4, on the sleeves only, in rounds "),
-            "{sentence}"
-        );
-        assert_eq!(
-            steps(&question, &answer),
-            [
-                "Body: 80 + 4 × (16 + 0) + 2 × 8 cast on = 160.",
-                "Each sleeve: 12 + 2 × (16 + 9) + 8 cast on = 70.",
-                "On the needle before that: 144 + 2 × 62 = 268."
-            ]
-        );
-    }
-
-    /// What is cast on at the underarm is not among the stitches that are put aside.
-    #[test]
-    fn a_sleeve_is_put_aside_without_its_underarm() {
-        let question = Question {
-            underarm: 8,
-            ..Question::about([80, 12], [160, 70], 50)
-        };
-        assert_eq!(
-            underarm(&question, &answer(&question).unwrap()),
-            "Put 62 aside for each sleeve and cast on 8 at each underarm: 160 round the body, 70 round each sleeve."
-        );
-    }
-
-    #[test]
-    fn nothing_to_increase_is_plain() {
-        let question = Question {
-            underarm: 8,
-            ..Question::about([80, 16], [96, 24], 60)
-        };
-        assert_eq!(headline(&answer(&question).unwrap()), "Work 60 rounds plain.");
-    }
-}
+mod tests;

@@ -1,8 +1,12 @@
-//! Shaping over rows in words, in the one convention: so many rows plain, then a shaping row, so many times. "Every 8th
-//! row" is never said, since it can be meant in three ways.
+//! Shaping over rows in words: the trade's phrase, and the one convention of so many rows plain, then a shaping row, so
+//! many times.
+//!
+//! "Every 8th row" can be meant in three ways. Here it is only said behind a first shaping row that is named by itself, and
+//! always counts from the shaping row before.
 
+use super::Worded;
 use super::intl::{fill_pattern, fill_pattern_with, times};
-use loopwright::shaping::{Block, Knitting, Schedule, Shaped, Side};
+use loopwright::shaping::{Block, Drift, Knitting, Pace, Rate, Rates, Schedule, Shaped, Side};
 
 /// More blocks than this are too many to knit from: the rows are read from the list.
 const MOST_BLOCKS: usize = 9;
@@ -14,7 +18,26 @@ pub const FROM_NEXT_ROW: &str = "From the next row on";
 pub const FROM_NEXT_ROUND: &str = "From the next round on";
 
 /// In place of the rows that are not listed.
-const AND_ON: &str = "…";
+pub const AND_ON: &str = "…";
+
+pub const ROUND_BY_ROUND: &str = "Round by round";
+
+impl Worded for Pace {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Easiest => "easy to hold in mind",
+            Self::MostEven => "as even as can be, from a list",
+        }
+    }
+}
+
+/// Above the rows one by one.
+pub const fn one_by_one(knitting: Knitting) -> &'static str {
+    match knitting {
+        Knitting::Flat { .. } => ROW_BY_ROW,
+        Knitting::Round => ROUND_BY_ROUND,
+    }
+}
 
 /// So many rows, or rounds.
 pub fn rows(count: u32, round: bool) -> String {
@@ -45,6 +68,103 @@ pub fn shaping_rows(count: u32, schedule: &Schedule) -> String {
 /// Whether the instruction is told block by block; otherwise its rows have to be listed.
 pub fn is_short(schedule: &Schedule) -> bool {
     schedule.blocks.len() <= MOST_BLOCKS
+}
+
+/// A number in an order: 2nd, 3rd, 11th.
+fn ordinal(number: u32) -> String {
+    let pattern = match (number % 100, number % 10) {
+        (11..=13, _) => "#th",
+        (_, 1) => "#st",
+        (_, 2) => "#nd",
+        (_, 3) => "#rd",
+        _ => "#th",
+    };
+    fill_pattern(pattern, &[number])
+}
+
+/// How often: "every round", "every 8th row".
+pub fn every(rows: u32, knitting: Knitting) -> String {
+    let noun = noun(knitting);
+    match rows {
+        1 => fill_pattern_with("every @", &[], &[noun]),
+        _ => fill_pattern_with("every @ @", &[], &[&ordinal(rows), noun]),
+    }
+}
+
+const fn noun(knitting: Knitting) -> &'static str {
+    match knitting {
+        Knitting::Flat { .. } => "row",
+        Knitting::Round => "round",
+    }
+}
+
+/// One rate, counted from the shaping row before: "every 8th row 7 times"; "4 rows later", where that is once.
+fn rate(rate: Rate, knitting: Knitting) -> String {
+    match (rate.times, rate.every) {
+        (1, 1) => fill_pattern_with("in the next @", &[], &[noun(knitting)]),
+        (1, later) => rows(later, knitting == Knitting::Round) + " later",
+        (many, rows) => [&every(rows, knitting), " ", &times(many)].concat(),
+    }
+}
+
+/// Two rates that go by turns: "2 and 4 rounds later"; "every 2nd round once, every 3rd 5 times".
+fn by_turns(turn: [Rate; 2], knitting: Knitting) -> String {
+    let [one, other] = turn;
+    if one.times == 1 && other.times == 1 && one.every > 1 {
+        let later = rows(other.every, knitting == Knitting::Round);
+        return fill_pattern_with("# and @ later", &[one.every], &[&later]);
+    }
+    // Of the second rate the noun is understood, where it has a number of its own.
+    let [first, next] = [one, other].map(|rate| match (rate.every, rate.times) {
+        (1, 1) => fill_pattern_with("the next @", &[], &[noun(knitting)]),
+        (rows, _) => every(rows, knitting),
+    });
+    let next = match other.every {
+        1 => next,
+        rows => fill_pattern_with("every @", &[], &[&ordinal(rows)]),
+    };
+    let words = [&*first, &times(one.times), &next, &times(other.times)];
+    fill_pattern_with("@ @, @ @", &[], &words)
+}
+
+/// The trade's phrase, behind what is done: "now, then every 8th row 8 times more". None where that takes more than two
+/// rates, and where nothing is done.
+pub fn phrase(schedule: &Schedule) -> Option<String> {
+    let knitting = schedule.knitting;
+    let rate = |each: Rate| rate(each, knitting);
+    let more = |each: Rate| rate(each) + if each.times > 1 { " more" } else { "" };
+    let start = match schedule.blocks.first()?.plain {
+        0 => "now".into(),
+        plain => fill_pattern_with("in @ #", &[plain + 1], &[noun(knitting)]),
+    };
+    Some(match Rates::of(schedule) {
+        Rates::Nothing | Rates::Listed => return None,
+        Rates::Once => ["once, ", &start].concat(),
+        Rates::One(only) if only.times == 1 => fill_pattern_with("@, and once more @", &[], &[&start, &rate(only)]),
+        Rates::One(only) => fill_pattern_with("@, then @", &[], &[&start, &more(only)]),
+        Rates::Two([one, other]) => {
+            let words = [&*start, &more(one), &rate(other)];
+            fill_pattern_with("@, then @, then @", &[], &words)
+        }
+        Rates::ByTurns { turn, .. } => {
+            let words = [&*start, &by_turns(turn, knitting)];
+            fill_pattern_with("@, then by turns @: # times in all", &[schedule.shaping_rows()], &words)
+        }
+    })
+}
+
+/// How something keeps to the straight line, behind its name: "keeps to an even slope, to the round".
+pub fn drift(drift: &Drift, each: u32) -> String {
+    if drift.is_within_a_round() {
+        return "keeps to an even slope, to the round".into();
+    }
+    let (rounds, stitches) = drift.in_whole(each);
+    let side = if drift.is_early() { "ahead of" } else { "behind" };
+    let pattern = match stitches {
+        0 => "runs up to # {round|rounds} @ an even slope",
+        _ => "runs up to # {round|rounds}, # {stitch|stitches}, @ an even slope",
+    };
+    fill_pattern_with(pattern, &[rounds, stitches], &[side])
 }
 
 /// The whole instruction: "Work 7 rows plain, then a decrease row; 8 times. Then 1 row plain." Where it has very many
@@ -118,52 +238,4 @@ fn one_row(schedule: &Schedule, shaped: Shaped) -> String {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use loopwright::shaping::{Ask, Question, answer};
-
-    #[test]
-    fn plain_rows_come_first_and_the_whole_is_told() {
-        let exact = answer(&Question::about(Ask::Lose(18), 66)).unwrap().schedule;
-        assert_eq!(
-            written(&exact),
-            "Work a decrease row. Then 7 rows plain, then a decrease row; 8 times. Then 1 row plain."
-        );
-        assert_eq!(
-            listed(&exact, 2),
-            ["Row 1 (RS): 2 fewer in all", "Row 9 (RS): 4 fewer in all", "…"]
-        );
-    }
-
-    /// One row alone may change fewer than each row should, and nothing else would tell.
-    #[test]
-    fn a_row_that_is_alone_says_what_it_changes() {
-        let question = Question {
-            each: 3,
-            rest: true,
-            ..Question::about(Ask::Gain(2), 12)
-        };
-        let exact = answer(&question).unwrap().schedule;
-        assert_eq!(
-            written(&exact),
-            "Work an increase row of 2 stitches. Then 11 rows plain."
-        );
-    }
-
-    #[test]
-    fn a_round_is_a_round_and_a_last_one_may_differ() {
-        let question = Question {
-            stitches: Some(40),
-            rest: true,
-            knitting: Knitting::Round,
-            first: None,
-            ..Question::about(Ask::Gain(3), 9)
-        };
-        let exact = answer(&question).unwrap().schedule;
-        assert_eq!(
-            written(&exact),
-            "Work 3 rounds plain, then an increase round of 2 stitches. Then 3 rounds plain, then an increase round of 1 stitch. Then 1 round plain."
-        );
-        assert_eq!(listed(&exact, 9)[1], "Round 8: 43 stitches");
-    }
-}
+mod tests;

@@ -1,7 +1,9 @@
 //! The words of shaping over rows. The instruction itself is told by [`super::schedule`].
 
 use super::intl::{fill_pattern, fill_pattern_with, number, stitches};
-use super::schedule::{FROM_NEXT_ROUND, FROM_NEXT_ROW, rows, shaping_row, shaping_rows, written};
+use super::schedule::{
+    FROM_NEXT_ROUND, FROM_NEXT_ROW, every, is_short, phrase, rows, shaping_row, shaping_rows, written,
+};
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
 use loopwright::row::Stitch;
@@ -26,7 +28,7 @@ pub const fn label(name: Name) -> &'static str {
         Name::Knitting => "In the round or flat",
         Name::Stitches => "Stitches on the needle now",
         Name::Each => "Stitches in each shaping row, all edges together",
-        Name::First => "Plain rows first; empty for a gap like the others",
+        Name::First => "Plain rows first; leave it empty for a gap like the others",
         Name::Last => "Plain rows at the end, at least",
         Name::Edge => "Plain stitches outside each change",
         Name::Rest => "The last shaping row",
@@ -122,13 +124,43 @@ fn noun(question: &Question) -> &'static str {
     }
 }
 
+/// What to do, as the trade says it: "Decrease now, then every 8th row 8 times more." Where that takes more than two
+/// rates, it is told in the one convention, or sends to the rows.
+pub fn headline(question: &Question, answer: &Answer) -> String {
+    let Some(phrase) = phrase(&answer.schedule) else {
+        return written(&answer.schedule);
+    };
+    let pattern = match (answer.schedule.gain, answer.shaping_rows) {
+        (false, 1) => "Decrease # @",
+        (true, 1) => "Increase # @",
+        (false, _) => "Decrease @",
+        (true, _) => "Increase @",
+    };
+    let mut sentence = fill_pattern_with(pattern, &[answer.in_last], &[&phrase]);
+    if answer.shaping_rows > 1 && answer.in_last < question.each {
+        sentence += &fill_pattern("; only # in the last", &[answer.in_last]);
+    }
+    sentence + "."
+}
+
+/// Whether the headline tells all shaping rows; otherwise it sends to the list.
+pub fn tells_rows(answer: &Answer) -> bool {
+    phrase(&answer.schedule).is_some() || is_short(&answer.schedule)
+}
+
+/// The same in full, in the one convention, where the headline says it as the trade does.
+pub fn in_full(answer: &Answer) -> Option<String> {
+    let says_more = phrase(&answer.schedule).is_some() && answer.shaping_rows > 1;
+    says_more.then(|| fill_pattern_with("In full: @", &[], &[&written(&answer.schedule)]))
+}
+
 /// What it comes to: the rows used, and the count.
 pub fn outcome(question: &Question, answer: &Answer) -> (String, String) {
     let used = in_rows(answer.used, question);
     let pattern = match (question.stitches, answer.schedule.gain) {
-        (Some(_), _) => "@ used of #. # {stitch becomes|stitches become}",
-        (None, true) => "@ used of #. You gain",
-        (None, false) => "@ used of #. You lose",
+        (Some(_), _) => "That takes @ of the #. # {stitch becomes|stitches become}",
+        (None, true) => "That takes @ of the #. You gain",
+        (None, false) => "That takes @ of the #. You lose",
     };
     let after = answer.after.map_or_else(|| stitches(answer.change), number);
     let numbers = [question.rows, question.stitches.unwrap_or(0)];
@@ -180,17 +212,17 @@ fn worked(from: &str, plain: &str, work: &str, pair: Pair) -> String {
     sentence + "."
 }
 
-/// The least and the most that the same rows could take.
+/// The most that the same rows could take, and the fewest that this change needs.
 pub fn limits(question: &Question, answer: &Answer) -> String {
-    let pattern = "In these @ at least # (@) and at most # can @. # {stitch needs|stitches need} @.";
+    let pattern = match answer.schedule.gain {
+        true => "At most # {stitch|stitches} could come in these @; # {needs|need} at least @.",
+        false => "At most # {stitch|stitches} could go in these @; # {needs|need} at least @.",
+    };
     let words = [
         &*in_rows(question.rows, question),
-        &shaping_rows(1, &answer.schedule),
-        if answer.schedule.gain { "come" } else { "go" },
         &in_rows(answer.fewest_rows, question),
     ];
-    let least = if question.rest { 1 } else { question.each };
-    fill_pattern_with(pattern, &[least, answer.most, answer.change], &words)
+    fill_pattern_with(pattern, &[answer.most, answer.change], &words)
 }
 
 /// What else she should know.
@@ -203,7 +235,7 @@ pub fn notes(question: &Question, answer: &Answer) -> Vec<String> {
         sentences.push(fill_pattern(pattern, &[left]));
     }
     if question.each == 2 && answer.pair.is_none() && answer.change > 1 {
-        let pattern = "There are too few stitches for a change at each edge, # outside it.";
+        let pattern = "There are too few stitches for a change at each edge with # outside it.";
         sentences.push(fill_pattern(pattern, &[question.edge]));
     }
     if question.each == 1 || answer.change == 1 {
@@ -213,7 +245,7 @@ pub fn notes(question: &Question, answer: &Answer) -> Vec<String> {
         sentences.push("Spread the changes as your pattern says.".into());
     }
     if answer.pair.is_some_and(|pair| pair.first == Stitch::Kfb) {
-        sentences.push("The bar of a kfb comes behind it, so one more is plain at the end.".into());
+        sentences.push("A kfb leaves its bar on its left, so one more stitch is plain at the end.".into());
     }
     sentences
 }
@@ -251,21 +283,39 @@ fn gaps_sum(question: &Question, answer: &Answer) -> String {
     fill_pattern_with(pattern, &numbers, &words)
 }
 
-/// What the drawing shows.
-pub fn drawing(question: &Question, answer: &Answer) -> String {
-    let words = [&*in_rows(question.rows, question), &written(&answer.schedule)];
-    fill_pattern_with("The piece with its edges, @ from below. @", &[], &words)
+/// What is written into the drawing.
+pub struct Labels {
+    /// For those who cannot see it.
+    pub words: String,
+    /// Below it, the stitches at the beginning; above it, those at the end.
+    pub counts: Option<[String; 2]>,
+    /// Beside it, how often the rows are shaped: each rate with the rows from which and to which it goes.
+    pub rates: Vec<(String, [u32; 2])>,
 }
 
-pub const KEY: &str = "▼ fewer, △ more. The edges to scale, their stitches square.";
+/// The words in the drawing.
+pub fn labels(question: &Question, answer: &Answer) -> Labels {
+    let words = [&*in_rows(question.rows, question), &headline(question, answer)];
+    let counts = |(now, after)| [number(now), number(after)];
+    let rate = |(rows, ends)| (every(rows, question.knitting), ends);
+    Labels {
+        words: fill_pattern_with("The piece with its edges, @ from below. @", &[], &words),
+        counts: question.stitches.zip(answer.after).map(counts),
+        rates: answer.schedule.rate_rows().into_iter().map(rate).collect(),
+    }
+}
+
+pub const KEY: &str = "▼ fewer, △ more, with the number of its row or round. The edges are to scale, each stitch as wide as a row is high.";
 
 pub const SOURCE: &str = "Arithmetic. The first change at once, the last row plain, right-side rows, and which way a pair leans: common practice, no source.";
 
 /// What to type instead. What is too steep can be mended in each of several fields.
 pub fn problem(question: &Question, problem: &Problem) -> String {
     let (pattern, number) = match (problem.field.name(), problem.kind, question.ask, question.stitches) {
-        (Some(Name::Rows), Kind::TooFew { least }, ..) if least > 1 => ("That many stitches need @ or more.", least),
-        (Some(Name::Each), Kind::TooFew { least }, ..) if least > 1 => ("Or change # or more each time.", least),
+        (Some(Name::Rows), Kind::TooFew { least }, ..) if least > 1 => ("So many stitches need @ or more.", least),
+        (Some(Name::Each), Kind::TooFew { least }, ..) if least > 1 => {
+            ("Or change # or more in each shaping row.", least)
+        }
         (Some(Name::Amount), Kind::TooMany { .. }, Ask::Lose(lost), Some(now)) if lost >= now => {
             ("There are only # on the needle.", now)
         }

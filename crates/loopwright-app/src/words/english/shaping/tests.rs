@@ -7,7 +7,7 @@ fn sentences(question: &Question) -> (String, String, Vec<String>) {
     let answer = answer(question).unwrap();
     let (before, after) = outcome(question, &answer);
     (
-        written(&answer.schedule),
+        headline(question, &answer),
         before + " " + &after,
         pair(question, &answer),
     )
@@ -16,11 +16,8 @@ fn sentences(question: &Question) -> (String, String, Vec<String>) {
 #[test]
 fn the_rows_used_and_both_ends_of_the_pair_are_told() {
     let (line, outcome, pair) = sentences(&Question::about(Ask::Lose(18), 66));
-    assert_eq!(
-        line,
-        "Work a decrease row. Then 7 rows plain, then a decrease row; 8 times. Then 1 row plain."
-    );
-    assert_eq!(outcome, "65 rows used of 66. You lose 18 stitches");
+    assert_eq!(line, "Decrease now, then every 8th row 8 times more.");
+    assert_eq!(outcome, "That takes 65 rows of the 66. You lose 18 stitches");
     assert_eq!(
         pair,
         ["From the right side: K1, ssk, knit to the last 3 stitches, k2tog, K1."]
@@ -34,13 +31,71 @@ fn the_rows_used_and_both_ends_of_the_pair_are_told() {
         ..Question::about(Ask::Lose(18), 73)
     };
     let (line, outcome, pair) = sentences(&gap);
-    assert_eq!(
-        line,
-        "Work 7 rows plain, then a decrease row; 9 times. Then 1 row plain."
-    );
-    assert_eq!(outcome, "72 rows used of 73. 58 stitches become 40");
+    assert_eq!(line, "Decrease in row 8, then every 8th row 8 times more.");
+    assert_eq!(outcome, "That takes 72 rows of the 73. 58 stitches become 40");
     // Every 8th row: all of them are wrong-side rows, worked purlwise.
     assert_eq!(pair, ["From the wrong side: ssp, purl to the last 2 stitches, p2tog."]);
+}
+
+/// The trade's phrase comes first, and the one convention tells the same in full.
+#[test]
+fn the_trades_phrase_comes_first() {
+    let question = Question::about(Ask::Lose(26), 110);
+    let found = answer(&question).unwrap();
+    assert_eq!(
+        headline(&question, &found),
+        "Decrease now, then every 8th row 6 times more, then every 10th row 6 times."
+    );
+    assert_eq!(
+        in_full(&found).unwrap(),
+        "In full: Work a decrease row. Then 7 rows plain, then a decrease row; 6 times. Then 9 rows plain, then a decrease row; 6 times. Then 1 row plain."
+    );
+    let any = Question {
+        right_side: false,
+        ..question
+    };
+    assert_eq!(
+        headline(&any, &answer(&any).unwrap()),
+        "Decrease now, then every 9th row 12 times more."
+    );
+    let once = Question::about(Ask::Gain(2), 12);
+    let found = answer(&once).unwrap();
+    assert_eq!(
+        (headline(&once, &found), in_full(&found)),
+        ("Increase 2 once, now.".into(), None)
+    );
+    let rest = Question {
+        rest: true,
+        ..Question::about(Ask::Lose(25), 68)
+    };
+    let sentence = headline(&rest, &answer(&rest).unwrap());
+    assert!(sentence.ends_with("; only 1 in the last."), "{sentence}");
+}
+
+/// In the round no row is named.
+#[test]
+fn in_the_round_all_is_told_in_rounds() {
+    let question = Question {
+        knitting: Knitting::Round,
+        ..Question::about(Ask::Lose(18), 66)
+    };
+    let found = answer(&question).unwrap();
+    let mut sentences = vec![
+        headline(&question, &found),
+        limits(&question, &found),
+        outcome(&question, &found).0,
+    ];
+    sentences.extend(in_full(&found));
+    sentences.extend(pair(&question, &found));
+    sentences.extend(steps(&question, &found));
+    sentences.extend(notes(&question, &found));
+    sentences.push(crate::words::schedule::one_by_one(question.knitting).into());
+    assert!(
+        sentences
+            .iter()
+            .all(|sentence| !sentence.to_lowercase().contains("row")),
+        "{sentences:?}"
+    );
 }
 
 /// The bar of a kfb comes behind its stitch: the mirror of "K1, kfb" is "kfb, K2".
@@ -57,11 +112,11 @@ fn a_kfb_has_one_plain_stitch_more_at_the_end() {
 }
 
 #[test]
-fn the_least_and_the_most_are_told() {
+fn the_most_and_the_fewest_are_told() {
     let question = Question::about(Ask::Lose(18), 66);
     assert_eq!(
         limits(&question, &answer(&question).unwrap()),
-        "In these 66 rows at least 2 (1 decrease row) and at most 66 can go. 18 stitches need 18 rows."
+        "At most 66 stitches could go in these 66 rows; 18 need at least 18 rows."
     );
 }
 
@@ -75,8 +130,8 @@ fn what_is_too_steep_can_be_mended_in_three_fields() {
     assert_eq!(
         lost,
         [
-            "That many stitches need 16 rows or more.",
-            "Or change 4 or more each time.",
+            "So many stitches need 16 rows or more.",
+            "Or change 4 or more in each shaping row.",
             "12 is the most that goes this way. For more, bind off in steps (the tool Steps).",
         ]
     );
