@@ -20,6 +20,7 @@ cargo xtask test --quick       the same without browsers, a second folder and tr
 cargo xtask tidy               the house rules, for the sources and for dist/ if it is there
 cargo xtask bench              how long the sums take
 cargo xtask bench pages        how long a first visit waits for its answer; [--beside D] and in another built folder
+cargo xtask bench keys         how long a key waits to be seen, in every tool; [--beside D] and in another built folder
 cargo xtask npm                the maths for JavaScript, a package folder in target/npm/
 cargo xtask snapshot           the text of every state, for the browser tests to compare: look at `git diff`
 cargo xtask shots [--out D]    pictures of every state of the gallery, and the README's
@@ -51,6 +52,8 @@ fn chore(arguments: &[String]) -> Result<()> {
         ["bench"] => ci::bench(),
         ["bench", "pages"] => pages::pages(None),
         ["bench", "pages", "--beside", folder] => pages::pages(Some(Path::new(folder))),
+        ["bench", "keys"] => pages::keys(None),
+        ["bench", "keys", "--beside", folder] => pages::keys(Some(Path::new(folder))),
         ["npm"] => npm_package::build().map(|_| ()),
         ["snapshot"] => ci::snapshot(),
         ["shots"] => shots::shots(None),
