@@ -64,7 +64,7 @@ pub async fn she_is_told_what_the_rows_can_take(stage: &mut Stage) -> Result<()>
         Type(ROWS, "66"),
         Shown("#shaping-amount-problem"),
         Says("#shaping-amount-problem", "the tool Steps"),
-        Button("#shaping-rows-problem", "Use 80"),
+        Type("#shaping-rows", "80"),
         Reads("Work a decrease row. Then 1 row plain, then a decrease row; 39 times. Then 1 row plain."),
         Is(".answer .outcome", "79 rows used of 80. You lose 80 stitches."),
     ];
