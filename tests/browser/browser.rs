@@ -166,9 +166,10 @@ impl Browser {
         found.with_context(|| format!("there is no {css}"))
     }
 
-    /// Whether there is such an element, shown.
+    /// Whether there is such an element, shown. An answer that is dimmed is for other numbers than those that stand there,
+    /// and counts as none.
     pub async fn shows(&self, css: &str) -> Result<bool> {
-        for element in self.driver.find_all(By::Css(css)).await? {
+        for element in self.driver.find_all(By::Css(format!(":not(.stale) > :is({css})"))).await? {
             if element.is_displayed().await? {
                 return Ok(true);
             }

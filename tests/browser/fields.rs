@@ -85,7 +85,7 @@ async fn refused(browser: &Browser, field: &str, text: &str) -> Result<()> {
     const LOOK: &str = "const field = document.querySelector(arguments[0]);
         const said = document.getElementById(field.getAttribute('aria-describedby'));
         return [field.value, said ? said.innerText : null, said ? said.getClientRects().length : 0,
-            Boolean(document.querySelector('.answer')), document.body.innerText, field.getAttribute('aria-invalid')];";
+            Boolean(document.querySelector('.answers:not(.stale) .answer')), document.body.innerText, field.getAttribute('aria-invalid')];";
     let typed = browser.paste(field, text).await?;
     browser.settle().await?;
     let seen = browser.ask(LOOK, [json!(field)]).await?;

@@ -74,7 +74,7 @@ pub async fn she_is_told_what_the_rows_can_take(stage: &mut Stage) -> Result<()>
         Type(ROWS, "66"),
         Shown("#shaping-amount-problem"),
         Says("#shaping-amount-problem", "the tool Steps"),
-        Button("#shaping-rows-problem", "Use 80"),
+        Type(ROWS, "80"),
         Reads("Decrease now, then every 2nd row 39 times more."),
         Is(
             ".answer .outcome",

@@ -20,6 +20,7 @@ cargo xtask test --quick       the same without browsers, a second folder and tr
 cargo xtask tidy               the house rules, for the sources and for dist/ if it is there
 cargo xtask bench              how long the sums take
 cargo xtask bench pages        how long a first visit waits for its answer; [--beside D] and in another built folder
+cargo xtask bench keys         how long a key waits to be seen, in every tool; [--beside D] and in another built folder
 cargo xtask npm                the maths for JavaScript, a package folder in target/npm/
 cargo xtask npm declare        the same, and its declarations into crates/loopwright-js/index.d.ts
 cargo xtask snapshot           the text of every state, for the browser tests to compare: look at `git diff`
@@ -52,6 +53,8 @@ fn chore(arguments: &[String]) -> Result<()> {
         ["bench"] => ci::bench(),
         ["bench", "pages"] => pages::pages(None),
         ["bench", "pages", "--beside", folder] => pages::pages(Some(Path::new(folder))),
+        ["bench", "keys"] => pages::keys(None),
+        ["bench", "keys", "--beside", folder] => pages::keys(Some(Path::new(folder))),
         ["npm"] => npm_package::build().map(|_| ()),
         ["npm", "declare"] => npm_package::declare(),
         ["snapshot"] => ci::snapshot(),

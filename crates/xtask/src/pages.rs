@@ -1,4 +1,5 @@
-//! Measures how long a first visit waits for its answer, beside a bare page that is built in the same way.
+//! Measures what a visitor waits for: on a first visit its answer, beside a bare page that is built in the same way; and
+//! while typing the frame that shows a key.
 
 use crate::{
     build, house, packages,
@@ -11,24 +12,34 @@ use std::{path::Path, process::Command};
 ///
 /// The browser is driven by a program in the tests' crate, so that the chores compile quickly.
 pub fn pages(beside: Option<&Path>) -> Result<()> {
+    packages::install()?;
+    build::build_folder()?;
+    let bare = build::build_bare()?;
+    say("Visiting the pages in turns");
+    drive("pages", &[&house::root().join("dist"), &bare], beside)
+}
+
+/// Builds the page and has a browser type into every tool, and into a folder built before, if there is one.
+pub fn keys(beside: Option<&Path>) -> Result<()> {
+    packages::install()?;
+    build::build_folder()?;
+    say("Typing into every tool");
+    drive("keys", &[&house::root().join("dist")], beside)
+}
+
+fn drive(program: &str, folders: &[&Path], beside: Option<&Path>) -> Result<()> {
     let beside = beside.map(|folder| {
         folder
             .canonicalize()
             .with_context(|| format!("no folder {}", folder.display()))
     });
-    let beside = beside.transpose()?;
-    packages::install()?;
-    build::build_folder()?;
-    let bare = build::build_bare()?;
-    say("Visiting the pages in turns");
     run(
         Command::new("cargo")
             .args(["run", "--locked", "--package", "loopwright-tests"])
-            .args(["--features", "driven", "--bin", "pages", "--"])
-            .arg(house::root().join("dist"))
-            .arg(bare)
-            .args(beside)
+            .args(["--features", "driven", "--bin", program, "--"])
+            .args(folders)
+            .args(beside.transpose()?)
             .current_dir(house::root()),
-        minutes(20),
+        minutes(40),
     )
 }

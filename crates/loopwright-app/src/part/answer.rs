@@ -6,7 +6,7 @@
 
 use super::View;
 use super::plain::{element, text_element};
-use crate::form::kept;
+use crate::form::{Kind, kept};
 use crate::store::Fields;
 use crate::words::page as words;
 use std::rc::Rc;
@@ -35,13 +35,13 @@ impl Answered {
         self.view.fields == other.view.fields && self.known == other.known
     }
 
-    /// The texts it answers, of those fields that hold other ones by now.
-    fn texts_unlike(&self, now: &View) -> Vec<String> {
+    /// The texts it answers, of those fields that hold other ones by now; nothing where something else was chosen, which
+    /// makes it another question.
+    fn texts_unlike(&self, now: &View) -> Option<Vec<String>> {
         let unlike = self.view.fields.unlike(&now.fields);
-        unlike
-            .into_iter()
-            .filter_map(|(fields, field)| fields.standing(field))
-            .collect()
+        let is_chosen = unlike.iter().any(|(_, field)| matches!(field.kind, Kind::Choice(_)));
+        let texts = unlike.iter().filter_map(|(fields, field)| fields.standing(field));
+        (!is_chosen).then(|| texts.collect())
     }
 }
 
@@ -66,16 +66,20 @@ impl Memory {
     /// Where there is no answer to what stands in the fields now: the last one, unless the question is another altogether
     /// since then, or else what stands there until there is one.
     pub fn stale(&mut self, now: &View, wait: impl FnOnce() -> Html) -> Html {
-        if self.laid != now.sheet.desk.laid() || !now.fields.is_begun() {
-            self.last = None;
-        }
-        match &self.last {
-            Some(last) => {
-                let since = words::still_for(&last.texts_unlike(now));
-                self.draw(Some(since.into()))
+        match self.texts(now) {
+            Some(texts) => self.draw(Some(words::still_for(&texts).into())),
+            None => {
+                self.last = None;
+                element("div", "answers", vec![text_element("p", "since", ""), wait()])
             }
-            None => element("div", "answers", vec![text_element("p", "since", ""), wait()]),
         }
+    }
+
+    /// The texts that the last answer is for, if it still belongs to the question.
+    fn texts(&self, now: &View) -> Option<Vec<String>> {
+        let is_laid_over = self.laid != now.sheet.desk.laid();
+        let last = self.last.as_ref().filter(|_| !is_laid_over && now.fields.is_begun())?;
+        last.texts_unlike(now)
     }
 
     fn draw(&self, since: Option<AttrValue>) -> Html {

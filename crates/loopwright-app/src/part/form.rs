@@ -6,7 +6,7 @@ use super::View;
 use super::advice::{Advice, advice};
 use super::control::{Labelled, control};
 use super::plain::{element, folded, list, text_element};
-use super::room::room;
+use super::room::{Wrong, room};
 use super::set::set_in;
 use crate::form::{Field, Kind, Place};
 use loopwright::choice::{FieldName, GroupName};
@@ -120,21 +120,15 @@ impl Form<'_> {
     }
 
     fn line_of_rows(&self, class: &'static str, parts: Vec<Part<&'static Field>>) -> Html {
-        let (mut line, mut fields) = (Vec::new(), Vec::new());
-        for part in parts {
-            match part {
-                Part::Words(words) => line.push(text_element("span", "", words)),
-                Part::Field(field) => {
-                    line.push(self.control(field, Labelled::Unseen));
-                    fields.push(field);
-                }
-                Part::Labelled(field) => {
-                    line.push(self.control(field, Labelled::Shown));
-                    fields.push(field);
-                }
-            }
-        }
-        list(vec![element("div", class, line), self.room(&fields), remarks(&fields)])
+        let fields: Vec<&'static Field> = parts.iter().filter_map(Part::field).collect();
+        let first = self.first_wrong(&fields);
+        let draw = |part| match part {
+            Part::Words(words) => text_element("span", "", words),
+            Part::Field(field) => self.control(field, Labelled::Unseen, first.as_ref()),
+            Part::Labelled(field) => self.control(field, Labelled::Shown, first.as_ref()),
+        };
+        let line = element("div", class, parts.into_iter().map(draw).collect());
+        list(vec![line, room(self.view, &fields, first), remarks(&fields)])
     }
 
     /// A field with its label.
@@ -151,17 +145,27 @@ impl Form<'_> {
     /// typed in would be drawn anew.
     fn draw(&self, field: &'static Field, labelled: Labelled) -> Html {
         let here = [field];
-        list(vec![self.control(field, labelled), self.room(&here), remarks(&here)])
+        let wrong = self.first_wrong(&here);
+        let control = self.control(field, labelled, wrong.as_ref());
+        list(vec![control, room(self.view, &here, wrong), remarks(&here)])
     }
 
-    fn control(&self, field: &'static Field, labelled: Labelled) -> Html {
-        let wrong = self.advice(field).is_some();
+    fn control(&self, field: &'static Field, labelled: Labelled, wrong: Option<&Wrong>) -> Html {
+        let wrong = wrong.is_some_and(|wrong| wrong.path == self.view.fields.path_of(field));
         control(self.view, field, labelled, wrong)
     }
 
-    /// The room below fields that stand beside each other.
-    fn room(&self, fields: &[&'static Field]) -> Html {
-        room(self.view, fields, &|field| self.advice(field))
+    /// What is wrong first with fields that stand beside each other: there is room for one sentence below them.
+    fn first_wrong(&self, fields: &[&'static Field]) -> Option<Wrong> {
+        self.problems.iter().find_map(|problem| {
+            let path = |field: &&&'static Field| self.view.fields.path_of(field) == problem.field;
+            let field = fields.iter().find(path)?;
+            let advice = self.advice(field)?;
+            Some(Wrong {
+                path: problem.field,
+                advice,
+            })
+        })
     }
 
     /// What to type instead in a field, if anything.
@@ -203,4 +207,14 @@ pub enum Part<N> {
     Field(N),
     /// A field whose label is a piece of the sentence itself.
     Labelled(N),
+}
+
+impl<N: Copy> Part<N> {
+    /// The field, if it is one.
+    fn field(&self) -> Option<N> {
+        match self {
+            Self::Words(_) => None,
+            Self::Field(field) | Self::Labelled(field) => Some(*field),
+        }
+    }
 }
