@@ -17,3 +17,4 @@ pub mod sign;
 pub mod stairs;
 mod strokes;
 pub mod tail;
+pub mod yoke;
