@@ -14,20 +14,8 @@ const TRY_ONE: u32 = 500;
 /// Runs up to which every beginning of a ring is tried that may be the best one.
 const TRY_ALL: u32 = 40;
 
-/// Every way worth offering to work this spread: each is shorter than those that are more even.
+/// Every way worth offering to work this spread, the most even last.
 pub(super) fn ways(spread: &Spread) -> Vec<Way> {
-    let mut worth: Vec<Way> = Vec::new();
-    for way in all_ways(spread).into_iter().rev() {
-        if worth.iter().all(|even| way.row.terms() < even.row.terms()) {
-            worth.push(way);
-        }
-    }
-    worth.reverse();
-    worth
-}
-
-/// The ways to work this spread, the most even last.
-fn all_ways(spread: &Spread) -> Vec<Way> {
     match spread.knitting {
         Knitting::Round { end_on_change } => ring_ways(spread, end_on_change && !spread.change.is_in_gap()),
         Knitting::Flat { edge: Edge::Half } => ring_ways(spread, false),

@@ -13,9 +13,6 @@ use std::cmp::Ordering;
 const UNSEEN: u64 = 3;
 const UNSEEN_PART: u64 = 32;
 
-/// More turns of two blocks than this are too many to keep count of.
-const MOST_TURNS: u32 = 9;
-
 /// How long and short runs follow each other.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -138,15 +135,11 @@ pub(super) fn orders(plain: u32, runs: u32) -> Vec<(Order, Vec<Batch>)> {
 }
 
 /// Blocks of a few runs where such blocks stray too little to be seen, else the two blocks several times over. None where
-/// that is the most even order already, or nothing to hold in the head.
+/// that strays no more than the most even order.
 fn blocks_in_turn(plain: u32, shares: &Shares) -> Option<Vec<Batch>> {
     let runs = shares.long.times + shares.short.times;
     let few = blocks_of_few(shares).filter(|blocks| drift(blocks) <= unseen(plain, runs));
-    let in_turn = || {
-        turns_wanted(plain, shares)
-            .filter(|turns| *turns <= MOST_TURNS)
-            .map(|turns| in_turn(shares, turns))
-    };
+    let in_turn = || turns_wanted(plain, shares).map(|turns| in_turn(shares, turns));
     few.or_else(in_turn).filter(|blocks| drift(blocks) >= Fraction::new(1, 1))
 }
 

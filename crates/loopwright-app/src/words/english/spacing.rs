@@ -337,7 +337,7 @@ pub fn problem(question: Option<&Question>, problem: &Problem) -> String {
         },
         (Some(question), Some(Name::EdgePlain)) => match problem.kind {
             Kind::TooMany { most } => fill_pattern_with(
-                "Edges as wide as that leave no stitch of @ to change. Type # or fewer.",
+                "On @, edges as wide as that leave no room for a change. Type # or fewer.",
                 &[most],
                 &[&stitches(question.stitches)],
             ),
