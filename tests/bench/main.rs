@@ -7,7 +7,8 @@
 //! - `stitches/16 of ..` has always 16 changes on a longer and a longer needle: the four numbers should be alike, or
 //!   time grows with the stitches and not with the answer.
 //! - `changes/.. of 100000` has more and more changes on the longest needle: time may grow in step with the changes.
-//!   The number behind a short text shows the switch from the exact search to folding (`row::LONGEST_EXACT` runs).
+//!   The number behind a short text shows the switch from the exact search to folding (`row::LONGEST_EXACT` runs). The
+//!   last is the longest order there is, of which one bracket and its exceptions are written.
 //! - `edge/..` is one needle with each kind of edge.
 //! - `read/..` and `work/..` are the reader and the simulated needle, on which every text is tried in the tests;
 //!   `work` grows with the stitches, since it works them one by one.
@@ -72,6 +73,13 @@ fn changes(criterion: &mut Criterion) {
             bencher.iter(|| answer(black_box(&question)));
         });
     }
+    let dense = Question {
+        ask: Ask::Gain(61_803),
+        ..Question::about(100_000)
+    };
+    group.bench_function("61803 more on 100000", |bencher| {
+        bencher.iter(|| answer(black_box(&dense)));
+    });
     group.finish();
 }
 
@@ -143,7 +151,11 @@ fn shaped(criterion: &mut Criterion) {
         bencher.iter(|| loopwright::stairs::answer(black_box(&steps)));
     });
     let yoke = loopwright::yoke::Question::about(1_000, 100_000, 10_000);
-    criterion.bench_function("yoke/in too few rounds", |bencher| {
+    criterion.bench_function("yoke/a hundred rounds written out", |bencher| {
+        bencher.iter(|| loopwright::yoke::answer(black_box(&yoke)));
+    });
+    let yoke = loopwright::yoke::Question::about(96, 320, 60);
+    criterion.bench_function("yoke/four rounds written out", |bencher| {
         bencher.iter(|| loopwright::yoke::answer(black_box(&yoke)));
     });
     let raglan = loopwright::raglan::Question::about([1_000, 1_000], [30_000, 9_000], 10_000);

@@ -125,8 +125,12 @@ assert.equal(flare({ ...cape, hem: { Girth: centimetres(300) } }).answer.hang, "
 assert.deepEqual(flare({ ...cape, hem: { Stitches: 397 } }).problems, [
   { field: "stitches", kind: { NoExact: { below: 392, above: 400 } } },
 ]);
-const { schedule } = yoke({ from: 320, to: 96, rounds: 60, multiple: 8 }).answer;
-assert.deepEqual(schedule.blocks.map((block) => [block.plain, block.change, block.times]), [[13, 56, 1], [14, 56, 3]]);
+const yoked = yoke({ from: 320, to: 96, rounds: 60, multiple: 8 }).answer;
+assert.deepEqual(yoked.rounds.map(({ round, percent, after }) => [round, percent, after]), [
+  [21, 18, 264], [33, 21, 208], [46, 27, 152], [59, 37, 96],
+]);
+assert.equal(typeof yoked.rounds[0].text, "string");
+assert.deepEqual([yoked.plain, yoked.division.back, yoked.division.body_round], [20, 96, 208]);
 const seams = raglan({ body: 56, sleeve: 16, body_to: 200, sleeve_to: 68, underarm: 8, rounds: 64 }).answer;
 assert.deepEqual([seams.full, seams.body_only, seams.needle, seams.aside], [22, 10, 304, 60]);
 // Body and sleeves are two tracks; without a rhythm it is the easiest.

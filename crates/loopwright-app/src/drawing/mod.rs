@@ -19,3 +19,4 @@ pub mod sign;
 pub mod stairs;
 mod strokes;
 pub mod tail;
+pub mod yoke;

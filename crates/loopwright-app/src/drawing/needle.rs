@@ -134,12 +134,13 @@ pub fn ring(needle: &Needle) -> Html {
 
 /// The browser's own sine: the one that Rust would bring along is four kilobytes.
 #[cfg(target_arch = "wasm32")]
-fn sine(angle: f64) -> f64 {
+pub fn sine(angle: f64) -> f64 {
     js_sys::Math::sin(angle)
 }
 
+/// Without a browser it is Rust's.
 #[cfg(not(target_arch = "wasm32"))]
-fn sine(angle: f64) -> f64 {
+pub fn sine(angle: f64) -> f64 {
     angle.sin()
 }
 

@@ -1,27 +1,37 @@
-//! The view of the yoke: from how many stitches to how many and in how many rounds; the shaping rounds, each with how
-//! many it changes and the count after it.
+//! The view of the yoke: from how many stitches to how many and in how many rounds; the shaping rounds, each written out,
+//! and the division at the underarm; the yoke from above, to scale.
 
 use super::{Entry, State, Tool};
-use crate::drawing::rounds as drawing;
+use crate::drawing::rounds::sign;
+use crate::drawing::yoke as drawing;
 use crate::fields;
 use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, Start};
-use crate::part::plain::{element, items, list, text_element};
+use crate::part::plain::{element, list, text, text_element};
 use crate::part::{View, answered, wait, working};
 use crate::words::page::{MORE, PRACTICE};
+use crate::words::row;
 use crate::words::yoke as words;
+use loopwright::bounds::Bounds;
 use loopwright::problem::Problem;
 use loopwright::shaping::{PLAIN, ROWS, USUAL_LAST};
 use loopwright::terms::Multiple;
-use loopwright::yoke::{Answer, MULTIPLE, Name, Question, SHAPING_ROUNDS, STITCHES, USUAL_ROUNDS, answer};
+use loopwright::units::count;
+use loopwright::yoke::{
+    Answer, Division, Growth, MULTIPLE, Name, Question, Round, SHAPING_ROUNDS, STITCHES, UNDERARM, USUAL_ROUNDS,
+    USUAL_UNDERARM, answer,
+};
 use yew::prelude::*;
 
 /// The named states.
 const NAMED: &[State] = &[
     State::new("empty", ""),
-    State::new("filled", "from=320&to=96&rounds=60&multiple=8"),
+    State::new("filled", "from=96&to=320&rounds=60&multiple=8"),
+    State::new("body-up", "from=321&to=96&rounds=60"),
     State::new("neck-down", "from=97&to=300&rounds=50&shaping_rounds=3"),
     State::new("mixed", "from=96&to=280&rounds=60&multiple=8"),
+    State::new("circle", "from=96&to=320&rounds=60&growth=circle&sleeve=66&underarm=10"),
+    State::new("many-rounds", "from=96&to=320&rounds=60&shaping_rounds=12"),
     State::new("impossible", "from=300&to=8&rounds=3"),
     State::new("unreadable", "from=wide&to=9 1/2&rounds=20 cm&last=some"),
     State::new("extreme", "from=1000&to=100000&rounds=10000&shaping_rounds=100"),
@@ -32,9 +42,44 @@ fields! { FIELDS of Name, words::label;
     To => Field::count(STITCHES),
     Rounds => Field::count(ROWS),
     ShapingRounds => Field::count(SHAPING_ROUNDS).starts(Start::Count(USUAL_ROUNDS)).folded(MORE),
+    Growth => Field::choice::<Growth>().folded(MORE),
     Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
-    First => Field::count(PLAIN).folded(MORE),
-    Last => Field::count(PLAIN).starts(Start::Count(USUAL_LAST)).folded(MORE).remarked(PRACTICE),
+    First => Field::count(PLAIN).starts(Start::From(usual_first)).folded(MORE).remarked(PRACTICE),
+    Last => Field::count(PLAIN).starts(Start::From(usual_last)).folded(MORE).remarked(PRACTICE),
+    Sleeve => Field::count(STITCHES).starts(Start::From(usual_sleeve)).folded(MORE).remarked(PRACTICE),
+    Underarm => Field::count(UNDERARM).starts(Start::Count(USUAL_UNDERARM)).folded(MORE).remarked(PRACTICE),
+}
+
+/// The question as far as its first fields tell it: what the others start with follows from these.
+fn begun(fields: &Fields) -> Option<Question> {
+    let whole = |name: Name, bounds: Bounds<u32>| {
+        let read = count::read(&fields.text(fields.path(name)), bounds);
+        read.ok().map(|read| read.value)
+    };
+    let [from, to] = [whole(Name::From, STITCHES)?, whole(Name::To, STITCHES)?];
+    let about = Question::about(from, to, whole(Name::Rounds, ROWS)?);
+    let shaping_rounds = whole(Name::ShapingRounds, SHAPING_ROUNDS).unwrap_or(USUAL_ROUNDS);
+    Some(Question {
+        shaping_rounds,
+        ..about
+    })
+}
+
+/// From the neck down the first gap is like the others, and nothing stands there.
+fn usual_first(fields: &Fields) -> String {
+    let body_up = begun(fields).filter(|question| !question.is_neck_down());
+    body_up.map_or_else(String::new, |question| question.usual_plain().to_string())
+}
+
+fn usual_last(fields: &Fields) -> String {
+    let neck_down = begun(fields).filter(Question::is_neck_down);
+    let usual = neck_down.map_or(USUAL_LAST, |question| question.usual_plain());
+    usual.to_string()
+}
+
+fn usual_sleeve(fields: &Fields) -> String {
+    let usual = |question: Question| Division::usual_sleeve(question.widest()).to_string();
+    begun(fields).map_or_else(String::new, usual)
 }
 
 /// A yoke.
@@ -57,9 +102,12 @@ impl Tool for Yoke {
             to: reader.count(Name::To),
             rounds: reader.count(Name::Rounds),
             shaping_rounds: reader.count(Name::ShapingRounds),
+            growth: reader.choice(Name::Growth),
             multiple: reader.count(Name::Multiple),
             first: reader.count_if_any(Name::First),
-            last: reader.count(Name::Last),
+            last: reader.count_if_any(Name::Last),
+            sleeve: reader.count_if_any(Name::Sleeve),
+            underarm: reader.count(Name::Underarm),
         };
         reader.done(question)
     }
@@ -69,18 +117,19 @@ impl Tool for Yoke {
     }
 
     fn show(_: &View, question: &Question, answer: &Answer) -> Html {
-        let schedule = &answer.schedule;
-        let line = text_element("p", "row", words::headline(schedule));
+        let line = text_element("p", "row", words::headline(answer));
         let picture = vec![
-            drawing::rounds(schedule, &words::drawing(schedule)),
+            drawing::yoke(question, answer, words::drawing(question, answer)),
             text_element("figcaption", "quiet", words::KEY),
         ];
+        let rounds = answer.rounds.iter().map(|round| written_out(question, round));
         list(vec![
             answered(words::ANSWER, line, words::outcome(question)),
-            items("ul", words::listed(schedule)),
-            text_element("p", "", words::EVENLY),
+            text_element("p", "verdict", words::division(question, answer)),
+            text_element("h3", "", words::ROUNDS),
+            element("ul", "rounds", rounds.collect()),
             element("figure", "needle", picture),
-            working(words::steps(question, schedule), words::SOURCE),
+            working(words::steps(question, answer), words::SOURCE),
         ])
     }
 
@@ -88,12 +137,22 @@ impl Tool for Yoke {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
-        words::problem(problem)
+    fn problem(_: &View, question: Option<&Question>, problem: &Problem) -> String {
+        words::problem(question, problem)
     }
 
     /// Three steps from a neck.
     fn sign() -> Html {
-        drawing::sign(5, 30, 3)
+        sign(5, 30, 3)
     }
+}
+
+/// One shaping round: what it comes to, and what is knitted.
+fn written_out(question: &Question, round: &Round) -> Html {
+    let sentence = text(words::listed(question, round).into());
+    element(
+        "li",
+        "",
+        vec![sentence, text_element("p", "instruction", row::line(&round.row))],
+    )
 }

@@ -293,7 +293,13 @@ mod tests {
     /// The whole word is what cannot be read, not what is left of it behind the stitch it begins with.
     #[test]
     fn a_word_that_is_no_stitch_is_pointed_at_whole() {
-        for (text, at) in [("k2togg", 0), ("k2togs", 0), ("K7, k2togg, K3", 4), ("K7b", 0), ("K3, P2x", 4)] {
+        for (text, at) in [
+            ("k2togg", 0),
+            ("k2togs", 0),
+            ("K7, k2togg, K3", 4),
+            ("K7b", 0),
+            ("K3, P2x", 4),
+        ] {
             let kind = Misreading::Stitch;
             assert_eq!(read(text), Err(Misread { at, kind }), "{text}");
         }

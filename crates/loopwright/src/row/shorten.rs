@@ -5,32 +5,37 @@
 //! one a run, one for each "so many times". Up to [`LONGEST_EXACT`] runs the shortest text is found exactly, by the
 //! shortest path through the row: from each place the next step is one run, or one bracket, and brackets are the tandem
 //! repeats of the row. Where two texts are equally short the one with fewer brackets wins. The tests hold it against an
-//! exhaustive search. Longer rows are folded pair by pair ([`super::pairs`]).
+//! exhaustive search. Longer rows are folded in one pass.
 //!
 //! Beside that family there is one more text: the ordinary bracket, and the times that differ ([`super::Varied`]). It is
 //! taken where it is shorter. The sum is our own; "shortest text of one family" has no source in the trade.
 
-use super::pairs::{folded, varied};
+use super::pairs::{counted, folded, varied};
 use super::{Item, Row, Run, terms};
 
 /// Rows of more runs than this are not searched exactly: time grows with the square of the runs and more.
 pub const LONGEST_EXACT: usize = 160;
+
+/// A text of so few terms is taken as it is: what differs some of the times takes five terms at least.
+const SHORT: usize = 5;
 
 /// The shortest text for these runs; above [`LONGEST_EXACT`] runs, the shortest that folding finds.
 ///
 /// Neighbouring runs of the same stitch are joined first, and empty runs dropped.
 pub fn shortest(runs: &[Run]) -> Row {
     let runs = joined(runs);
-    let varied = varied(&runs);
     let alike = if runs.len() > LONGEST_EXACT {
-        folded(&runs, varied.as_deref().map_or(usize::MAX, terms))
+        folded(&runs)
     } else {
         Some(exact(&runs))
     };
-    let items = match (varied, alike) {
-        (Some(varied), Some(alike)) if terms(&varied) < terms(&alike) => varied,
-        (_, Some(alike)) => alike,
-        (varied, None) => varied.unwrap_or_default(),
+    let items = match alike {
+        Some(alike) if terms(&alike) <= SHORT => alike,
+        Some(alike) => match varied(&runs, terms(&alike)) {
+            Some(varied) if terms(&varied) < terms(&alike) => varied,
+            Some(_) | None => alike,
+        },
+        None => varied(&runs, usize::MAX).unwrap_or_else(|| counted(&runs)),
     };
     Row { items }
 }

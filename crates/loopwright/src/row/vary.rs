@@ -30,7 +30,9 @@ impl Varied {
         let differing = (self.at.len() as u64).min(u64::from(self.times));
         let usual = self.place().map_or(0, |place| sum(&self.body[place]));
         let ordinary = once.saturating_mul(u64::from(self.times) - differing);
-        let other = (once - usual).saturating_add(sum(&self.instead)).saturating_mul(differing);
+        let other = (once - usual)
+            .saturating_add(sum(&self.instead))
+            .saturating_mul(differing);
         ordinary.saturating_add(other)
     }
 

@@ -3,15 +3,18 @@
 
 use super::order::{self, Batch, Fraction, Order};
 use super::{Edge, Face, Knitting, LONGEST_TEXT, Spread, Way};
-use crate::row::{LONGEST_EXACT, Row, Run, shortest};
+use crate::row::{Item, LONGEST_EXACT, Row, Run, shortest};
 
-/// Beginnings tried for a ring too long to try them all: nobody knits from its text.
+/// Beginnings tried for a ring too long to try them all.
 const BEGINNINGS: usize = 2;
+
+/// Rings of more runs than this are cut at the first place that will do: nobody counts so far.
+const TRY_ONE: u32 = 500;
 
 /// Runs up to which every beginning of a ring is tried that may be the best one.
 const TRY_ALL: u32 = 40;
 
-/// Every way worth offering to work this spread.
+/// Every way worth offering to work this spread, the most even last.
 pub(super) fn ways(spread: &Spread) -> Vec<Way> {
     match spread.knitting {
         Knitting::Round { end_on_change } => ring_ways(spread, end_on_change && !spread.change.is_in_gap()),
@@ -43,7 +46,7 @@ fn ring_ways(spread: &Spread, end_on_change: bool) -> Vec<Way> {
         .collect()
 }
 
-/// The shortest text among the beginnings of a ring.
+/// The shortest text among the beginnings of a ring; of equally short ones one that is the same every time.
 fn shortest_ring(spread: &Spread, ring: &[Batch], end_on_change: bool) -> Row {
     beginnings(ring, spread.changes, end_on_change)
         .into_iter()
@@ -55,7 +58,7 @@ fn shortest_ring(spread: &Spread, ring: &[Batch], end_on_change: bool) -> Row {
             };
             shortest(&laid(spread, first, &runs.rest, last, &|_| spread.change))
         })
-        .min_by_key(Row::terms)
+        .min_by_key(|row| (row.terms(), row.items.iter().any(|item| matches!(item, Item::Varied(_)))))
         .unwrap_or_default()
 }
 
@@ -78,7 +81,11 @@ const SMALL_BATCH: usize = 4;
 fn beginnings(ring: &[Batch], changes: u32, end_on_change: bool) -> Vec<Cut> {
     let longest = ring.iter().map(|batch| batch.run).max().unwrap_or(0);
     let may_split = |run: u32| end_on_change || run >= 2 || longest < 2 && run == longest;
-    let most = if changes <= TRY_ALL { TRY_ALL as usize } else { BEGINNINGS };
+    let most = match changes {
+        0..=TRY_ALL => TRY_ALL as usize,
+        0..=TRY_ONE => BEGINNINGS,
+        _ => 1,
+    };
     let (mut places, mut start) = (Vec::new(), 0);
     for batch in ring {
         let end = start + batch.times as usize;

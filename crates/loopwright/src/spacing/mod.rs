@@ -40,9 +40,6 @@ pub const USUAL_EDGE: u32 = 2;
 /// A text of more terms than this is not one to knit from: the page gives a table beside a shorter order.
 pub const LONGEST_TEXT: usize = 60;
 
-/// A change that is so many stitches from its even place is not seen. Common practice, no source.
-const UNSEEN: Fraction = Fraction::new(3, 2);
-
 /// What is on the needle and what is wanted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -239,7 +236,7 @@ pub struct Way {
     pub row: Row,
     /// How far the changes stray from dead even, in stitches.
     pub drift: Fraction,
-    /// Whether the text is short enough to knit from ([`LONGEST_TEXT`]).
+    /// Whether the text is short enough to knit from ([`LONGEST_TEXT`]); where it is not, the row is there for its changes.
     pub readable: bool,
 }
 
@@ -306,13 +303,13 @@ fn check(question: &Question) -> Result<(), Vec<Problem>> {
     if problems.is_empty() { Ok(()) } else { Err(problems) }
 }
 
-/// The shortest to say of the ways that stray so little that nobody sees it: half a run, or [`UNSEEN`] where the runs are
-/// short. Where none is short enough to knit from, the one that strays least of those that are.
+/// The shortest to say of the ways that stray so little that nobody sees it; of equally short ones the most even. Where
+/// none is short enough to knit from, the one that strays least of those that are.
 fn suggest(spread: &Spread, ways: &[Way]) -> usize {
-    let half_a_run = Fraction::new(u64::from(spread.plain), 2 * u64::from(spread.changes));
+    let most = order::unseen(spread.plain, spread.changes);
     let readable = || ways.iter().enumerate().filter(|(_, way)| way.readable);
-    let unseen = readable().filter(|(_, way)| way.drift <= half_a_run.max(UNSEEN));
-    let suggested = unseen.min_by_key(|(_, way)| way.row.terms());
+    let unseen = readable().filter(|(_, way)| way.drift <= most);
+    let suggested = unseen.min_by_key(|(_, way)| (way.row.terms(), way.drift));
     let suggested = suggested.or_else(|| readable().min_by_key(|(_, way)| way.drift));
     suggested.map_or(0, |(place, _)| place)
 }

@@ -9,6 +9,10 @@
 use crate::units::rate::Quotient;
 use std::cmp::Ordering;
 
+/// A change is not seen to stray by so many stitches, nor by more than one in so many. Common practice, no source.
+const UNSEEN: u64 = 3;
+const UNSEEN_PART: u64 = 32;
+
 /// How long and short runs follow each other.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -38,6 +42,12 @@ impl Fraction {
             over,
             under: if under == 0 { 1 } else { under },
         }
+    }
+
+    /// The nearest whole number; a half goes up.
+    pub fn rounded(self) -> u32 {
+        let doubled = u128::from(self.over) * 2 + u128::from(self.under);
+        u32::try_from(doubled / (2 * u128::from(self.under))).unwrap_or(u32::MAX)
     }
 
     /// For printing.
@@ -117,12 +127,27 @@ pub(super) fn orders(plain: u32, runs: u32) -> Vec<(Order, Vec<Batch>)> {
         return vec![(Order::MostEven, vec![shares.long, shares.short])];
     }
     let mut orders = vec![(Order::TwoBlocks, vec![shares.long, shares.short])];
-    if let Some(turns) = turns_wanted(plain, &shares) {
-        let in_turn = blocks_of_few(&shares).unwrap_or_else(|| in_turn(&shares, turns));
+    if let Some(in_turn) = blocks_in_turn(plain, &shares) {
         orders.push((Order::BlocksInTurn, in_turn));
     }
     orders.push((Order::MostEven, most_even(plain, runs)));
     orders
+}
+
+/// Blocks of a few runs where such blocks stray too little to be seen, else the two blocks several times over. None where
+/// that strays no more than the most even order.
+fn blocks_in_turn(plain: u32, shares: &Shares) -> Option<Vec<Batch>> {
+    let runs = shares.long.times + shares.short.times;
+    let few = blocks_of_few(shares).filter(|blocks| drift(blocks) <= unseen(plain, runs));
+    let in_turn = || turns_wanted(plain, shares).map(|turns| in_turn(shares, turns));
+    few.or_else(in_turn).filter(|blocks| drift(blocks) >= Fraction::new(1, 1))
+}
+
+/// How far changes may stray from even before anybody sees it: half a run, or where the runs are short a small part of all
+/// stitches.
+pub(super) fn unseen(plain: u32, runs: u32) -> Fraction {
+    let part = Fraction::new(u64::from(plain), UNSEEN_PART).min(Fraction::new(UNSEEN, 1));
+    Fraction::new(u64::from(plain), 2 * u64::from(runs)).max(part)
 }
 
 /// Runs by Bresenham's error term.
@@ -194,12 +219,12 @@ fn in_turn(shares: &Shares, turns: u32) -> Vec<Batch> {
 
 /// How far the changes stray from even: the widest difference between any stretch of runs and its even share.
 pub(super) fn drift(batches: &[Batch]) -> Fraction {
-    let runs: i128 = batches.iter().map(|b| i128::from(b.times)).sum();
-    let plain: i128 = batches.iter().map(|b| i128::from(b.run) * i128::from(b.times)).sum();
-    let (mut at, mut lowest, mut highest) = (0_i128, 0_i128, 0_i128);
-    // Counted in stitches times runs, so that it stays whole.
+    let runs: i64 = batches.iter().map(|b| i64::from(b.times)).sum();
+    let plain: i64 = batches.iter().map(|b| i64::from(b.run) * i64::from(b.times)).sum();
+    let (mut at, mut lowest, mut highest) = (0_i64, 0_i64, 0_i64);
+    // Counted in stitches times runs, so that it stays whole: of a hundred thousand each it is far from too large.
     for batch in batches {
-        at += (i128::from(batch.run) * runs - plain) * i128::from(batch.times);
+        at += (i64::from(batch.run) * runs - plain) * i64::from(batch.times);
         lowest = lowest.min(at);
         highest = highest.max(at);
     }

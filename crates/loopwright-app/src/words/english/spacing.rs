@@ -1,6 +1,6 @@
 //! The words of even spacing.
 
-use super::intl::{either, fill_pattern, fill_pattern_with, number, stitches, tenths, times};
+use super::intl::{either, fill_pattern, fill_pattern_with, number, stitches, times};
 use super::stitch::abbreviation;
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
@@ -68,7 +68,7 @@ impl Worded for Marker {
 impl Worded for EdgeKind {
     fn words(self) -> &'static str {
         match self {
-            Self::Half => "half a run at each edge",
+            Self::Half => "half a stretch at each edge",
             Self::AtLeast => "at least so many plain stitches",
             Self::Mirrored => "mirrored, with leaning pairs",
         }
@@ -119,14 +119,15 @@ impl Worded for Fabric {
 /// An order, with what it costs.
 pub fn order(order: Order, drift: Fraction) -> String {
     let name = match order {
-        Order::TwoBlocks => "easiest",
+        Order::TwoBlocks => "two blocks",
         Order::BlocksInTurn => "blocks in turn",
         Order::MostEven => "most even",
     };
     if drift < Fraction::new(1, 1) {
-        return fill_pattern_with("@ (within one stitch)", &[], &[name]);
+        return fill_pattern_with("@ (within a stitch)", &[], &[name]);
     }
-    fill_pattern_with("@ (strays @ sts)", &[], &[name, &tenths(drift.to_f64())])
+    // Nobody sees a tenth of a stitch.
+    fill_pattern_with("@ (up to # {stitch|stitches} off)", &[drift.rounded()], &[name])
 }
 
 /// Above the row: how often it is worked.
@@ -189,7 +190,7 @@ pub fn places(shown: u32, changes: u32) -> String {
 pub fn too_long(terms: usize) -> String {
     let terms = u32::try_from(terms).unwrap_or(u32::MAX);
     fill_pattern(
-        "Written out, this order takes # terms: too long to knit from. Hang markers from the table below for it, or knit these blocks:",
+        "Written out, this order is # steps long, and nobody can knit from that. Hang markers by the list below, or knit this instead:",
         &[terms],
     )
 }
@@ -204,9 +205,9 @@ pub fn reached(from: u32, reached: &Reached) -> String {
 /// One note.
 pub fn note(note: &Note) -> String {
     let (pattern, number) = match *note {
-        Note::SplitAtMarker { run } => (
-            "The plain stitches either side of the marker are one run of #, in two pieces, so that no change stands at the marker.",
-            run,
+        Note::SplitAtMarker { .. } => (
+            "The plain stitches before and after the marker are one stretch in two pieces, so that no change stands at the marker.",
+            0,
         ),
         Note::ChangeAtMarker => (
             "There are too few plain stitches to keep a change off the marker. Move the marker past it as you come to it.",
@@ -245,7 +246,7 @@ pub fn note(note: &Note) -> String {
             );
         }
         Note::KfbBar => (
-            "The bar of a kfb sits to the left of its stitch, so the last plain stitches are one more than the first: to the eye it is even.",
+            "The bar of a kfb lies to the left of its stitch, so there is one plain stitch more at the end than at the start. To the eye it is even.",
             0,
         ),
         Note::YarnOverHole => ("A yarn over leaves a hole. Where you want none, choose M1.", 0),
@@ -264,14 +265,9 @@ fn lean(stitch: Stitch) -> &'static str {
 /// One line of the sum.
 pub fn step(step: &Step) -> String {
     match *step {
-        Step::Plain {
-            stitches: all,
-            changes,
-            uses: 0,
-            plain,
-        } => fill_pattern(
-            "# {increase|increases} are made between stitches and use none: all # of # stay plain.",
-            &[changes, plain, all],
+        Step::Plain { uses: 0, plain, .. } => fill_pattern(
+            "An increase between two stitches uses none, so all # stay plain.",
+            &[plain],
         ),
         Step::Plain {
             stitches: all,
@@ -279,11 +275,11 @@ pub fn step(step: &Step) -> String {
             uses,
             plain,
         } => fill_pattern(
-            "Stitches less those the changes use: # − # × # = # plain.",
+            "Of # stitches the changes use # × #, so # stay plain.",
             &[all, changes, uses, plain],
         ),
         Step::Edges { first, last } => {
-            fill_pattern("Kept plain at the edges: # at the start, # at the end.", &[first, last])
+            fill_pattern("Plain at the edges: # at the start, # at the end.", &[first, last])
         }
         Step::Shared {
             plain,
@@ -292,7 +288,7 @@ pub fn step(step: &Step) -> String {
             short_times,
             long_times: 0,
         } => fill_pattern(
-            "Shared out: # ÷ # = #, so # {run|runs} of #.",
+            "Shared between the changes: # ÷ # = #, so # {stretch|stretches} of # plain.",
             &[plain, runs, short, short_times, short],
         ),
         Step::Shared {
@@ -302,7 +298,7 @@ pub fn step(step: &Step) -> String {
             short_times,
             long_times,
         } => fill_pattern(
-            "Shared out: # ÷ # = #, and # over: # {run|runs} of # and # {run|runs} of #.",
+            "Shared between the changes: # ÷ # = #, and # left over, so # {stretch|stretches} of # plain and # of #.",
             &[
                 plain,
                 runs,
@@ -319,11 +315,11 @@ pub fn step(step: &Step) -> String {
             changes,
             gives,
             after,
-        } => fill_pattern("Count after: # + # × # = #.", &[plain, changes, gives, after]),
+        } => fill_pattern("Stitches then: # + # × # = #.", &[plain, changes, gives, after]),
     }
 }
 
-pub const SOURCE: &str = "Runs within one stitch of each other are arithmetic; the most even order follows Bresenham, IBM Systems Journal 4(1), 1965. Keeping changes off the marker, and which way pairs lean: common practice, no source.";
+pub const SOURCE: &str = "Sharing out is arithmetic; the most even order follows Bresenham, IBM Systems Journal 4(1), 1965. Keeping changes off the marker, how many stitches off nobody sees, and which way pairs lean: common practice, no source.";
 
 /// What to type instead.
 pub fn problem(question: Option<&Question>, problem: &Problem) -> String {
@@ -337,6 +333,14 @@ pub fn problem(question: Option<&Question>, problem: &Problem) -> String {
             Kind::TooFew { least } => {
                 fill_pattern("There is no room for a change on so few. Type # or more.", &[least])
             }
+            ref other => super::problem::sentence(other),
+        },
+        (Some(question), Some(Name::EdgePlain)) => match problem.kind {
+            Kind::TooMany { most } => fill_pattern_with(
+                "On @, edges as wide as that leave no room for a change. Type # or fewer.",
+                &[most],
+                &[&stitches(question.stitches)],
+            ),
             ref other => super::problem::sentence(other),
         },
         _ => super::problem::sentence(&problem.kind),

@@ -1,18 +1,17 @@
 //! The words of the yoke.
 
-use super::Title;
-use super::intl::{fill_pattern, fill_pattern_with, stitches};
-use super::rounds;
+use super::intl::{fill_pattern, fill_pattern_with, number, stitches};
+use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
-use loopwright::shaping::{Schedule, Shaped};
-use loopwright::yoke::{Name, Question};
+use loopwright::yoke::{Answer, Division, Growth, Name, Question, Round};
 
 pub const TITLE: Title = Title {
     name: "Yoke",
-    asks: "In which few rounds to shape, and by how many stitches.",
+    asks: "Shape a round yoke in a few rounds, and divide it for body and sleeves.",
 };
 pub const WAITING: &str = "The shaping rounds appear here.";
 pub const ANSWER: &str = "For the yoke";
+pub const ROUNDS: &str = "Round by round";
 
 /// What a field is called.
 pub const fn label(name: Name) -> &'static str {
@@ -21,31 +20,67 @@ pub const fn label(name: Name) -> &'static str {
         Name::To => "Stitches at the end",
         Name::Rounds => "Rounds for the yoke",
         Name::ShapingRounds => "Rounds to shape in",
+        Name::Growth => "Share the growth",
         Name::Multiple => "Each count a multiple of",
         Name::First => "Plain rounds before the first of them",
         Name::Last => "Plain rounds at the end, at least",
+        Name::Sleeve => "Stitches for each sleeve",
+        Name::Underarm => "Stitches cast on at each underarm",
     }
 }
 
-/// Shaping rounds that differ are named each with its count, up to so many.
-const FEW: usize = 8;
+impl Worded for Growth {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Equal => "in equal steps",
+            Self::Circle => "as a circle grows",
+        }
+    }
+}
 
-/// What to knit: how many each round changes.
-pub fn headline(schedule: &Schedule) -> String {
-    let verb = if schedule.gain { "Increase" } else { "Decrease" };
-    let changes = || schedule.blocks.iter().map(|block| block.change);
-    let (least, most) = (changes().min().unwrap_or(0), changes().max().unwrap_or(0));
-    if least == most {
-        return fill_pattern_with("@ # evenly@", &[least], &[verb, &rounds::which(schedule)]);
+/// Rounds named in the headline, up to so many; of those that change the same, and of those that do not.
+const FEW: usize = 6;
+const FEW_THAT_DIFFER: usize = 4;
+
+/// What to knit: how many each round changes, and what is plain next to the underarm.
+pub fn headline(answer: &Answer) -> String {
+    let shaping = shaping(answer);
+    let plain = answer.plain;
+    match (answer.schedule.gain, plain) {
+        (true, 0) => fill_pattern_with("Increase @.", &[], &[&shaping]),
+        (true, _) => fill_pattern_with("Increase @, then work # {round|rounds} plain.", &[plain], &[&shaping]),
+        (false, 0) => fill_pattern_with("Decrease @.", &[], &[&shaping]),
+        (false, _) => fill_pattern_with("Work # {round|rounds} plain. Decrease @.", &[plain], &[&shaping]),
     }
-    if schedule.blocks.len() > FEW {
-        return fill_pattern_with("@ # to # evenly, as listed", &[least, most], &[verb]);
+}
+
+/// `56 evenly in rounds 10, 20, 30 and 40`.
+fn shaping(answer: &Answer) -> String {
+    let changes: Vec<u32> = answer.rounds.iter().map(|round| round.change).collect();
+    let rounds: Vec<u32> = answer.rounds.iter().map(|round| round.round).collect();
+    let (least, most) = (
+        changes.iter().copied().min().unwrap_or(0),
+        changes.iter().copied().max().unwrap_or(0),
+    );
+    let many = u32::try_from(rounds.len()).unwrap_or(u32::MAX);
+    match (least == most, rounds.len()) {
+        (_, 1) => fill_pattern("# evenly in round #", &[most, rounds[0]]),
+        (true, ..=FEW) => fill_pattern_with("# evenly in rounds @", &[most], &[&joined(&rounds)]),
+        (true, _) => fill_pattern("# evenly in each of # rounds, listed below", &[most, many]),
+        (false, ..=FEW_THAT_DIFFER) => {
+            fill_pattern_with("@ evenly in rounds @", &[], &[&joined(&changes), &joined(&rounds)])
+        }
+        (false, _) => fill_pattern("# to # evenly in each of # rounds, listed below", &[least, most, many]),
     }
-    let each = schedule
-        .rows()
-        .map(|shaped| fill_pattern("# in round #", &[shaped.change, shaped.row]));
-    let each: Vec<String> = each.collect();
-    fill_pattern_with("@ evenly: @", &[], &[verb, &each.join(", ")])
+}
+
+/// `10, 20 and 30`.
+fn joined(numbers: &[u32]) -> String {
+    let words: Vec<String> = numbers.iter().copied().map(number).collect();
+    match words.split_last() {
+        Some((last, before)) if !before.is_empty() => format!("{} and {last}", before.join(", ")),
+        _ => words.concat(),
+    }
 }
 
 /// What it comes to.
@@ -54,106 +89,179 @@ pub fn outcome(question: &Question) -> (String, String) {
     (before, stitches(question.to))
 }
 
-/// Each shaping round.
-pub fn listed(schedule: &Schedule) -> Vec<String> {
-    let pattern = if schedule.gain {
-        "Round #: increase # evenly, # {stitch|stitches} after it."
-    } else {
-        "Round #: decrease # evenly, # {stitch|stitches} after it."
+/// At the underarm: what is front, back and sleeve, and what is round the body and the sleeves below it.
+pub fn division(question: &Question, answer: &Answer) -> String {
+    let Some(division) = answer.division else {
+        return "So few stitches cannot be divided for body and sleeves.".into();
     };
-    let one_round = |shaped: Shaped| fill_pattern(pattern, &[shaped.row, shaped.change, shaped.stitches.unwrap_or(0)]);
-    schedule.rows().map(one_round).collect()
+    let Division {
+        front,
+        back,
+        sleeve,
+        underarm,
+        body_round,
+        sleeve_round,
+    } = division;
+    let mut sentence = if question.is_neck_down() {
+        let pattern = "Then divide: # for the front, # for the back, # put aside for each sleeve. Cast on # at each underarm: # round the body, # round each sleeve.";
+        fill_pattern(pattern, &[front, back, sleeve, underarm, body_round, sleeve_round])
+    } else {
+        let pattern = "Begin with # round the body and # round each sleeve. Leave # of each aside at every underarm and join what remains: # for the front, # for the back, # for each sleeve.";
+        fill_pattern(pattern, &[body_round, sleeve_round, underarm, front, back, sleeve])
+    };
+    if division.has_odd_stitch() {
+        sentence += " The odd stitch is at the back.";
+    }
+    sentence
+}
+
+/// Each shaping round.
+pub fn listed(question: &Question, round: &Round) -> String {
+    let pattern = if question.is_neck_down() {
+        "Round #: increase # evenly, # % more. # {stitch|stitches} after it."
+    } else {
+        "Round #: decrease # evenly, # % fewer. # {stitch|stitches} after it."
+    };
+    fill_pattern(pattern, &[round.round, round.change, round.percent, round.after])
+}
+
+/// The words in the drawing.
+pub struct Caption {
+    /// What it shows, for those who cannot see it.
+    pub text: String,
+    /// Front, back and one sleeve.
+    pub parts: Option<[String; 3]>,
+    /// The stitches of the neck.
+    pub neck: String,
 }
 
 /// What the drawing shows.
-pub fn drawing(schedule: &Schedule) -> String {
-    [KEY, " ", &headline(schedule)].concat()
+pub fn drawing(question: &Question, answer: &Answer) -> Caption {
+    let parts = answer.division.map(
+        |Division {
+             front, back, sleeve, ..
+         }| {
+            [
+                fill_pattern("front #", &[front]),
+                fill_pattern("back #", &[back]),
+                number(sleeve),
+            ]
+        },
+    );
+    Caption {
+        text: [KEY, " ", &headline(answer), " ", &division(question, answer)].concat(),
+        parts,
+        neck: number(question.from.min(question.to)),
+    }
 }
 
-pub const KEY: &str = "The stitches round by round, the neck above.";
+/// Beside a ring of the drawing: the round, and the stitches from there outwards.
+pub fn ring(round: u32, stitches: u32) -> String {
+    fill_pattern("round #: #", &[round, stitches])
+}
 
-pub const EVENLY: &str = "Where in a round they stand, Even spacing says: give it the count before that round.";
+/// Beside the outermost ring, where no shaping round lies.
+pub fn edge(rounds: u32) -> String {
+    fill_pattern("# {round|rounds}", &[rounds])
+}
+
+pub const KEY: &str = "The yoke from above, to scale: the neck inside, a ring for each shaping round with the stitches outside it, and the lines where it is divided.";
 
 /// The sum.
-pub fn steps(question: &Question, schedule: &Schedule) -> Vec<String> {
+pub fn steps(question: &Question, answer: &Answer) -> Vec<String> {
+    let mut steps = vec![growth(question), depth(question, answer)];
+    if let Some(division) = answer.division {
+        let Division {
+            front,
+            back,
+            sleeve,
+            underarm,
+            body_round,
+            sleeve_round,
+        } = division;
+        steps.extend([
+            fill_pattern(
+                "At the underarm: # + # + 2 × # = #.",
+                &[front, back, sleeve, question.widest()],
+            ),
+            fill_pattern(
+                "Round the body: # + # + 2 × # = #.",
+                &[front, back, underarm, body_round],
+            ),
+            fill_pattern("Round each sleeve: # + # = #.", &[sleeve, underarm, sleeve_round]),
+        ]);
+    }
+    steps
+}
+
+fn growth(question: &Question) -> String {
     let Question {
         from,
         to,
-        rounds,
         shaping_rounds,
         multiple,
+        growth,
         ..
     } = *question;
-    let numbers = [from, to, shaping_rounds, multiple, rounds, schedule.left];
-    let steps = "From # to # in # {step|steps}, as near to equal as multiples of # allow; over # rounds, # left plain at the end.";
-    vec![fill_pattern(steps, &numbers)]
+    let way = match growth {
+        Growth::Equal => "in # equal {step|steps}",
+        Growth::Circle => {
+            "in # {step|steps}, each to the count that a flat circle has in the middle of the rounds that follow"
+        }
+    };
+    let kept = match multiple {
+        1 => ", to the nearest stitch",
+        _ => ", to the nearest multiple of #",
+    };
+    fill_pattern(
+        &["From # to # ", way, kept, "."].concat(),
+        &[from, to, shaping_rounds, multiple],
+    )
+}
+
+fn depth(question: &Question, answer: &Answer) -> String {
+    fill_pattern(
+        "Of # {round|rounds} the # next to the underarm {stays|stay} plain.",
+        &[question.rounds, answer.plain],
+    )
 }
 
 /// What to type instead, and why where steps are too large or too small.
-pub fn problem(problem: &Problem) -> String {
-    let is_shaping_rounds = problem.field.name() == Some(Name::ShapingRounds);
-    let (pattern, count) = match problem.kind {
-        Kind::NoExact {
-            below: None,
-            above: Some(least),
-        } if is_shaping_rounds => (
+pub fn problem(question: Option<&Question>, problem: &Problem) -> String {
+    let name = problem.field.name();
+    let (pattern, numbers) = match (name, problem.kind, question) {
+        (
+            Some(Name::ShapingRounds),
+            Kind::NoExact {
+                below: None,
+                above: Some(least),
+            },
+            _,
+        ) => (
             "No round can more than double, or lose more than half. Type # or more.",
-            least,
+            vec![least],
         ),
-        Kind::NoExact {
-            below: Some(most),
-            above: None,
-        } if is_shaping_rounds => ("Each changes the count by the multiple or more. Type # at most.", most),
+        (
+            Some(Name::ShapingRounds),
+            Kind::NoExact {
+                below: Some(most),
+                above: None,
+            },
+            _,
+        ) => (
+            "Each round has to change the count by a whole multiple at least. Type # or fewer.",
+            vec![most],
+        ),
+        (Some(Name::Sleeve), Kind::TooMany { most }, Some(question)) => (
+            "Two such sleeves leave nothing of # for front and back. Type # or fewer.",
+            vec![question.widest(), most],
+        ),
         _ => return super::problem::sentence(&problem.kind),
     };
-    fill_pattern(pattern, &[count])
+    fill_pattern(pattern, &numbers)
 }
 
-pub const SOURCE: &str = "The steps are arithmetic and make a cone. Four shaping rounds, a plain round at the end, a yoke that is plain near the body (type those rounds as plain ones): common practice, no source.";
+pub const SOURCE: &str = "The counts and the division are arithmetic. Four shaping rounds, a third of the rounds plain next to the underarm, a fifth of the stitches for a sleeve, the odd stitch at the back: common practice, no source.";
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use loopwright::yoke::answer;
-
-    #[test]
-    fn each_round_is_told_with_its_change_and_the_count_after_it() {
-        let question = Question::about(97, 300, 50);
-        let schedule = answer(&question).unwrap().schedule;
-        assert_eq!(
-            headline(&schedule),
-            "Increase evenly: 51 in round 12, 51 in round 24, 50 in round 36, 51 in round 49"
-        );
-        assert_eq!(
-            listed(&schedule)[0],
-            "Round 12: increase 51 evenly, 148 stitches after it."
-        );
-        assert_eq!(
-            steps(&question, &schedule),
-            [
-                "From 97 to 300 in 4 steps, as near to equal as multiples of 1 allow; over 50 rounds, 1 left plain at the end."
-            ]
-        );
-    }
-
-    #[test]
-    fn steps_that_cannot_be_worked_say_why() {
-        let told = |question: &Question| problem(&answer(question).unwrap_err()[0]);
-        let one = Question {
-            shaping_rounds: 1,
-            ..Question::about(60, 300, 60)
-        };
-        assert_eq!(
-            told(&one),
-            "No round can more than double, or lose more than half. Type 4 or more."
-        );
-        let eight = Question {
-            multiple: 8,
-            ..Question::about(96, 104, 60)
-        };
-        assert_eq!(
-            told(&eight),
-            "Each changes the count by the multiple or more. Type 1 at most."
-        );
-    }
-}
+mod tests;

@@ -1,4 +1,4 @@
-//! What is said of a change in the middle, and of stitches that are dropped.
+//! What is said of a change in the middle, of stitches that are dropped, of orders and of edges that are too wide.
 
 use super::*;
 
@@ -12,5 +12,38 @@ fn the_middle_is_said_to_lean_as_it_does() {
     assert!(
         dropped.contains("the 3 stitches beside the repeats are dropped"),
         "{dropped}"
+    );
+}
+
+#[test]
+fn an_order_is_told_with_what_it_costs() {
+    assert_eq!(
+        order(Order::TwoBlocks, Fraction::new(16, 5)),
+        "two blocks (up to 3 stitches off)"
+    );
+    assert_eq!(
+        order(Order::BlocksInTurn, Fraction::new(1, 1)),
+        "blocks in turn (up to 1 stitch off)"
+    );
+    assert_eq!(
+        order(Order::MostEven, Fraction::new(4, 5)),
+        "most even (within a stitch)"
+    );
+}
+
+/// The edges are what has to change, to the number that leaves room for one decrease.
+#[test]
+fn edges_that_are_too_wide_are_told_how_wide_they_may_be() {
+    use loopwright::spacing::{Edge, Knitting, answer};
+    let question = Question {
+        knitting: Knitting::Flat {
+            edge: Edge::AtLeast(60),
+        },
+        ..Question::about(100)
+    };
+    let problems = answer(&question).unwrap_err();
+    assert_eq!(
+        problem(Some(&question), &problems[0]),
+        "On 100 stitches, edges as wide as that leave no room for a change. Type 49 or fewer."
     );
 }
