@@ -13,6 +13,7 @@ mod picture;
 pub mod rounds;
 pub mod rows;
 pub mod shaping;
+pub mod raise;
 pub mod sign;
 pub mod stairs;
 mod strokes;
