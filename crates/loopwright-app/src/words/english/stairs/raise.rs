@@ -110,7 +110,7 @@ pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
     if let Across::Width { width, gauge } = question.across {
         let values = [Value::Length(width), Value::Gauge(gauge), Value::Count(answer.across)];
         steps.push(fill_pattern_with_values(
-            "@ across the back at @: @ stitches.",
+            "@ across the back at @: # stitches.",
             &values,
             long,
         ));
@@ -121,7 +121,7 @@ pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
         Value::Gauge(question.rows),
         Value::Length(answer.raised),
     ];
-    let pattern = "Two rows for each turn at a side: 2 × @ = @ rows at @, which is @.";
+    let pattern = "Two rows for each turn at a side: 2 × # = # rows at @, which is @.";
     steps.push(fill_pattern_with_values(pattern, &values, long));
     let half = answer.turns.last().copied().unwrap_or(0);
     let pattern = "# {stitch|stitches} at each side of the middle, shared out between # {turn|turns}.";

@@ -29,6 +29,13 @@ fn a_back_neck_is_raised_in_short_rows() {
     let rows = listed(&question, &answer);
     assert_eq!(rows[..2], ["Row 1 (RS): K6, turn", "Row 2 (WS): DS, P11, turn"]);
     assert_eq!(rows[8], "Then DS, K20 to where the round begins");
+    assert_eq!(
+        steps(&question, &answer, &centimetres),
+        [
+            "Two rows for each turn at a side: 2 × 4 = 8 rows at 32 over 10\u{a0}cm, which is 2.5 cm.",
+            "20 stitches at each side of the middle, shared out between 4 turns.",
+        ]
+    );
 }
 
 #[test]
