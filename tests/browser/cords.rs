@@ -26,6 +26,8 @@ pub async fn she_changes_cords_as_her_yoke_grows(stage: &mut Stage) -> Result<()
             "Change to 60 cm between round 14 and round 31, on a plain round.",
         ),
         Named(".scale svg", "60 cm, round 14 to 60."),
+        Is(".scale figcaption", "Thick: take these. Thin: would do too. The numbers are rounds."),
+        Says(".notes", "The growth is taken as even"),
         Unfold,
         Type("#cords-cords", "40 and 80"),
         Reads("40 cm, then 80 cm"),
@@ -56,9 +58,9 @@ pub async fn she_shrinks_a_crown_in_inches(stage: &mut Stage) -> Result<()> {
         Type("#cords-cords", "16, 24, 32"),
         Reads("16 in, then double-pointed needles or magic loop"),
         // 16 in takes 80 stitches to reach round.
-        Says(".answers", "From round 8 to round 31 no cord at hand serves."),
+        Says(".answers", "From round 8 to round 31 none of the cords will do."),
         Says(".answers", "Double-pointed needles."),
-        Says(".answers", "Magic loop, on a cord of 31 1/2"),
+        Says(".answers", "Magic loop, on a cord of 32"),
         Says(".answers", "Two circular needles"),
         Type("#cords-around", "10"),
         Reads("double-pointed needles or magic loop"),
@@ -78,7 +80,30 @@ pub async fn a_washed_gauge_is_taken_with_a_caution(stage: &mut Stage) -> Result
         Choose("#cords-swatch", "washed"),
         Button(".question", "Use 20 over 10 cm"),
         Reads("40 cm"),
-        Says(".notes", "is not washed"),
+        Says(".notes", "Your swatch is washed"),
+    ];
+    play(stage, &steps).await
+}
+
+/// A yoke's own steps are the growth: the cord that grows evenly into its window would be too long for round 5.
+pub async fn she_types_the_steps_of_her_yoke(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Open("#/cords"),
+        Type("#cords-from", "90"),
+        Type(GAUGE, "20"),
+        Unfold,
+        Type("#cords-steps", "5: 120, 12: 160, 25"),
+        Begins("#cords-steps-problem", "Type a round and the stitches after it"),
+        Type("#cords-steps", "5: 120, 12: 160, 25: 230"),
+        Outcome("45 cm, in the end 115 cm"),
+        Reads("40 cm, then 60 cm"),
+        Is(
+            ".verdict",
+            "Change to 60 cm between round 5 and round 25, on a plain round.",
+        ),
+        NeverSays(".notes", "taken as even"),
+        Type("#cords-to", "200"),
+        Begins("#cords-to-problem", "You typed 230"),
     ];
     play(stage, &steps).await
 }

@@ -50,3 +50,31 @@ pub async fn she_rounds_a_neck_and_turns(stage: &mut Stage) -> Result<()> {
     ];
     play(stage, &steps).await
 }
+
+/// The back of a yoke is raised in short rows: where to turn, both ways of turning, and what the typed turns come to.
+pub async fn she_raises_the_back_of_her_yoke(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Open("#/stairs"),
+        Choose("#stairs-way", "raise"),
+        Type("#stairs-stitches", "40"),
+        Hides(".answer", "the example of a height is none of hers"),
+        Type("#stairs-height", "2.5"),
+        Type("#stairs-row_gauge", "32"),
+        Reads("Turn 5, then 10, then 15, then 20 stitches from the middle of the back, at each side."),
+        Outcome("2.5 cm"),
+        Says(".answers", "Row 2 (WS): DS, P11, turn"),
+        Says(".answers", "Then DS, K20 to where the round begins"),
+        Named(".edges", "rise to its middle"),
+        Unfold,
+        Choose("#stairs-method", "wrap"),
+        Says(".answers", "Row 2 (WS): P10, w&t"),
+        Type("#stairs-turns", "3"),
+        Outcome("1.9 cm"),
+        Says(".answers", "You asked for 2.5 cm"),
+        // What is asked about a shoulder is there again.
+        Choose("#stairs-way", "bind"),
+        Type("#stairs-steps", "4"),
+        Reads("Bind off 10, 10, 10, 10, each at the start of a right-side row."),
+    ];
+    play(stage, &steps).await
+}

@@ -15,6 +15,7 @@ pub mod regauge;
 pub mod rounds;
 pub mod rows;
 pub mod shaping;
+pub mod raise;
 pub mod sign;
 pub mod stairs;
 mod strokes;

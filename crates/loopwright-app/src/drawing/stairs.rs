@@ -12,6 +12,9 @@ const LEFT: f64 = 20.0;
 const RIGHT: f64 = 340.0;
 /// The piece behind the last step.
 const BEHIND: f64 = 48.0;
+/// The middle of a neck, and half of its dip.
+const MIDDLE: f64 = (LEFT + RIGHT) / 2.0;
+const DIP: f64 = 22.0;
 /// How high the stairs may be, what stands above them and what they stand on.
 const HIGH: f64 = 220.0;
 const TOP: f64 = 30.0;
@@ -114,6 +117,35 @@ pub fn stairs(answer: &Answer, edge: Edge, words: &str) -> Html {
         element("g", "caption", stairs.labels()),
     ];
     picture("edges", (360, (stairs.floor + BELOW + 8.0) as u32), words, content)
+}
+
+/// Both halves of a neck with the dip between them. The two are worked one after the other, and alike.
+pub fn neck(answer: &Answer, words: &str) -> Html {
+    let all = answer.stairs.last().map_or(1, |stair| stair.gone);
+    let square = ((RIGHT - MIDDLE - DIP - BEHIND) / f64::from(all))
+        .min(HIGH / f64::from(2 * answer.steps))
+        .min(LARGEST);
+    let floor = TOP + square * f64::from(2 * answer.steps);
+    let outer = MIDDLE + DIP + square * f64::from(all) + BEHIND;
+    // The half on the right, from the dip up along its steps and down its outer side.
+    let (mut half, mut labels): (Vec<Point>, Vec<Html>) = (vec![(MIDDLE + DIP, floor)], Vec::new());
+    for (step, stair) in (1_u32..).zip(&answer.stairs) {
+        let x = |gone: u32| MIDDLE + DIP + square * f64::from(gone);
+        let y = floor - 2.0 * square * f64::from(step - 1);
+        let ends = [x(stair.gone - stair.stitches), x(stair.gone)];
+        half.extend(ends.map(|x| (x, y)));
+        if ends[1] - ends[0] >= ROOM {
+            let middle = (ends[0] + ends[1]) / 2.0;
+            labels.extend([middle, 2.0 * MIDDLE - middle].map(|x| label((x, y - 6.0), number(stair.stitches))));
+        }
+    }
+    half.extend([(outer - BEHIND, TOP), (outer, TOP), (outer, floor + BELOW)]);
+    let mirrored = half.iter().rev().map(|(x, y)| (2.0 * MIDDLE - x, *y));
+    let mut piece = Path::default();
+    piece.line(&mirrored.chain(half.iter().copied()).collect::<Vec<Point>>());
+    piece.close();
+    let content = vec![plain::path("piece", &piece.written()), element("g", "caption", labels)];
+    picture("edges", (360, (floor + BELOW + 8.0) as u32), words, content)
 }
 
 /// The small picture: three steps at either edge.

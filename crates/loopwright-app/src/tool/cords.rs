@@ -12,11 +12,12 @@ use crate::part::{Below, Form, Part, Part::Words, View, answered, good_to_know, 
 use crate::words::cords as words;
 use crate::words::page::MORE;
 use crate::words::tell::Long;
+use loopwright::bounds::Bounds;
 use loopwright::cords::{
     Answer, Around, By, GIRTH, Name, Question, ROUNDS, Run, STITCHES, Stretch, Swatch, TIP, answer, read_list,
-    rounds_between,
+    read_steps, rounds_between,
 };
-use loopwright::problem::Problem;
+use loopwright::problem::{Kind, Problem};
 use loopwright::terms::Working;
 use loopwright::units::LengthUnit;
 use yew::prelude::*;
@@ -26,6 +27,9 @@ const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("tube", "from=100&gauge=21"),
     State::new("filled", "from=90&to=230&rounds=60&gauge=20"),
+    State::new("same", "from=100&rounds=60&gauge=21"),
+    State::new("steps", "from=90&steps=5: 120, 12: 160, 25: 230&rounds=40&gauge=20"),
+    State::new("one-round", "from=90&to=300&rounds=60&gauge=20"),
     State::new(
         "shrinking",
         "from=240&to=40&rounds=101&gauge=20&swatch=washed&cords=40, 60 and 80&tip=9",
@@ -45,6 +49,7 @@ fields! { FIELDS of Name, words::label;
     From => Field::count(STITCHES).in_sentence(),
     To => Field::count(STITCHES).in_sentence(),
     Rounds => Field::count(ROUNDS).in_sentence(),
+    Steps => Field::counts(words::EXAMPLE_STEPS).folded(MORE),
     Swatch => Field::choice::<Swatch>().in_sentence(),
     Gauge => Field::gauge().kept_by(kept_gauge).in_sentence(),
     Knitting => Field::choice::<Working>().folded(MORE),
@@ -118,6 +123,10 @@ impl Tool for Cords {
         wait(view, problems, words::WAITING)
     }
 
+    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem)
+    }
+
     /// Three cords along a piece.
     fn sign() -> Html {
         let drawn = [("bar thick", "M8 30H44M60 74H96"), ("bar", "M26 52H80")];
@@ -125,14 +134,13 @@ impl Tool for Cords {
     }
 }
 
-/// A piece that grows or shrinks; a tube where nothing is said of its end.
+/// A piece that grows or shrinks, in steps or evenly; and its gauge.
 fn stitches(reader: &mut Reader) -> Question {
     let from = reader.count(Name::From);
-    let to = reader.count_if_any(Name::To).unwrap_or(from);
-    let rounds = if from == to {
-        reader.count_if_any(Name::Rounds).unwrap_or(ROUNDS.least)
+    let around = if reader.fields().is_typed(Name::Steps) {
+        in_steps(reader, from)
     } else {
-        reader.count_within(Name::Rounds, rounds_between(from, to))
+        even(reader, from)
     };
     let gauge = Some(reader.gauge(Name::Gauge));
     let (unwashed, washed) = match reader.choice(Name::Swatch) {
@@ -142,8 +150,38 @@ fn stitches(reader: &mut Reader) -> Question {
     Question {
         unwashed,
         washed,
-        ..Question::about(Around::Even { from, to, rounds })
+        ..Question::about(around)
     }
+}
+
+/// Growth in steps. A count for the end has to be that of the last step, and the rounds no fewer than they take.
+fn in_steps(reader: &mut Reader, from: u32) -> Around {
+    let read = read_steps(&reader.text(Name::Steps));
+    let steps = reader.value(Name::Steps, read, Vec::new());
+    let end = steps.last().copied();
+    if let (Some(to), Some(end)) = (reader.count_if_any(Name::To), end)
+        && to != end.stitches
+    {
+        reader.wrong(Name::To, Kind::Differs { other: end.stitches });
+    }
+    let least = end.map_or(ROUNDS.least, |end| end.round);
+    let rounds = if reader.fields().is_typed(Name::Rounds) {
+        reader.count_within(Name::Rounds, Bounds::new(least, ROUNDS.most))
+    } else {
+        least
+    };
+    Around::Steps { from, steps, rounds }
+}
+
+/// Even growth; none where nothing is said of the end.
+fn even(reader: &mut Reader, from: u32) -> Around {
+    let to = reader.count_if_any(Name::To).unwrap_or(from);
+    let rounds = if from == to {
+        reader.count_if_any(Name::Rounds).unwrap_or(ROUNDS.least)
+    } else {
+        reader.count_within(Name::Rounds, rounds_between(from, to))
+    };
+    Around::Even { from, to, rounds }
 }
 
 /// The cords, the changes, the drawing and the sum.
@@ -162,12 +200,16 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
         if let By::Gap(gap) = &stretch.by {
             let whole = answer.plan.len() == 1;
             below.sentence("", words::gap(stretch, whole, question.flat));
-            below.add(items("ul", words::ways(gap, long)));
+            below.add(items("ul", words::ways(gap, cord)));
         }
         before = Some(stretch);
     }
+    if let Some(easier) = &answer.easier {
+        below.sentence("", words::easier(easier, question.flat, cord));
+    }
     match question.around {
         Around::Even { from, to, rounds } if from != to => below.add(drawn(question, answer, rounds, cord)),
+        Around::Steps { rounds, .. } => below.add(drawn(question, answer, rounds, cord)),
         Around::Even { .. } | Around::Girth(_) | Around::Rounds(_) => below.sentence("", words::serving(answer, cord)),
     }
     below.add(good_to_know(words::notes(question, answer, long, cord)));
@@ -194,6 +236,41 @@ fn drawn(question: &Question, answer: &Answer, rounds: u32, cord: Long) -> Html 
     }
     bars.mark(rounds);
     let picture = bars.drawn(&words::drawing(answer, &gaps, question.flat, cord));
-    let caption = text_element("figcaption", "quiet", words::KEY);
+    let key = words::key(answer, !gaps.is_empty(), question.flat);
+    let caption = text_element("figcaption", "quiet", key);
     element("figure", "scale", vec![picture, caption])
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::tool::tests::fields_of;
+
+    fn read(link: &'static str) -> Result<Around, Vec<Problem>> {
+        let fields = fields_of::<Cords>(&State::new("", link));
+        Cords::read(&fields).map(|question| question.around)
+    }
+
+    /// What a knitter types after each round is the growth, and no number beside it is dropped.
+    #[test]
+    fn steps_are_the_growth_of_the_piece() {
+        let steps = |rounds| Around::Steps {
+            from: 90,
+            steps: read_steps("5: 120, 12: 160").unwrap(),
+            rounds,
+        };
+        assert_eq!(read("from=90&gauge=20&steps=5: 120, 12: 160"), Ok(steps(12)));
+        assert_eq!(
+            read("from=90&gauge=20&rounds=40&to=160&steps=5: 120, 12: 160"),
+            Ok(steps(40))
+        );
+        let wrong = |link| read(link).unwrap_err()[0];
+        let to = wrong("from=90&gauge=20&to=150&steps=5: 120, 12: 160");
+        assert_eq!(to, Problem::new(Name::To, Kind::Differs { other: 160 }));
+        assert_eq!(
+            wrong("from=90&gauge=20&rounds=9&steps=5: 120, 12: 160").field,
+            Name::Rounds.into()
+        );
+        assert_eq!(wrong("from=90&gauge=20&steps=5: 120, 160").field, Name::Steps.into());
+    }
 }

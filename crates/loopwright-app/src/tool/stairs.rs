@@ -1,16 +1,24 @@
-//! The view of steps at a shoulder or a neck: how many stitches in how many steps; the instruction, the stairs, and the
-//! rows one by one.
+//! The view of steps at a shoulder or a neck: how many stitches in how many steps, or a back neck that is raised by short
+//! rows; the instruction, the stairs, and the rows one by one.
 
 use super::{Entry, State, Tool};
+use crate::drawing::raise::raise as drawing_of_raise;
 use crate::drawing::stairs as drawing;
 use crate::fields;
-use crate::form::{Field, Fields, Reader, Start};
+use crate::form::kept::Kept;
+use crate::form::{Field, Fields, Reader, Start, TAPE};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, row_by_row, wait, working};
 use crate::words::page::MORE;
-use crate::words::{schedule, stairs as words};
+use crate::words::schedule;
+use crate::words::stairs::{self as words, raise as raise_words};
+use crate::words::tell::Long;
 use loopwright::problem::Problem;
-use loopwright::stairs::{Answer, Ask, Asked, Edge, Name, Place, Question, ROWS, STEPS, STITCHES, Side, Way, answer};
+use loopwright::stairs::raise::{self, ACROSS, Across, Begins, HEIGHT, Method, TURNS, WIDTH};
+use loopwright::stairs::{
+    Answer, Ask, Asked, Edge, Name, Place, Question, ROWS, STEPS, STITCHES, Side, Way, Work, answer,
+};
+use loopwright::units::Length;
 use yew::prelude::*;
 
 /// More rows than this are folded away.
@@ -24,28 +32,65 @@ const NAMED: &[State] = &[
     State::new("neck", "stitches=14&by=rows&rows=10&place=neck&edge=left"),
     State::new("short-rows", "stitches=27&steps=4&way=short&next=wrong"),
     State::new("one-step", "stitches=6&steps=1&way=short&edge=both"),
+    State::new("raise", "way=raise&stitches=40&height=2.5&row_gauge=32"),
+    State::new(
+        "raise-wrapped",
+        "way=raise&width=18&gauge=22&height=3&row_gauge=30&method=wrap&begins=edge",
+    ),
+    State::new("raise-turns", "way=raise&stitches=41&height=2&row_gauge=28&turns=4"),
+    State::new("raise-impossible", "way=raise&stitches=6&height=4&row_gauge=30"),
     State::new("impossible", "stitches=3&steps=4"),
     State::new("unreadable", "stitches=27 cm&steps=few"),
     State::new("extreme", "stitches=100000&steps=500&edge=both"),
 ];
 
+/// How high a back neck may be raised, for example.
+const RAISED: Start = Start::Length(Length::from_mm(25));
+
 fields! { FIELDS of Name, words::label;
-    Way => Field::choice::<Way>().in_sentence(),
-    Stitches => Field::count(STITCHES).in_sentence(),
-    Place => Field::choice::<Place>().in_sentence(),
+    Way => Field::choice::<Work>().in_sentence(),
+    Stitches => Field::count(STITCHES).labelled_by(stitches_label).in_sentence(),
+    Place => Field::choice::<Place>().in_sentence().only_if(is_edge),
     Steps => Field::count(STEPS).starts(Start::From(rows_as_typed)).in_sentence().only_if(asks_steps),
     Rows => Field::count(ROWS).starts(Start::From(steps_as_typed)).in_sentence().only_if(asks_rows),
-    By => Field::choice::<Asked>().in_sentence(),
-    Edge => Field::choice::<Edge>().offered_if(may_move).folded(MORE),
-    Next => Field::choice::<Side>().folded(MORE),
+    By => Field::choice::<Asked>().in_sentence().only_if(is_edge),
+    Edge => Field::choice::<Edge>().offered_if(may_move).folded(MORE).only_if(is_edge),
+    Next => Field::choice::<Side>().folded(MORE).only_if(is_edge),
+    Height => Field::length(&TAPE, HEIGHT).example(RAISED).in_sentence().only_if(is_raise),
+    RowGauge => Field::gauge().kept(Kept::GaugeRows).in_sentence().only_if(is_raise),
+    Turns => Field::count(TURNS).folded(MORE).only_if(is_raise),
+    Width => Field::length(&TAPE, WIDTH).folded(MORE).only_if(asks_width),
+    Gauge => Field::gauge().kept(Kept::GaugeStitches).folded(MORE).only_if(asks_width),
+    Method => Field::choice::<Method>().folded(MORE).only_if(is_raise),
+    Begins => Field::choice::<Begins>().folded(MORE).only_if(is_raise),
+}
+
+fn is_raise(fields: &Fields) -> bool {
+    match fields.choice(Name::Way) {
+        Work::Raise => true,
+        Work::Edge(_) => false,
+    }
+}
+
+fn is_edge(fields: &Fields) -> bool {
+    !is_raise(fields)
 }
 
 fn asks_steps(fields: &Fields) -> bool {
-    fields.choice::<Asked>(Name::By) == Asked::Steps
+    is_edge(fields) && fields.choice::<Asked>(Name::By) == Asked::Steps
 }
 
 fn asks_rows(fields: &Fields) -> bool {
-    fields.choice::<Asked>(Name::By) == Asked::Rows
+    is_edge(fields) && fields.choice::<Asked>(Name::By) == Asked::Rows
+}
+
+/// The width is asked where the stitches are not typed, so that never both are there and one of them counts for nothing.
+fn asks_width(fields: &Fields) -> bool {
+    is_raise(fields) && !fields.is_typed(Name::Stitches)
+}
+
+fn stitches_label(fields: &Fields) -> &'static str {
+    words::stitches_label(fields.choice(Name::Way))
 }
 
 /// Until something is typed into the field of the steps it has what stands in that of the rows, and the other way round.
@@ -70,6 +115,23 @@ fn may_move(fields: &Fields, edge: &str) -> bool {
     }
 }
 
+/// What is asked: steps at an edge, or a back neck that is raised.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Asks {
+    /// Steps.
+    Edge(Question),
+    /// A raise.
+    Raise(raise::Question),
+}
+
+/// What is answered.
+pub enum Found {
+    /// Steps.
+    Edge(Question, Answer),
+    /// A raise.
+    Raise(raise::Question, raise::Answer),
+}
+
 /// Steps at a shoulder or a neck.
 pub struct Stairs;
 
@@ -80,62 +142,45 @@ impl Tool for Stairs {
     const ID: &'static str = "stairs";
     const FIELDS: &'static [Field] = FIELDS;
     const STATES: &'static [State] = NAMED;
-    type Question = Question;
-    type Answer = Answer;
+    type Question = Asks;
+    type Answer = Found;
 
-    fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
+    fn read(fields: &Fields) -> Result<Asks, Vec<Problem>> {
         let mut reader = Reader::new(fields);
-        let question = Question {
-            stitches: reader.count(Name::Stitches),
-            ask: match reader.choice(Name::By) {
-                Asked::Steps => Ask::Steps(reader.count(Name::Steps)),
-                Asked::Rows => Ask::Rows(reader.count(Name::Rows)),
-            },
-            edge: reader.choice(Name::Edge),
-            place: reader.choice(Name::Place),
-            way: reader.choice(Name::Way),
-            next: reader.choice(Name::Next),
+        let question = match reader.choice(Name::Way) {
+            Work::Edge(way) => Asks::Edge(edge(&mut reader, way)),
+            Work::Raise => Asks::Raise(raised(&mut reader)),
         };
         reader.done(question)
     }
 
-    fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
-        answer(question)
+    fn answer(question: &Asks) -> Result<Found, Vec<Problem>> {
+        match *question {
+            Asks::Edge(question) => answer(&question).map(|answer| Found::Edge(question, answer)),
+            Asks::Raise(question) => raise::answer(&question).map(|answer| Found::Raise(question, answer)),
+        }
     }
 
     fn form(form: &Form) -> Html {
-        let counted = match form.view.fields.choice(Name::By) {
-            Asked::Steps => Name::Steps,
-            Asked::Rows => Name::Rows,
-        };
-        list(vec![
-            form.line(&[
-                Words(words::I_HAVE_TO),
-                Part::Field(Name::Way),
-                Part::Field(Name::Stitches),
-                Words(words::AT),
-                Part::Field(Name::Place),
-                Words(words::IN),
-                Part::Field(counted),
-                Part::Field(Name::By),
+        let asked = match form.view.fields.choice(Name::Way) {
+            Work::Edge(_) => edge_form(form),
+            Work::Raise => list(vec![
+                form.line(&[Words(words::I_HAVE_TO), Part::Field(Name::Way)]),
+                element(
+                    "div",
+                    "fields",
+                    form.asked(&[Name::Stitches, Name::Height, Name::RowGauge]),
+                ),
             ]),
-            form.columns(),
-        ])
+        };
+        list(vec![asked, form.columns()])
     }
 
-    fn show(_: &View, question: &Question, answer: &Answer) -> Html {
-        let line = text_element("p", "row", words::headline(question, answer));
-        let figure = vec![
-            drawing::stairs(answer, question.edge, &words::drawing(question, answer)),
-            text_element("figcaption", "quiet", words::KEY),
-        ];
-        list(vec![
-            answered(schedule::FROM_NEXT_ROW, line, words::outcome(question, answer)),
-            element("figure", "needle", figure),
-            row_by_row(words::listed(question, answer), answer.stairs.len() > MOST_OPEN),
-            good_to_know(words::notes(question, answer)),
-            working(words::steps(question, answer), words::SOURCE),
-        ])
+    fn show(view: &View, _: &Asks, found: &Found) -> Html {
+        match found {
+            Found::Edge(question, answer) => show_edge(question, answer),
+            Found::Raise(question, answer) => show_raise(view, question, answer),
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {
@@ -148,12 +193,119 @@ impl Tool for Stairs {
     }
 }
 
+/// Steps at an edge.
+fn edge(reader: &mut Reader, way: Way) -> Question {
+    Question {
+        stitches: reader.count(Name::Stitches),
+        ask: match reader.choice(Name::By) {
+            Asked::Steps => Ask::Steps(reader.count(Name::Steps)),
+            Asked::Rows => Ask::Rows(reader.count(Name::Rows)),
+        },
+        edge: reader.choice(Name::Edge),
+        place: reader.choice(Name::Place),
+        way,
+        next: reader.choice(Name::Next),
+    }
+}
+
+/// A back neck that is raised; its width stands in where its stitches are not typed.
+fn raised(reader: &mut Reader) -> raise::Question {
+    let has_width = !reader.fields().is_typed(Name::Stitches) && reader.fields().is_typed(Name::Width);
+    let across = if has_width {
+        Across::Width {
+            width: reader.length(Name::Width),
+            gauge: reader.gauge(Name::Gauge),
+        }
+    } else {
+        Across::Stitches(reader.count_within(Name::Stitches, ACROSS))
+    };
+    raise::Question {
+        turns: reader.count_if_any(Name::Turns),
+        method: reader.choice(Name::Method),
+        begins: reader.choice(Name::Begins),
+        ..raise::Question::about(across, reader.length(Name::Height), reader.gauge(Name::RowGauge))
+    }
+}
+
+/// The sentence about an edge.
+fn edge_form(form: &Form) -> Html {
+    let counted = match form.view.fields.choice(Name::By) {
+        Asked::Steps => Name::Steps,
+        Asked::Rows => Name::Rows,
+    };
+    form.line(&[
+        Words(words::I_HAVE_TO),
+        Part::Field(Name::Way),
+        Part::Field(Name::Stitches),
+        Words(words::AT),
+        Part::Field(Name::Place),
+        Words(words::IN),
+        Part::Field(counted),
+        Part::Field(Name::By),
+    ])
+}
+
+/// The steps, the stairs, and the rows one by one. A neck is drawn with both its halves.
+fn show_edge(question: &Question, answer: &Answer) -> Html {
+    let line = text_element("p", "row", words::headline(question, answer));
+    let described = words::drawing(question, answer);
+    let picture = match question.place {
+        Place::Shoulder => drawing::stairs(answer, question.edge, &described),
+        Place::Neck => drawing::neck(answer, &described),
+    };
+    let figure = vec![picture, text_element("figcaption", "quiet", words::key(question.place))];
+    list(vec![
+        answered(schedule::FROM_NEXT_ROW, line, words::outcome(question, answer)),
+        element("figure", "needle", figure),
+        row_by_row(words::listed(question, answer), answer.stairs.len() > MOST_OPEN),
+        good_to_know(words::notes(question, answer)),
+        working(words::steps(question, answer), words::SOURCE),
+    ])
+}
+
+/// The turns, the raised back, and the short rows one by one.
+fn show_raise(view: &View, question: &raise::Question, answer: &raise::Answer) -> Html {
+    let long: Long = &|length| view.tape(length);
+    let line = text_element("p", "row", raise_words::headline(answer));
+    let picture = drawing_of_raise(&answer.turns, &raise_words::drawing(answer));
+    let figure = vec![picture, text_element("figcaption", "quiet", raise_words::KEY)];
+    list(vec![
+        answered(raise_words::WHEN, line, raise_words::outcome(answer, long)),
+        element("figure", "needle", figure),
+        row_by_row(raise_words::listed(question, answer), answer.rows.len() > MOST_OPEN),
+        good_to_know(raise_words::notes(question, answer, long)),
+        working(raise_words::steps(question, answer, long), raise_words::SOURCE),
+    ])
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    fn read(link: &'static str) -> Result<Question, Vec<Problem>> {
+    fn asks(link: &'static str) -> Result<Asks, Vec<Problem>> {
         Stairs::read(&crate::tool::tests::fields_of::<Stairs>(&State::new("", link)))
+    }
+
+    fn read(link: &'static str) -> Result<Question, Vec<Problem>> {
+        asks(link).map(|asks| match asks {
+            Asks::Edge(question) => question,
+            Asks::Raise(_) => panic!("{link} raises"),
+        })
+    }
+
+    /// A back neck goes by its stitches, and where none are typed by its width.
+    #[test]
+    fn a_raise_goes_by_stitches_or_by_width() {
+        let across = |link| match asks(link) {
+            Ok(Asks::Raise(question)) => question.across,
+            other => panic!("{other:?}"),
+        };
+        let counted = across("way=raise&stitches=40&height=2.5&row_gauge=32");
+        assert_eq!(counted, Across::Stitches(40));
+        let measured = across("way=raise&width=20&gauge=20&height=2.5&row_gauge=32");
+        assert!(matches!(measured, Across::Width { .. }));
+        let neither = asks("way=raise&height=2.5&row_gauge=32").unwrap_err();
+        assert!(neither.iter().all(|problem| problem.field == Name::Stitches.into()));
     }
 
     /// What was chosen for a shoulder is there again when the place is one again.

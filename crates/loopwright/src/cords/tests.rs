@@ -384,7 +384,7 @@ fn a_list_of_steps_is_read_whole() {
         "5 120 12 160",
         "5: 1,200",
         "five: 120",
-        "5: 12x",
+        "5: 12q",
         "",
     ] {
         assert!(read(text).is_err(), "{text}");

@@ -9,7 +9,7 @@
 //!
 //! *Short rows* make the same slope with live stitches: at the end of a row so many are left unworked and the work is
 //! turned, so the right edge moves in wrong-side rows; the last step is not a turn but a row over all the stitches, which
-//! can then be bound off in one. The sum is arithmetic; where the larger steps go is common practice, no source.
+//! can then be bound off in one. A back neck that is raised in the round is a question of its own: [`raise`]. The sum is arithmetic; where the larger steps go is common practice, no source.
 //!
 //! ```
 //! use loopwright::stairs::{Ask, Edge, Question, answer};
@@ -21,8 +21,9 @@
 //! ```
 
 mod choices;
+pub mod raise;
 
-pub use choices::{Asked, Name};
+pub use choices::{Asked, Name, Work};
 
 use crate::bounds::Bounds;
 use crate::check::Check;

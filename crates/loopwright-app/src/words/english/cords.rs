@@ -4,7 +4,8 @@
 use super::intl::{fill_pattern, fill_pattern_with};
 use super::tell::{Long, Value, fill_pattern_with_values};
 use super::{Title, Worded};
-use loopwright::cords::{Answer, Around, By, Gap, Name, Question, Run, SQUEEZE, Stretch, Swatch};
+use loopwright::cords::{Answer, Around, By, Cord, Easier, Gap, Name, Question, Run, SQUEEZE, Stretch, Swatch};
+use loopwright::problem::Problem;
 use loopwright::tables::needle::CIRCULARS;
 use loopwright::terms::Working;
 use loopwright::units::Length;
@@ -16,7 +17,8 @@ pub const TITLE: Title = Title {
 pub const FROM: &str = "From";
 pub const TO: &str = "to";
 pub const STITCHES_IN: &str = "stitches in";
-pub const SWATCH: &str = "My swatch is";
+pub const SWATCH: &str = "I counted my swatch";
+pub const EXAMPLE_STEPS: &str = "5: 120, 12: 160";
 pub const EXAMPLE: &str = "40, 60, 80";
 pub const WAITING: &str = "Type the stitches and the gauge; the other two fields only if the piece grows or shrinks.";
 pub const ANSWER: &str = "Knit it on";
@@ -27,7 +29,8 @@ pub const fn label(name: Name) -> &'static str {
         Name::From => "Stitches at the start",
         Name::To => "Stitches at the end",
         Name::Rounds => "Over how many rounds",
-        Name::Swatch => "Whether the swatch is washed",
+        Name::Steps => "Or growth in steps: after which round, how many stitches",
+        Name::Swatch => "Counted before or after washing",
         Name::Gauge => "Stitches in the swatch",
         Name::Knitting => "In the round or flat",
         Name::Cords => "Your circular needles",
@@ -39,8 +42,8 @@ pub const fn label(name: Name) -> &'static str {
 impl Worded for Swatch {
     fn words(self) -> &'static str {
         match self {
-            Self::Unwashed => "not washed",
-            Self::Washed => "washed, and not counted before",
+            Self::Unwashed => "before washing it",
+            Self::Washed => "after washing it",
         }
     }
 }
@@ -68,10 +71,10 @@ pub fn headline(answer: &Answer, cord: Long) -> String {
         By::Cord(length) => cord(length),
         By::Gap(Gap { small: true, .. }) => "double-pointed needles or magic loop".into(),
         By::Gap(Gap {
-            cord: Some((shortest, _)),
+            sold: Some((shortest, _)),
             ..
-        }) => fill_pattern_with("a cord of @ or more", &[], &[&cord(shortest)]),
-        By::Gap(Gap { cord: None, .. }) => "two circular needles".into(),
+        }) => fill_pattern_with("a cord of @, which is not among these", &[], &[&cord(shortest)]),
+        By::Gap(Gap { sold: None, .. }) => "two circular needles".into(),
     });
     stretches.collect::<Vec<String>>().join(", then ")
 }
@@ -110,24 +113,32 @@ pub fn change(before: Option<&Stretch>, to: &Stretch, flat: bool, cord: Long) ->
 /// Above the ways to knit where no cord serves; `whole` when that is all of the piece.
 pub fn gap(stretch: &Stretch, whole: bool, flat: bool) -> String {
     let pattern = if whole {
-        "No cord at hand serves. Instead:"
+        "None of the cords will do. Instead:"
     } else {
-        "From @ # to @ # no cord at hand serves. Instead:"
+        "From @ # to @ # none of the cords will do. Instead:"
     };
     let round = round(flat);
     fill_pattern_with(pattern, &[stretch.latest, stretch.last], &[round, round])
 }
 
 /// The ways to knit where no cord serves.
-pub fn ways(gap: &Gap, long: Long) -> Vec<String> {
+pub fn ways(gap: &Gap, cord: Long) -> Vec<String> {
     let double_pointed = gap.small.then(|| "Double-pointed needles.".into());
-    let magic_loop = gap.magic_loop.map(|least| {
-        let values = [Value::Length(least)];
-        fill_pattern_with_values("Magic loop, on a cord of @ or more, tips and all.", &values, long)
-    });
-    let cord = gap.cord.map(|(shortest, longest)| {
-        let values = [Value::Length(shortest), Value::Length(longest)];
-        fill_pattern_with_values("A cord of @ to @.", &values, long)
+    let loop_on = |least| {
+        fill_pattern_with(
+            "Magic loop, on a cord of @ or more, tips and all.",
+            &[],
+            &[&cord(least)],
+        )
+    };
+    let magic_loop = gap.magic_loop.map(loop_on);
+    let cord = gap.sold.map(|(shortest, longest)| {
+        let pattern = if shortest == longest {
+            "A cord of @."
+        } else {
+            "A cord of @ to @."
+        };
+        fill_pattern_with(pattern, &[], &[&cord(shortest), &cord(longest)])
     });
     let two = "Two circular needles, with half the stitches on each.".into();
     double_pointed
@@ -145,7 +156,31 @@ pub fn serving(answer: &Answer, cord: Long) -> String {
     if names.is_empty() {
         return String::new();
     }
-    fill_pattern_with("Cords that serve: @", &[], &[&names.join(", ")])
+    fill_pattern_with("Any of these will do: @", &[], &[&names.join(", ")])
+}
+
+/// Where a change can fall on a single round only: what one cord more gives.
+pub fn easier(easier: &Easier, flat: bool, cord: Long) -> String {
+    let round = round(flat);
+    let change = |to: &Stretch| match to.by {
+        By::Cord(length) if to.earliest < to.latest => {
+            let words = [&*cord(length), round, round];
+            Some(fill_pattern_with(
+                "to @ between @ # and @ #",
+                &[to.earliest, to.latest],
+                &words,
+            ))
+        }
+        By::Cord(length) => Some(fill_pattern_with(
+            "to @ at @ #",
+            &[to.earliest],
+            &[&cord(length), round],
+        )),
+        By::Gap(_) => None,
+    };
+    let changes: Vec<String> = easier.plan.iter().skip(1).filter_map(change).collect();
+    let words = [&*cord(easier.cord), &changes.join(", ")];
+    fill_pattern_with("With a cord of @ as well you have more time to change: @.", &[], &words)
 }
 
 /// What the drawing shows, for those who cannot see it: the headline, and the rounds of each cord that serves.
@@ -165,7 +200,27 @@ pub fn runs(name: &str, runs: &[Run], flat: bool) -> String {
 }
 
 pub const NO_CORD: &str = "no cord";
-pub const KEY: &str = "Thick: take these. Thin: would serve too. Dotted: none serves. Numbers: rounds, or rows.";
+
+/// Below the drawing: the marks that are in it, and no others.
+pub fn key(answer: &Answer, has_gap: bool, flat: bool) -> String {
+    let is_spare = |cord: &Cord| !cord.runs.is_empty() && !answer.picks.contains(&cord.length);
+    let mut key = Vec::new();
+    if !answer.picks.is_empty() {
+        key.push("Thick: take these.");
+    }
+    if answer.cords.iter().any(is_spare) {
+        key.push("Thin: would do too.");
+    }
+    if has_gap {
+        key.push("Dotted: no cord will do.");
+    }
+    key.push(if flat {
+        "The numbers are rows."
+    } else {
+        "The numbers are rounds."
+    });
+    key.join(" ")
+}
 
 /// What is good to know.
 pub fn notes(question: &Question, answer: &Answer, long: Long, cord: Long) -> Vec<String> {
@@ -173,13 +228,16 @@ pub fn notes(question: &Question, answer: &Answer, long: Long, cord: Long) -> Ve
     if matches!(question.around, Around::Girth(_)) {
         notes.push("A ruffle’s girth is that of its stitches, not of the body.".into());
     } else if question.unwashed.is_none() {
-        notes.push("What lies on the needle is not washed, and your swatch is: near a limit, measure it.".into());
+        notes.push(
+            "Your swatch is washed, and what lies on the needle is not: near a limit, measure on the needle.".into(),
+        );
     }
+    notes.extend(growth(question));
     for other in &answer.cords {
         let pattern = match other.tip {
-            Some(_) if other.stiff => "@ is left out: tips longer than @ do not bend into a ring.",
+            Some(_) if other.stiff => "@ is left out: tips longer than @ will not bend into a ring.",
             Some(_) if question.tip.is_none() && answer.picks.contains(&other.length) => {
-                "Are the tips of your @ longer than @? They do not bend into a ring: type the tip."
+                "If the tips of your @ are longer than @ they will not bend into a ring: type how long one is."
             }
             Some(_) | None => continue,
         };
@@ -188,10 +246,44 @@ pub fn notes(question: &Question, answer: &Answer, long: Long, cord: Long) -> Ve
     }
     if question.cords.is_empty() {
         notes.push(
-            "The fewest of the usual cords, 40 to 150 cm (16 to 60 in). Type yours under “More about this”.".into(),
+            "These are the fewest of the usual cords, 40 to 150 cm (16 to 60 in). Type yours under “More about this”."
+                .into(),
         );
     }
     notes
+}
+
+/// How the stitches are taken to change along the piece.
+fn growth(question: &Question) -> Option<String> {
+    let round = round(question.flat);
+    match &question.around {
+        Around::Even { from, to, .. } if from < to => Some(fill_pattern_with(
+            "The growth is taken as even from the first @ to the last. If yours comes in steps, as a yoke’s does, type them under “More about this”.",
+            &[],
+            &[round],
+        )),
+        Around::Even { from, to, .. } if from > to => Some(fill_pattern_with(
+            "The stitches are taken to go evenly from the first @ to the last. If they go in steps, type them under “More about this”.",
+            &[],
+            &[round],
+        )),
+        Around::Even { from, rounds, .. } if *rounds > 1 => Some(fill_pattern_with(
+            "All # @s have # {stitch|stitches}: type the stitches at the end if the piece grows or shrinks.",
+            &[*rounds, *from],
+            &[round],
+        )),
+        Around::Even { .. } | Around::Girth(_) | Around::Steps { .. } | Around::Rounds(_) => None,
+    }
+}
+
+/// What to type instead.
+pub fn problem(problem: &Problem) -> String {
+    match problem.field.name() {
+        Some(Name::Steps) => {
+            "Type a round and the stitches after it, then the next: 5: 120, 12: 160. Each round comes later than the one before.".into()
+        }
+        _ => super::problem::sentence(&problem.kind),
+    }
 }
 
 /// The sum.
@@ -208,14 +300,18 @@ pub fn steps(question: &Question, answer: &Answer, long: Long, cord: Long) -> Ve
         steps.push(fill_pattern_with_values(pattern, &values, long));
     }
     for pick in &answer.picks {
-        let least = if question.flat { Length::ZERO } else { *pick };
-        let values = [Value::Length(least), Value::Length(pick.saturating_mul(SQUEEZE))];
-        steps.push(cord(*pick) + &fill_pattern_with_values(" serves @ to @.", &values, long));
+        let values = [*pick, pick.saturating_mul(SQUEEZE)].map(Value::Length);
+        let (pattern, values) = if question.flat {
+            (" takes anything up to @.", &values[1..])
+        } else {
+            (" takes from @ to @ of knitting.", &values[..])
+        };
+        steps.push(cord(*pick) + &fill_pattern_with_values(pattern, values, long));
     }
     steps
 }
 
-pub const SOURCE: &str = "A cord serves from its length, tips and all, to twice it; back and forth from nothing. Up to 40 cm a tip is at most a quarter of it; magic loop takes 80 cm. Common practice, no source.";
+pub const SOURCE: &str = "A cord takes knitting from its own length, tips and all, to twice it; back and forth anything up to twice it. Up to 40 cm a tip is at most a quarter of it; magic loop takes 80 cm. Common practice, no source.";
 
 #[cfg(test)]
 mod tests;

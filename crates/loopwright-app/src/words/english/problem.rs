@@ -23,7 +23,7 @@ pub fn sentence(kind: &Kind) -> String {
         Kind::TooSmall { least } => fill_pattern_with("Type @ or more.", &[], &[&amount(least)]),
         Kind::TooLarge { most } => fill_pattern_with("Type @ or less.", &[], &[&amount(most)]),
         Kind::Differs { other } => fill_pattern(
-            "Behind the plus you typed #, and here another number. Make them the same.",
+            "You typed # for this elsewhere. Make the two the same.",
             &[*other],
         ),
         Kind::Missing => fill_pattern("Answer this first.", &[]),

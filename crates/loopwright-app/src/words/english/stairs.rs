@@ -1,37 +1,62 @@
-//! The words of steps at a shoulder or a neck.
+//! The words of steps at a shoulder or a neck, and of a back neck that is raised.
+
+pub mod raise;
 
 use super::intl::{fill_pattern, fill_pattern_with, number, stitches};
 use super::{Title, Worded};
-use loopwright::stairs::{Answer, Asked, Edge, Name, Place, Question, Side, Stair, Way};
+use loopwright::stairs::{Answer, Asked, Edge, Name, Place, Question, Side, Stair, Way, Work};
 
 pub const TITLE: Title = Title {
     name: "Shoulder and neck steps",
-    asks: "Bind off a shoulder or a neck step by step, or in short rows.",
+    asks: "Bind off a shoulder or a neck step by step, or raise the back neck in short rows.",
 };
 pub const I_HAVE_TO: &str = "I have to";
 pub const AT: &str = "stitches at";
 pub const IN: &str = "in";
 pub const WAITING: &str = "The steps appear here.";
-pub const KEY: &str = "The right side faces you. Stitches are drawn square.";
+
+/// Below the drawing.
+pub const fn key(place: Place) -> &'static str {
+    match place {
+        Place::Shoulder => "The right side faces you. Stitches are drawn square.",
+        Place::Neck => "The right side faces you, with both halves of the neck. Stitches are drawn square.",
+    }
+}
 
 /// What a field is called.
 pub const fn label(name: Name) -> &'static str {
     match name {
-        Name::Way => "Bind off or short rows",
+        Name::Way => "What is to be done",
         Name::Stitches => "Stitches at one edge",
         Name::Place => "Shoulder or neck",
         Name::Steps | Name::Rows => "How many steps or rows",
         Name::By => "Steps or rows",
         Name::Edge => "Right side towards you, at",
         Name::Next => "The next row is",
+        Name::Height => "How much higher, washed",
+        Name::RowGauge => "Rows in the washed swatch",
+        Name::Turns => "Turns at each side, if you would rather say",
+        Name::Width => "Or how wide the back is, washed",
+        Name::Gauge => "Then its stitches in the washed swatch",
+        Name::Method => "Turn with",
+        Name::Begins => "The round begins",
     }
 }
 
-impl Worded for Way {
+/// What the field of the stitches is called.
+pub const fn stitches_label(work: Work) -> &'static str {
+    match work {
+        Work::Edge(_) => label(Name::Stitches),
+        Work::Raise => "Stitches across the back",
+    }
+}
+
+impl Worded for Work {
     fn words(self) -> &'static str {
         match self {
-            Self::BindOff => "bind off",
-            Self::ShortRows => "leave in short rows",
+            Self::Edge(Way::BindOff) => "bind off",
+            Self::Edge(Way::ShortRows) => "leave in short rows",
+            Self::Raise => "raise the back neck in the round",
         }
     }
 }

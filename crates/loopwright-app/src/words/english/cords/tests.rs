@@ -34,6 +34,8 @@ fn all(question: &Question) -> Vec<String> {
     for cord in &answer.cords {
         written.push(runs(&long(cord.length), &cord.runs, question.flat));
     }
+    written.extend(answer.easier.iter().map(|one| easier(one, question.flat, long)));
+    written.push(key(&answer, false, question.flat));
     written.extend(notes(question, &answer, long, long));
     written.extend(steps(question, &answer, long, long));
     written
@@ -107,7 +109,7 @@ fn what_the_rule_does_not_know_is_told() {
         washed: tube.unwashed,
         ..tube.clone()
     };
-    let caution = "What lies on the needle is not washed";
+    let caution = "what lies on the needle is not";
     assert!(has_sentence(&washed, caution) && !has_sentence(&tube, caution));
     let long_tips = Question {
         tip: Some(Length::from_mm(120)),
@@ -116,5 +118,60 @@ fn what_the_rule_does_not_know_is_told() {
     assert!(has_sentence(&long_tips, "is left out: tips longer than 10 cm") && !has_sentence(&tube, "left out"));
     let girth = asked(Around::Girth(Length::from_mm(450)), &[40], false);
     assert!(has_sentence(&girth, "A ruffle’s girth is that of its stitches") && !has_sentence(&tube, "ruffle"));
-    assert!(has_sentence(&tube, "serves 40 cm to 80 cm") && has_sentence(&even(true), "serves 0 cm to 80 cm"));
+    assert!(
+        has_sentence(&tube, "takes from 40 cm to 80 cm") && has_sentence(&even(true), "takes anything up to 80 cm")
+    );
+}
+
+/// The obvious legend explains all three kinds of bar, whether they are there or not.
+#[test]
+fn the_key_explains_the_marks_that_are_there() {
+    let (from, to, rounds) = (90, 230, 60);
+    let key_of = |cords: &[i64], has_gap| {
+        let question = asked(Around::Even { from, to, rounds }, cords, false);
+        key(&answer(&question).unwrap(), has_gap, false)
+    };
+    assert_eq!(key_of(&[40, 60], false), "Thick: take these. The numbers are rounds.");
+    assert_eq!(
+        key_of(&[40, 60, 80], false),
+        "Thick: take these. Thin: would do too. The numbers are rounds."
+    );
+    assert!(key_of(&[40], true).contains("Dotted"));
+}
+
+#[test]
+fn a_single_round_to_change_in_is_eased_by_one_cord_more() {
+    let (from, to, rounds) = (90, 300, 60);
+    let question = asked(Around::Even { from, to, rounds }, &[40, 60, 80], false);
+    let answer = answer(&question).unwrap();
+    let told = easier(answer.easier.as_ref().unwrap(), false, &centimetres);
+    assert!(
+        told.starts_with("With a cord of 60 cm as well you have more time to change: to 60 cm between round "),
+        "{told}"
+    );
+}
+
+/// How the stitches change is said: evenly, or not at all where no end was typed.
+#[test]
+fn growth_is_said_as_it_is_taken() {
+    let note = |from, to, rounds| {
+        notes(
+            &asked(Around::Even { from, to, rounds }, &[40], false),
+            &answer(&asked(Around::Even { from, to, rounds }, &[40], false)).unwrap(),
+            &centimetres,
+            &centimetres,
+        )[0]
+        .clone()
+    };
+    assert!(note(90, 130, 40).starts_with("The growth is taken as even"));
+    assert!(note(130, 90, 40).starts_with("The stitches are taken to go evenly"));
+    assert!(note(90, 90, 40).starts_with("All 40 rounds have 90 stitches"));
+}
+
+/// No needle is sold at 49.5 cm.
+#[test]
+fn a_missing_cord_is_one_that_is_sold() {
+    let question = asked(Around::Rounds(vec![90, 198, 199]), &[40], false);
+    let told = headline(&answer(&question).unwrap(), &centimetres);
+    assert_eq!(told, "40 cm, then a cord of 50 cm, which is not among these");
 }

@@ -46,7 +46,7 @@ pub const fn label(name: Name) -> &'static str {
         Name::WeighedRows => "Rows in the swatch",
         Name::SwatchMass => "It weighs",
         Name::Rest => "The swatch was",
-        Name::Pinned => "Larger each way than unpinned, in percent",
+        Name::Pinned => "How much larger each way, pinned out, in percent",
         Name::BallLength => "On the ball I buy",
         Name::BallMass => ball_mass_label(true),
         Name::Reserve => "Reserve for mistakes, in percent",
