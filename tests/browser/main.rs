@@ -80,6 +80,7 @@ scenarios! {
         sizing::she_finds_her_size_among_finished_measures,
         sizing::a_list_of_bodies_is_met_with_the_body,
         sizing::two_rows_and_two_lists_are_read_as_they_stand,
+        sizing::no_number_of_a_printed_list_is_dropped,
         sizing::she_finds_her_size_in_inches,
         sizing::her_own_gauge_picks_another_size,
         sizing::she_takes_a_standard_list,

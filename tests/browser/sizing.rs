@@ -55,6 +55,27 @@ pub async fn two_rows_and_two_lists_are_read_as_they_stand(stage: &mut Stage) ->
     play(stage, &steps).await
 }
 
+/// Colons, dashes and ranges are read as patterns print them; a number that would be left out is shown, not dropped.
+pub async fn no_number_of_a_printed_list_is_dropped(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Open("#/sizing"),
+        Type(BUST, "96.5"),
+        Type(SIZES, "81[86:91:97:102:107]"),
+        Choose(LISTED, "garment"),
+        Reads("Knit size 102"),
+        Choose(LISTED, "body"),
+        Reads("Knit size 97"),
+        Type(SIZES, "S-M-L: 82–90–98"),
+        Reads("Knit size L"),
+        Type(SIZES, "81: (86, 91, 97)"),
+        Says("#sizing-sizes-problem", "“81” would be left out"),
+        Type(SIZES, "34\"-36\" (38\"-40\", 42\"-44\")"),
+        Reads("Knit size 38-40"),
+        Says(".notes", "a tape cannot tell that from yours"),
+    ];
+    play(stage, &steps).await
+}
+
 /// A list of bodies has the ease in it: none is added, and a gap is said to be one.
 pub async fn a_list_of_bodies_is_met_with_the_body(stage: &mut Stage) -> Result<()> {
     let steps = [

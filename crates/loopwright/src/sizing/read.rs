@@ -88,9 +88,9 @@ pub fn read_size_list(text: &str, unit: LengthUnit, listed: Option<Listed>) -> R
         let Some(girth) = span(text, &number.figures, written).map_err(|why| unread(&range, WhyUnread::Number(why)))? else {
             continue;
         };
-        let typed = text.get(range).unwrap_or_default();
         let name = names.get(place).filter(|_| is_named);
-        sizes.push(Size::new(*name.unwrap_or(&typed), girth));
+        let label = name.map_or_else(|| by_number(text, &number.figures), |name| (*name).to_owned());
+        sizes.push(Size::new(label, girth));
     }
     if sizes.is_empty() {
         return Err(Unread::whole(text, WhyUnread::Number(Unreadable::Empty)));
@@ -100,6 +100,12 @@ pub fn read_size_list(text: &str, unit: LengthUnit, listed: Option<Listed>) -> R
     }
     let (used, set_aside) = pieces.account();
     Ok(SizeList { sizes, used, set_aside })
+}
+
+/// What a size without a name is called: its number as typed, without units.
+fn by_number(text: &str, figures: &Figures) -> String {
+    let numbers = figures.each().map(|figure| text.get(figure.range.clone()).unwrap_or_default());
+    numbers.collect::<Vec<_>>().join("-")
 }
 
 /// Whether some of these can be no girths, since others are.

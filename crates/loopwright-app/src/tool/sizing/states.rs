@@ -23,6 +23,10 @@ pub const NAMED: &[State] = &[
         "standard-list",
         "bust=94&sizes=XXS: 66-74, XS: 74-82, S: 82-90, M: 90-98, L: 98-107, XL: 107-119, XXL: 119-131, 3XL: 131-143&listed=body",
     ),
+    State::new(
+        "to-fit-on-the-edge",
+        "bust=96.5&sizes=34-36 (38-40, 42-44) in&listed=body",
+    ),
     State::new("beyond", "bust=130&sizes=S 81-86, M 91-97, L 102-107&listed=body"),
     State::new("tie", "bust=86.5&sizes=XS 85, S 91, M 97, L 103, XL 111&listed=garment"),
     State::new(
@@ -79,6 +83,7 @@ pub const NAMED: &[State] = &[
         "unreadable",
         "bust=91&sizes=S 86-91, M ?, L 97-102&listed=body&own_rows=28",
     ),
+    State::new("left-over", "bust=96.5&sizes=81: (86, 91, 97)&listed=body"),
     State::new(
         "too-far",
         "bust=300&sizes=XS 85, S 91, M 97, L 103, XL 111&listed=garment&fit=more&percent=200",

@@ -179,7 +179,7 @@ fn settings() -> impl Strategy<Value = Setting> {
     let between = [", ", ",", ": ", ":", "; ", " ", "/", "-", "–"];
     let brackets = [("(", ")"), ("[", "]"), ("{", "}")];
     prop_oneof![
-        select(&marks[..]).prop_map(Setting::Mark).boxed(),
+        select(marks.to_vec()).prop_map(Setting::Mark).boxed(),
         (select(brackets.to_vec()), select(between.to_vec()))
             .prop_map(|((open, close), between)| Setting::Bracket(open, between, close))
             .boxed(),

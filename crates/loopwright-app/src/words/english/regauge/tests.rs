@@ -265,3 +265,18 @@ fn a_figure_has_the_counts_of_the_answer_in_it() {
         ["wanted: 91 cm", "196 stitches, 89.1 cm", ""]
     );
 }
+
+#[test]
+fn a_count_that_would_be_left_out_is_named_and_the_others_are_shown() {
+    let each = loopwright::regauge::STITCHES;
+    let sentence = |text: &str| {
+        let unread = loopwright::sizing::read_counts(text, each).unwrap_err();
+        problem(&Problem::new(Name::Counts, Kind::UnreadableList(unread)), text)
+    };
+    assert_eq!(
+        sentence("88: (92, 96)"),
+        "This is read as 92 and 96, and “88” would be left out. Put it among them, or take it out."
+    );
+    assert_eq!(sentence("88 (92, 9z)"), "“9z”: Type a number in figures, as in 132.");
+    assert_eq!(sentence("88-92"), "“88-92”: Type one number only.");
+}
