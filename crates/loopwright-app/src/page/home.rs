@@ -30,15 +30,18 @@ pub fn home(desk: &Desk) -> Html {
         text_element("h1", "", words::WELCOME),
         text_element("p", "", words::INTRO),
     ];
-    let mut page = vec![
+    // As many elements whatever is found: of another number the field that is being typed in would be made anew.
+    let tools = match found {
+        Some(found) => results(desk, &looked_for, &found),
+        None => list(vec![recent(desk), menus(desk)]),
+    };
+    let page = vec![
         element("header", "", header),
         element("div", "start", vec![looking(desk, &looked_for), units(desk)]),
+        tools,
+        strip(),
+        facts(),
     ];
-    match found {
-        Some(found) => page.push(results(desk, &looked_for, &found)),
-        None => page.extend([recent(desk), menus(desk)]),
-    }
-    page.extend([strip(), facts()]);
     element("div", "home", page)
 }
 

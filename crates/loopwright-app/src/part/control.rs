@@ -113,7 +113,7 @@ impl Control<'_> {
             self.input(value.clone(), Keys::All, Some(shown.key), example),
         ];
         if scale.other.is_some() {
-            content.push(self.unit_switch(scale));
+            content.push(self.unit_switch(scale, shown.key));
         }
         if shown.key == "in" {
             content.push(self.eighths(&value));
@@ -122,8 +122,8 @@ impl Control<'_> {
     }
 
     /// The choice of unit: one setting for every field of this scale, and an id of its own beside each.
-    fn unit_switch<T: Measure>(&self, scale: &'static Scale<T>) -> Html {
-        unit_setting(self.view, scale, format!("{}-unit", self.id), words::UNIT)
+    fn unit_switch<T: Measure>(&self, scale: &'static Scale<T>, shown: &str) -> Html {
+        unit_setting(self.view, scale, format!("{}-unit", self.id), words::UNIT, shown)
     }
 
     /// Taps that put a fraction behind the whole number that stands there.
@@ -260,18 +260,24 @@ pub fn settings_choice<C: Choice + Worded>(desk: &Desk, setting: &'static str, l
 
 /// The choice of the unit of a scale where it stands in the sentence and not beside a field.
 pub fn unit_choice<T: Measure>(view: &View, scale: &'static Scale<T>, label: &'static str) -> Html {
-    unit_setting(view, scale, format!("{SETTINGS}-{}", scale.setting), label)
+    let shown = scale.shown(view.fields.settings()).key;
+    unit_setting(view, scale, format!("{SETTINGS}-{}", scale.setting), label, shown)
 }
 
 /// The choice of the unit of a scale, which is one setting wherever it stands.
-fn unit_setting<T: Measure>(view: &View, scale: &'static Scale<T>, id: String, label: &'static str) -> Html {
+fn unit_setting<T: Measure>(
+    view: &View,
+    scale: &'static Scale<T>,
+    id: String,
+    label: &'static str,
+    shown: &str,
+) -> Html {
     let units = scale.units().map(|unit| (unit.key, (scale.name)(unit.unit).to_owned()));
     let desk = view.sheet.desk.clone();
     let onchange = Callback::from(move |event: Event| {
         let key = event.target_unchecked_into::<HtmlSelectElement>().value();
         desk.write(SETTINGS, scale.setting, Some(Typed::plain(key)));
     });
-    let shown = scale.shown(view.fields.settings()).key;
     selection(id, label, units.collect(), shown, onchange)
 }
 
