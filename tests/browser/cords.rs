@@ -26,7 +26,10 @@ pub async fn she_changes_cords_as_her_yoke_grows(stage: &mut Stage) -> Result<()
             "Change to 60 cm between round 14 and round 31, on a plain round.",
         ),
         Named(".scale svg", "60 cm, round 14 to 60."),
-        Is(".scale figcaption", "Thick: take these. Thin: would do too. The numbers are rounds."),
+        Is(
+            ".scale figcaption",
+            "Thick: take these. Thin: would do too. The numbers are rounds.",
+        ),
         Says(".notes", "The growth is taken as even"),
         Unfold,
         Type("#cords-cords", "40 and 80"),

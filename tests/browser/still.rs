@@ -153,7 +153,8 @@ impl<'a> Hand<'a> {
         self.takes(field).await?;
         for (place, key) in field.text.char_indices() {
             let typed = &field.text[..place + key.len_utf8()];
-            self.presses(key.to_string(), &format!("\"{typed}\" in {}", field.id)).await?;
+            self.presses(key.to_string(), &format!("\"{typed}\" in {}", field.id))
+                .await?;
         }
         Ok(())
     }
@@ -165,7 +166,8 @@ impl<'a> Hand<'a> {
         };
         self.takes(field).await?;
         self.presses(Key::End, &format!("the end of {}", field.id)).await?;
-        self.presses(Key::Backspace, &format!("one letter less in {}", field.id)).await?;
+        self.presses(Key::Backspace, &format!("one letter less in {}", field.id))
+            .await?;
         self.presses(last.to_string(), &format!("all of {}", field.id)).await
     }
 
@@ -175,11 +177,13 @@ impl<'a> Hand<'a> {
         let (places, shifts) = self.look().await?;
         for (name, before) in &self.places {
             if let Some(now) = places.get(name).filter(|now| *now != before) {
-                self.moved.push(format!("at {typed}, {name} went from {before} to {now}"));
+                self.moved
+                    .push(format!("at {typed}, {name} went from {before} to {now}"));
             }
         }
         let large = shifts.into_iter().filter(|shift| *shift > LARGEST_SHIFT);
-        self.moved.extend(large.map(|shift| format!("at {typed}, a shift of {shift}")));
+        self.moved
+            .extend(large.map(|shift| format!("at {typed}, a shift of {shift}")));
         self.places = places;
         Ok(())
     }

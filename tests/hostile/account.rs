@@ -26,7 +26,11 @@ pub fn every_number_is_used_or_pointed_at(text: &str) {
             let numbers = figures.filter(is_number).count();
             // Those before a colon may be names, one for each count.
             let names = numbers.saturating_sub(counts.len());
-            assert!(names <= reading.before_colon.unwrap_or(0), "{numbers} numbers and {} counts: {text:?}", counts.len());
+            assert!(
+                names <= reading.before_colon.unwrap_or(0),
+                "{numbers} numbers and {} counts: {text:?}",
+                counts.len()
+            );
         }
         Err(unread) => points(text, unread),
     }
@@ -57,5 +61,8 @@ fn covers(what: &str, text: &str, places: &[Range<usize>]) {
 /// Panics where a refusal points at nothing of the text.
 fn points(text: &str, unread: Unread) {
     let piece = text.get(unread.from..unread.to);
-    assert!(piece.is_some_and(|piece| !piece.is_empty() || text.is_empty()), "{unread:?} of {text:?}");
+    assert!(
+        piece.is_some_and(|piece| !piece.is_empty() || text.is_empty()),
+        "{unread:?} of {text:?}"
+    );
 }

@@ -9,9 +9,54 @@ use std::time::{Duration, Instant};
 
 /// Pieces that lists are made of.
 const PIECES: [&str; 48] = [
-    "86", "91", "7", "132", "150", "1", "½", "1/2", "7/8", "⁷⁄₈", "²", "٣", "96,5", "(", ")", "[", "]", "{", "}", ",", ", ",
-    ":", ": ", ";", "/", " / ", "-", "–", " - ", " ", "\n", "\u{a0}", "=", "+", "x", "×", "•", "cm", "\"", "”", "in", " to ",
-    " and ", "S", "XL", "2X", "to fit", "finished",
+    "86",
+    "91",
+    "7",
+    "132",
+    "150",
+    "1",
+    "½",
+    "1/2",
+    "7/8",
+    "⁷⁄₈",
+    "²",
+    "٣",
+    "96,5",
+    "(",
+    ")",
+    "[",
+    "]",
+    "{",
+    "}",
+    ",",
+    ", ",
+    ":",
+    ": ",
+    ";",
+    "/",
+    " / ",
+    "-",
+    "–",
+    " - ",
+    " ",
+    "\n",
+    "\u{a0}",
+    "=",
+    "+",
+    "x",
+    "×",
+    "•",
+    "cm",
+    "\"",
+    "”",
+    "in",
+    " to ",
+    " and ",
+    "S",
+    "XL",
+    "2X",
+    "to fit",
+    "finished",
 ];
 
 #[test]
@@ -25,7 +70,9 @@ fn every_line_of_the_nasty_list() {
 /// A megabyte of anything is answered in a moment: the work grows with the length, not with its square.
 #[test]
 fn a_megabyte_of_list_is_answered_in_a_moment() {
-    for piece in PIECES.into_iter().chain(["1 a ", "a 1 ", "a) cm ", "86-", "86, ", "(86 ", "S: ", "1/2/", "1,150,", "- - "]) {
+    for piece in PIECES.into_iter().chain([
+        "1 a ", "a 1 ", "a) cm ", "86-", "86, ", "(86 ", "S: ", "1/2/", "1,150,", "- - ",
+    ]) {
         let text = piece.repeat(1_000_000 / piece.len());
         let start = Instant::now();
         let _ = read_sizes(&text, LengthUnit::Cm);

@@ -48,7 +48,11 @@ async fn main() -> Result<()> {
         println!("{line}");
     }
     let line: Vec<String> = all.iter().map(|times| told(times)).collect();
-    println!("{:<10}  {}\n\nthe aim is {AIM} ms for all but two in a hundred", "all", line.join("  "));
+    println!(
+        "{:<10}  {}\n\nthe aim is {AIM} ms for all but two in a hundred",
+        "all",
+        line.join("  ")
+    );
     for page in pages {
         page.browser.quit().await?;
     }
@@ -150,7 +154,10 @@ impl Page {
 
     async fn slow_down(&self, rate: u32) -> Result<()> {
         let rate = json!({ "rate": rate });
-        self.browser.tell("Emulation.setCPUThrottlingRate", rate).await.map(drop)
+        self.browser
+            .tell("Emulation.setCPUThrottlingRate", rate)
+            .await
+            .map(drop)
     }
 
     async fn chooses(&self, id: &str, key: &str) -> Result<()> {

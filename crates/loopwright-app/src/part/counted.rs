@@ -1,7 +1,7 @@
 //! The stitches after each shaping round, one by one, folded below the answer unless that sends there.
 
 use super::plain::{element, folded, items};
-use crate::words::{rounds as words, schedule};
+use crate::words::schedule;
 use loopwright::shaping::Schedule;
 use yew::prelude::*;
 
@@ -20,7 +20,7 @@ pub fn counts(listed: Vec<String>, headline_names_rounds: bool) -> Html {
     }
     let list = element("div", "listed ticked", vec![items("ul", listed)]);
     match headline_names_rounds {
-        true => folded("meanings", words::COUNTS, vec![list]),
+        true => folded("meanings", schedule::COUNTS, vec![list]),
         false => list,
     }
 }

@@ -76,13 +76,6 @@ impl Form<'_> {
         set_in(self.view, &fields, wrong)
     }
 
-    /// Fields folded away below a title, where the tool says in which place. What is set in them is said beside it.
-    pub fn fold(&self, class: &'static str, title: &'static str, names: &[impl FieldName], drawn: Vec<Html>) -> Html {
-        let rows = names.iter().filter_map(|name| self.row(*name)).collect();
-        let fold = folded(class, title, vec![element("div", "fields", drawn)]);
-        list(vec![fold, self.set_in(rows)])
-    }
-
     /// The form as one member of the repeated group has it.
     pub fn member(&self, index: usize, draw: impl FnOnce(&Form) -> Html) -> Html {
         draw(&Form {

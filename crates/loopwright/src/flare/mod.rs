@@ -33,8 +33,8 @@ pub use shape::Shape;
 
 use crate::bounds::Bounds;
 use crate::check::Check;
-use crate::problem::Problem;
 use crate::choice::Choice;
+use crate::problem::Problem;
 use crate::shaping::{self, Drift, EACH, Growth, Pace, Rhythm, Schedule, Track, USUAL_LAST};
 use crate::terms::{Multiple, Range};
 use crate::units::{Gauge, Length, LengthUnit};

@@ -314,7 +314,11 @@ fn growth_that_is_too_fast_says_what_would_do() {
 fn the_easiest_rates_keep_to_the_line() {
     let flat = answer(&sixty(Hem::Flat)).unwrap();
     assert_eq!((flat.hem, flat.increase_rounds), (376, 35));
-    assert!(matches!(Rates::of(&flat.schedule), Rates::ByTurns { times: 34, .. }), "{:?}", flat.schedule);
+    assert!(
+        matches!(Rates::of(&flat.schedule), Rates::ByTurns { times: 34, .. }),
+        "{:?}",
+        flat.schedule
+    );
     assert!(flat.drift.rounds() < flat.drift.gap);
     let even = answer(&Question {
         rhythm: Pace::MostEven,
@@ -328,7 +332,12 @@ fn the_easiest_rates_keep_to_the_line() {
 #[test]
 fn every_increase_round_is_knitted() {
     use crate::{row, spacing};
-    for hem in [Hem::Flat, Hem::Stitches(96 + 8 * 20), Hem::Stitches(397), Hem::Stitches(96 + 59 * 8)] {
+    for hem in [
+        Hem::Flat,
+        Hem::Stitches(96 + 8 * 20),
+        Hem::Stitches(397),
+        Hem::Stitches(96 + 59 * 8),
+    ] {
         for rhythm in [Pace::Easiest, Pace::MostEven] {
             let question = Question {
                 lines: false,
@@ -339,7 +348,10 @@ fn every_increase_round_is_knitted() {
             let mut count = 96;
             for shaped in flare.schedule.rows() {
                 let ask = spacing::Ask::Gain(shaped.change);
-                let spaced = spacing::answer(&spacing::Question { ask, ..spacing::Question::about(count) });
+                let spaced = spacing::answer(&spacing::Question {
+                    ask,
+                    ..spacing::Question::about(count)
+                });
                 let spaced = spaced.unwrap();
                 let text = spaced.ways[spaced.suggested].row.to_string();
                 let done = row::work(&row::read(&text).unwrap(), count).unwrap();

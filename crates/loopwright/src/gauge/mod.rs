@@ -233,7 +233,9 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     Ok(Answer {
         rows_only: rows_only(next, &stitches, rows.as_ref()),
         notes: notes(next, &stitches, rows.as_ref()),
-        change: next.zip(question.needle).and_then(|(next, needle)| Change::by(next, needle)),
+        change: next
+            .zip(question.needle)
+            .and_then(|(next, needle)| Change::by(next, needle)),
         next,
         stitches,
         rows,

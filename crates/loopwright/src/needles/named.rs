@@ -87,7 +87,11 @@ fn rows(system: System) -> Vec<Named> {
 /// The needles of a system that have a number, thinnest first.
 pub(super) fn numbered(system: System) -> Vec<(Number, Named)> {
     let named = |numbered: Numbered| {
-        let Numbered { number, across, certainty } = numbered;
+        let Numbered {
+            number,
+            across,
+            certainty,
+        } = numbered;
         (number, row(system, Some(number), across, certainty))
     };
     system.numbered().into_iter().map(named).collect()

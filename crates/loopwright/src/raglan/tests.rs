@@ -2,8 +2,8 @@
 
 use super::*;
 use crate::row;
-use crate::spacing::Fraction;
 use crate::shaping::{Rates, Shaped};
+use crate::spacing::Fraction;
 use proptest::prelude::*;
 
 fn usual() -> Question {
@@ -56,7 +56,11 @@ fn worked(question: &Question, raglan: &Answer) -> [u32; 2] {
             Some(Adds::ToBody) => parts[0] += 4,
             Some(Adds::ToSleeves) => parts[1] += 2,
         }
-        assert_eq!((done.on_needle, done.left_over), (u64::from(parts[0] + 2 * parts[1]), 0), "{text}");
+        assert_eq!(
+            (done.on_needle, done.left_over),
+            (u64::from(parts[0] + 2 * parts[1]), 0),
+            "{text}"
+        );
         assert!(!done.crowded_gap, "{text}");
     }
     parts
@@ -117,7 +121,11 @@ fn body_and_sleeves_begin_in_the_same_round() {
                 };
                 let Ok(raglan) = answer(&question) else { continue };
                 let rounds = raglan.rounds();
-                assert_eq!((rounds[0].round, rounds[0].adds), (first + 1, Adds::ToBoth), "{question:?}");
+                assert_eq!(
+                    (rounds[0].round, rounds[0].adds),
+                    (first + 1, Adds::ToBoth),
+                    "{question:?}"
+                );
             }
         }
     }

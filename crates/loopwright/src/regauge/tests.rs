@@ -475,8 +475,14 @@ fn a_shaped_piece_measures_what_its_counts_measure() {
     assert_eq!((shaped.was.from, shaped.was.to), (60, 42));
     assert_eq!((shaped.becomes.from, shaped.becomes.rows), (shaped.from, shaped.rows));
     // 60 at 20 are 30 cm, and 66 at 22 are as well.
-    assert_eq!((shaped.was.lower, shaped.becomes.lower), (mm(300_000_000), mm(300_000_000)));
-    assert_eq!((shaped.was.upper, shaped.was.height), (mm(210_000_000), mm(200_000_000)));
+    assert_eq!(
+        (shaped.was.lower, shaped.becomes.lower),
+        (mm(300_000_000), mm(300_000_000))
+    );
+    assert_eq!(
+        (shaped.was.upper, shaped.was.height),
+        (mm(210_000_000), mm(200_000_000))
+    );
 }
 
 #[test]

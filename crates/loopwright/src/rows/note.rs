@@ -31,7 +31,11 @@ pub enum Note {
 pub(super) fn notes(question: &Question, answer: &Answer) -> Vec<Note> {
     let pick = &answer.pick;
     let is_half_ridge = question.garter && pick.ends_right_side();
-    let side = if pick.ends_right_side() { Side::Right } else { Side::Wrong };
+    let side = if pick.ends_right_side() {
+        Side::Right
+    } else {
+        Side::Wrong
+    };
     let all = [
         (question.garter && question.round).then_some(Note::GarterInTheRound),
         (!question.round).then_some(Note::LastRow { side }),

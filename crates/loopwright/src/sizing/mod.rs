@@ -41,7 +41,9 @@ mod step;
 
 pub use crate::units::printed::{Unread, WhyUnread};
 pub use choices::{GarmentKind, Measured, Name, Room, Wanted};
-pub use limits::{ARM_OF_BUST, CLOSE_CALL, EASE, FULL_OVER_HIGH, GIRTH, HEAD, LIKELY, SIZES, STITCHES, TAPE_MARK, TOO_TIGHT};
+pub use limits::{
+    ARM_OF_BUST, CLOSE_CALL, EASE, FULL_OVER_HIGH, GIRTH, HEAD, LIKELY, SIZES, STITCHES, TAPE_MARK, TOO_TIGHT,
+};
 pub use note::Note;
 pub use own::{ARMHOLE, Moves};
 pub use read::{FAR_APART, SizeList, read_counts, read_listed, read_size_list, read_sizes, with_stitches};

@@ -1,6 +1,8 @@
 //! Every size held against the body, and the one to pick.
 
-use super::{ARM_OF_BUST, Ask, CLOSE_CALL, Cloth, Garment, Listed, PerMille, Question, Ranked, TAPE_MARK, TOO_TIGHT, Why, own};
+use super::{
+    ARM_OF_BUST, Ask, CLOSE_CALL, Cloth, Garment, Listed, PerMille, Question, Ranked, TAPE_MARK, TOO_TIGHT, Why, own,
+};
 use crate::tables::fit::Fit;
 use crate::units::rate::Quotient;
 use crate::units::{Gauge, Length};

@@ -85,7 +85,8 @@ pub fn read_size_list(text: &str, unit: LengthUnit, listed: Option<Listed>) -> R
     let mut sizes = Vec::new();
     for (place, number) in girths.iter().enumerate() {
         let range = number.figures.range();
-        let Some(girth) = span(text, &number.figures, written).map_err(|why| unread(&range, WhyUnread::Number(why)))? else {
+        let Some(girth) = span(text, &number.figures, written).map_err(|why| unread(&range, WhyUnread::Number(why)))?
+        else {
             continue;
         };
         let name = names.get(place).filter(|_| is_named);
@@ -104,7 +105,9 @@ pub fn read_size_list(text: &str, unit: LengthUnit, listed: Option<Listed>) -> R
 
 /// What a size without a name is called: its number as typed, without units.
 fn by_number(text: &str, figures: &Figures) -> String {
-    let numbers = figures.each().map(|figure| text.get(figure.range.clone()).unwrap_or_default());
+    let numbers = figures
+        .each()
+        .map(|figure| text.get(figure.range.clone()).unwrap_or_default());
     numbers.collect::<Vec<_>>().join("-")
 }
 
@@ -130,7 +133,13 @@ impl Pieces {
             return names;
         };
         // `XS/S/M 82/90/98`: one word for all names.
-        let is_mark = |mark: char| if name.contains('/') { mark == '/' } else { mark == ' ' || is_dash(mark) };
+        let is_mark = |mark: char| {
+            if name.contains('/') {
+                mark == '/'
+            } else {
+                mark == ' ' || is_dash(mark)
+            }
+        };
         let words: Vec<&str> = name.split(is_mark).filter(|word| !word.is_empty()).collect();
         if words.len() == sizes && !name.chars().any(char::is_lowercase) {
             words

@@ -137,7 +137,9 @@ pub(super) fn plan(question: &Question) -> Result<Plan, Problem> {
         Ask::Gain(_) | Ask::Increases(_) if up.most == 0 => Err(no_room(question, up)),
         Ask::Reach(target) if target < question.stitches && is_too_wide(question, down) => Err(no_room(question, down)),
         Ask::Reach(target) if target > question.stitches && is_too_wide(question, up) => Err(no_room(question, up)),
-        Ask::Multiple { .. } if is_too_wide(question, down) && is_too_wide(question, up) => Err(no_room(question, down)),
+        Ask::Multiple { .. } if is_too_wide(question, down) && is_too_wide(question, up) => {
+            Err(no_room(question, down))
+        }
         Ask::Lose(stitches) => amount(down.by(stitches)),
         Ask::Gain(stitches) => amount(up.by(stitches)),
         Ask::Decreases(changes) => amount(down.times(changes)),
@@ -154,9 +156,9 @@ fn no_room(question: &Question, means: Means) -> Problem {
     let widest = question.stitches.saturating_sub(uses) / 2;
     let fits = question.stitches >= uses.max(2);
     match question.knitting {
-        Knitting::Flat { edge: Edge::AtLeast(plain) } if fits && plain > widest => {
-            Problem::new(Name::EdgePlain, Kind::TooMany { most: widest })
-        }
+        Knitting::Flat {
+            edge: Edge::AtLeast(plain),
+        } if fits && plain > widest => Problem::new(Name::EdgePlain, Kind::TooMany { most: widest }),
         Knitting::Flat { .. } | Knitting::Round { .. } => {
             Problem::new(Name::Stitches, Kind::TooFew { least: uses.max(2) })
         }

@@ -58,7 +58,12 @@ fn shortest_ring(spread: &Spread, ring: &[Batch], end_on_change: bool) -> Row {
             };
             shortest(&laid(spread, first, &runs.rest, last, &|_| spread.change))
         })
-        .min_by_key(|row| (row.terms(), row.items.iter().any(|item| matches!(item, Item::Varied(_)))))
+        .min_by_key(|row| {
+            (
+                row.terms(),
+                row.items.iter().any(|item| matches!(item, Item::Varied(_))),
+            )
+        })
         .unwrap_or_default()
 }
 

@@ -63,7 +63,11 @@ fn answer_near(question: Question) -> Option<(Question, Answer)> {
         Err(problems) => problems,
     };
     // Where it is the edges that leave no room, no number of changes fits.
-    let Problem { field, kind: Kind::TooMany { most } } = problems[0] else {
+    let Problem {
+        field,
+        kind: Kind::TooMany { most },
+    } = problems[0]
+    else {
         return None;
     };
     if field != Name::Amount.into() {
@@ -617,7 +621,10 @@ fn a_needle_with_no_room_says_how_many_it_takes() {
         knitting: wide,
         ..Question::about(59)
     };
-    assert_eq!(problem(edged), Problem::new(Name::EdgePlain, Kind::TooMany { most: 29 }));
+    assert_eq!(
+        problem(edged),
+        Problem::new(Name::EdgePlain, Kind::TooMany { most: 29 })
+    );
     assert_eq!(problem(Question::about(0)).kind, Kind::TooFew { least: 1 });
     assert_eq!(problem(Question::about(100_001)).kind, Kind::TooMany { most: 100_000 });
 }
@@ -645,7 +652,11 @@ fn edges_that_leave_no_room_are_what_is_wrong() {
     for (ask, increase, most) in asks {
         for plain in [most + 1, 1_000, u32::MAX] {
             let problems = answer(&with_edge(ask, plain, increase)).unwrap_err();
-            assert_eq!(problems, [Problem::new(Name::EdgePlain, Kind::TooMany { most })], "{ask:?}");
+            assert_eq!(
+                problems,
+                [Problem::new(Name::EdgePlain, Kind::TooMany { most })],
+                "{ask:?}"
+            );
         }
         assert!(answer(&with_edge(ask, most, increase)).is_ok(), "{ask:?}");
     }
@@ -658,14 +669,25 @@ fn multiples_are_found_at_the_end_of_all_numbers() {
         Knitting::Round { end_on_change: false },
         Knitting::Flat { edge: Edge::Half },
         Knitting::Flat { edge: Edge::Mirrored },
-        Knitting::Flat { edge: Edge::AtLeast(u32::MAX) },
+        Knitting::Flat {
+            edge: Edge::AtLeast(u32::MAX),
+        },
     ];
     for knitting in kinds {
         for (decrease, increase) in [(Decrease::K2tog, Increase::M1), (Decrease::Cdd, Increase::Kfb)] {
             for stitches in [0, 1, 2, u32::MAX - 1, u32::MAX] {
                 for (of, plus) in [(0, 0), (1, 0), (2, 1), (8, 3), (u32::MAX, 0), (u32::MAX, u32::MAX)] {
                     let about = Question::about(stitches);
-                    let found = multiples(&Question { knitting, decrease, increase, ..about }, of, plus);
+                    let found = multiples(
+                        &Question {
+                            knitting,
+                            decrease,
+                            increase,
+                            ..about
+                        },
+                        of,
+                        plus,
+                    );
                     assert!(found.below.is_none_or(|below| below.stitches < stitches));
                     assert!(found.above.is_none_or(|above| above.stitches > stitches));
                 }
@@ -679,7 +701,11 @@ fn multiples_are_found_at_the_end_of_all_numbers() {
 #[test]
 fn the_ordinary_run_is_named_where_changes_are_dense() {
     let suggested = |ask, stitches| {
-        let answer = answer(&Question { ask, ..Question::about(stitches) }).unwrap();
+        let answer = answer(&Question {
+            ask,
+            ..Question::about(stitches)
+        })
+        .unwrap();
         answer.ways[answer.suggested].row.to_string()
     };
     assert_eq!(
@@ -700,10 +726,19 @@ fn what_is_suggested_is_easy_to_hold() {
     for stitches in (20..=320).step_by(12) {
         for changes in 1..=stitches / 2 {
             for ask in [Ask::Lose(changes), Ask::Gain(changes)] {
-                let answer = answer(&Question { ask, ..Question::about(stitches) }).unwrap();
-                let Way { row, drift, readable, .. } = &answer.ways[answer.suggested];
+                let answer = answer(&Question {
+                    ask,
+                    ..Question::about(stitches)
+                })
+                .unwrap();
+                let Way {
+                    row, drift, readable, ..
+                } = &answer.ways[answer.suggested];
                 assert!(*readable && row.depth() <= 1, "{row}");
-                let shorter = answer.ways.iter().find(|way| way.row.terms() < row.terms() && way.drift <= *drift);
+                let shorter = answer
+                    .ways
+                    .iter()
+                    .find(|way| way.row.terms() < row.terms() && way.drift <= *drift);
                 assert_eq!(shorter, None, "{row}");
             }
         }
@@ -718,7 +753,12 @@ fn the_longest_orders_are_one_term_of_data() {
         ..Question::about(100_000)
     });
     for way in answer.unwrap().ways {
-        assert!(way.row.items.len() < 12, "{:?}: {} items", way.order, way.row.items.len());
+        assert!(
+            way.row.items.len() < 12,
+            "{:?}: {} items",
+            way.order,
+            way.row.items.len()
+        );
         assert_eq!(row::work(&way.row, 100_000).map(|worked| worked.on_needle), Ok(161_803));
     }
 }

@@ -108,10 +108,7 @@ fn the_third_next_to_the_underarm_is_plain() {
     assert_eq!(rows(&up), [21, 33, 46, 59]);
     assert_eq!((answer(&down).unwrap().plain, answer(&up).unwrap().plain), (20, 20));
     // What is said holds, and where there is no room for a third there are fewer.
-    let said = Question {
-        last: Some(1),
-        ..down
-    };
+    let said = Question { last: Some(1), ..down };
     assert_eq!(rows(&said), [14, 29, 44, 59]);
     assert_eq!(rows(&Question::about(96, 320, 5)), [1, 2, 3, 4]);
     assert_eq!(rows(&Question::about(320, 96, 5)), [1, 2, 3, 4]);
@@ -148,7 +145,10 @@ fn the_division_says_where_the_odd_stitch_is() {
         ..Question::about(320, 96, 60)
     };
     let said = division(&said);
-    assert_eq!((said.front, said.back, said.body_round, said.sleeve_round), (90, 90, 180, 70));
+    assert_eq!(
+        (said.front, said.back, said.body_round, said.sleeve_round),
+        (90, 90, 180, 70)
+    );
     assert!(!said.has_odd_stitch());
 }
 

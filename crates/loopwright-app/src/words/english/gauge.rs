@@ -27,8 +27,7 @@ pub const BAND: &str =
 pub const SPOTS: &str = "Counted in several spots? Type them all, as 21, 20½, 21.";
 pub const WAITING: &str = "Your gauge appears here, and with the pattern’s beside it the needle to try next.";
 pub const WHICH_NEEDLE: &str = "Say above which needle the swatch was knitted on, and the next one is named.";
-pub const ROWS_ONLY: &str =
-    "Stitches match and rows do not: knit to the pattern’s lengths, not by its row counts.";
+pub const ROWS_ONLY: &str = "Stitches match and rows do not: knit to the pattern’s lengths, not by its row counts.";
 
 /// What a field is called.
 pub const fn label(name: Name) -> &'static str {

@@ -10,7 +10,6 @@ pub mod intl;
 pub mod known;
 pub mod page;
 pub mod problem;
-pub mod rounds;
 pub mod row;
 pub mod schedule;
 pub mod search;

@@ -22,10 +22,7 @@ pub fn sentence(kind: &Kind) -> String {
         Kind::NoExact { .. } => fill_pattern_with("Type @.", &[], &[&either(&kind.nearest())]),
         Kind::TooSmall { least } => fill_pattern_with("Type @ or more.", &[], &[&amount(least)]),
         Kind::TooLarge { most } => fill_pattern_with("Type @ or less.", &[], &[&amount(most)]),
-        Kind::Differs { other } => fill_pattern(
-            "You typed # for this elsewhere. Make the two the same.",
-            &[*other],
-        ),
+        Kind::Differs { other } => fill_pattern("You typed # for this elsewhere. Make the two the same.", &[*other]),
         Kind::Missing => fill_pattern("Answer this first.", &[]),
         Kind::NeedsSwatch => fill_pattern("Take a stockinette gauge, or weigh a swatch.", &[]),
         Kind::Already => fill_pattern("That is what you have. Type another number.", &[]),

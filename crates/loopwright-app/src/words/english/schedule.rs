@@ -8,6 +8,8 @@ use super::Worded;
 use super::intl::{fill_pattern, fill_pattern_with, times};
 use loopwright::shaping::{Block, Drift, Knitting, Pace, Rate, Rates, Schedule, Shaped, Side};
 
+pub const COUNTS: &str = "Counts round by round";
+
 /// More blocks than this are too many to knit from: the rows are read from the list.
 const MOST_BLOCKS: usize = 9;
 

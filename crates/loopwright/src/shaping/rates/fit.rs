@@ -129,7 +129,9 @@ impl Search {
 
     /// Of these turns the one that strays least; the earlier of two that stray as far.
     fn best(&self, turns: impl Iterator<Item = [Rate; 2]>) -> Option<Fitted> {
-        turns.filter_map(|turn| self.laid(turn)).min_by_key(|found| found.strays)
+        turns
+            .filter_map(|turn| self.laid(turn))
+            .min_by_key(|found| found.strays)
     }
 
     /// Each of the two gaps for all.
@@ -146,7 +148,13 @@ impl Search {
         let [short, long] = self.two_gaps();
         let rates = move |one, other, times| {
             let rest = of - times;
-            [Rate { every: one, times }, Rate { every: other, times: rest }]
+            [
+                Rate { every: one, times },
+                Rate {
+                    every: other,
+                    times: rest,
+                },
+            ]
         };
         (1..of).flat_map(move |times| [rates(short, long, times), rates(long, short, times)])
     }
@@ -174,7 +182,9 @@ impl Search {
 
 /// The least and the most of them.
 fn ends(values: impl Iterator<Item = i64>) -> (i64, i64) {
-    values.fold((i64::MAX, i64::MIN), |(least, most), value| (least.min(value), most.max(value)))
+    values.fold((i64::MAX, i64::MIN), |(least, most), value| {
+        (least.min(value), most.max(value))
+    })
 }
 
 /// How far the farthest of them is.

@@ -161,7 +161,8 @@ impl Drift {
 
     /// Both to the nearest whole, as they are said: rounds, and stitches of which one shaping round changes so many.
     pub fn in_whole(&self, each: u32) -> (u32, u32) {
-        let nearest = |part: Fraction| u32::try_from((2 * part.over + part.under) / (2 * part.under)).unwrap_or(u32::MAX);
+        let nearest =
+            |part: Fraction| u32::try_from((2 * part.over + part.under) / (2 * part.under)).unwrap_or(u32::MAX);
         (nearest(self.rounds()), nearest(self.stitches(each)))
     }
 }

@@ -45,7 +45,9 @@ fn strays(rounds: Rounds, shaped: &[u32]) -> (i64, i64) {
         }
         None => (whole + room * (times - 1), room * 2 * (times - 1)),
     };
-    let each = (0..).zip(shaped).map(|(count, round)| i64::from(*round) * whole - place - count * gap);
+    let each = (0..)
+        .zip(shaped)
+        .map(|(count, round)| i64::from(*round) * whole - place - count * gap);
     (each.map(i64::abs).max().unwrap_or(0), gap)
 }
 
@@ -122,7 +124,10 @@ fn no_schedule_of_its_kind_strays_less() {
 fn what_is_said_is_what_is_scheduled() {
     for (rounds, times) in small() {
         let changes = vec![8; times as usize];
-        let growth = Growth { from: 96, changes: &changes };
+        let growth = Growth {
+            from: 96,
+            changes: &changes,
+        };
         for pace in [Pace::Easiest, Pace::MostEven] {
             let track = Track::at(pace, rounds, Rhythm::Centred, growth);
             let rows: Vec<u32> = track.schedule.rows().map(|shaped| shaped.row).collect();
@@ -139,7 +144,9 @@ fn growing() -> impl Strategy<Value = (Rounds, u32)> {
     let rounds = (1_u32..400, proptest::option::of(0_u32..20), 0_u32..20);
     let rounds = rounds.prop_map(|(all, first, last)| Rounds { all, first, last });
     let with_times = |rounds: Rounds| (Just(rounds), 0..=rounds.room());
-    rounds.prop_filter("room", |rounds| rounds.room() > 0).prop_flat_map(with_times)
+    rounds
+        .prop_filter("room", |rounds| rounds.room() > 0)
+        .prop_flat_map(with_times)
 }
 
 proptest! {
@@ -194,7 +201,11 @@ proptest! {
 /// ten of them one after the other would be.
 #[test]
 fn the_rates_that_a_raglan_takes() {
-    let rounds = Rounds { all: 64, first: Some(0), last: 1 };
+    let rounds = Rounds {
+        all: 64,
+        first: Some(0),
+        last: 1,
+    };
     let [body, sleeve] = [vec![4; 32], vec![2; 22]];
     let growth = |from, changes| Growth { from, changes };
     let body = Track::at(Pace::Easiest, rounds, Rhythm::Straight, growth(56, &body));

@@ -57,10 +57,18 @@ fn counts(text: &str, each: Bounds<u32>) -> Result<Vec<Option<u32>>, Unread> {
         let place = number.figures.range();
         one(text, &number.figures, each).map_err(|why| unread(&place, WhyUnread::Number(why)))
     };
-    let counts: Vec<Option<u32>> = pieces.numbers.iter().filter(is_count).map(read).collect::<Result<_, _>>()?;
+    let counts: Vec<Option<u32>> = pieces
+        .numbers
+        .iter()
+        .filter(is_count)
+        .map(read)
+        .collect::<Result<_, _>>()?;
     // Names are passed over; but what has a figure in it may be a count misspelt, or one more count.
     let is_named = counts.len() > 1 && pieces.names.len() + pieces.numbers.len() == 2 * counts.len();
-    let lost = pieces.names.iter().find(|name| counts.is_empty() || !is_named && name.has_number());
+    let lost = pieces
+        .names
+        .iter()
+        .find(|name| counts.is_empty() || !is_named && name.has_number());
     match lost {
         None => Ok(counts),
         Some(name) if name.text.chars().any(char::is_alphabetic) => {

@@ -160,7 +160,10 @@ impl Pieces {
             });
         }
         // The words before a name may say what is measured.
-        name.map(|name| Name { kind: self.kind, ..name })
+        name.map(|name| Name {
+            kind: self.kind,
+            ..name
+        })
     }
 
     /// What a word says about the numbers behind it.

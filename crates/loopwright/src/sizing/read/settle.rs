@@ -125,7 +125,10 @@ impl Pieces {
 
     /// The numbers that are girths.
     pub(super) fn girths(&self) -> Vec<&Number> {
-        self.numbers.iter().filter(|number| number.role == Role::Girth).collect()
+        self.numbers
+            .iter()
+            .filter(|number| number.role == Role::Girth)
+            .collect()
     }
 
     /// Rows of several numbers that do not all have names of their own.

@@ -276,12 +276,20 @@ fn what_cannot_be_read_is_pointed_at() {
 /// What was read, in centimetres and inches as printed, without names.
 fn girths(text: &str, unit: LengthUnit) -> String {
     let sizes = read_sizes(text, unit).unwrap_or_else(|unread| panic!("{text}: {unread:?}"));
-    let step = if unit == LengthUnit::Inch { Step::Eighths } else { Step::Tenth };
+    let step = if unit == LengthUnit::Inch {
+        Step::Eighths
+    } else {
+        Step::Tenth
+    };
     let written = |girth: Span| match (print(girth.from, unit, step), print(girth.to, unit, step)) {
         (from, to) if from == to => from,
         (from, to) => format!("{from}..{to}"),
     };
-    sizes.iter().map(|size| written(size.girth)).collect::<Vec<_>>().join(", ")
+    sizes
+        .iter()
+        .map(|size| written(size.girth))
+        .collect::<Vec<_>>()
+        .join(", ")
 }
 
 #[test]
@@ -311,12 +319,19 @@ fn three_numbers_parted_by_dashes_are_sizes_and_two_a_range() {
     ] {
         assert_eq!(girths(text, LengthUnit::Cm), wanted, "{text}");
     }
-    same("S-M-L: 96-104-112", &[("S", 960, 960), ("M", 1040, 1040), ("L", 1120, 1120)]);
+    same(
+        "S-M-L: 96-104-112",
+        &[("S", 960, 960), ("M", 1040, 1040), ("L", 1120, 1120)],
+    );
 }
 
 #[test]
 fn a_unit_at_both_ends_of_a_range_makes_no_two_sizes() {
-    for text in ["34\"-36\" (38\"-40\", 42\"-44\")", "34”–36” (38”–40”, 42”–44”)", "34-36 (38-40, 42-44)"] {
+    for text in [
+        "34\"-36\" (38\"-40\", 42\"-44\")",
+        "34”–36” (38”–40”, 42”–44”)",
+        "34-36 (38-40, 42-44)",
+    ] {
         assert_eq!(girths(text, LengthUnit::Inch), "34..36, 38..40, 42..44", "{text}");
     }
 }
@@ -342,7 +357,11 @@ fn a_list_with_a_number_that_would_be_left_unused_is_not_read() {
     }
     for (text, piece) in [("86 + 91", "+"), ("86, -91", "-"), ("1) 86", ")")] {
         let unread = read_sizes(text, LengthUnit::Cm).unwrap_err();
-        assert_eq!((unread.piece(text), unread.why), (piece, WhyUnread::Misplaced), "{text}");
+        assert_eq!(
+            (unread.piece(text), unread.why),
+            (piece, WhyUnread::Misplaced),
+            "{text}"
+        );
     }
     let unread = read_counts("88: 92", Bounds::new(1, 999)).unwrap_err();
     assert_eq!((unread.piece("88: 92"), unread.why), ("88", WhyUnread::Unused));

@@ -53,7 +53,14 @@ fn what_a_tape_cannot_tell_is_inside_a_range() {
     let inside = answer(&of(edge)).unwrap();
     assert!(!has(&inside, |note| matches!(note, Note::OnEdge { .. })));
     let upper = answer(&of(mm(1_118))).unwrap();
-    assert!(has(&upper, |note| matches!(note, Note::OnEdge { size: 2, is_lower: false, .. })));
+    assert!(has(&upper, |note| matches!(
+        note,
+        Note::OnEdge {
+            size: 2,
+            is_lower: false,
+            ..
+        }
+    )));
 }
 
 #[test]
