@@ -163,10 +163,16 @@ impl Parser<'_> {
         }
     }
 
-    /// The words behind a number, unless another number follows: then they are its name.
+    /// The words behind a number, unless another number or a colon follows: then they are a name.
     fn words_behind(&mut self) {
         let end = self.words_end();
-        if end == self.at || self.is_number(end) || self.kind(end) == Some(TokenKind::Dash) && self.is_number(end + 1) {
+        let is_name = match self.kind(end) {
+            Some(TokenKind::Number | TokenKind::Equals) => true,
+            Some(TokenKind::Colon) => !self.parts(end),
+            Some(TokenKind::Dash) => self.is_number(end + 1),
+            Some(_) | None => false,
+        };
+        if end == self.at || is_name {
             return;
         }
         let words = self.words(end);

@@ -83,7 +83,7 @@ impl Style {
                     && !matches!(self.names, Names::BeforeEach(_))
             }
             "/" => has_three && !matches!(self.fraction, Fraction::Dash),
-            ":" => !are_ranges && !matches!(self.names, Names::BeforeEach(_)) && (!is_bare || has_three && !is_named),
+            ":" => !matches!(self.names, Names::BeforeEach(_)) && (!is_bare || has_three && !is_named),
             "" => !matches!(self.range, Some(" to " | " - " | " – ")) || is_bare,
             _ => true,
         }

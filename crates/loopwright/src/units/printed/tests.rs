@@ -75,6 +75,7 @@ fn a_name_stands_before_its_number_its_colon_or_by_itself() {
     for (text, wanted) in [
         ("S 86, M 91", "S|M"),
         ("86-91 S, 91-97 M", "S|M"),
+        ("XS: 15 S: 17 M: 18", "XS|S|M"),
         ("10: 92, 12: 97", "10|12"),
         ("2/4: 53, 6-8 years: 60", "2/4|6-8|years"),
         ("X-Small 71, Extra Large 110", "X-Small|Extra|Large"),

@@ -119,7 +119,7 @@ impl Scanner {
         };
         for (at, mark) in text.char_indices().filter(|(_, mark)| !clean::unseen(*mark)) {
             let plain = match mark {
-                '\n' | '\r' | '\u{b}' | '\u{c}' | '\u{85}' | '\u{2028}' | '\u{2029}' => '\n',
+                '\n' | '\u{b}' | '\u{c}' | '\u{85}' | '\u{2028}' | '\u{2029}' => '\n',
                 other => clean::plain_form(other),
             };
             if plain != ' ' || scanner.marks.last() != Some(&' ') {

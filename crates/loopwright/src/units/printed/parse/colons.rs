@@ -22,7 +22,8 @@ pub(super) fn parting_colons(tokens: &[Token]) -> Vec<bool> {
                 run.push(at);
                 continue;
             }
-            TokenKind::Number | TokenKind::Unit(_) if follows_colon(tokens, at) => continue,
+            // Ranges may stand between colons too.
+            TokenKind::Number | TokenKind::Unit(_) | TokenKind::Dash if goes_on(tokens, at) => continue,
             _ => {}
         }
         settle(&mut run, &mut parting);
@@ -61,11 +62,14 @@ fn stands_between_numbers(tokens: &[Token], at: usize) -> bool {
     before && kind(at + 1) == Some(TokenKind::Number)
 }
 
-/// Whether a number, or the unit behind it, comes behind a colon.
-fn follows_colon(tokens: &[Token], at: usize) -> bool {
-    let is_colon = |at: Option<usize>| {
-        at.and_then(|at| tokens.get(at))
-            .is_some_and(|token| token.kind == TokenKind::Colon)
-    };
-    is_colon(at.checked_sub(1)) || is_colon(at.checked_sub(2))
+/// Whether a token goes on with the number or the range that a colon has before or behind it.
+fn goes_on(tokens: &[Token], at: usize) -> bool {
+    let before = at.checked_sub(1).and_then(|before| tokens.get(before));
+    let before = before.map(|token| token.kind);
+    match tokens.get(at).map(|token| token.kind) {
+        Some(TokenKind::Number) => matches!(before, Some(TokenKind::Colon | TokenKind::Dash)),
+        Some(TokenKind::Unit(_)) => before == Some(TokenKind::Number),
+        Some(TokenKind::Dash) => matches!(before, Some(TokenKind::Number | TokenKind::Unit(_))),
+        Some(_) | None => false,
+    }
 }
