@@ -1,28 +1,28 @@
 //! Beside a field: how its text was read, where the text alone does not show that, and what else may be meant, a tap away.
 
-use super::plain::{button, element, list, text, text_element};
+use super::plain::{button, text_element};
 use super::{Sheet, View};
 use crate::form::doubt::{Beside, Tap, beside};
 use crate::form::{Field, pair};
 use crate::store::{Entry, Typed};
 use yew::prelude::*;
 
-/// All that is said and offered about how a field was read.
-pub(super) fn doubted(view: &View, field: &'static Field) -> Html {
+/// All that is said and offered about how a field was read, piece by piece.
+pub(super) fn doubted(view: &View, field: &'static Field) -> Vec<Html> {
     let all = beside(&view.fields, field).into_iter();
-    list(all.map(|one| drawn(&view.sheet, one)).collect())
+    all.flat_map(|one| drawn(&view.sheet, one)).collect()
 }
 
-fn drawn(sheet: &Sheet, Beside { sentence, mark, tap }: Beside) -> Html {
+fn drawn(sheet: &Sheet, Beside { sentence, mark, tap }: Beside) -> Vec<Html> {
     let mut content = Vec::new();
     if !sentence.is_empty() {
-        content.push(element("span", "", vec![text(sentence.into())]));
+        content.push(text_element("span", "", sentence));
     }
     if !mark.is_empty() {
         content.push(text_element("small", "practice", mark));
     }
     content.extend(tap.map(|tap| tapped(sheet, tap)));
-    element("div", "known", content)
+    content
 }
 
 fn tapped(sheet: &Sheet, Tap { label, field, typed }: Tap) -> Html {

@@ -2,7 +2,7 @@
 //! there. Nothing is taken or kept without a tap.
 
 use super::doubt::doubted;
-use super::plain::{button, element, list, text_element};
+use super::plain::{button, element, text_element};
 use super::{Sheet, View};
 use crate::form::kept::{self, Kept, Value};
 use crate::form::{Field, Keeping, Kind, Scale, gauge_text};
@@ -14,13 +14,18 @@ use yew::prelude::*;
 /// Beside a field: how its text was read, where that has to be said; then takes the kept value, or keeps the one that stands
 /// there, or says that it is the kept one.
 pub fn offered(view: &View, field: &'static Field) -> Html {
-    list(vec![doubted(view, field), kept_beside(view, field)])
+    let mut content = doubted(view, field);
+    content.extend(kept_beside(view, field));
+    if content.is_empty() {
+        return Html::default();
+    }
+    element("div", "known", content)
 }
 
 /// What can be kept and taken beside a field: nothing that the field would not take.
-fn kept_beside(view: &View, field: &'static Field) -> Html {
+fn kept_beside(view: &View, field: &'static Field) -> Vec<Html> {
     let name = match field.kept {
-        Keeping::Nothing => return Html::default(),
+        Keeping::Nothing => return Vec::new(),
         Keeping::As(name) => name,
         Keeping::By(name) => name(&view.fields),
     };
@@ -33,10 +38,10 @@ fn kept_beside(view: &View, field: &'static Field) -> Html {
     let kept = view.sheet.desk.text(kept::SHEET, name.key());
     let kept = kept.map(|typed| name.renewed(typed)).filter(|typed| field.takes(typed));
     match (here, kept) {
-        (None, None) => Html::default(),
-        (Some(here), Some(kept)) if is_same(field, &here, &kept) => text_element("p", "known", words::TAKEN),
+        (None, None) => Vec::new(),
+        (Some(here), Some(kept)) if is_same(field, &here, &kept) => vec![text_element("span", "", words::TAKEN)],
         // As long as something of her own stands there, what is only to be taken is not offered.
-        (_, _) if field.take_only && !is_empty => Html::default(),
+        (_, _) if field.take_only && !is_empty => Vec::new(),
         (here, kept) => {
             let take = kept.map(|kept| {
                 let label = words::take(&name.print_in(measures, &kept));
@@ -46,7 +51,7 @@ fn kept_beside(view: &View, field: &'static Field) -> Html {
                 let label = words::keep(&name.print_in(measures, &here));
                 button(label, writing(&view.sheet, kept::SHEET, name.key().to_owned(), here))
             });
-            element("div", "known", take.into_iter().chain(keep).collect())
+            take.into_iter().chain(keep).collect()
         }
     }
 }

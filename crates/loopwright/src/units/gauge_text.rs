@@ -38,6 +38,9 @@ use super::{Amount, CountUnit, Dimension, Gauge, Length, Unit};
 use crate::gauge::Direction;
 use parse::Parser;
 
+/// No label prints a gauge in more bytes than these.
+const LONGEST: usize = 1_000;
+
 /// Thousandths in one.
 const PARTS: u32 = 1_000;
 
@@ -116,6 +119,10 @@ impl GaugeText {
 /// # Errors
 /// [`Unreadable`], with the limits of [`Gauge::COUNTS`] and of [`Gauge::SPANS`]; `TwoNumbers` where one has no place.
 pub fn read(text: &str, span: Length) -> Result<GaugeText, Unreadable> {
+    let text = text.trim();
+    if text.len() > LONGEST {
+        return Err(Unreadable::NotANumber);
+    }
     let tokens = tokens(text);
     if let Some(alone) = read_alone(text, &tokens, span) {
         return alone;

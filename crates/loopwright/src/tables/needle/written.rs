@@ -39,6 +39,9 @@ const FILLERS: [&str; 6] = ["size", "no.", "no", "needle", "needles", "#"];
 /// Marks between two names of one needle; a slash is one where it is no fraction's.
 const BETWEEN: [char; 5] = ['(', ')', ';', '=', '/'];
 
+/// One needle has so many names at most: its millimetres, and a number of each system.
+const MOST_NAMES: usize = System::ALL.len();
+
 /// A needle, as it is written.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Written {
@@ -78,7 +81,11 @@ pub struct Across {
 /// [`Unreadable`], as for a length; `TwoNumbers` where the names are not of one needle.
 pub fn read(text: &str) -> Result<Written, Unreadable> {
     let text: String = clean(text).into_iter().collect::<String>().to_ascii_lowercase();
-    let names: Result<Vec<Written>, Unreadable> = pieces(&text).into_iter().map(read_name).collect();
+    let pieces = pieces(&text);
+    if pieces.len() > MOST_NAMES {
+        return Err(Unreadable::TwoNumbers);
+    }
+    let names: Result<Vec<Written>, Unreadable> = pieces.into_iter().map(read_name).collect();
     match names?.as_slice() {
         [] => Err(Unreadable::Empty),
         [name] => Ok(*name),

@@ -60,13 +60,12 @@ impl<'a> Parser<'a> {
     /// A span with `=` behind it, before the counts.
     fn span_before(&mut self) -> Option<Length> {
         let from = self.at;
-        if self.kind(from) == Some(TokenKind::Number) {
-            if let Ok(span) = self.span()
-                && matches!(self.kind(self.at), Some(TokenKind::Equals | TokenKind::Colon))
-            {
-                self.at += 1;
-                return Some(span);
-            }
+        if self.kind(from) == Some(TokenKind::Number)
+            && let Ok(span) = self.span()
+            && matches!(self.kind(self.at), Some(TokenKind::Equals | TokenKind::Colon))
+        {
+            self.at += 1;
+            return Some(span);
         }
         self.at = from;
         None
