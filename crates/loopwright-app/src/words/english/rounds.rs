@@ -9,12 +9,12 @@ pub const COUNTS: &str = "Counts round by round";
 const MOST: usize = 40;
 
 /// Whether a sentence names so many rounds one by one; otherwise it sends to the counts, which then lie open.
-pub const fn are_named(rounds: usize) -> bool {
+const fn are_named(rounds: usize) -> bool {
     rounds <= MOST
 }
 
 /// `round 9`; `rounds 2, 4 and 5`; where they are too many, how many they are and where to read them.
-pub fn named(rounds: &[u32]) -> String {
+fn named(rounds: &[u32]) -> String {
     if !are_named(rounds.len()) {
         return fill_pattern("each of # rounds, listed below", &[rounds.len() as u32]);
     }
@@ -56,14 +56,6 @@ pub fn which(schedule: &Schedule) -> String {
     }
 }
 
-/// Whether that names every round it speaks of.
-pub fn which_is_named(schedule: &Schedule) -> bool {
-    match Which::of(schedule) {
-        Which::Every => true,
-        Which::Shaped(rounds) | Which::AllBut(rounds) => are_named(rounds.len()),
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -94,6 +86,5 @@ mod tests {
         assert_eq!(which(&schedule(&[(1, 60)], 60)), " in each of 60 rounds, listed below");
         let long = which(&schedule(&[(0, 60), (1, 50)], 0));
         assert_eq!(long, " in each of 110 rounds, listed below");
-        assert!(!which_is_named(&schedule(&[(0, 60), (1, 50)], 0)) && which_is_named(&five));
     }
 }
