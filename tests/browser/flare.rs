@@ -18,18 +18,18 @@ pub async fn she_flares_a_cape_with_the_gauge_she_keeps(stage: &mut Stage) -> Re
         Type("#flare-depth", "30"),
         Type("#flare-row_gauge", "28"),
         Outcome("488 stitches, 232.4 cm round"),
-        Begins(".answer .row", "Increase 8 in round 1, then by turns"),
+        Begins(".answer .row", "Increase 8 in round 3, then by turns"),
         Begins(".verdict", "It lies flat: 30 cm from neck to hem"),
         Choose("#flare-hem", "girth"),
         Type("#flare-girth", "120"),
         Outcome("248 stitches, 118.1 cm round"),
         Begins(
             ".answer .row",
-            "Increase 8 in round 5, then every 4th round 18 times more.",
+            "Increase 8 in round 6, then every 4th round 18 times more.",
         ),
         Begins(".verdict", "It hangs as a cone: 30 cm along its side"),
         Type("#flare-girth", "3 m"),
-        Begins(".verdict", "It ruffles: 30 cm along the fabric and no farther out"),
+        Begins(".verdict", "It ruffles: 30 cm along the fabric, the hem"),
         // Of the 632 stitches of the last round, not of the 96 at the neck.
         Says(".answers", "To bind off 632 stitches"),
         // Garter has more rows, and the same depth more rounds.

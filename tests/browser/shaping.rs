@@ -32,7 +32,7 @@ pub async fn she_loses_stitches_over_many_rows(stage: &mut Stage) -> Result<()> 
         // The same from a wrong-side row: a plain row first, so that shaping stays on the right side.
         Choose("#shaping-knitting", "wrong"),
         Type("#shaping-stitches", "58"),
-        Reads("Decrease in row 2, then 6 rows later, then every 8th row 7 times."),
+        Reads("Decrease in row 2, then once 6 rows later, then every 8th row 7 times."),
         Is(
             ".answer .outcome",
             "That takes 64 rows of the 66. 58 stitches become 40.",

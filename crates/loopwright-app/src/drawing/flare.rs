@@ -5,7 +5,7 @@
 use super::path::{Path, tenths};
 use super::picture::{label, picture};
 use crate::part::plain::{self, element, element_with};
-use crate::words::flare::Labels;
+use crate::words::flare::{Labels, MOST_RINGS};
 use loopwright::flare::{Answer, Hang, Shape};
 use loopwright::units::Length;
 use yew::prelude::*;
@@ -19,8 +19,6 @@ const OUT: f64 = 82.0;
 const WAVES: u32 = 12;
 /// How high a wave may be: a ruffle of more than four times its circle is drawn no fuller.
 const HIGHEST: f64 = 30.0;
-/// Rings closer than this are a grey patch, and are left out.
-const CLOSEST: f64 = 3.0;
 /// A neck with less room than this has no count in it.
 const ROOM: f64 = 18.0;
 
@@ -76,7 +74,7 @@ impl Scaled {
     /// From above, a ring where each increase round lies along the fabric.
     fn rings(&self, answer: &Answer) -> Vec<Html> {
         let wide = self.hem - self.neck;
-        if wide < CLOSEST * f64::from(answer.increase_rounds) {
+        if answer.increase_rounds > MOST_RINGS {
             return Vec::new();
         }
         let part = |row: u32| f64::from(row) / f64::from(answer.rounds.max(1));
@@ -85,14 +83,21 @@ impl Scaled {
             .collect()
     }
 
-    /// The counts at neck and hem from the side, and the count of the neck from above.
+    /// The counts at neck and hem from the side, the depth along it, and the count of the neck from above.
     fn labels(&self, words: &Labels) -> Html {
-        let waves = if self.hang == Hang::Ruffle { HIGHEST / 2.0 } else { 0.0 };
-        let mut labels = vec![
-            label((SIDE, TOP - 8.0 - waves), words.neck.clone()),
-            label((SIDE, TOP + self.drop + 22.0 + waves), words.hem.clone()),
-        ];
-        if self.drop > 2.0 * ROOM {
+        let bottom = TOP + self.drop;
+        // A hem that lies beside the neck has its count at its end.
+        let hem = match self.hang {
+            Hang::Tube | Hang::Cone => (SIDE, bottom + 22.0),
+            Hang::Flat => (SIDE + self.hem - ROOM, bottom + 22.0),
+            Hang::Ruffle => (SIDE + self.hem - ROOM, bottom + 22.0 + HIGHEST / 2.0),
+        };
+        let above = match self.hang {
+            Hang::Tube | Hang::Cone | Hang::Flat => TOP - 8.0,
+            Hang::Ruffle => TOP - 8.0 - HIGHEST / 2.0,
+        };
+        let mut labels = vec![label((SIDE, above), words.neck.clone()), label(hem, words.hem.clone())];
+        if self.drop > 2.0 * ROOM && self.neck + self.hem > 4.5 * ROOM {
             labels.push(label((SIDE, TOP + self.drop / 2.0 + 5.0), words.slant.clone()));
         }
         if self.neck > ROOM {

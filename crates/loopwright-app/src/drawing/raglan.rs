@@ -1,11 +1,11 @@
 //! A raglan from above: front, back and two sleeves that open from the neck along four lines, each as wide as its stitches
 //! are many and as deep as its rounds, a stitch as wide as a round is high. A line across each part for each of its raglan
-//! rounds; broken, what is cast on at the underarm, half of it at either end of a part.
+//! rounds; thick, what is cast on at the underarm, half of it at either end of a part.
 
 use super::path::{Path, Point};
 use super::picture::{label, picture};
 use crate::part::plain::{self, element};
-use crate::words::raglan::Labels;
+use crate::words::raglan::{Labels, has_lines};
 use loopwright::raglan::{Answer, Question};
 use loopwright::shaping::Schedule;
 use yew::prelude::*;
@@ -13,10 +13,9 @@ use yew::prelude::*;
 const MIDDLE: f64 = 180.0;
 /// How far from the middle the outer edges may lie: the sleeves leave room for a count beside them.
 const REACH: f64 = 134.0;
-/// Above and below the parts there is room for one line of words.
-const ROOM: f64 = 26.0;
-/// Closer than this, lines across are a grey patch and are left out.
-const CLOSEST: f64 = 2.0;
+const TOP: f64 = 8.0;
+/// Below the parts there is room for one line of words.
+const ROOM: f64 = 30.0;
 /// A part that is narrower has no name in it.
 const NAMED: f64 = 52.0;
 
@@ -73,7 +72,7 @@ impl Piece {
         let high = (half_sleeve + rounds).max(ends[1]) * unit;
         Self {
             unit,
-            middle: (MIDDLE, ROOM + high),
+            middle: (MIDDLE, TOP + high),
             rounds: question.rounds,
             half_body,
             half_sleeve,
@@ -146,10 +145,6 @@ impl<'a> Panel<'a> {
     }
 
     fn lines_across(&self, halves: &[(f64, f64)], lines: &mut Path) {
-        let many = self.schedule.shaping_rows();
-        if self.piece.unit * f64::from(self.piece.rounds) < CLOSEST * f64::from(many) {
-            return;
-        }
         for place in &halves[1..halves.len() - 1] {
             lines.line(&self.ends(*place));
         }
@@ -189,7 +184,9 @@ pub fn raglan(question: &Question, answer: &Answer, words: &Labels) -> Html {
         let panel = Panel::of(&piece, answer, side);
         let halves = panel.halves();
         parts.push(plain::path("piece", &panel.outline(&halves).written()));
-        panel.lines_across(&halves, &mut lines);
+        if has_lines(answer) {
+            panel.lines_across(&halves, &mut lines);
+        }
         panel.underarm(&halves, &mut cast_on);
         let named = match side {
             Side::Back => words.back,
@@ -215,11 +212,11 @@ pub fn raglan(question: &Question, answer: &Answer, words: &Labels) -> Html {
     let mut content = parts;
     content.push(plain::path("arms", &lines.written()));
     if question.underarm > 0 {
-        content.push(plain::path("groups open", &cast_on.written()));
+        content.push(plain::path("yarn", &cast_on.written()));
     }
     content.push(element("g", "caption", labels));
-    let tall = 2.0 * piece.middle.1;
-    picture("edges", (360, tall as u32), &words.words, content)
+    let tall = 2.0 * piece.middle.1 - TOP + ROOM;
+    picture("edges named", (360, tall as u32), &words.words, content)
 }
 
 /// The small picture: four parts that open from a neck.

@@ -239,6 +239,23 @@ fn plain_rounds_that_leave_no_room_are_what_is_wrong() {
     assert_eq!(first, [problem(Name::First, 31)]);
 }
 
+/// In the most even order a sleeve keeps to the rounds of the body, never farther from its own place than half the way
+/// to the next of them and the round by which that may be off.
+#[test]
+fn the_most_even_order_keeps_near_the_line_of_each() {
+    for rounds in 64..=90 {
+        let question = Question {
+            rhythm: Pace::MostEven,
+            rounds,
+            ..usual()
+        };
+        let raglan = answer(&question).unwrap();
+        let half = raglan.body.drift.gap.to_f64() / 2.0;
+        assert!(raglan.sleeves.drift.rounds().to_f64() <= half + 1.0, "{rounds}: {:?}", raglan.sleeves.drift);
+        assert_eq!(worked(&question, &raglan), [184, 60]);
+    }
+}
+
 /// From neck to underarm a sweater's tracks are always said at two rates, and stray less than two of their rounds add.
 #[test]
 fn every_usual_raglan_is_held_in_the_head() {

@@ -79,7 +79,9 @@ fn many_and_few(pace: Pace, rounds: Rounds, many: Growth, few: Growth) -> (Track
 fn evenly_among(leading: &Track, rounds: Rounds, few: Growth) -> Track {
     let rows: Vec<u32> = leading.schedule.rows().map(|shaped| shaped.row).collect();
     let last = |count: usize| count.saturating_sub(1);
-    let place = |count: usize| count * last(rows.len()) / last(few.changes.len()).max(1);
+    let gaps = last(few.changes.len()).max(1);
+    // To the nearest, halves towards the end.
+    let place = |count: usize| (2 * count * last(rows.len()) + gaps) / (2 * gaps);
     let chosen = (0..few.changes.len()).filter_map(|count| rows.get(place(count)).copied());
     Track::in_rounds(rounds, Rhythm::Straight, few, chosen)
 }

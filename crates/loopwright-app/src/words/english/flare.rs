@@ -1,7 +1,7 @@
 //! The words of the flare. Lengths come in printed, in the unit the knitter uses, by the function `long`.
 
 use super::cast_on::Long;
-use super::intl::{decimal, fill_pattern, fill_pattern_with, fill_pattern_with_strings, number};
+use super::intl::{decimal, fill_pattern, fill_pattern_with, fill_pattern_with_strings, number, tenths};
 use super::tail::Print;
 use super::{Title, Worded, schedule, units};
 use loopwright::flare::{Answer, BindOffYarn, Hang, Hem, HemKind, Name, Placing, Question};
@@ -117,9 +117,9 @@ pub fn hang(answer: &Answer, long: Long) -> String {
             vec![slant, radius],
         ),
         Hang::Ruffle => fill_pattern_with_strings(
-            "It ruffles: @ along the fabric and no farther out than that, @ from the middle. The hem is @ times as long as the circle there.",
+            "It ruffles: @ along the fabric, the hem @ out from the middle and no farther. It is @ times as long as the circle there, and waves.",
             &[],
-            vec![slant, radius, decimal(f64::from(shape.fullness) / 1_000.0)],
+            vec![slant, radius, tenths(f64::from(shape.fullness) / 1_000.0)],
         ),
     }
 }
@@ -141,21 +141,31 @@ pub fn growth(question: &Question, answer: &Answer) -> String {
     sentence + &fill_pattern(pattern, &[question.each])
 }
 
+/// More increase rounds than this have no rings of their own in the drawing.
+pub const MOST_RINGS: u32 = 50;
+
 /// Below the drawing: what is solid, and what is broken where that is there.
 pub fn key(answer: &Answer, neck: u32, long: Long) -> String {
     let [radius, flat] = [answer.shape.radius, answer.shape.flat_radius].map(long);
     let numbers = [neck, answer.hem];
+    let mut sentence = fill_pattern_with(
+        "From the side and from above: the neck has # stitches, the hem # and lies @ out from the middle.",
+        &numbers,
+        &[&radius],
+    );
+    if (1..=MOST_RINGS).contains(&answer.increase_rounds) {
+        sentence += " Thin rings: the increase rounds.";
+    }
     match answer.hang {
-        Hang::Tube | Hang::Cone => fill_pattern_with_strings(
-            "From the side and from above: the neck has # stitches, the hem # and lies @ out from the middle. Broken: where it would lie if the piece lay flat, @ out.",
-            &numbers,
-            vec![radius, flat],
-        ),
-        Hang::Flat | Hang::Ruffle => fill_pattern_with_strings(
-            "From the side and from above: the neck has # stitches, the hem # and lies @ out from the middle.",
-            &numbers,
-            vec![radius],
-        ),
+        Hang::Tube | Hang::Cone => {
+            sentence
+                + &fill_pattern_with(
+                    " Broken: where the hem would lie if the piece lay flat, @ out.",
+                    &[],
+                    &[&flat],
+                )
+        }
+        Hang::Flat | Hang::Ruffle => sentence,
     }
 }
 
@@ -206,22 +216,32 @@ pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
             &[&long(girth), &gauge],
         ));
     }
-    steps.push(fill_pattern(
-        "The hem less the neck: # − # = #, in # {round|rounds} of #.",
-        &[
-            answer.hem,
-            question.neck,
-            answer.gain,
-            answer.increase_rounds,
-            question.each,
-        ],
-    ));
+    if answer.gain > 0 {
+        steps.push(gain_sum(question, answer));
+    }
     steps.push(fill_pattern_with(
         "A flat circle: 2 × π × @ ÷ @ = @ stitches a round, # in # rounds, rounded once.",
         &[answer.flat_gain, answer.rounds],
         &[&gauge, &rows, &rate],
     ));
     steps
+}
+
+/// What is gained, and in how many rounds.
+fn gain_sum(question: &Question, answer: &Answer) -> String {
+    let pattern = match answer.rest {
+        Some(_) => "The hem less the neck: # − # = #, in # {round|rounds} of #, the last of them of #.",
+        None => "The hem less the neck: # − # = #, in # {round|rounds} of #.",
+    };
+    let numbers = [
+        answer.hem,
+        question.neck,
+        answer.gain,
+        answer.increase_rounds,
+        question.each,
+        answer.rest.unwrap_or(0),
+    ];
+    fill_pattern(pattern, &numbers)
 }
 
 pub const SOURCE: &str = "Geometry of circle and cone. Eight at a time, a plain round at the end, flat within a twentieth of the rate, yarn to bind off: common practice, no source.";

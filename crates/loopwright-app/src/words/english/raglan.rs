@@ -8,14 +8,14 @@ use loopwright::shaping::{Rates, Track};
 
 pub const TITLE: Title = Title {
     name: "Raglan",
-    asks: "Which rounds add to body and sleeves, each to its own count.",
+    asks: "When to increase body and sleeves, each to its own count.",
 };
 pub const WAITING: &str = "The raglan rounds appear here.";
 
 /// What a field is called.
 pub const fn label(name: Name) -> &'static str {
     match name {
-        Name::Body => "Body at the neck, front and back with the lines",
+        Name::Body => "Front and back at the neck, with the four lines",
         Name::Sleeve => "One sleeve at the neck",
         Name::BodyTo => "Body round below the underarm",
         Name::SleeveTo => "Sleeve round below the underarm",
@@ -150,6 +150,15 @@ pub fn underarm(question: &Question, answer: &Answer) -> String {
     fill_pattern(pattern, &numbers)
 }
 
+/// More raglan rounds than this have no lines of their own in the drawing.
+const MOST_LINES: u32 = 80;
+
+/// Whether the raglan rounds have lines of their own in the drawing.
+pub fn has_lines(answer: &Answer) -> bool {
+    let many = [&answer.body, &answer.sleeves].map(|track| track.schedule.shaping_rows());
+    !is_plain(answer) && many.iter().all(|rounds| *rounds <= MOST_LINES)
+}
+
 /// The words in the drawing.
 pub fn labels(question: &Question, answer: &Answer) -> Labels {
     let neck = question.body + 2 * question.sleeve;
@@ -193,11 +202,12 @@ pub fn key(question: &Question, answer: &Answer) -> String {
         "From above, in stitches and rounds: the neck with # in the middle; outside, # round the body and # round each sleeve.",
         &numbers,
     );
-    if !is_plain(answer) {
-        sentence += " A line for each raglan round; between the parts run the four lines.";
+    if has_lines(answer) {
+        sentence += " A thin line for each raglan round.";
     }
+    sentence += " The four lines run between the parts.";
     if question.underarm > 0 {
-        sentence += " Broken: what you cast on.";
+        sentence += " Thick at the corners: what you cast on.";
     }
     sentence
 }

@@ -100,33 +100,31 @@ const fn noun(knitting: Knitting) -> &'static str {
     }
 }
 
-/// One rate, counted from the shaping row before: "every 8th row 7 times"; "4 rows later", where that is once.
+/// The same where the noun is understood: "every 8th".
+pub fn every_short(rows: u32, knitting: Knitting) -> String {
+    match rows {
+        1 => every(rows, knitting),
+        _ => fill_pattern_with("every @", &[], &[&ordinal(rows)]),
+    }
+}
+
+/// One rate, counted from the shaping row before: "every 8th row 7 times"; "once 4 rows later".
 fn rate(rate: Rate, knitting: Knitting) -> String {
     match (rate.times, rate.every) {
         (1, 1) => fill_pattern_with("in the next @", &[], &[noun(knitting)]),
-        (1, later) => rows(later, knitting == Knitting::Round) + " later",
+        (1, later) => fill_pattern_with("once @ later", &[], &[&rows(later, knitting == Knitting::Round)]),
         (many, rows) => [&every(rows, knitting), " ", &times(many)].concat(),
     }
 }
 
-/// Two rates that go by turns: "2 and 4 rounds later"; "every 2nd round once, every 3rd 5 times".
+/// Two rates that go by turns: "2 and 4 rounds later"; "every round 3 times and once 2 rounds later".
 fn by_turns(turn: [Rate; 2], knitting: Knitting) -> String {
     let [one, other] = turn;
     if one.times == 1 && other.times == 1 && one.every > 1 {
         let later = rows(other.every, knitting == Knitting::Round);
         return fill_pattern_with("# and @ later", &[one.every], &[&later]);
     }
-    // Of the second rate the noun is understood, where it has a number of its own.
-    let [first, next] = [one, other].map(|rate| match (rate.every, rate.times) {
-        (1, 1) => fill_pattern_with("the next @", &[], &[noun(knitting)]),
-        (rows, _) => every(rows, knitting),
-    });
-    let next = match other.every {
-        1 => next,
-        rows => fill_pattern_with("every @", &[], &[&ordinal(rows)]),
-    };
-    let words = [&*first, &times(one.times), &next, &times(other.times)];
-    fill_pattern_with("@ @, @ @", &[], &words)
+    fill_pattern_with("@ and @", &[], &[&rate(one, knitting), &rate(other, knitting)])
 }
 
 /// The trade's phrase, behind what is done: "now, then every 8th row 8 times more". None where that takes more than two
@@ -142,7 +140,7 @@ pub fn phrase(schedule: &Schedule) -> Option<String> {
     Some(match Rates::of(schedule) {
         Rates::Nothing | Rates::Listed => return None,
         Rates::Once => ["once, ", &start].concat(),
-        Rates::One(only) if only.times == 1 => fill_pattern_with("@, and once more @", &[], &[&start, &rate(only)]),
+        Rates::One(only) if only.times == 1 => fill_pattern_with("@, then @", &[], &[&start, &rate(only)]),
         Rates::One(only) => fill_pattern_with("@, then @", &[], &[&start, &more(only)]),
         Rates::Two([one, other]) => {
             let words = [&*start, &more(one), &rate(other)];

@@ -2,7 +2,7 @@
 
 use super::intl::{fill_pattern, fill_pattern_with, number, stitches};
 use super::schedule::{
-    FROM_NEXT_ROUND, FROM_NEXT_ROW, every, is_short, phrase, rows, shaping_row, shaping_rows, written,
+    FROM_NEXT_ROUND, FROM_NEXT_ROW, every_short, is_short, phrase, rows, shaping_row, shaping_rows, written,
 };
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
@@ -186,7 +186,7 @@ pub fn pair(question: &Question, answer: &Answer) -> Vec<String> {
     let noun = noun(question);
     if let Some(row) = answer.cramped {
         sentences.push(fill_pattern_with(
-            "From @ # on there is no room for this.",
+            "From @ # on there are too few stitches for this.",
             &[row],
             &[noun],
         ));
@@ -239,7 +239,7 @@ pub fn notes(question: &Question, answer: &Answer) -> Vec<String> {
         sentences.push(fill_pattern(pattern, &[question.edge]));
     }
     if question.each == 1 || answer.change == 1 {
-        sentences.push("Change at one edge, always the same.".into());
+        sentences.push("Work every change at the same edge.".into());
     }
     if question.each > 2 && answer.change > 1 {
         sentences.push("Spread the changes as your pattern says.".into());
@@ -297,7 +297,7 @@ pub struct Labels {
 pub fn labels(question: &Question, answer: &Answer) -> Labels {
     let words = [&*in_rows(question.rows, question), &headline(question, answer)];
     let counts = |(now, after)| [number(now), number(after)];
-    let rate = |(rows, ends)| (every(rows, question.knitting), ends);
+    let rate = |(rows, ends)| (every_short(rows, question.knitting), ends);
     Labels {
         words: fill_pattern_with("The piece with its edges, @ from below. @", &[], &words),
         counts: question.stitches.zip(answer.after).map(counts),

@@ -105,7 +105,7 @@ impl Search {
         let latest = self.grid.end.checked_sub(Pattern::passed(turn, self.gaps()))?;
         let strays_from = |start: u32| {
             let behind = move |corner: u32| self.line.behind(corner + 1, start + Pattern::passed(turn, corner));
-            corners(turn, self.gaps()).map(move |corner| behind(corner))
+            corners(turn, self.gaps()).map(behind)
         };
         let start = match self.first {
             Some(plain) => plain + 1,

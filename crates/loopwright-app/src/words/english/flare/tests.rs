@@ -45,7 +45,7 @@ fn each_way_to_hang_is_told() {
     assert_eq!(hangs(Hem::Stitches(96)), "It hangs straight: a tube, 30 cm deep.");
     assert!(hangs(Hem::Flat).starts_with("It lies flat: 30 cm from neck to hem"));
     assert!(hangs(Hem::Stitches(248)).contains("27.7 cm below the neck"));
-    assert!(hangs(Hem::Stitches(632)).ends_with("The hem is 1.285 times as long as the circle there."));
+    assert!(hangs(Hem::Stitches(632)).ends_with("It is 1.3 times as long as the circle there, and waves."));
 }
 
 /// At two rates at most, whatever the hem; the list of rounds is for whoever wants them as even as can be.

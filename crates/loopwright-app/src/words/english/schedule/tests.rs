@@ -41,13 +41,16 @@ fn the_trade_counts_from_the_shaping_row_before() {
         lose(70),
         "now, then every 8th row 6 times more, then every 10th row twice"
     );
-    assert_eq!(lose(68), "now, then every 8th row 7 times more, then 10 rows later");
+    assert_eq!(
+        lose(68),
+        "now, then every 8th row 7 times more, then once 10 rows later"
+    );
     let round = Question {
         knitting: Knitting::Round,
         first: Some(2),
         ..Question::about(Ask::Gain(4), 9)
     };
-    assert_eq!(phrase_of(&round), "in round 3, and once more 5 rounds later");
+    assert_eq!(phrase_of(&round), "in round 3, then once 5 rounds later");
     let once = Question {
         ask: Ask::Gain(2),
         ..round
@@ -74,7 +77,7 @@ fn the_trade_counts_from_the_shaping_row_before() {
     let of_three = turns(&[block(0, 1), block(5, 1), block(7, 2), block(5, 1), block(7, 2)]);
     assert_eq!(
         phrase(&of_three).unwrap(),
-        "now, then by turns every 6th round once, every 8th twice: 7 times in all"
+        "now, then by turns once 6 rounds later and every 8th round twice: 7 times in all"
     );
     let of_two = turns(&[block(2, 1), block(1, 1), block(3, 1), block(1, 1)]);
     assert_eq!(

@@ -162,7 +162,7 @@ fn where_a_pair_ends_is_told() {
         ..Question::about(Ask::Reach(6), 80)
     };
     let (_, _, lines) = sentences(&narrow);
-    assert_eq!(lines[1], "From row 79 on there is no room for this.");
+    assert_eq!(lines[1], "From row 79 on there are too few stitches for this.");
 }
 
 #[test]
@@ -174,7 +174,7 @@ fn where_other_changes_stand_is_told() {
         };
         notes(&question, &answer(&question).unwrap()).pop()
     };
-    assert_eq!(of(1).unwrap(), "Change at one edge, always the same.");
+    assert_eq!(of(1).unwrap(), "Work every change at the same edge.");
     assert_eq!(of(3).unwrap(), "Spread the changes as your pattern says.");
 }
 
