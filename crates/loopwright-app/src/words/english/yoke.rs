@@ -106,8 +106,9 @@ pub fn division(question: &Question, answer: &Answer) -> String {
         let pattern = "Then divide: # for the front, # for the back, # put aside for each sleeve. Cast on # at each underarm: # round the body, # round each sleeve.";
         fill_pattern(pattern, &[front, back, sleeve, underarm, body_round, sleeve_round])
     } else {
-        let pattern = "Begin with # round the body and # round each sleeve. Leave # of each aside at every underarm and join what remains: # for the front, # for the back, # for each sleeve.";
-        fill_pattern(pattern, &[body_round, sleeve_round, underarm, front, back, sleeve])
+        let pattern = "Begin with # round the body and # round each sleeve. At each underarm leave # of the body and # of the sleeve aside, and join the rest: # for the front, # for the back, # for each sleeve.";
+        let numbers = [body_round, sleeve_round, underarm, underarm, front, back, sleeve];
+        fill_pattern(pattern, &numbers)
     };
     if division.has_odd_stitch() {
         sentence += " The odd stitch is at the back.";

@@ -80,7 +80,7 @@ fn the_yoke_is_divided_in_either_direction() {
     );
     assert_eq!(
         told(&Question::about(320, 96, 60)),
-        "Begin with 208 round the body and 72 round each sleeve. Leave 8 of each aside at every underarm and join what remains: 96 for the front, 96 for the back, 64 for each sleeve."
+        "Begin with 208 round the body and 72 round each sleeve. At each underarm leave 8 of the body and 8 of the sleeve aside, and join the rest: 96 for the front, 96 for the back, 64 for each sleeve."
     );
     assert_eq!(
         told(&Question {
