@@ -3,9 +3,6 @@
 use super::*;
 use loopwright::yoke::answer;
 
-/// Three lines of the answer's type hold some ninety letters on a telephone.
-const THREE_LINES: usize = 90;
-
 fn headline_of(question: &Question) -> String {
     headline(&answer(question).unwrap())
 }
@@ -23,6 +20,14 @@ fn the_rounds_are_told_with_what_they_change() {
     assert_eq!(
         headline_of(&Question::about(97, 300, 50)),
         "Increase 51, 51, 50 and 51 evenly in rounds 8, 17, 25 and 34, then work 16 rounds plain."
+    );
+    let many = Question {
+        shaping_rounds: 12,
+        ..Question::about(96, 320, 60)
+    };
+    assert_eq!(
+        headline_of(&many),
+        "Increase 18 to 19 evenly in each of 12 rounds, listed below, then work 20 rounds plain."
     );
     let once = Question {
         shaping_rounds: 1,
