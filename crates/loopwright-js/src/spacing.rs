@@ -33,7 +33,7 @@ struct Answer {
     changes: u32,
     /// The ways to write it: easiest first, most even last.
     ways: Vec<Way>,
-    /// Which of `ways` to offer first: the easiest that strays less than half a run from even.
+    /// Which of `ways` to offer first: the shortest to say of those that stray too little to be seen.
     suggested: usize,
     /// The counts either side, when a multiple was asked for.
     multiples: Option<Multiples>,

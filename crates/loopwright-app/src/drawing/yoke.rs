@@ -1,6 +1,6 @@
 //! A yoke from above, to scale: the neck as the inner ring, the underarm as the outer one, a ring for each shaping round
 //! as far out as it lies, and four lines where the yoke is divided, from the last shaping round to the underarm. Beside it
-//! the same depth as a ruler, with the number of each shaping round and the stitches from there outwards.
+//! the depth alone as a ruler, drawn larger, with the number of each shaping round and the stitches from there outwards.
 //!
 //! Neck and underarm are as far from the middle as their stitches are many, so that the rounds lie between them as they do
 //! in a flat circle.
@@ -14,12 +14,14 @@ use loopwright::yoke::{Answer, Division, Question};
 use std::f64::consts::{PI, TAU};
 use yew::prelude::*;
 
-const MIDDLE: Point = (128.0, 126.0);
+const MIDDLE: Point = (114.0, 120.0);
 /// How far out the underarm lies.
-const OUT: f64 = 118.0;
-/// Where the ruler stands, and the middle of the words beside it.
-const RULER: f64 = 262.0;
-const BESIDE: f64 = 318.0;
+const OUT: f64 = 106.0;
+/// Where the ruler stands, from the neck to the underarm, and the middle of the words beside it.
+const RULER: f64 = 242.0;
+const TOP: f64 = 16.0;
+const BOTTOM: f64 = 224.0;
+const BESIDE: f64 = 312.0;
 /// Half the height of a word, and the least between one line and the next.
 const HALF: f64 = 5.0;
 const LINE: f64 = 17.0;
@@ -50,6 +52,11 @@ impl Rings {
         Self { neck, shaped }
     }
 
+    /// How far down the ruler something lies that is so far out.
+    fn down(&self, radius: f64) -> f64 {
+        TOP + (BOTTOM - TOP) * (radius - self.neck) / (OUT - self.neck).max(1.0)
+    }
+
     /// Where the plain rounds next to the underarm begin.
     fn last(&self) -> f64 {
         self.shaped.last().map_or(self.neck, |(_, radius, _)| *radius)
@@ -59,7 +66,7 @@ impl Rings {
 /// The drawing.
 pub fn yoke(question: &Question, answer: &Answer, caption: Caption) -> Html {
     let rings = Rings::of(question, answer);
-    let mut content = vec![circle("yarn", OUT), circle("yarn", rings.neck)];
+    let mut content = vec![circle("marks more", OUT), circle("marks more", rings.neck)];
     content.extend(rings.shaped.iter().map(|(_, radius, _)| circle("groups", *radius)));
     if let Some(division) = &answer.division {
         content.push(plain::path("groups open", &lines(question, division, rings.last())));
@@ -67,7 +74,7 @@ pub fn yoke(question: &Question, answer: &Answer, caption: Caption) -> Html {
     content.push(plain::path("groups", &ruler(&rings)));
     let words = named(question, &rings, &caption);
     content.push(element_with("g", &[("class", "caption")], words));
-    picture("comb", (372, 262), &caption.text, content)
+    picture("comb", (376, 240), &caption.text, content)
 }
 
 fn circle(class: &str, radius: f64) -> Html {
@@ -99,16 +106,13 @@ fn lines(question: &Question, division: &Division, from: f64) -> String {
     path.written()
 }
 
-/// The depth, with a tick at each round: as high as the yoke is deep below its neck.
+/// The depth, with a tick at the neck, at each shaping round and at the underarm.
 fn ruler(rings: &Rings) -> String {
-    let (_, middle) = MIDDLE;
-    let [top, bottom] = [rings.neck, OUT].map(|radius| middle + radius);
     let mut path = Path::default();
-    path.line(&[(RULER, top), (RULER, bottom)]);
-    let ends = [rings.neck, OUT];
-    let shaped = rings.shaped.iter().map(|(_, radius, _)| *radius);
-    for radius in ends.into_iter().chain(shaped) {
-        path.line(&[(RULER - 5.0, middle + radius), (RULER + 5.0, middle + radius)]);
+    path.line(&[(RULER, TOP), (RULER, BOTTOM)]);
+    let shaped = rings.shaped.iter().map(|(_, radius, _)| rings.down(*radius));
+    for y in [TOP, BOTTOM].into_iter().chain(shaped) {
+        path.line(&[(RULER - 5.0, y), (RULER + 5.0, y)]);
     }
     path.written()
 }
@@ -132,12 +136,12 @@ fn named(question: &Question, rings: &Rings, caption: &Caption) -> Vec<Html> {
         words.extend(places.into_iter().zip(names).map(|(place, name)| label(place, name)));
     }
     // From the underarm inwards, so that of two that lie close the outer one is named.
-    let mut last = y + OUT + HALF;
-    words.push(label((BESIDE, last), edge(question.rounds)));
+    let mut last = BOTTOM;
+    words.push(label((BESIDE, BOTTOM + HALF), edge(question.rounds)));
     for (round, radius, stitches) in rings.shaped.iter().rev() {
-        let next = y + radius + HALF;
+        let next = rings.down(*radius);
         if last - next >= LINE {
-            words.push(label((BESIDE, next), ring(*round, *stitches)));
+            words.push(label((BESIDE, next + HALF), ring(*round, *stitches)));
             last = next;
         }
     }

@@ -8,7 +8,7 @@ use crate::fields;
 use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, list, text, text_element};
-use crate::part::{View, answered, wait, working};
+use crate::part::{View, answered, notes, wait, working};
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::row;
 use crate::words::yoke as words;
@@ -123,12 +123,15 @@ impl Tool for Yoke {
             text_element("figcaption", "quiet", words::KEY),
         ];
         let rounds = answer.rounds.iter().map(|round| written_out(question, round));
+        let first = answer.rounds.first();
+        let meanings = first.map_or_else(Html::default, |round| notes(Vec::new(), &round.row));
         list(vec![
             answered(words::ANSWER, line, words::outcome(question)),
             text_element("p", "verdict", words::division(question, answer)),
             text_element("h3", "", words::ROUNDS),
             element("ul", "rounds", rounds.collect()),
             element("figure", "needle", picture),
+            meanings,
             working(words::steps(question, answer), words::SOURCE),
         ])
     }

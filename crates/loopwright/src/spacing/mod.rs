@@ -215,8 +215,7 @@ pub struct Answer {
     pub changes: u32,
     /// The ways to write it: easiest first, most even last.
     pub ways: Vec<Way>,
-    /// Which of `ways` to offer first: the shortest to say of those that stray at most half a run from even. No bracket in
-    /// it holds a bracket.
+    /// Which of `ways` to offer first: the shortest to say of those that stray too little to be seen.
     pub suggested: usize,
     /// The counts either side, when a multiple was asked for.
     pub multiples: Option<Multiples>,

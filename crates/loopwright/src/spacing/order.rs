@@ -4,7 +4,8 @@
 //! remainder, of one more. *Most even* takes the integer error term of Bresenham ("Algorithm for computer control of a
 //! digital plotter", IBM Systems Journal 4(1), 1965): run `j` ends at `(j + 1) * plain / changes`, rounded down, so that
 //! any stretch of runs is within one stitch of its even share. *Two blocks* puts the long runs together: easy to
-//! remember, and it strays by `long * short / changes` stitches. *Blocks in turn* does that several times over.
+//! remember, and it strays by `long * short / changes` stitches. *Blocks in turn* takes
+//! a few runs of the one length to each of the other, or does the two blocks several times over.
 
 use crate::units::rate::Quotient;
 use std::cmp::Ordering;

@@ -6,6 +6,9 @@ use crate::row::shorten::tests::fewest_terms;
 use crate::row::{self, Run, Worked};
 use proptest::prelude::*;
 
+mod limits;
+mod suggested;
+
 const DECREASES: [Decrease; 5] = [
     Decrease::K2tog,
     Decrease::Ssk,
@@ -369,32 +372,6 @@ fn what_cannot_be_reached_comes_with_the_nearest_that_can() {
 }
 
 #[test]
-fn blocks_that_drift_are_said_to_and_come_with_more_even_ones() {
-    let ways = |stitches, changes| {
-        let question = Question {
-            ask: Ask::Lose(changes),
-            ..Question::about(stitches)
-        };
-        let answer = answer(&question).unwrap();
-        let ways: Vec<_> = answer.ways.iter().map(|way| (way.order, way.drift)).collect();
-        (ways, answer.ways[answer.suggested].row.to_string())
-    };
-    // Seven and six in turn is shorter to say than five times six of each.
-    let (orders, suggested) = ways(510, 60);
-    assert_eq!(orders[0], (Order::TwoBlocks, Fraction::new(15, 1)));
-    assert_eq!(orders[1], (Order::BlocksInTurn, Fraction::new(3, 1)));
-    assert_eq!(orders[2], (Order::MostEven, Fraction::new(1, 2)));
-    assert_eq!(suggested, "K3, k2tog, K7, k2tog, (K6, k2tog, K7, k2tog) 29 times, K3");
-    let (orders, suggested) = ways(320, 56);
-    let orders: Vec<_> = orders.iter().map(|(order, _)| *order).collect();
-    assert_eq!(orders, [Order::TwoBlocks, Order::BlocksInTurn, Order::MostEven]);
-    assert_eq!(
-        suggested,
-        "K2, k2tog, (K4, k2tog, K4, k2tog, K3, k2tog, K4, k2tog) 7 times, (K4, k2tog, K4, k2tog, K3, k2tog) 9 times, K2"
-    );
-}
-
-#[test]
 fn the_words_follow_the_side_of_the_fabric() {
     let text = |face, fabric, question: Question| {
         let answer = answer(&Question {
@@ -627,140 +604,6 @@ fn a_needle_with_no_room_says_how_many_it_takes() {
     );
     assert_eq!(problem(Question::about(0)).kind, Kind::TooFew { least: 1 });
     assert_eq!(problem(Question::about(100_001)).kind, Kind::TooMany { most: 100_000 });
-}
-
-/// More stitches would be no help to her who typed the edges too wide, least of all four thousand million.
-#[test]
-fn edges_that_leave_no_room_are_what_is_wrong() {
-    let with_edge = |ask, plain, increase| Question {
-        ask,
-        increase,
-        knitting: Knitting::Flat {
-            edge: Edge::AtLeast(plain),
-        },
-        ..Question::about(100)
-    };
-    let asks = [
-        (Ask::Lose(1), Increase::M1, 49),
-        (Ask::Decreases(1), Increase::M1, 49),
-        (Ask::Reach(99), Increase::M1, 49),
-        (Ask::Gain(1), Increase::M1, 50),
-        (Ask::Increases(1), Increase::Kfb, 49),
-        (Ask::Reach(101), Increase::Kfb, 49),
-        (Ask::Multiple { of: 99, plus: 0 }, Increase::Kfb, 49),
-    ];
-    for (ask, increase, most) in asks {
-        for plain in [most + 1, 1_000, u32::MAX] {
-            let problems = answer(&with_edge(ask, plain, increase)).unwrap_err();
-            assert_eq!(
-                problems,
-                [Problem::new(Name::EdgePlain, Kind::TooMany { most })],
-                "{ask:?}"
-            );
-        }
-        assert!(answer(&with_edge(ask, most, increase)).is_ok(), "{ask:?}");
-    }
-}
-
-/// It is a function for anybody, and no count of a `u32` may overflow in it.
-#[test]
-fn multiples_are_found_at_the_end_of_all_numbers() {
-    let kinds = [
-        Knitting::Round { end_on_change: false },
-        Knitting::Flat { edge: Edge::Half },
-        Knitting::Flat { edge: Edge::Mirrored },
-        Knitting::Flat {
-            edge: Edge::AtLeast(u32::MAX),
-        },
-    ];
-    for knitting in kinds {
-        for (decrease, increase) in [(Decrease::K2tog, Increase::M1), (Decrease::Cdd, Increase::Kfb)] {
-            for stitches in [0, 1, 2, u32::MAX - 1, u32::MAX] {
-                for (of, plus) in [(0, 0), (1, 0), (2, 1), (8, 3), (u32::MAX, 0), (u32::MAX, u32::MAX)] {
-                    let about = Question::about(stitches);
-                    let found = multiples(
-                        &Question {
-                            knitting,
-                            decrease,
-                            increase,
-                            ..about
-                        },
-                        of,
-                        plus,
-                    );
-                    assert!(found.below.is_none_or(|below| below.stitches < stitches));
-                    assert!(found.above.is_none_or(|above| above.stitches > stitches));
-                }
-            }
-        }
-    }
-    let below = multiples(&Question::about(u32::MAX), 1_000, 0).below;
-    assert_eq!(below.map(|below| below.stitches), Some(4_294_967_000));
-}
-
-#[test]
-fn the_ordinary_run_is_named_where_changes_are_dense() {
-    let suggested = |ask, stitches| {
-        let answer = answer(&Question {
-            ask,
-            ..Question::about(stitches)
-        })
-        .unwrap();
-        answer.ways[answer.suggested].row.to_string()
-    };
-    assert_eq!(
-        suggested(Ask::Gain(40), 48),
-        "(K1, M1) 40 times, but K2 the 6th, 11th, 16th, 21st, 26th, 31st and 36th time, K1"
-    );
-    // Two lengths of run that are nearly as many each are blocks of a few.
-    assert_eq!(
-        suggested(Ask::Gain(61), 100),
-        "K1, M1, (K2, M1, K1, M1, K2, M1) 16 times, (K2, M1, K1, M1) 6 times, K1"
-    );
-}
-
-/// As long as it is short enough to knit from, what is suggested strays less than anybody sees, and no bracket in it holds a
-/// bracket.
-#[test]
-fn what_is_suggested_is_easy_to_hold() {
-    for stitches in (20..=320).step_by(12) {
-        for changes in 1..=stitches / 2 {
-            for ask in [Ask::Lose(changes), Ask::Gain(changes)] {
-                let answer = answer(&Question {
-                    ask,
-                    ..Question::about(stitches)
-                })
-                .unwrap();
-                let Way {
-                    row, drift, readable, ..
-                } = &answer.ways[answer.suggested];
-                assert!(*readable && row.depth() <= 1, "{row}");
-                let shorter = answer
-                    .ways
-                    .iter()
-                    .find(|way| way.row.terms() < row.terms() && way.drift <= *drift);
-                assert_eq!(shorter, None, "{row}");
-            }
-        }
-    }
-}
-
-/// Nobody reads an order of a hundred thousand terms, so none is written: one bracket, and the times that differ.
-#[test]
-fn the_longest_orders_are_one_term_of_data() {
-    let answer = answer(&Question {
-        ask: Ask::Gain(61_803),
-        ..Question::about(100_000)
-    });
-    for way in answer.unwrap().ways {
-        assert!(
-            way.row.items.len() < 12,
-            "{:?}: {} items",
-            way.order,
-            way.row.items.len()
-        );
-        assert_eq!(row::work(&way.row, 100_000).map(|worked| worked.on_needle), Ok(161_803));
-    }
 }
 
 #[test]

@@ -38,40 +38,55 @@ impl Worded for Growth {
     }
 }
 
-/// Rounds named in the headline, up to so many; of those that change the same, and of those that do not.
-const FEW: usize = 6;
-const FEW_THAT_DIFFER: usize = 4;
+/// More letters than this are more than three lines of the answer's type on a telephone.
+const THREE_LINES: usize = 90;
 
-/// What to knit: how many each round changes, and what is plain next to the underarm.
+/// What to knit: how many each round changes, and what is plain next to the underarm. Where the rounds are too many to be
+/// named in it, the list below has them.
 pub fn headline(answer: &Answer) -> String {
-    let shaping = shaping(answer);
+    let named = told(answer, &shaping(answer));
+    if named.len() <= THREE_LINES {
+        return named;
+    }
+    told(answer, &listed_shaping(answer))
+}
+
+fn told(answer: &Answer, shaping: &str) -> String {
     let plain = answer.plain;
     match (answer.schedule.gain, plain) {
-        (true, 0) => fill_pattern_with("Increase @.", &[], &[&shaping]),
-        (true, _) => fill_pattern_with("Increase @, then work # {round|rounds} plain.", &[plain], &[&shaping]),
-        (false, 0) => fill_pattern_with("Decrease @.", &[], &[&shaping]),
-        (false, _) => fill_pattern_with("Work # {round|rounds} plain. Decrease @.", &[plain], &[&shaping]),
+        (true, 0) => fill_pattern_with("Increase @.", &[], &[shaping]),
+        (true, _) => fill_pattern_with("Increase @, then work # {round|rounds} plain.", &[plain], &[shaping]),
+        (false, 0) => fill_pattern_with("Decrease @.", &[], &[shaping]),
+        (false, _) => fill_pattern_with("Work # {round|rounds} plain. Decrease @.", &[plain], &[shaping]),
     }
 }
 
-/// `56 evenly in rounds 10, 20, 30 and 40`.
+/// `56 evenly in rounds 10, 20, 30 and 40`; `48, 48, 40 and 48 evenly in rounds 10, 20, 30 and 40`.
 fn shaping(answer: &Answer) -> String {
     let changes: Vec<u32> = answer.rounds.iter().map(|round| round.change).collect();
     let rounds: Vec<u32> = answer.rounds.iter().map(|round| round.round).collect();
-    let (least, most) = (
-        changes.iter().copied().min().unwrap_or(0),
-        changes.iter().copied().max().unwrap_or(0),
-    );
-    let many = u32::try_from(rounds.len()).unwrap_or(u32::MAX);
-    match (least == most, rounds.len()) {
-        (_, 1) => fill_pattern("# evenly in round #", &[most, rounds[0]]),
-        (true, ..=FEW) => fill_pattern_with("# evenly in rounds @", &[most], &[&joined(&rounds)]),
-        (true, _) => fill_pattern("# evenly in each of # rounds, listed below", &[most, many]),
-        (false, ..=FEW_THAT_DIFFER) => {
-            fill_pattern_with("@ evenly in rounds @", &[], &[&joined(&changes), &joined(&rounds)])
-        }
-        (false, _) => fill_pattern("# to # evenly in each of # rounds, listed below", &[least, most, many]),
+    let alike = changes.windows(2).all(|two| two[0] == two[1]);
+    let changes = if alike {
+        joined(&changes[..changes.len().min(1)])
+    } else {
+        joined(&changes)
+    };
+    let pattern = match rounds.len() {
+        1 => "@ evenly in round @",
+        _ => "@ evenly in rounds @",
+    };
+    fill_pattern_with(pattern, &[], &[&changes, &joined(&rounds)])
+}
+
+/// `56 evenly in each of 12 rounds, listed below`; `50 to 51 evenly in each of 12 rounds, listed below`.
+fn listed_shaping(answer: &Answer) -> String {
+    let changes = || answer.rounds.iter().map(|round| round.change);
+    let [least, most] = [changes().min(), changes().max()].map(|change| change.unwrap_or(0));
+    let many = u32::try_from(answer.rounds.len()).unwrap_or(u32::MAX);
+    if least == most {
+        return fill_pattern("# evenly in each of # rounds, listed below", &[most, many]);
     }
+    fill_pattern("# to # evenly in each of # rounds, listed below", &[least, most, many])
 }
 
 /// `10, 20 and 30`.
@@ -106,8 +121,9 @@ pub fn division(question: &Question, answer: &Answer) -> String {
         let pattern = "Then divide: # for the front, # for the back, # put aside for each sleeve. Cast on # at each underarm: # round the body, # round each sleeve.";
         fill_pattern(pattern, &[front, back, sleeve, underarm, body_round, sleeve_round])
     } else {
-        let pattern = "Begin with # round the body and # round each sleeve. Leave # of each aside at every underarm and join what remains: # for the front, # for the back, # for each sleeve.";
-        fill_pattern(pattern, &[body_round, sleeve_round, underarm, front, back, sleeve])
+        let pattern = "Begin with # round the body and # round each sleeve. At each underarm leave # of the body and # of the sleeve aside, and join the rest: # for the front, # for the back, # for each sleeve.";
+        let numbers = [body_round, sleeve_round, underarm, underarm, front, back, sleeve];
+        fill_pattern(pattern, &numbers)
     };
     if division.has_odd_stitch() {
         sentence += " The odd stitch is at the back.";

@@ -3,9 +3,6 @@
 use super::*;
 use loopwright::yoke::answer;
 
-/// Three lines of the answer's type hold some ninety letters on a telephone.
-const THREE_LINES: usize = 90;
-
 fn headline_of(question: &Question) -> String {
     headline(&answer(question).unwrap())
 }
@@ -23,6 +20,14 @@ fn the_rounds_are_told_with_what_they_change() {
     assert_eq!(
         headline_of(&Question::about(97, 300, 50)),
         "Increase 51, 51, 50 and 51 evenly in rounds 8, 17, 25 and 34, then work 16 rounds plain."
+    );
+    let many = Question {
+        shaping_rounds: 12,
+        ..Question::about(96, 320, 60)
+    };
+    assert_eq!(
+        headline_of(&many),
+        "Increase 18 to 19 evenly in each of 12 rounds, listed below, then work 20 rounds plain."
     );
     let once = Question {
         shaping_rounds: 1,
@@ -80,7 +85,7 @@ fn the_yoke_is_divided_in_either_direction() {
     );
     assert_eq!(
         told(&Question::about(320, 96, 60)),
-        "Begin with 208 round the body and 72 round each sleeve. Leave 8 of each aside at every underarm and join what remains: 96 for the front, 96 for the back, 64 for each sleeve."
+        "Begin with 208 round the body and 72 round each sleeve. At each underarm leave 8 of the body and 8 of the sleeve aside, and join the rest: 96 for the front, 96 for the back, 64 for each sleeve."
     );
     assert_eq!(
         told(&Question {
