@@ -185,7 +185,7 @@ impl Laid {
                 Along::Neither => {}
             }
         }
-        plain::path("kept", &path.written())
+        plain::path("fine", &path.written())
     }
 
     fn marks(&self) -> Vec<Mark> {
