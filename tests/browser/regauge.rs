@@ -64,7 +64,15 @@ pub async fn she_shapes_at_her_gauge(stage: &mut Stage) -> Result<()> {
         Type("#regauge-own", "22"),
         Press(".question > details:nth-of-type(2) summary"),
         Type("#regauge-rows", "40"),
-        Says(".answers", "folded part"),
+        // Of three folds the one where it is.
+        Says(".answers", "Look under “Rows and lengths”"),
+        // A row gauge that is missing does not hide the stitches.
+        Type("#regauge-counts", "180"),
+        Reads("198"),
+        Outcome("180"),
+        Begins(".verdict", "Rows and shaping are still to come"),
+        Named(".answers .scale svg", "180 stitches, 90 cm; 198 stitches, 90 cm"),
+        Type("#regauge-counts", " "),
         Type("#regauge-pattern_rows", "28"),
         Type("#regauge-own_rows", "30"),
         Reads("43"),
@@ -81,6 +89,7 @@ pub async fn she_shapes_at_her_gauge(stage: &mut Stage) -> Result<()> {
         Type("#regauge-shaping_rows", "56"),
         Reads("From 66 to 46 stitches"),
         Outcome("60 rows"),
+        Says(".answers", "Row 1 of the shaping is taken to be a right-side row"),
         // Ten times, not nine: every 6th row of the pattern is no rate here.
         Is(
             ".verdict",

@@ -16,6 +16,7 @@ pub async fn she_works_as_many_rows_as_her_length_takes(stage: &mut Stage) -> Re
         Reads("Work 112 rows"),
         Outcome("40 cm long"),
         Says(".answers", "39.3 cm to 40.7 cm"),
+        Named(".answers .scale svg", "112 rows, the first below"),
         Press(".question > details:first-of-type summary"),
         Type("#rows-end_after", "5"),
         Shown("#rows-repeat-problem"),
@@ -80,6 +81,7 @@ pub async fn she_holds_a_tape_to_her_knitting(stage: &mut Stage) -> Result<()> {
         Says(".answers", "count the swatch before washing too."),
         Type("#rows-unwashed", "30"),
         Begins(".verdict", "On course, as near as a tape tells: 80 to go."),
+        Named(".answers .scale svg", "60 done, 20 cm by the tape; it should be 20 cm"),
         Says(".answers", "Stop when the tape says 46.7 cm"),
         Type("#rows-tape_length", "21"),
         Begins(

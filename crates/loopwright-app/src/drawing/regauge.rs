@@ -57,6 +57,8 @@ const SOME_WIDTH: f64 = 150.0;
 const SOME_HEIGHT: f64 = 76.0;
 /// Room for figures above and below, also where they are set twice as large.
 const FIGURES: f64 = 36.0;
+/// By how much the pattern's count may reach further than the pieces and still be drawn.
+const MOST_KEPT: f64 = 2.0;
 /// How long a stroke is, and how far strokes have to be from each other.
 const STROKE: f64 = 8.0;
 const STROKES_APART: f64 = 4.0;
@@ -82,9 +84,18 @@ struct Laid {
 impl Laid {
     fn of(overlay: Overlay) -> Self {
         let Overlay { dotted, solid, .. } = overlay;
-        let largest = |lengths: [Option<Length>; 4]| lengths.into_iter().flatten().map(mm).fold(0.0, f64::max);
-        let wide = largest([dotted.lower, dotted.upper, solid.lower, solid.upper]);
-        let high = largest([dotted.height, solid.height, None, None]);
+        let widths = [dotted.lower, dotted.upper, solid.lower, solid.upper];
+        let (wide, high) = (largest(&widths), largest(&[dotted.height, solid.height]));
+        // What would reach out of all proportion is left out, so that the pieces can be seen.
+        let counted = match overlay.along {
+            Along::Stitches => wide,
+            Along::Rows | Along::Neither => high,
+        };
+        let kept = overlay.kept.filter(|kept| mm(*kept) <= MOST_KEPT * counted);
+        let (wide, high) = match overlay.along {
+            Along::Stitches => (wide.max(largest(&[kept])), high),
+            Along::Rows | Along::Neither => (wide, high.max(largest(&[kept]))),
+        };
         let scale = (WIDE / wide.max(0.001)).min(HIGH / high.max(0.001));
         let shape = |measures: Measures| Shape {
             lower: measures.lower.map_or(SOME_WIDTH, |length| scale * mm(length)),
@@ -92,7 +103,7 @@ impl Laid {
             high: measures.height.map_or(SOME_HEIGHT, |length| scale * mm(length)),
         };
         Self {
-            overlay,
+            overlay: Overlay { kept, ..overlay },
             scale,
             dotted: shape(dotted),
             solid: shape(solid),
@@ -101,12 +112,26 @@ impl Laid {
 
     /// Where both begin on the left.
     fn left(&self) -> f64 {
-        let widest = [self.dotted.lower, self.dotted.upper, self.solid.lower, self.solid.upper];
+        let kept = match self.overlay.along {
+            Along::Stitches => self.kept_reach(),
+            Along::Rows | Along::Neither => 0.0,
+        };
+        let (dotted, solid) = (self.dotted, self.solid);
+        let widest = [dotted.lower, dotted.upper, solid.lower, solid.upper, kept];
         (FRAME - widest.into_iter().fold(0.0, f64::max)) / 2.0
     }
 
     fn foot(&self) -> f64 {
-        FIGURES + self.dotted.high.max(self.solid.high)
+        let kept = match self.overlay.along {
+            Along::Rows => self.kept_reach(),
+            Along::Stitches | Along::Neither => 0.0,
+        };
+        FIGURES + self.dotted.high.max(self.solid.high).max(kept)
+    }
+
+    /// How far the pattern's count would reach, in the picture.
+    fn kept_reach(&self) -> f64 {
+        self.scale * largest(&[self.overlay.kept])
     }
 
     /// The corners of a piece: straight ones begin at one edge, shaped ones have one middle.
@@ -170,9 +195,9 @@ impl Laid {
             Along::Rows => self.solid.high,
             Along::Neither => return None,
         };
-        let kept = self.overlay.kept.map(|kept| self.scale * mm(kept))?;
-        let fits = kept <= FRAME;
-        (fits && (kept - edge).abs() >= SEEN).then_some(kept)
+        self.overlay.kept?;
+        let kept = self.kept_reach();
+        ((kept - edge).abs() >= SEEN).then_some(kept)
     }
 
     fn kept_line(&self) -> Html {
@@ -185,7 +210,7 @@ impl Laid {
                 Along::Neither => {}
             }
         }
-        plain::path("kept", &path.written())
+        plain::path("fine", &path.written())
     }
 
     fn marks(&self) -> Vec<Mark> {
@@ -221,6 +246,11 @@ impl Laid {
 fn places(apart: f64, end: f64) -> impl Iterator<Item = f64> {
     let many = (end / apart + 0.001).floor() as u32;
     (1..=many).map(move |stroke| apart * f64::from(stroke))
+}
+
+/// The largest of lengths, in millimetres; nothing where none is known.
+fn largest(lengths: &[Option<Length>]) -> f64 {
+    lengths.iter().flatten().map(|length| mm(*length)).fold(0.0, f64::max)
 }
 
 fn mm(length: Length) -> f64 {
@@ -282,6 +312,15 @@ mod tests {
         );
         // So fine a gauge that its strokes would be a band.
         assert_eq!(overlay(900, 899, [5, 5]).marks(), [Mark::Pattern, Mark::Own]);
+    }
+
+    #[test]
+    fn a_count_that_would_reach_further_is_within_the_picture() {
+        let wider = overlay(900, 990, [50, 55]);
+        assert!(wider.marks().contains(&Mark::Kept));
+        assert!(wider.left() >= 0.0 && wider.left() + wider.kept().unwrap() <= FRAME);
+        // Ten metres beside 90 cm would leave nothing to see of these.
+        assert!(!overlay(900, 10_000, [50, 500]).marks().contains(&Mark::Kept));
     }
 
     #[test]

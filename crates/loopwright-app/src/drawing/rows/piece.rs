@@ -21,7 +21,7 @@ const HIGH: f64 = 232.0;
 const ROOM: f64 = 20.0;
 /// Lines nearer to each other than this are no picture of repeats, or of rows.
 const REPEATS_APART: f64 = 4.0;
-const ROWS_APART: f64 = 3.0;
+const ROWS_APART: f64 = 2.0;
 /// Labels nearer to each other than this lie over each other where they are set twice as large.
 const LABELS_APART: f64 = 32.0;
 /// Lengths nearer to each other than this look alike.
@@ -123,6 +123,15 @@ impl<'a> Piece<'a> {
         marks.into_iter().flatten().collect()
     }
 
+    /// The last row of the set-up and of each repeat, where these lines are drawn.
+    fn ends_of_repeats(&self) -> Vec<u32> {
+        let Question { set_up, repeat, .. } = *self.question;
+        match self.shows_repeats() {
+            true => (set_up..=self.rows).step_by(repeat.max(1) as usize).collect(),
+            false => Vec::new(),
+        }
+    }
+
     fn outline(&self) -> Html {
         let (foot, top) = (self.height(Length::ZERO), self.height(self.length));
         let mut outline = Path::default();
@@ -137,12 +146,10 @@ impl<'a> Piece<'a> {
         for row in 1..=if self.shows_rows() { self.rows } else { 0 } {
             rows.line(&[(RIGHT - 8.0, self.top_of(row)), (RIGHT, self.top_of(row))]);
         }
-        let Question { set_up, repeat, .. } = *self.question;
-        let last = if self.shows_repeats() { self.rows } else { 0 };
-        for row in (set_up..=last).step_by(repeat.max(1) as usize) {
+        for row in self.ends_of_repeats() {
             repeats.line(&[(LEFT, self.top_of(row)), (RIGHT, self.top_of(row))]);
         }
-        [("rule", rows), ("", repeats)].map(|(class, path)| plain::path(class, &path.written()))
+        [("fine", rows), ("fine", repeats)].map(|(class, path)| plain::path(class, &path.written()))
     }
 
     /// What is done, and the dotted line.

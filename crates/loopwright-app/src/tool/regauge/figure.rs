@@ -25,7 +25,7 @@ pub fn counts(sentences: &Sentences) -> Html {
                 tens: tens(question.pattern, question.own).filter(|_| answer.follow.is_none()),
                 ..overlay
             };
-            pieces(overlay, &sentences.drawn_stitches(found))
+            pieces(overlay, &sentences.drawn_stitches(found, rows))
         }
         (None, Some(found)) => {
             let gauges = question.pattern_rows.zip(question.own_rows);

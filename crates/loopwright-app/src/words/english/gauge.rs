@@ -24,7 +24,7 @@ pub const TITLE: Title = Title {
 };
 pub const BAND: &str =
     "“10 cm / 4 in” on a label is read as 10 cm (common practice, no source); 4 in is 1.6\u{a0}% more.";
-pub const SPOTS: &str = "Counted in several spots? Type them all, as 21, 20½, 21.";
+pub const SPOTS: &str = "Several spots? As 21, 20½, 21.";
 pub const WAITING: &str = "Your gauge appears here, and with the pattern’s beside it the needle to try next.";
 pub const WHICH_NEEDLE: &str = "Say above which needle the swatch was knitted on, and the next one is named.";
 pub const ROWS_ONLY: &str = "Stitches match and rows do not: knit to the pattern’s lengths, not by its row counts.";

@@ -59,7 +59,11 @@ pub const NOTHING_KEPT_INSIDE: &str = "Nothing is kept inside another page";
 
 /// Something in the part of the question that is folded below this title is wrong.
 pub fn under_fold(title: &str) -> String {
-    fill_pattern_with("A figure under “@” has to change first.", &[], &[title])
+    fill_pattern_with(
+        "Look under “@”: a figure there is missing or has to change.",
+        &[],
+        &[title],
+    )
 }
 
 /// The last changes are on this page but could not be kept.

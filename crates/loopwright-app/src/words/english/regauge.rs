@@ -65,8 +65,8 @@ impl Worded for KnittingKind {
 impl Worded for Parity {
     fn words(self) -> &'static str {
         match self {
-            Self::Any => "need not stay",
-            Self::Kept => "stays: a stitch is the centre",
+            Self::Any => "may change",
+            Self::Kept => "stays as it is: one stitch is the centre",
         }
     }
 }

@@ -35,7 +35,7 @@ pub const fn label(name: Name) -> &'static str {
         Name::Repeat => "Rows of one repeat",
         Name::SetUp => "Set-up rows before it",
         Name::EndAfter => "End after row (0 for whole repeats)",
-        Name::Edges => "Edges measured along (0 to 2)",
+        Name::Edges => "Edges within the length: cast-on, bind-off (0 to 2)",
         Name::TapeRows => "Rows done so far",
         Name::TapeLength => "The tape on the needle says",
         Name::Unwashed => "Rows in the swatch before washing",
@@ -166,16 +166,16 @@ fn repeats(question: &Question, answer: &Answer) -> String {
 pub fn widths(question: &Question, answer: &Answer, lengths: Lengths) -> String {
     let range = [Value::Length(answer.range.least), Value::Length(answer.range.most)];
     let range = fill_pattern_with_values(
-        "If the swatch was read half a row wrong, it may be anything from @ to @.",
+        "If half a row of the swatch was misread, it may be anything from @ to @.",
         &range,
         lengths,
     );
     if is_length(question) {
         let off = match lengths.is_nought(answer.off) {
-            true => "the length you want".into(),
-            false => off(answer.off, lengths),
+            true => "Just as long as you want it.".into(),
+            false => fill_pattern_with("That is @.", &[], &[&off(answer.off, lengths)]),
         };
-        fill_pattern_with("That is @. @", &[], &[&off, &range])
+        fill_pattern_with("@ @", &[], &[&off, &range])
     } else {
         range
     }
@@ -211,10 +211,10 @@ pub fn standing(question: &Question, course: &Course, lengths: Lengths) -> Strin
         Standing::Behind => "Behind by @. Knitted on like this, @ make the length: ",
     };
     let values = [Value::Off(course.off), Value::Rows(course.rows, question.round)];
-    let rest = if course.past > 0 {
-        fill_pattern("take back the last #.", &[course.past])
-    } else {
-        fill_pattern("# to go.", &[course.to_go])
+    let rest = match (course.past, course.to_go) {
+        (0, 0) => "you are there.".into(),
+        (0, to_go) => fill_pattern("# to go.", &[to_go]),
+        (past, _) => fill_pattern("take back the last #.", &[past]),
     };
     fill_pattern_with_values(standing, &values, lengths) + &rest
 }
@@ -226,13 +226,13 @@ pub fn tape_says(question: &Question, course: &Course, lengths: Lengths) -> Stri
             "By the washed swatch it should be @ now. But the tape meets unwashed knitting: count the swatch before washing too."
         }
         (Some(_), _) if course.past > 0 => {
-            "By the swatch it should be @ now. What is done will be @ when it is washed."
+            "By the swatch it should be @ now. Washed, what is done will be @."
         }
         (Some(_), 0) => {
-            "By the swatch it should be @ now. What is done will be @ when it is washed. Stop when the tape says @."
+            "By the swatch it should be @ now. Washed, what is done will be @. Stop when the tape says @."
         }
         (Some(_), _) => {
-            "By the swatch it should be @ now. What is done will be @ when it is washed. Stop when the tape says @ without the edges."
+            "By the swatch it should be @ now. Washed, what is done will be @. Stop when the tape says @ without the edges."
         }
     };
     let values = [
@@ -254,7 +254,7 @@ pub fn note(note: Note) -> String {
         Note::InsideRepeat => "It ends inside a repeat, not where the pattern does.".into(),
         Note::HalfRidge => "It ends in the middle of a ridge.".into(),
         Note::NeverWholeRidges => "With this repeat garter never ends on a whole ridge.".into(),
-        Note::NoFewer => "No fewer rows end as they should.".into(),
+        Note::NoFewer => "With fewer rows it cannot end as it should.".into(),
         Note::Drops => fill_pattern(
             "So long a piece drops when worn, by # to #\u{a0}% in cotton or superwash wool (common practice, no source).",
             &[DROP.least, DROP.most],

@@ -164,23 +164,34 @@ impl Sentences<'_> {
     }
 
     /// The figures in the drawing of the counts: of the size to follow beside the width that is wanted, or of the first
-    /// count.
-    pub fn drawn_stitches(&self, found: &Converted) -> Drawn {
+    /// count, with the rows that are drawn with it.
+    pub fn drawn_stitches(&self, found: &Converted, tall: Option<&Converted>) -> Drawn {
         let count = |count: u32, length: Length| {
             fill_pattern_with("# {stitch|stitches}, @", &[count], &[&self.lengths.write(length)])
         };
-        match (self.answer.follow, self.question.wanted) {
-            (Some(_), Some(wanted)) => Drawn {
+        match (self.answer.follow, self.question.wanted, tall) {
+            (Some(_), Some(wanted), _) => Drawn {
                 above: fill_pattern_with("wanted: @", &[], &[&self.lengths.write(wanted)]),
                 below: count(found.pattern, found.unchanged),
                 kept: String::new(),
             },
-            _ => Drawn {
+            (_, _, Some(tall)) => Drawn {
+                above: self.by_rows(found.pattern, tall.pattern),
+                below: self.by_rows(found.count, tall.count),
+                kept: self.kept(found),
+            },
+            (_, _, None) => Drawn {
                 above: count(found.pattern, found.was),
                 below: count(found.count, found.becomes),
                 kept: self.kept(found),
             },
         }
+    }
+
+    /// So many stitches, so many rows high.
+    fn by_rows(&self, stitches: u32, count: u32) -> String {
+        let high = rows(count, self.is_round());
+        fill_pattern_with("# {stitch|stitches} by @", &[stitches], &[&high])
     }
 
     /// The figures in the drawing of rows.

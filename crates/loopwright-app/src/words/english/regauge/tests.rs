@@ -45,7 +45,7 @@ fn all(question: &Question) -> Vec<String> {
         answer
             .stitches
             .first()
-            .map(|found| figures(sentences.drawn_stitches(found)))
+            .map(|found| figures(sentences.drawn_stitches(found, answer.rows.first())))
             .unwrap_or_default(),
     );
     all.extend(
@@ -249,17 +249,25 @@ fn a_sum_that_says_nothing_is_not_said() {
 fn a_figure_has_the_counts_of_the_answer_in_it() {
     let question = asked(&[180]);
     let found = answer(&question).unwrap();
-    let drawn = about(&question, &found).drawn_stitches(&found.stitches[0]);
+    let drawn = about(&question, &found).drawn_stitches(&found.stitches[0], None);
     assert_eq!(
         figures(drawn).map(|words| plain(&words)),
         ["180 stitches, 90 cm", "198 stitches, 90 cm", "180 kept: 81.8 cm"]
     );
+    let tall = Question {
+        rows: vec![84],
+        ..question
+    };
+    let found = answer(&tall).unwrap();
+    let drawn = about(&tall, &found).drawn_stitches(&found.stitches[0], found.rows.first());
+    assert_eq!(drawn.above, "180 stitches by 84 rounds");
+    assert_eq!(drawn.below, "198 stitches by 90 rounds");
     let followed = Question {
         wanted: Some(Length::from_mm(910)),
         ..asked(&[180, 196])
     };
     let found = answer(&followed).unwrap();
-    let drawn = about(&followed, &found).drawn_stitches(&found.stitches[1]);
+    let drawn = about(&followed, &found).drawn_stitches(&found.stitches[1], None);
     assert_eq!(
         figures(drawn).map(|words| plain(&words)),
         ["wanted: 91 cm", "196 stitches, 89.1 cm", ""]

@@ -125,7 +125,7 @@ fn the_course_says_how_many_are_to_go() {
         course(&question, &found),
         [
             "Ahead by 1 cm. Knitted on like this, 133 rows make the length: 73 to go.",
-            "By the swatch it should be 20 cm now. What is done will be 22.5 cm when it is washed. Stop when the tape says 46.6 cm."
+            "By the swatch it should be 20 cm now. Washed, what is done will be 22.5 cm. Stop when the tape says 46.6 cm."
         ]
     );
     // Nobody can stop where she has been already.
@@ -141,7 +141,7 @@ fn the_course_says_how_many_are_to_go() {
         course(&past, &found),
         [
             "On course, as near as a tape tells: take back the last 8.",
-            "By the swatch it should be 40 cm now. What is done will be 40 cm when it is washed."
+            "By the swatch it should be 40 cm now. Washed, what is done will be 40 cm."
         ]
     );
     // Without a gauge before washing she is told what the comparison rests on.
