@@ -169,7 +169,11 @@ impl Browser {
     /// Whether there is such an element, shown. An answer that is dimmed is for other numbers than those that stand there,
     /// and counts as none.
     pub async fn shows(&self, css: &str) -> Result<bool> {
-        for element in self.driver.find_all(By::Css(format!(":not(.stale) > :is({css})"))).await? {
+        for element in self
+            .driver
+            .find_all(By::Css(format!(":not(.stale) > :is({css})")))
+            .await?
+        {
             if element.is_displayed().await? {
                 return Ok(true);
             }

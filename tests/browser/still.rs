@@ -92,7 +92,9 @@ async fn holds_still(stage: &Stage, tool: &str) -> Result<Vec<String>> {
     for field in &typed {
         hand.types(field).await?;
     }
-    browser.until("document.querySelector('.answers:not(.stale) .answer')").await?;
+    browser
+        .until("document.querySelector('.answers:not(.stale) .answer')")
+        .await?;
     // A number is half a number again while it is mended.
     for field in &typed {
         hand.mends(field).await?;
@@ -154,7 +156,8 @@ impl<'a> Hand<'a> {
         self.takes(field).await?;
         for (place, key) in field.text.char_indices() {
             let typed = &field.text[..place + key.len_utf8()];
-            self.presses(key.to_string(), &format!("\"{typed}\" in {}", field.id)).await?;
+            self.presses(key.to_string(), &format!("\"{typed}\" in {}", field.id))
+                .await?;
         }
         Ok(())
     }
@@ -166,7 +169,8 @@ impl<'a> Hand<'a> {
         };
         self.takes(field).await?;
         self.presses(Key::End, &format!("the end of {}", field.id)).await?;
-        self.presses(Key::Backspace, &format!("one letter less in {}", field.id)).await?;
+        self.presses(Key::Backspace, &format!("one letter less in {}", field.id))
+            .await?;
         self.presses(last.to_string(), &format!("all of {}", field.id)).await
     }
 
@@ -176,11 +180,13 @@ impl<'a> Hand<'a> {
         let (places, shifts) = self.look().await?;
         for (name, before) in &self.places {
             if let Some(now) = places.get(name).filter(|now| *now != before) {
-                self.moved.push(format!("at {typed}, {name} went from {before} to {now}"));
+                self.moved
+                    .push(format!("at {typed}, {name} went from {before} to {now}"));
             }
         }
         let large = shifts.into_iter().filter(|shift| *shift > LARGEST_SHIFT);
-        self.moved.extend(large.map(|shift| format!("at {typed}, a shift of {shift}")));
+        self.moved
+            .extend(large.map(|shift| format!("at {typed}, a shift of {shift}")));
         self.places = places;
         Ok(())
     }
@@ -262,7 +268,9 @@ pub async fn a_link_is_never_seen_empty(stage: &mut Stage) -> Result<()> {
     stage.open("#/").await?;
     browser.run(FRAMES).await?;
     browser.go("#/spacing?stitches=132&amount=16").await?;
-    browser.until(&format!("{}?.startsWith('K3')", words_of(".answer .row"))).await?;
+    browser
+        .until(&format!("{}?.startsWith('K3')", words_of(".answer .row")))
+        .await?;
     let empty = browser.run("return empty").await?;
     ensure!(empty == json!([]), "the page was seen with {empty} in its first field");
     Ok(())
