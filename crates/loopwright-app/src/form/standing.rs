@@ -62,7 +62,6 @@ mod tests {
     use crate::form::{Settings, Start, TAPE};
     use crate::store::Typed;
     use loopwright::cast_on::WIDTH;
-    use loopwright::choice::FieldName;
     use loopwright::spacing::{Decrease, MULTIPLE};
 
     #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -106,7 +105,7 @@ mod tests {
         assert_eq!(set(&[plain(Name::Multiple, " "), plain(Name::Width, "")]), [""; 0]);
         assert_eq!(set(&[plain(Name::Multiple, "8"), inches]), ["8", "10.2 cm"]);
         assert_eq!(set(&[plain(Name::Multiple, "eight")]), ["eight"]);
-        assert_eq!(set(&[plain(Name::Decrease, "ssk")]), ["ssk"]);
+        assert_eq!(set(&[plain(Name::Decrease, "ssk")]), ["ssk (leans left)"]);
     }
 
     #[test]
