@@ -1,5 +1,6 @@
 //! The page holds still while she types: each tool is filled in key by key, and after each key every field stands where
-//! it stood, on a phone and on a tablet. Where the browser tells of layout shifts, none is large, whoever caused it.
+//! it stood, on a phone and on a tablet. Where the browser tells of layout shifts, none around the answer is large, whoever
+//! caused it. Inside, an answer of three lines is longer than one of two, and what stands below its line gives way.
 
 use crate::{
     browser::{Browser, words_of},
@@ -38,9 +39,11 @@ struct Field {
 const FIELDS: &str = "return [...document.querySelectorAll('form.question :is(input, select, textarea)[id]')]
     .map((field) => [field.id, field.localName === 'select', field.value])";
 
-/// Notes layout shifts from here on, with or without a key before them.
+/// Notes layout shifts from here on, with or without a key before them, but for those inside of the answer.
 const WATCH: &str = "window.shifts = [];
-    window.watch = new PerformanceObserver((list) => shifts.push(...list.getEntries().map((shift) => shift.value)));
+    const isOutside = ({ node }) => !(node?.parentElement ?? document.body).closest('.answers');
+    const note = (shift) => shift.sources.some(isOutside) && shifts.push(shift.value);
+    window.watch = new PerformanceObserver((list) => list.getEntries().forEach(note));
     if (PerformanceObserver.supportedEntryTypes.includes('layout-shift')) watch.observe({ type: 'layout-shift' });";
 
 /// Once the page is drawn: where every field stands in it (what lies in a closed fold stands nowhere), and how far things

@@ -9,7 +9,7 @@ use anyhow::{Context, Result};
 use loopwright_tests::chromium::{Chromium, View};
 use serde_json::json;
 use std::{env, net::TcpListener, path::PathBuf, thread};
-use thirtyfour::{By, Key};
+use thirtyfour::{By, Key, TypingData};
 use xtask::{http, site};
 
 /// How often each field is typed.
@@ -173,14 +173,14 @@ impl Page {
             field.select();";
         let driver = &self.browser.driver;
         driver.execute(TAKE, vec![json!(id)]).await?;
-        self.presses(Key::Backspace.to_string()).await?;
+        self.presses(Key::Backspace).await?;
         for key in text.chars() {
             self.presses(key.to_string()).await?;
         }
         Ok(text.chars().count() + 1)
     }
 
-    async fn presses(&self, key: String) -> Result<()> {
+    async fn presses(&self, key: impl Into<TypingData>) -> Result<()> {
         let driver = &self.browser.driver;
         driver.action_chain().send_keys(key).perform().await?;
         driver.execute_async(DRAWN, []).await?;

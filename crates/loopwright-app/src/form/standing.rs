@@ -54,3 +54,71 @@ impl Fields {
         [&text, " ", shown.key].concat()
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::fields;
+    use crate::form::{Settings, Start, TAPE};
+    use crate::store::Typed;
+    use loopwright::cast_on::WIDTH;
+    use loopwright::spacing::{Decrease, MULTIPLE};
+
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    enum Name {
+        Multiple,
+        Width,
+        Decrease,
+    }
+
+    loopwright::field_names!(Name { Multiple = "multiple", Width = "width", Decrease = "decrease" });
+
+    const fn label(_: Name) -> &'static str {
+        ""
+    }
+
+    fields! { FIELDS of Name, label;
+        Multiple => Field::count(MULTIPLE).starts(Start::Count(1)),
+        Width => Field::length(&TAPE, WIDTH),
+        Decrease => Field::choice::<Decrease>(),
+    }
+
+    fn fields(typed: &[(Name, Typed)]) -> Fields {
+        let typed = typed.iter().map(|(name, typed)| (name.key().to_owned(), typed.clone()));
+        Fields::new(FIELDS, typed.collect(), Settings::default())
+    }
+
+    fn set(typed: &[(Name, Typed)]) -> Vec<String> {
+        let fields = fields(typed);
+        FIELDS.iter().filter_map(|field| fields.set(field)).collect()
+    }
+
+    #[test]
+    fn what_counts_in_a_fold_is_said_and_what_it_starts_with_is_not() {
+        let plain = |name, text: &str| (name, Typed::plain(text));
+        let inches = (Name::Width, Typed::with_unit("4", "in"));
+        assert_eq!(set(&[]), [""; 0]);
+        assert_eq!(
+            set(&[plain(Name::Multiple, "1"), plain(Name::Decrease, "k2tog")]),
+            [""; 0]
+        );
+        assert_eq!(set(&[plain(Name::Multiple, " "), plain(Name::Width, "")]), [""; 0]);
+        assert_eq!(set(&[plain(Name::Multiple, "8"), inches]), ["8", "10.2 cm"]);
+        assert_eq!(set(&[plain(Name::Multiple, "eight")]), ["eight"]);
+        assert_eq!(set(&[plain(Name::Decrease, "ssk")]), ["ssk (leans left)"]);
+    }
+
+    #[test]
+    fn an_older_answer_names_the_texts_that_differ_by_now() {
+        let before = fields(&[(Name::Multiple, Typed::plain("72")), (Name::Width, Typed::plain("50"))]);
+        let now = fields(&[(Name::Multiple, Typed::plain("7")), (Name::Width, Typed::plain("50"))]);
+        let texts = |unlike: Vec<(Fields, &'static Field)>| -> Vec<_> {
+            let texts = unlike.iter().filter_map(|(fields, field)| fields.standing(field));
+            texts.collect()
+        };
+        assert_eq!(texts(before.unlike(&now)), ["72"]);
+        assert!(before.unlike(&before).is_empty());
+        // What began only since then stood there as what it starts with.
+        assert_eq!(texts(fields(&[]).unlike(&now)), ["1"]);
+    }
+}

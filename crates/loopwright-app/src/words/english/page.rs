@@ -25,7 +25,21 @@ pub fn set(values: &[String]) -> String {
 pub fn still_for(values: &[String]) -> String {
     match values {
         [] => "This is still the answer from before.".into(),
-        values => fill_pattern_with("This is still the answer for @.", &[], &[&listed(values)]),
+        values => {
+            let values: Vec<String> = values.iter().map(|value| begun(value)).collect();
+            fill_pattern_with("This is still the answer for @.", &[], &[&listed(&values)])
+        }
+    }
+}
+
+/// Letters of a text that are enough to know it by.
+const ENOUGH: usize = 24;
+
+/// A text, or the beginning of a long one, such as a list of sizes.
+fn begun(text: &str) -> String {
+    match text.char_indices().nth(ENOUGH) {
+        Some((end, _)) => [text[..end].trim_end(), "…"].concat(),
+        None => text.to_owned(),
     }
 }
 
@@ -97,3 +111,22 @@ pub fn example(typed: &str) -> String {
     fill_pattern_with("e.g. @", &[], &[typed])
 }
 pub const STILL: &str = "An empty field of the question is still to be filled.";
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_older_answer_says_which_numbers_it_is_for() {
+        let still = |values: &[&str]| {
+            let values: Vec<String> = values.iter().map(|value| (*value).to_owned()).collect();
+            still_for(&values)
+        };
+        assert_eq!(still(&["72"]), "This is still the answer for 72.");
+        assert_eq!(still(&["132", "16"]), "This is still the answer for 132 and 16.");
+        assert_eq!(still(&["72", "16", "4"]), "This is still the answer for 72, 16 and 4.");
+        assert_eq!(still(&[]), "This is still the answer from before.");
+        let list = "XS 85, S 91, M 97, L 103, XL 111";
+        assert_eq!(still(&[list]), "This is still the answer for XS 85, S 91, M 97, L 103….");
+    }
+}
