@@ -10,7 +10,7 @@ use yew::prelude::*;
 
 /// The folds that are opened: those of the answer. What is folded in the question has its usual start, and a help to
 /// fill a field is of no use on paper.
-const FOLDS: &str = ".answers details:not([open]):not(.how)";
+const FOLDS: &str = "details:not([open],.more,.how)";
 
 /// Opens folds before printing and folds them again after, as long as the page is there.
 #[hook]

@@ -52,7 +52,7 @@ pub fn small(word: &str) -> String {
 pub fn stem(word: &str) -> &str {
     const ENDINGS: [&str; 6] = ["ing", "ed", "ly", "es", "s", "e"];
     let bare = |ending: &&str| word.strip_suffix(*ending).filter(|bare| bare.len() >= 3);
-    let bare = ENDINGS.iter().find_map(|ending| bare(&ending)).unwrap_or(word);
+    let bare = ENDINGS.iter().find_map(bare).unwrap_or(word);
     undoubled(bare)
 }
 
