@@ -139,11 +139,8 @@ fn of_gauge(fields: &Fields, field: &'static Field, typed: &Typed) -> Vec<Beside
         Some(_) => {}
         None => found.extend(over_other_span(fields, field, typed)),
     }
-    match (read.other(field.counts), pair::other_field(fields, field)) {
-        (Some(other), None) => {
-            found.push(Beside::said(words::not_needed(other.gauge, opposite(field.counts))));
-        }
-        (None, _) | (Some(_), Some(_)) => {}
+    if let (Some(other), None) = (read.other(field.counts), pair::other_field(fields, field)) {
+        found.push(Beside::said(words::not_needed(other.gauge, opposite(field.counts))));
     }
     found
 }

@@ -30,6 +30,9 @@ impl<T: Measure> ScaleUnit<T> {
     }
 }
 
+/// Reads a text that may name what it measures in another way than by a unit.
+pub type ReadNamed<T> = fn(&str, Bounds<T>) -> Result<T, Unreadable>;
+
 /// The units one kind of quantity is shown in.
 pub struct Scale<T: Measure + 'static> {
     /// The setting that says which is shown.
@@ -40,8 +43,8 @@ pub struct Scale<T: Measure + 'static> {
     pub other: Option<ScaleUnit<T>>,
     /// A unit in words.
     pub name: fn(T::Unit) -> &'static str,
-    /// How a text is read that may name what it measures in another way than by a unit, as needles are.
-    pub named: Option<fn(&str, Bounds<T>) -> Result<T, Unreadable>>,
+    /// How such a text is read, where there are such, as of needles.
+    pub named: Option<ReadNamed<T>>,
 }
 
 /// What a tape measures.
