@@ -56,7 +56,7 @@ const HIGH: f64 = 200.0;
 const SOME_WIDTH: f64 = 150.0;
 const SOME_HEIGHT: f64 = 76.0;
 /// Room for figures above and below, also where they are set twice as large.
-const FIGURES: f64 = 36.0;
+const FIGURES: f64 = 44.0;
 /// By how much the pattern's count may reach further than the pieces and still be drawn.
 const MOST_KEPT: f64 = 2.0;
 /// How long a stroke is, and how far strokes have to be from each other.
@@ -231,7 +231,7 @@ impl Laid {
     fn labels(&self, drawn: &Drawn) -> Html {
         let middle = FRAME / 2.0;
         let mut labels = vec![
-            label((middle, FIGURES - 14.0), drawn.above.clone()),
+            label((middle, FIGURES - 12.0), drawn.above.clone()),
             label((middle, self.foot() + FIGURES - 12.0), drawn.below.clone()),
         ];
         if self.kept().is_some() {

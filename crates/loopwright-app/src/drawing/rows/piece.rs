@@ -18,7 +18,7 @@ const RIGHT: f64 = 216.0;
 const LABELS: f64 = 228.0;
 /// How high the piece is, and the room above and below it.
 const HIGH: f64 = 232.0;
-const ROOM: f64 = 20.0;
+const ROOM: f64 = 26.0;
 /// Lines nearer to each other than this are no picture of repeats, or of rows.
 const REPEATS_APART: f64 = 4.0;
 const ROWS_APART: f64 = 2.0;
