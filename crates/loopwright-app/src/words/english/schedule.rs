@@ -133,9 +133,9 @@ pub fn phrase(schedule: &Schedule) -> Option<String> {
     let knitting = schedule.knitting;
     let rate = |each: Rate| rate(each, knitting);
     let more = |each: Rate| rate(each) + if each.times > 1 { " more" } else { "" };
-    let start = match schedule.blocks.first()?.plain {
-        0 => "now".into(),
-        plain => fill_pattern_with("in @ #", &[plain + 1], &[noun(knitting)]),
+    let start = match schedule.rows().next()?.row {
+        1 => "now".into(),
+        row => fill_pattern_with("in @ #", &[row], &[noun(knitting)]),
     };
     Some(match Rates::of(schedule) {
         Rates::Nothing | Rates::Listed => return None,
