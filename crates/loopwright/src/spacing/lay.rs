@@ -119,10 +119,12 @@ const SMALL_BATCH: usize = 4;
 /// The places to cut a ring open: anywhere in a small batch, and at the ends of a large one.
 fn beginnings(ring: &[Batch], changes: u32, end_on_change: bool) -> Vec<Cut> {
     let may_split = may_split(ring, end_on_change);
-    let most = match changes {
-        0..=TRY_ALL => TRY_ALL as usize,
-        0..=TRY_ONE => BEGINNINGS,
-        _ => 1,
+    let most = if changes <= TRY_ALL {
+        TRY_ALL as usize
+    } else if changes <= TRY_ONE {
+        BEGINNINGS
+    } else {
+        1
     };
     let (mut places, mut start) = (Vec::new(), 0);
     for batch in ring {
