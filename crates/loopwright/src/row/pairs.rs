@@ -156,7 +156,7 @@ mod tests {
 
     #[test]
     fn the_ordinary_run_is_named_where_changes_are_dense() {
-        let part = [plain_and_change(1).repeat(4), plain_and_change(2).repeat(1)].concat();
+        let part = [plain_and_change(1).repeat(4), plain_and_change(2).to_vec()].concat();
         let runs = [
             part.repeat(3),
             plain_and_change(1).repeat(3),

@@ -139,9 +139,9 @@ fn tandems(runs: &[Run]) -> Vec<Vec<(usize, usize)>> {
     let mut ahead = vec![0_usize; length / 2 + 1];
     let mut found = vec![Vec::new(); length];
     for at in (0..length).rev() {
-        for period in 1..=length / 2 {
+        for (period, ahead) in ahead.iter_mut().enumerate().skip(1) {
             let same = runs.get(at + period) == Some(&runs[at]);
-            ahead[period] = if same { ahead[period] + 1 } else { 0 };
+            *ahead = if same { *ahead + 1 } else { 0 };
         }
         found[at] = tandems_at(&ahead);
     }

@@ -11,6 +11,9 @@ const BEGINNINGS: usize = 2;
 /// Rings of more runs than this are cut at the first place that will do: nobody counts so far.
 const TRY_ONE: u32 = 500;
 
+/// Of so long a ring, batches up to which it is written batch by batch.
+const FEW_BATCHES: usize = 19;
+
 /// Runs up to which every beginning of a ring is tried that may be the best one.
 const TRY_ALL: u32 = 40;
 
@@ -48,6 +51,9 @@ fn ring_ways(spread: &Spread, end_on_change: bool) -> Vec<Way> {
 
 /// The shortest text among the beginnings of a ring; of equally short ones one that is the same every time.
 fn shortest_ring(spread: &Spread, ring: &[Batch], end_on_change: bool) -> Row {
+    if spread.changes > TRY_ONE && ring.len() <= FEW_BATCHES && ring.iter().all(|batch| batch.run > 0) {
+        return by_batches(spread, ring, end_on_change);
+    }
     beginnings(ring, spread.changes, end_on_change)
         .into_iter()
         .map(|runs| {
@@ -67,6 +73,34 @@ fn shortest_ring(spread: &Spread, ring: &[Batch], end_on_change: bool) -> Row {
         .unwrap_or_default()
 }
 
+/// A long ring of few batches, written batch by batch: its runs are never told one by one.
+fn by_batches(spread: &Spread, ring: &[Batch], end_on_change: bool) -> Row {
+    let may_split = may_split(ring, end_on_change);
+    let at = ring.iter().position(|batch| may_split(batch.run)).unwrap_or(0);
+    let cut = ring[at];
+    let (first, last) = if end_on_change { (cut.run, 0) } else { halves(cut.run) };
+    let opened = Batch {
+        times: cut.times - 1,
+        ..cut
+    };
+    let plain = spread.plain_stitch();
+    let pair = |run| [Run::new(plain, run), Run::new(spread.change, 1)].map(Item::Run);
+    let mut items = pair(first).to_vec();
+    for Batch { run, times } in [&[opened][..], &ring[at + 1..], &ring[..at]].concat() {
+        match times {
+            0 => {}
+            1 => items.extend(pair(run)),
+            _ => items.push(Item::Repeat {
+                body: pair(run).to_vec(),
+                times,
+            }),
+        }
+    }
+    items.push(Item::Run(Run::new(plain, last)));
+    items.retain(|item| !matches!(item, Item::Run(run) if run.count == 0));
+    Row { items }
+}
+
 /// A run in two pieces, the longer one last, so that the round never ends on a change if it can be helped.
 pub(super) fn halves(run: u32) -> (u32, u32) {
     (run / 2, run - run / 2)
@@ -78,18 +112,24 @@ struct Cut {
     rest: Vec<u32>,
 }
 
+/// Which runs may stand at the marker: where one is split there, it must have a stitch for either side if any has.
+fn may_split(ring: &[Batch], end_on_change: bool) -> impl Fn(u32) -> bool {
+    let longest = ring.iter().map(|batch| batch.run).max().unwrap_or(0);
+    move |run| end_on_change || run >= 2 || longest < 2 && run == longest
+}
+
 /// Batches up to which a cut amid them may be the best one; of longer ones it would make two brackets.
 const SMALL_BATCH: usize = 4;
 
-/// The places to cut a ring open: anywhere in a small batch, and at the ends of a large one. A run that is split at the
-/// marker must have a stitch for either side if any has.
+/// The places to cut a ring open: anywhere in a small batch, and at the ends of a large one.
 fn beginnings(ring: &[Batch], changes: u32, end_on_change: bool) -> Vec<Cut> {
-    let longest = ring.iter().map(|batch| batch.run).max().unwrap_or(0);
-    let may_split = |run: u32| end_on_change || run >= 2 || longest < 2 && run == longest;
-    let most = match changes {
-        0..=TRY_ALL => TRY_ALL as usize,
-        0..=TRY_ONE => BEGINNINGS,
-        _ => 1,
+    let may_split = may_split(ring, end_on_change);
+    let most = if changes <= TRY_ALL {
+        TRY_ALL as usize
+    } else if changes <= TRY_ONE {
+        BEGINNINGS
+    } else {
+        1
     };
     let (mut places, mut start) = (Vec::new(), 0);
     for batch in ring {

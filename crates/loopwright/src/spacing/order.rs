@@ -14,6 +14,10 @@ use std::cmp::Ordering;
 const UNSEEN: u64 = 3;
 const UNSEEN_PART: u64 = 32;
 
+/// More turns of two blocks than this are too many to keep count of, where there are more runs than [`MOST_TOLD`].
+const MOST_TURNS: u32 = 9;
+const MOST_TOLD: u32 = 500;
+
 /// How long and short runs follow each other.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -140,9 +144,12 @@ pub(super) fn orders(plain: u32, runs: u32) -> Vec<(Order, Vec<Batch>)> {
 fn blocks_in_turn(plain: u32, shares: &Shares) -> Option<Vec<Batch>> {
     let runs = shares.long.times + shares.short.times;
     let few = blocks_of_few(shares).filter(|blocks| drift(blocks) <= unseen(plain, runs));
-    let in_turn = || turns_wanted(plain, shares).map(|turns| in_turn(shares, turns));
-    few.or_else(in_turn)
-        .filter(|blocks| drift(blocks) >= Fraction::new(1, 1))
+    let can_be_told = |turns: &u32| *turns <= MOST_TURNS || runs <= MOST_TOLD;
+    let in_turn = || {
+        let turns = turns_wanted(plain, shares).filter(can_be_told);
+        turns.map(|turns| in_turn(shares, turns))
+    };
+    few.or_else(in_turn).filter(|blocks| drift(blocks) >= Fraction::new(1, 1))
 }
 
 /// How far changes may stray from even before anybody sees it: half a run, or where the runs are short a small part of all

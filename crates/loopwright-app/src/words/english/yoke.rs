@@ -78,15 +78,15 @@ fn shaping(answer: &Answer) -> String {
     fill_pattern_with(pattern, &[], &[&changes, &joined(&rounds)])
 }
 
-/// `56 evenly in each of 12 rounds, listed below`; `50 to 51 evenly in each of 12 rounds, listed below`.
+/// `56 evenly in each of 12 rounds, as listed`; `50 to 51 evenly in each of 12 rounds, as listed`.
 fn listed_shaping(answer: &Answer) -> String {
     let changes = || answer.rounds.iter().map(|round| round.change);
     let [least, most] = [changes().min(), changes().max()].map(|change| change.unwrap_or(0));
     let many = u32::try_from(answer.rounds.len()).unwrap_or(u32::MAX);
     if least == most {
-        return fill_pattern("# evenly in each of # rounds, listed below", &[most, many]);
+        return fill_pattern("# evenly in each of # rounds, as listed", &[most, many]);
     }
-    fill_pattern("# to # evenly in each of # rounds, listed below", &[least, most, many])
+    fill_pattern("# to # evenly in each of # rounds, as listed", &[least, most, many])
 }
 
 /// `10, 20 and 30`.

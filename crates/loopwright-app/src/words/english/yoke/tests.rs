@@ -27,7 +27,7 @@ fn the_rounds_are_told_with_what_they_change() {
     };
     assert_eq!(
         headline_of(&many),
-        "Increase 18 to 19 evenly in each of 12 rounds, listed below, then work 20 rounds plain."
+        "Increase 18 to 19 evenly in each of 12 rounds, as listed, then work 20 rounds plain."
     );
     let once = Question {
         shaping_rounds: 1,
