@@ -127,6 +127,9 @@ mod tests {
         assert_eq!(still(&["72", "16", "4"]), "This is still the answer for 72, 16 and 4.");
         assert_eq!(still(&[]), "This is still the answer from before.");
         let list = "XS 85, S 91, M 97, L 103, XL 111";
-        assert_eq!(still(&[list]), "This is still the answer for XS 85, S 91, M 97, L 103….");
+        assert_eq!(
+            still(&[list]),
+            "This is still the answer for XS 85, S 91, M 97, L 103…."
+        );
     }
 }
