@@ -73,7 +73,7 @@ fn a_list_as_long_as_a_book_is_answered_in_a_moment() {
     for piece in PIECES.into_iter().chain([
         "1 a ", "a 1 ", "a) cm ", "86-", "86, ", "(86 ", "S: ", "1/2/", "1,150,", "- - ",
     ]) {
-        let text = piece.repeat(200_000 / piece.len());
+        let text = piece.repeat(100_000 / piece.len());
         let start = Instant::now();
         let _ = read_sizes(&text, LengthUnit::Cm);
         let _ = read_counts(&text, Bounds::new(0, u32::MAX));

@@ -251,7 +251,11 @@ fn the_most_even_order_keeps_near_the_line_of_each() {
         };
         let raglan = answer(&question).unwrap();
         let half = raglan.body.drift.gap.to_f64() / 2.0;
-        assert!(raglan.sleeves.drift.rounds().to_f64() <= half + 1.0, "{rounds}: {:?}", raglan.sleeves.drift);
+        assert!(
+            raglan.sleeves.drift.rounds().to_f64() <= half + 1.0,
+            "{rounds}: {:?}",
+            raglan.sleeves.drift
+        );
         assert_eq!(worked(&question, &raglan), [184, 60]);
     }
 }

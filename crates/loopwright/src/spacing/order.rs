@@ -149,7 +149,8 @@ fn blocks_in_turn(plain: u32, shares: &Shares) -> Option<Vec<Batch>> {
         let turns = turns_wanted(plain, shares).filter(can_be_told);
         turns.map(|turns| in_turn(shares, turns))
     };
-    few.or_else(in_turn).filter(|blocks| drift(blocks) >= Fraction::new(1, 1))
+    few.or_else(in_turn)
+        .filter(|blocks| drift(blocks) >= Fraction::new(1, 1))
 }
 
 /// How far changes may stray from even before anybody sees it: half a run, or where the runs are short a small part of all

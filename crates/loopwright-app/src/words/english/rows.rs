@@ -225,12 +225,8 @@ pub fn tape_says(question: &Question, course: &Course, lengths: Lengths) -> Stri
         (None, _) => {
             "By the washed swatch it should be @ now. But the tape meets unwashed knitting: count the swatch before washing too."
         }
-        (Some(_), _) if course.past > 0 => {
-            "By the swatch it should be @ now. Washed, what is done will be @."
-        }
-        (Some(_), 0) => {
-            "By the swatch it should be @ now. Washed, what is done will be @. Stop when the tape says @."
-        }
+        (Some(_), _) if course.past > 0 => "By the swatch it should be @ now. Washed, what is done will be @.",
+        (Some(_), 0) => "By the swatch it should be @ now. Washed, what is done will be @. Stop when the tape says @.",
         (Some(_), _) => {
             "By the swatch it should be @ now. Washed, what is done will be @. Stop when the tape says @ without the edges."
         }

@@ -25,7 +25,11 @@ fn edges_that_leave_no_room_are_what_is_wrong() {
     for (ask, increase, most) in asks {
         for plain in [most + 1, 1_000, u32::MAX] {
             let problems = answer(&with_edge(ask, plain, increase)).unwrap_err();
-            assert_eq!(problems, [Problem::new(Name::EdgePlain, Kind::TooMany { most })], "{ask:?}");
+            assert_eq!(
+                problems,
+                [Problem::new(Name::EdgePlain, Kind::TooMany { most })],
+                "{ask:?}"
+            );
         }
         assert!(answer(&with_edge(ask, most, increase)).is_ok(), "{ask:?}");
     }
@@ -38,14 +42,25 @@ fn multiples_are_found_at_the_end_of_all_numbers() {
         Knitting::Round { end_on_change: false },
         Knitting::Flat { edge: Edge::Half },
         Knitting::Flat { edge: Edge::Mirrored },
-        Knitting::Flat { edge: Edge::AtLeast(u32::MAX) },
+        Knitting::Flat {
+            edge: Edge::AtLeast(u32::MAX),
+        },
     ];
     for knitting in kinds {
         for (decrease, increase) in [(Decrease::K2tog, Increase::M1), (Decrease::Cdd, Increase::Kfb)] {
             for stitches in [0, 1, 2, u32::MAX - 1, u32::MAX] {
                 for (of, plus) in [(0, 0), (1, 0), (2, 1), (8, 3), (u32::MAX, 0), (u32::MAX, u32::MAX)] {
                     let about = Question::about(stitches);
-                    let found = multiples(&Question { knitting, decrease, increase, ..about }, of, plus);
+                    let found = multiples(
+                        &Question {
+                            knitting,
+                            decrease,
+                            increase,
+                            ..about
+                        },
+                        of,
+                        plus,
+                    );
                     assert!(found.below.is_none_or(|below| below.stitches < stitches));
                     assert!(found.above.is_none_or(|above| above.stitches > stitches));
                 }

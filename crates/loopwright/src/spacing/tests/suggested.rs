@@ -31,7 +31,11 @@ fn blocks_that_drift_are_said_to_and_come_with_more_even_ones() {
 #[test]
 fn the_ordinary_run_is_named_where_changes_are_dense() {
     let suggested = |ask, stitches| {
-        let answer = answer(&Question { ask, ..Question::about(stitches) }).unwrap();
+        let answer = answer(&Question {
+            ask,
+            ..Question::about(stitches)
+        })
+        .unwrap();
         answer.ways[answer.suggested].row.to_string()
     };
     assert_eq!(
@@ -52,10 +56,19 @@ fn what_is_suggested_is_easy_to_hold() {
     for stitches in (20..=320).step_by(12) {
         for changes in 1..=stitches / 2 {
             for ask in [Ask::Lose(changes), Ask::Gain(changes)] {
-                let answer = answer(&Question { ask, ..Question::about(stitches) }).unwrap();
-                let Way { row, drift, readable, .. } = &answer.ways[answer.suggested];
+                let answer = answer(&Question {
+                    ask,
+                    ..Question::about(stitches)
+                })
+                .unwrap();
+                let Way {
+                    row, drift, readable, ..
+                } = &answer.ways[answer.suggested];
                 assert!(*readable && row.depth() <= 1, "{row}");
-                let shorter = answer.ways.iter().find(|way| way.row.terms() < row.terms() && way.drift <= *drift);
+                let shorter = answer
+                    .ways
+                    .iter()
+                    .find(|way| way.row.terms() < row.terms() && way.drift <= *drift);
                 assert_eq!(shorter, None, "{row}");
             }
         }
@@ -70,7 +83,12 @@ fn the_longest_orders_are_one_term_of_data() {
         ..Question::about(100_000)
     });
     for way in answer.unwrap().ways {
-        assert!(way.row.items.len() < 12, "{:?}: {} items", way.order, way.row.items.len());
+        assert!(
+            way.row.items.len() < 12,
+            "{:?}: {} items",
+            way.order,
+            way.row.items.len()
+        );
         assert_eq!(row::work(&way.row, 100_000).map(|worked| worked.on_needle), Ok(161_803));
     }
 }

@@ -79,7 +79,8 @@ fn mixed_end(marks: &[char], whole: usize) -> usize {
             Some('/' | '-') if !is_digit(marks, end + 1) => true,
             // `34 1/2/36 1/2`: a half or a quarter is a part of the number before it.
             Some('/') => joint == Some(' ') && matches!(bottom, 2 | 4),
-            Some('-') => joint == Some(' '),
+            // `15-1/2-16-1/2`, but not the years `0-1/2-3`.
+            Some('-') => joint == Some(' ') || matches!(bottom, 2 | 4) && is_digit(marks, whole.wrapping_sub(2)),
             Some(_) | None => true,
         };
         return slashed(marks, beside).filter(is_part).map_or(whole, |(_, end)| end);
@@ -99,8 +100,8 @@ fn grouped_end(marks: &[char], from: usize, whole: usize) -> usize {
             && match marks.get(end) {
                 Some('.') => true,
                 Some(',') => is_comma_inside(marks, start..end, group),
-                Some('\'') => group == end + 4,
-                Some(' ') => is_space_inside(marks, start..end, group),
+                Some('\'') => group == end + 4 && !is_behind_mark(marks, start),
+                Some(' ') => is_space_inside(marks, start..end, group) && !is_behind_mark(marks, start),
                 Some(_) | None => false,
             };
         if !belongs {
@@ -144,6 +145,12 @@ fn is_thousands_so_far(marks: &[char], group: usize) -> bool {
     }
     let (first, second) = (worth(marks, first..comma), worth(marks, group..group + 3));
     first.saturating_mul(NEIGHBOUR) < second || second.saturating_mul(NEIGHBOUR) < first
+}
+
+/// Whether a point or a comma stands before these digits, so that they are decimals.
+fn is_behind_mark(marks: &[char], start: usize) -> bool {
+    let mark = marks.get(start.wrapping_sub(1));
+    matches!(mark, Some('.' | ',')) && is_digit(marks, start.wrapping_sub(2))
 }
 
 /// Whether the space behind these digits parts thousands: `1 150`, but neither `97 103` nor `6 100 110`.

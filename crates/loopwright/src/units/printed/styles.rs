@@ -72,7 +72,8 @@ impl Style {
         let are_ranges = self.range.is_some();
         let is_named = !matches!(self.names, Names::None);
         let is_fraction = !matches!(self.fraction, Fraction::None);
-        let has_three = numbers.len() > 2;
+        // Of those in one bracket.
+        let has_three = numbers.len() > 2 + usize::from(!is_bare);
         match mark.trim() {
             // A comma without a space parts whole numbers only, and three of them.
             "," if mark == "," => has_three && !is_fraction && !are_ranges && matches!(self.unit, Unit::None),

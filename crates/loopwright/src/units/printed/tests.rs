@@ -3,7 +3,8 @@
 use super::*;
 use proptest::prelude::*;
 
-/// The numbers of a list as they were read, ranges as `86..91`, a dash in place of a number as `-`.
+/// The numbers of a list as they were read, ranges as `86..91`, a dash in place of a number as `-`, a space inside a
+/// number as `_`.
 fn numbers(text: &str) -> String {
     let reading = read(text);
     assert_eq!(reading.unplaced, [], "{text}");
@@ -14,7 +15,8 @@ fn numbers(text: &str) -> String {
         Figures::Range(from, to) => format!("{}..{}", &text[from.range.clone()], &text[to.range.clone()]),
         Figures::Open(figure, _) => format!("{}..", &text[figure.range.clone()]),
     };
-    figures.map(written).collect::<Vec<_>>().join(" ")
+    let numbers = figures.map(|figures| written(figures).replace(' ', "_"));
+    numbers.collect::<Vec<_>>().join(" ")
 }
 
 #[test]
@@ -31,10 +33,10 @@ fn every_printed_style_is_read_whole() {
         ("81 — 86 — 91 — 97", "81 86 91 97"),
         ("81 (86-91-97)", "81 86 91 97"),
         ("6 (7, 7½)", "6 7 7½"),
-        ("6 (7, 7 1/2)", "6 7 7 1/2"),
+        ("6 (7, 7 1/2)", "6 7 7_1/2"),
         ("8/9/10", "8 9 10"),
         ("6/7/8", "6 7 8"),
-        ("34 1/2/36 1/2/38", "34 1/2 36 1/2 38"),
+        ("34 1/2/36 1/2/38", "34_1/2 36_1/2 38"),
         ("6/8", "6 8"),
         ("3/4", "3/4"),
         ("S-M-L: 96-104-112", "96 104 112"),
@@ -50,8 +52,11 @@ fn every_printed_style_is_read_whole() {
         ("86,91,97", "86 91 97"),
         ("97,103", "97 103"),
         ("1,150 (1,200)", "1,150 1,200"),
-        ("1 150 (1 200)", "1 150 1 200"),
+        ("1 150 (1 200)", "1_150 1_200"),
         ("6 100 110", "6 100 110"),
+        ("94.5 100", "94.5 100"),
+        ("94,5 100", "94,5 100"),
+        ("15-1/2-16-1/2", "15-1/2..16-1/2"),
         ("96.5,97.5", "96.5 97.5"),
         ("86-", "86.."),
         ("22 sts and 30 rows", "22 30"),
@@ -76,6 +81,7 @@ fn a_name_stands_before_its_number_its_colon_or_by_itself() {
         ("S 86, M 91", "S|M"),
         ("86-91 S, 91-97 M", "S|M"),
         ("XS: 15 S: 17 M: 18", "XS|S|M"),
+        ("XS: 15 (S: 17 M: 18 L: 20)", "XS|S|M|L"),
         ("10: 92, 12: 97", "10|12"),
         ("2/4: 53, 6-8 years: 60", "2/4|6-8|years"),
         ("X-Small 71, Extra Large 110", "X-Small|Extra|Large"),

@@ -1,6 +1,7 @@
 //! Which colons part numbers, as commas do, and which stand behind a name.
 
 use crate::units::printed::{Token, TokenKind};
+use crate::units::{LengthUnit, Unit};
 
 /// For each token whether it is a colon that parts numbers: in brackets, in a row of three numbers or more, or the only
 /// one of a text, with nothing between it and its two numbers.
@@ -55,10 +56,9 @@ fn settle(run: &mut Vec<usize>, parting: &mut [bool]) {
 /// Whether a colon has a number before it, with its unit or without, and one behind it.
 fn stands_between_numbers(tokens: &[Token], at: usize) -> bool {
     let kind = |at: usize| tokens.get(at).map(|token| token.kind);
-    let before = match (at.checked_sub(1).and_then(kind), at.checked_sub(2).and_then(kind)) {
-        (Some(TokenKind::Number), _) | (Some(TokenKind::Unit(_)), Some(TokenKind::Number)) => true,
-        (Some(_) | None, _) => false,
-    };
+    let before = at.checked_sub(1).and_then(kind);
+    let is_measured = before.is_some_and(is_unit) && at.checked_sub(2).and_then(kind) == Some(TokenKind::Number);
+    let before = before == Some(TokenKind::Number) || is_measured;
     before && kind(at + 1) == Some(TokenKind::Number)
 }
 
@@ -68,8 +68,13 @@ fn goes_on(tokens: &[Token], at: usize) -> bool {
     let before = before.map(|token| token.kind);
     match tokens.get(at).map(|token| token.kind) {
         Some(TokenKind::Number) => matches!(before, Some(TokenKind::Colon | TokenKind::Dash)),
-        Some(TokenKind::Unit(_)) => before == Some(TokenKind::Number),
-        Some(TokenKind::Dash) => matches!(before, Some(TokenKind::Number | TokenKind::Unit(_))),
+        Some(kind) if is_unit(kind) => before == Some(TokenKind::Number),
+        Some(TokenKind::Dash) => before.is_some_and(|before| before == TokenKind::Number || is_unit(before)),
         Some(_) | None => false,
     }
+}
+
+/// Whether a unit of girths can stand behind a number here. An `M` is the name of a size.
+fn is_unit(kind: TokenKind) -> bool {
+    matches!(kind, TokenKind::Unit(unit) if unit != Unit::Length(LengthUnit::M))
 }

@@ -7,7 +7,7 @@ use crate::units::printed::TokenKind;
 use std::ops::Range;
 
 /// The name of a size has so many tokens at most.
-const LONGEST_NAME: usize = 32;
+const LONGEST_NAME: usize = 16;
 
 impl Parser<'_> {
     /// Where the colon is whose name begins here: words, and one number at most.
