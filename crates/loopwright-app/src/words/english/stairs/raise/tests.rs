@@ -19,7 +19,7 @@ fn a_back_neck_is_raised_in_short_rows() {
     let answer = answer(&question).unwrap();
     assert_eq!(
         headline(&answer),
-        "Turn 5, then 10, then 15, then 20 stitches from the middle of the back, at each side."
+        "Turn 5, 10, 15, 20 stitches from the middle of the back, at each side."
     );
     let (before, after) = outcome(&answer, &centimetres);
     assert_eq!(
