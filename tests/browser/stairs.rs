@@ -60,7 +60,7 @@ pub async fn she_raises_the_back_of_her_yoke(stage: &mut Stage) -> Result<()> {
         Hides(".answer", "the example of a height is none of hers"),
         Type("#stairs-height", "2.5"),
         Type("#stairs-row_gauge", "32"),
-        Reads("Turn 5, then 10, then 15, then 20 stitches from the middle of the back, at each side."),
+        Reads("Turn 5, 10, 15, 20 stitches from the middle of the back, at each side."),
         Outcome("2.5 cm"),
         Says(".answers", "Row 2 (WS): DS, P11, turn"),
         Says(".answers", "Then DS, K20 to where the round begins"),

@@ -1,8 +1,9 @@
 //! The view of steps at a shoulder or a neck: how many stitches in how many steps, or a back neck that is raised by short
 //! rows; the instruction, the stairs, and the rows one by one.
 
+mod raised;
+
 use super::{Entry, State, Tool};
-use crate::drawing::raise::raise as drawing_of_raise;
 use crate::drawing::stairs as drawing;
 use crate::fields;
 use crate::form::kept::Kept;
@@ -11,10 +12,9 @@ use crate::part::plain::{element, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, row_by_row, wait, working};
 use crate::words::page::MORE;
 use crate::words::schedule;
-use crate::words::stairs::{self as words, raise as raise_words};
-use crate::words::tell::Long;
+use crate::words::stairs as words;
 use loopwright::problem::Problem;
-use loopwright::stairs::raise::{self, ACROSS, Across, Begins, HEIGHT, Method, TURNS, WIDTH};
+use loopwright::stairs::raise::{self, Begins, HEIGHT, Method, TURNS, WIDTH};
 use loopwright::stairs::{
     Answer, Ask, Asked, Edge, Name, Place, Question, ROWS, STEPS, STITCHES, Side, Way, Work, answer,
 };
@@ -149,7 +149,7 @@ impl Tool for Stairs {
         let mut reader = Reader::new(fields);
         let question = match reader.choice(Name::Way) {
             Work::Edge(way) => Asks::Edge(edge(&mut reader, way)),
-            Work::Raise => Asks::Raise(raised(&mut reader)),
+            Work::Raise => Asks::Raise(raised::question(&mut reader)),
         };
         reader.done(question)
     }
@@ -179,7 +179,7 @@ impl Tool for Stairs {
     fn show(view: &View, _: &Asks, found: &Found) -> Html {
         match found {
             Found::Edge(question, answer) => show_edge(question, answer),
-            Found::Raise(question, answer) => show_raise(view, question, answer),
+            Found::Raise(question, answer) => raised::show(view, question, answer),
         }
     }
 
@@ -205,25 +205,6 @@ fn edge(reader: &mut Reader, way: Way) -> Question {
         place: reader.choice(Name::Place),
         way,
         next: reader.choice(Name::Next),
-    }
-}
-
-/// A back neck that is raised; its width stands in where its stitches are not typed.
-fn raised(reader: &mut Reader) -> raise::Question {
-    let has_width = !reader.fields().is_typed(Name::Stitches) && reader.fields().is_typed(Name::Width);
-    let across = if has_width {
-        Across::Width {
-            width: reader.length(Name::Width),
-            gauge: reader.gauge(Name::Gauge),
-        }
-    } else {
-        Across::Stitches(reader.count_within(Name::Stitches, ACROSS))
-    };
-    raise::Question {
-        turns: reader.count_if_any(Name::Turns),
-        method: reader.choice(Name::Method),
-        begins: reader.choice(Name::Begins),
-        ..raise::Question::about(across, reader.length(Name::Height), reader.gauge(Name::RowGauge))
     }
 }
 
@@ -263,24 +244,10 @@ fn show_edge(question: &Question, answer: &Answer) -> Html {
     ])
 }
 
-/// The turns, the raised back, and the short rows one by one.
-fn show_raise(view: &View, question: &raise::Question, answer: &raise::Answer) -> Html {
-    let long: Long = &|length| view.tape(length);
-    let line = text_element("p", "row", raise_words::headline(answer));
-    let picture = drawing_of_raise(&answer.turns, &raise_words::drawing(answer));
-    let figure = vec![picture, text_element("figcaption", "quiet", raise_words::KEY)];
-    list(vec![
-        answered(raise_words::WHEN, line, raise_words::outcome(answer, long)),
-        element("figure", "needle", figure),
-        row_by_row(raise_words::listed(question, answer), answer.rows.len() > MOST_OPEN),
-        good_to_know(raise_words::notes(question, answer, long)),
-        working(raise_words::steps(question, answer, long), raise_words::SOURCE),
-    ])
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use loopwright::stairs::raise::Across;
 
     fn asks(link: &'static str) -> Result<Asks, Vec<Problem>> {
         Stairs::read(&crate::tool::tests::fields_of::<Stairs>(&State::new("", link)))

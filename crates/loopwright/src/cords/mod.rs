@@ -29,15 +29,17 @@
 
 mod choices;
 mod easier;
+mod gap;
 mod growth;
 mod list;
 mod piece;
 
 pub use choices::{Name, Swatch};
 pub use easier::Easier;
+pub use gap::Gap;
 pub use growth::{Step, read_steps};
 pub use list::read_list;
-pub use piece::{By, Cord, Gap, Run, Stretch};
+pub use piece::{By, Cord, Run, Stretch};
 
 use crate::bounds::Bounds;
 use crate::check::Check;

@@ -3,8 +3,8 @@
 //! All is compared in whole numbers: a cord serves from so many stitches to so many, worked out once, exactly. A girth
 //! that is typed is a piece of one round, counted in nanometres.
 
-use super::{Around, MAGIC_LOOP, MAGIC_ROOM, Question, SQUEEZE, TIP_PART, TIPS_MATTER_TO, USUAL, growth};
-use crate::tables::needle::CIRCULARS;
+use super::gap::Gap;
+use super::{Around, Question, SQUEEZE, TIP_PART, TIPS_MATTER_TO, USUAL, growth};
 use crate::units::Length;
 use crate::units::rate::{Quotient, Rate};
 
@@ -66,25 +66,6 @@ pub enum By {
     Cord(Length),
     /// No cord at hand serves.
     Gap(Gap),
-}
-
-/// What no cord at hand serves, and what would.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Gap {
-    /// The smallest girth in it.
-    pub least: Length,
-    /// The largest.
-    pub most: Length,
-    /// Whether it is smaller than every cord: double-pointed needles, two circulars, or magic loop.
-    pub small: bool,
-    /// The shortest and the longest that one cord may be to serve all of it; none where no such cord is sold.
-    pub cord: Option<(Length, Length)>,
-    /// The shortest cord that is sold and serves all of it, and the longest; the same where there is one only.
-    pub sold: Option<(Length, Length)>,
-    /// The shortest cord that is sold and is long enough for magic loop, tips and all; none back and forth, and where none
-    /// so long is sold.
-    pub magic_loop: Option<Length>,
 }
 
 /// What the rounds are counted in.
@@ -153,7 +134,7 @@ impl Cord {
 
     /// What lies on the needle is smaller than this cord can serve below so many. One whose tips are too long says only
     /// what would be too much for it.
-    fn too_small_below(&self) -> i64 {
+    pub(super) fn too_small_below(&self) -> i64 {
         if self.stiff { self.stitches.1 } else { self.stitches.0 }
     }
 
@@ -167,7 +148,7 @@ pub(super) struct Piece {
     pub rounds: Vec<i64>,
     pub cords: Vec<Cord>,
     unit: OnNeedle,
-    flat: bool,
+    pub flat: bool,
 }
 
 impl Piece {
@@ -297,26 +278,6 @@ impl Piece {
             earliest: round(done),
             latest: round(done),
             last: last as u32,
-        }
-    }
-
-    fn gap(&self, counts: &[i64]) -> Gap {
-        let smallest = counts.iter().copied().min().unwrap_or(0);
-        let largest = counts.iter().copied().max().unwrap_or(0);
-        let (least, most) = (self.girth(smallest), self.girth(largest));
-        let shortest = Length::from_nm(most.to_nm() / SQUEEZE + most.to_nm() % SQUEEZE);
-        let longest = if self.flat { most } else { least };
-        let magic = most.saturating_add(MAGIC_ROOM).max(MAGIC_LOOP);
-        let labels = || CIRCULARS.iter().map(|row| row.label);
-        let serves = |label: &Length| (shortest..=longest).contains(label);
-        let sold = labels().find(serves).zip(labels().rfind(serves));
-        Gap {
-            least,
-            most,
-            small: self.cords.iter().all(|cord| largest < cord.too_small_below()),
-            cord: sold.map(|_| (shortest, longest)),
-            sold,
-            magic_loop: labels().find(|label| magic <= *label && !self.flat),
         }
     }
 }

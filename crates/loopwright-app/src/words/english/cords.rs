@@ -289,14 +289,19 @@ pub fn problem(problem: &Problem) -> String {
 /// The sum.
 pub fn steps(question: &Question, answer: &Answer, long: Long, cord: Long) -> Vec<String> {
     let mut steps = Vec::new();
-    if let (Around::Even { from, to, .. }, Some(over)) = (&question.around, question.gauge()) {
+    let ends = match &question.around {
+        Around::Even { from, to, .. } => Some((*from, *to)),
+        Around::Steps { from, steps, .. } => steps.last().map(|last| (*from, last.stitches)),
+        Around::Girth(_) | Around::Rounds(_) => None,
+    };
+    if let (Some((from, to)), Some(over)) = (ends, question.gauge()) {
         let pattern = if from == to {
             "# {stitch|stitches} at @: @."
         } else {
             "# and # stitches at @: @ and @."
         };
         let [start, end] = answer.girths.map(Value::Length);
-        let values = [Value::Count(*from), Value::Count(*to), Value::Gauge(over), start, end];
+        let values = [Value::Count(from), Value::Count(to), Value::Gauge(over), start, end];
         steps.push(fill_pattern_with_values(pattern, &values, long));
     }
     for pick in &answer.picks {

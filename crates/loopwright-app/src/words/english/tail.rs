@@ -134,7 +134,7 @@ const fn strand_note(strand: Strand) -> &'static str {
 pub fn because(answer: &Answer, print: Print) -> String {
     let range = match answer.why {
         Why::NoLongTail => "@ to @ is usual (common practice, no source).",
-        Why::Measured | Why::FewMeasured | Why::Largest => "From @, the least without reserve, to @, the most with it.",
+        Why::Measured | Why::FewMeasured | Why::Largest => "Between @, the least without a reserve, and @, the most with it.",
     };
     let why = match answer.why {
         Why::Measured => " It rests on your piece, which knows your hands better than any rule.",

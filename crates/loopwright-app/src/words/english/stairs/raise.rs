@@ -38,7 +38,7 @@ pub fn headline(answer: &Answer) -> String {
     }
     let places: Vec<String> = answer.turns.iter().map(|place| number(*place)).collect();
     let pattern = "Turn @ stitches from the middle of the back, at each side.";
-    fill_pattern_with(pattern, &[], &[&places.join(", then ")])
+    fill_pattern_with(pattern, &[], &[&places.join(", ")])
 }
 
 /// What it comes to.

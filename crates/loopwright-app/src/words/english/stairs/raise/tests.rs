@@ -19,7 +19,7 @@ fn a_back_neck_is_raised_in_short_rows() {
     let answer = answer(&question).unwrap();
     assert_eq!(
         headline(&answer),
-        "Turn 5, then 10, then 15, then 20 stitches from the middle of the back, at each side."
+        "Turn 5, 10, 15, 20 stitches from the middle of the back, at each side."
     );
     let (before, after) = outcome(&answer, &centimetres);
     assert_eq!(
@@ -32,7 +32,7 @@ fn a_back_neck_is_raised_in_short_rows() {
     assert_eq!(
         steps(&question, &answer, &centimetres),
         [
-            "Two rows for each turn at a side: 2 × 4 = 8 rows at 32 over 10\u{a0}cm, which is 2.5 cm.",
+            "Two rows for each turn at a side: 2 × 4 = 8 rows at 32\u{a0}over\u{a0}10\u{a0}cm, which is 2.5 cm.",
             "20 stitches at each side of the middle, shared out between 4 turns.",
         ]
     );
