@@ -66,15 +66,13 @@ pub async fn she_widens_a_sleeve(stage: &mut Stage) -> Result<()> {
     play(stage, &steps).await
 }
 
-/// Too steep: the nearest numbers are a tap away, and what is steeper has a tool of its own.
+/// Too steep: the nearest number of rows is a tap away.
 pub async fn she_is_told_what_the_rows_can_take(stage: &mut Stage) -> Result<()> {
     let steps = [
         Open("#/shaping"),
         Type(AMOUNT, "80"),
         Type(ROWS, "66"),
-        Shown("#shaping-amount-problem"),
-        Says("#shaping-amount-problem", "the tool Steps"),
-        Type(ROWS, "80"),
+        Button("#shaping-rows-problem", "Use 80"),
         Reads("Decrease now, then every 2nd row 39 times more."),
         Is(
             ".answer .outcome",

@@ -204,7 +204,7 @@ pub async fn half_a_number_leaves_the_answer(stage: &mut Stage) -> Result<()> {
         Reads(ROW),
         Outcome("116"),
         Says("#spacing-stitches-problem", "Type 2 or more."),
-        Type("#spacing-amount", ""),
+        Type("#spacing-amount", " "),
         Is(".stale .since", "This is still the answer for 16 and 132."),
         Type("#spacing-stitches", "140"),
         Type("#spacing-amount", "14"),
