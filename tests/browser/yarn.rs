@@ -112,6 +112,7 @@ pub async fn she_measures_the_piece_itself(stage: &mut Stage) -> Result<()> {
 pub async fn a_rib_gauge_is_refused_and_a_weighed_swatch_taken(stage: &mut Stage) -> Result<()> {
     let steps = [
         Open("#/yarn"),
+        Type("#yarn-ball_length", "125"),
         Type("#yarn-s1_stitches", "120"),
         Type("#yarn-s1_rows", "60"),
         Choose("#yarn-s1_fabric", "rib"),
@@ -126,7 +127,6 @@ pub async fn a_rib_gauge_is_refused_and_a_weighed_swatch_taken(stage: &mut Stage
         Type("#yarn-w_stitches", "40"),
         Type("#yarn-w_rows", "60"),
         Type("#yarn-swatch_mass", "24"),
-        Type("#yarn-ball_length", "125"),
         // By the scale it takes what the ball weighs.
         Says(".answers", "what the ball you buy weighs"),
         Type("#yarn-ball_mass", "50"),
