@@ -93,7 +93,7 @@ impl Style {
     fn number(&self, halves: u32) -> String {
         let whole = halves / 2;
         let half = match self.fraction {
-            _ if halves % 2 == 0 => "",
+            _ if halves.is_multiple_of(2) => "",
             Fraction::None => "",
             Fraction::Sign => "½",
             Fraction::Slash => " 1/2",
