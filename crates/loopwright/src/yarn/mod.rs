@@ -190,7 +190,6 @@ pub struct Ball {
     /// Yarn on it, within [`BALL_LENGTH`].
     pub length: Length,
     /// Its weight, within [`BALL_MASS`]: a swatch on the scale cannot do without it.
-    #[cfg_attr(feature = "serde", serde(default))]
     pub mass: Option<Mass>,
 }
 

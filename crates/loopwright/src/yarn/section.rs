@@ -14,7 +14,6 @@ use crate::units::{Gauge, Length};
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Section {
     /// What the knitter calls it; empty where she gave it no name.
-    #[cfg_attr(feature = "serde", serde(default))]
     pub name: String,
     /// How many stitches.
     pub shape: Shape,
