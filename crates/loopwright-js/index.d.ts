@@ -43,11 +43,138 @@ export type YarnResult = Result<YarnAnswer>;
 
 export type YokeResult = Result<YokeAnswer>;
 
-/** The shaping rounds of a yoke. */
+/** The shaping rounds of a yoke, and what follows at the underarm. */
 export interface YokeAnswer {
   /** Each shaping round, what it changes and the count after it. */
   schedule: ShapingSchedule;
+  /** The same rounds, each written out. */
+  rounds: YokeRound[];
+  /** Plain rounds between the underarm and the shaping round next to it. */
+  plain: number;
+  /** The yoke divided into front, back and two sleeves; none where it has too few stitches for four. */
+  division: YokeDivision | null;
 }
+
+/** A yoke at the underarm. */
+export interface YokeDivision {
+  /** Stitches of the front. */
+  front: number;
+  /** Stitches of the back, which has one more where they do not come out even. */
+  back: number;
+  /** Stitches of each sleeve, before those of the underarm. */
+  sleeve: number;
+  /** Stitches cast on at each underarm. */
+  underarm: number;
+  /** Stitches round the body below the underarm. */
+  body_round: number;
+  /** Stitches round each sleeve below the underarm. */
+  sleeve_round: number;
+}
+
+/** One shaping round. */
+export interface YokeRound {
+  /** Its number. */
+  round: number;
+  /** Stitches before it. */
+  before: number;
+  /** Stitches gained or lost in it. */
+  change: number;
+  /** Stitches after it. */
+  after: number;
+  /** How much that is of the stitches before it, in whole per cent. */
+  percent: number;
+  /** What is knitted, as it is written: `K3, M1, (K7, M1) 3 times, K4`. */
+  text: string;
+  /** The same as data. */
+  row: Row;
+}
+
+/** One row or round as it is written. */
+export interface Row {
+  /** What is worked, in order. */
+  items: Item[];
+}
+
+/** One term of a written row. */
+export type Item =
+  /** The same stitch some times over: `K7`, `k2tog`. */
+  | { Run: Run }
+  /** A bracket worked some times over: `(K7, k2tog) 4 times`. */
+  | { Repeat: {
+      /** What stands in the bracket. */
+      body: Item[];
+      /** How often it is worked in all. */
+      times: number;
+    } }
+  /** A bracket that is not the same every time: `(K1, M1) 40 times, but K2 the 5th, 10th and 15th time`. */
+  | { Varied: Varied };
+
+/** A bracket worked some times over, in which one run is another some of the times. */
+export interface Varied {
+  /** What stands in the bracket. */
+  body: Run[];
+  /** How often it is worked in all. */
+  times: number;
+  /** What is worked in place of the first run of the same stitch, when it differs. */
+  instead: Run;
+  /** Which times differ, counted from one, each larger than the one before. */
+  at: number[];
+}
+
+/** The same stitch worked some times over. */
+export interface Run {
+  /** The stitch. */
+  stitch: Stitch;
+  /** How often. */
+  count: number;
+}
+
+/** A stitch as the trade writes it. */
+export type Stitch =
+  /** Knit one. */
+  | "Knit"
+  /** Purl one. */
+  | "Purl"
+  /** Work one in the rib as it is set. */
+  | "Rib"
+  /** Knit two together: one stitch fewer, leaning right. */
+  | "K2tog"
+  /** Slip, slip, knit the two together: one stitch fewer, leaning left. */
+  | "Ssk"
+  /** Purl two together: k2tog from the purl side. */
+  | "P2tog"
+  /** Slip, slip, purl the two together through the back: ssk from the purl side. */
+  | "Ssp"
+  /** Slip one, k2tog, pass the slipped stitch over: two stitches fewer, leaning left. */
+  | "Sk2p"
+  /** Knit three together: two stitches fewer, leaning right. */
+  | "K3tog"
+  /** Purl three together: k3tog from the purl side. */
+  | "P3tog"
+  /** Purl three together through the back: sk2p from the purl side. */
+  | "P3togTbl"
+  /** Centred double decrease: two stitches fewer, leaning neither way. */
+  | "Cdd"
+  /** Centred double decrease from the purl side. */
+  | "Cddp"
+  /** Make one from the bar between two stitches. */
+  | "M1"
+  /** Make one, leaning left. */
+  | "M1L"
+  /** Make one, leaning right. */
+  | "M1R"
+  /** Make one purlwise. */
+  | "M1p"
+  /** Make one purlwise, leaning left. */
+  | "M1Lp"
+  /** Make one purlwise, leaning right. */
+  | "M1Rp"
+  /** Yarn over. */
+  | "Yo"
+  /** Knit into the front and the back of one stitch. */
+  | "Kfb"
+  /** Purl into the front and the back of one stitch. */
+  | "Pfb";
 
 /** An instruction over rows, as data: the blocks one after the other, then the plain rows that are left. */
 export interface ShapingSchedule {
@@ -100,13 +227,32 @@ export interface YokeQuestion {
   rounds: number;
   /** In how many of them the count changes, within `SHAPING_ROUNDS`. */
   shaping_rounds: number;
+  /** How the growth is shared between them. */
+  growth: YokeGrowth;
   /** Stitches of one repeat that every count but the first is a multiple of, within `MULTIPLE`; 1 for any. */
   multiple: number;
-  /** Plain rounds before the first shaping round, within `PLAIN`; none makes the beginning a gap like the others. */
+  /**
+   * Plain rounds before the first shaping round, within `PLAIN`. None is the usual: from the body up, which begins at
+   * the underarm, `Question::usual_plain`; from the neck down a gap like the others.
+   */
   first: number | null;
-  /** Plain rounds at least at the end, within `PLAIN`. */
-  last: number;
+  /**
+   * Plain rounds at least at the end, within `PLAIN`. None is the usual: from the neck down, which ends at the
+   * underarm, `Question::usual_plain`; from the body up one.
+   */
+  last: number | null;
+  /** Stitches of each sleeve at the underarm, without those cast on; none for `Division::usual_sleeve`. */
+  sleeve: number | null;
+  /** Stitches cast on at each underarm, within `UNDERARM`. */
+  underarm: number;
 }
+
+/** How the growth of a yoke is shared between its shaping rounds. */
+export type YokeGrowth =
+  /** The same number of stitches in each. */
+  | "Equal"
+  /** As much as a flat circle grows: more where many rounds follow. */
+  | "Circle";
 
 /** How much yarn, and how many balls. */
 export interface YarnAnswer {
@@ -116,8 +262,8 @@ export interface YarnAnswer {
   likely: number;
   /** Yarn that is used, with every line but the reserve. */
   length: YarnEstimate;
-  /** What is expected of it, as weight. */
-  mass: Mass;
+  /** What is expected of it, as weight, where a ball's is known. */
+  mass: Mass | null;
   /** What the balls have to hold: the top of the range, the reserve, and the ends of every change of ball. */
   need: Length;
   /** Yarn on the balls bought. */
@@ -161,6 +307,13 @@ export type YarnNote =
   | "EdgesNotCounted"
   /** Two yarns are used: this is for both together. */
   | "BothYarns"
+  /** A section ends with live stitches although nothing goes on from them. A plain bind-off there takes so much more. */
+  | { LeftOpen: {
+      /** The section's place, counted from nought. */
+      section: number;
+      /** What a plain bind-off takes, with its end. Common practice, no source. */
+      bind_off: Length;
+    } }
   /** The pattern's yarn is thicker or thinner by more than a tenth. */
   | "OtherThickness"
   /** Buy all of it from one dye lot. */
@@ -189,8 +342,11 @@ export type Certainty =
 
 /** What a line of the list is for. */
 export type YarnPart =
-  /** The sections. */
-  | "Knitting"
+  /** A section, by its place counted from nought. */
+  | { Knitting: {
+      /** The place. */
+      section: number;
+    } }
   /** Casting on, ends and all. */
   | "CastOn"
   /** Binding off, ends and all. */
@@ -301,8 +457,8 @@ export interface YarnQuestion {
 export interface YarnBall {
   /** Yarn on it, within `BALL_LENGTH`. */
   length: Length;
-  /** Its weight, within `BALL_MASS`. */
-  mass: Mass;
+  /** Its weight, within `BALL_MASS`: a swatch on the scale cannot do without it. */
+  mass: Mass | null;
 }
 
 /** What is asked. */
@@ -398,6 +554,8 @@ export type Fabric =
 
 /** One section of a piece. */
 export interface YarnSection {
+  /** What the knitter calls it; empty where she gave it no name. */
+  name: string;
   /** How many stitches. */
   shape: YarnShape;
   /** What is knitted. */
@@ -562,6 +720,13 @@ export type TailWay =
       /** How long it will lie. */
       width: Length;
     } }
+  /** The same by the gauge, where the edge was not measured. Common practice, no source. */
+  | { Gauge: {
+      /** The gauge. */
+      gauge: Gauge;
+      /** How long the edge will lie by it. */
+      width: Length;
+    } }
   /** So much a stitch by the class of the yarn. Common practice, no source. */
   | { Class: {
       /** The class. */
@@ -632,6 +797,8 @@ export interface TailQuestion {
   second: Length | null;
   /** How long the edge of `stitches` will lie, within `EDGE`. */
   width: Length | null;
+  /** The stitches in a span of the swatch: what the edge comes to where it was not measured. */
+  gauge: Gauge | null;
   /** What a piece cast on by this method used. */
   measured: TailPiece | null;
   /** The end to weave in, added once, within `END`. */
@@ -683,6 +850,8 @@ export interface SwatchAnswer {
    * or half inches.
    */
   span: Length;
+  /** The gauge that is hoped for, over that span. */
+  hoped: Gauge;
   /** Stitches in it, rounded up. */
   measured: number;
   /** Stitches on both sides together that are not. */
@@ -845,7 +1014,7 @@ export interface SpacingAnswer {
   changes: number;
   /** The ways to write it: easiest first, most even last. */
   ways: SpacingWay[];
-  /** Which of `ways` to offer first: the easiest that strays less than half a run from even. */
+  /** Which of `ways` to offer first: the shortest to say of those that stray too little to be seen. */
   suggested: number;
   /** The counts either side, when a multiple was asked for. */
   multiples: SpacingMultiples | null;
@@ -904,7 +1073,7 @@ export type SpacingStep =
 export type SpacingNote =
   /** The run at the marker is one run in two pieces, so that no change stands there. */
   | { SplitAtMarker: {
-      /** The whole run. */
+      /** The whole run, in the way that is suggested. */
       run: number;
     } }
   /** There are too few plain stitches to keep a change off the marker. */
@@ -968,32 +1137,6 @@ export interface SpacingWay {
   readable: boolean;
 }
 
-/** One row or round as it is written. */
-export interface Row {
-  /** What is worked, in order. */
-  items: Item[];
-}
-
-/** One term of a written row. */
-export type Item =
-  /** The same stitch some times over: `K7`, `k2tog`. */
-  | { Run: Run }
-  /** A bracket worked some times over: `(K7, k2tog) 4 times`. */
-  | { Repeat: {
-      /** What stands in the bracket. */
-      body: Item[];
-      /** How often it is worked in all. */
-      times: number;
-    } };
-
-/** The same stitch worked some times over. */
-export interface Run {
-  /** The stitch. */
-  stitch: Stitch;
-  /** How often. */
-  count: number;
-}
-
 /** How long and short runs follow each other. */
 export type SpacingOrder =
   /** All the long runs, then all the short ones. */
@@ -1002,53 +1145,6 @@ export type SpacingOrder =
   | "BlocksInTurn"
   /** Each run as near to its even place as whole stitches allow. */
   | "MostEven";
-
-/** A stitch as the trade writes it. */
-export type Stitch =
-  /** Knit one. */
-  | "Knit"
-  /** Purl one. */
-  | "Purl"
-  /** Work one in the rib as it is set. */
-  | "Rib"
-  /** Knit two together: one stitch fewer, leaning right. */
-  | "K2tog"
-  /** Slip, slip, knit the two together: one stitch fewer, leaning left. */
-  | "Ssk"
-  /** Purl two together: k2tog from the purl side. */
-  | "P2tog"
-  /** Slip, slip, purl the two together through the back: ssk from the purl side. */
-  | "Ssp"
-  /** Slip one, k2tog, pass the slipped stitch over: two stitches fewer, leaning left. */
-  | "Sk2p"
-  /** Knit three together: two stitches fewer, leaning right. */
-  | "K3tog"
-  /** Purl three together: k3tog from the purl side. */
-  | "P3tog"
-  /** Purl three together through the back: sk2p from the purl side. */
-  | "P3togTbl"
-  /** Centred double decrease: two stitches fewer, leaning neither way. */
-  | "Cdd"
-  /** Centred double decrease from the purl side. */
-  | "Cddp"
-  /** Make one from the bar between two stitches. */
-  | "M1"
-  /** Make one, leaning left. */
-  | "M1L"
-  /** Make one, leaning right. */
-  | "M1R"
-  /** Make one purlwise. */
-  | "M1p"
-  /** Make one purlwise, leaning left. */
-  | "M1Lp"
-  /** Make one purlwise, leaning right. */
-  | "M1Rp"
-  /** Yarn over. */
-  | "Yo"
-  /** Knit into the front and the back of one stitch. */
-  | "Kfb"
-  /** Purl into the front and the back of one stitch. */
-  | "Pfb";
 
 /** What is on the needle and what is wanted. */
 export interface SpacingQuestion {
@@ -1284,6 +1380,15 @@ export type SizingNote =
       /** From the one to the other. */
       gap: Length;
     } }
+  /** The body is outside the range of the pick by less than a tape can tell, and was taken to be in it. */
+  | { OnEdge: {
+      /** The pick. */
+      size: number;
+      /** Where its range ends on the side of the body. */
+      edge: Length;
+      /** Whether that is its lower end. */
+      is_lower: boolean;
+    } }
   /** No size sits as was asked; the pick is the nearest. */
   | "NoneAsAsked"
   /** The bust is below what is `LIKELY`: perhaps inches were typed for centimetres. */
@@ -1420,7 +1525,7 @@ export type Fit =
 export type SizingWhy =
   /** There is only one size. */
   | "OnlySize"
-  /** The body lies in its range, and in no other. */
+  /** The body lies in its range, for all that a [tape](TAPE_MARK) can tell, and in no other as well. */
   | "Within"
   /** It is the nearest to what was looked for. */
   | "Nearest"
@@ -1666,7 +1771,29 @@ export interface RowsAnswer {
   ideal: SpacingFraction;
   /** Ahead or behind; none without a tape. */
   course: RowsCourse | null;
+  /** What else she should know. */
+  notes: RowsNote[];
 }
+
+/** What else she should know. */
+export type RowsNote =
+  /** In the round garter is a knit round and a purl round in turn. */
+  | "GarterInTheRound"
+  /** Back and forth, with row 1 on the right side, the last row is on this side. */
+  | { LastRow: {
+      /** On which. */
+      side: Side;
+    } }
+  /** The rows that were asked about end in another row of the repeat than the chart does. */
+  | "InsideRepeat"
+  /** The rows that were asked about end in the middle of a ridge. */
+  | "HalfRidge"
+  /** With this repeat garter never ends on a whole ridge. */
+  | "NeverWholeRidges"
+  /** Longer than was wanted, and nothing shorter ends as asked. */
+  | "NoFewer"
+  /** So long a piece drops under its own weight when worn, by `DROP`(super::DROP). */
+  | "Drops";
 
 /** What the tape says, and what follows. */
 export interface RowsCourse {
@@ -1768,7 +1895,43 @@ export interface RegaugeAnswer {
   shaping: RegaugeShaped | null;
   /** What the own gauge moves besides: rows, and yarn. */
   moves: SizingMoves;
+  /** Which row gauge the rows, the length and the shaping wait for; none where they are here, or not asked for. */
+  rows_wait: RegaugeRowsWait | null;
+  /** What else she should know. */
+  notes: RegaugeNote[];
 }
+
+/** What else she should know. */
+export type RegaugeNote =
+  /** A round has no edges: these stitches beside the repeats are dropped. */
+  | { PlusDropped: {
+      /** How many. */
+      plus: number;
+    } }
+  /** Edges and the join are in the counts, not in their measures. */
+  | "Outside"
+  /** The two gauges were counted over different spans. */
+  | "SpansDiffer"
+  /** Rows end in the same row of the repeat as the pattern's, where stitches go to whole multiples. */
+  | { SameRow: {
+      /** Rows of one repeat. */
+      repeat: number;
+    } }
+  /** Back and forth, rows stay odd or even, so that the last is on the same side. */
+  | "SameSide"
+  /** Both ends of the shaping are converted, and its rate is not. */
+  | "SharedOut"
+  /** The first row of the shaping is taken as a right-side row. */
+  | "RowOneIsRightSide";
+
+/** What the rows, the length and the shaping wait for. */
+export type RegaugeRowsWait =
+  /** The pattern's row gauge. */
+  | "Pattern"
+  /** The knitter's own. */
+  | "Own"
+  /** Both. */
+  | "Both";
 
 /** Shaping at one's own gauge. */
 export interface RegaugeShaped {
@@ -1784,6 +1947,26 @@ export interface RegaugeShaped {
   needs: number;
   /** The instruction, with at least one plain row at the end; none when it needs more rows than there are. */
   schedule: ShapingSchedule | null;
+  /** The piece as the pattern has it. */
+  was: RegaugePiece;
+  /** The piece at one's own gauge. */
+  becomes: RegaugePiece;
+}
+
+/** A piece that is worked upwards from one count of stitches to another. */
+export interface RegaugePiece {
+  /** Stitches at its lower edge. */
+  from: number;
+  /** Stitches at its upper edge. */
+  to: number;
+  /** Rows from the one to the other. */
+  rows: number;
+  /** How wide its lower edge is, without edge and seam stitches. */
+  lower: Length;
+  /** How wide its upper edge is. */
+  upper: Length;
+  /** How high it is. */
+  height: Length;
 }
 
 /** The size to follow as it is. */
@@ -1881,11 +2064,18 @@ export interface RegaugeShaping {
 
 /** The raglan rounds, and what they come to. */
 export interface RaglanAnswer {
-  /** All stitches: a round of `FULL` adds to body and sleeves, one of `PART` to whichever has rounds of its own. */
+  /**
+   * All stitches: a round of `FULL` adds to body and sleeves, one of `PART` to one of the two; to which,
+   * `Answer::rounds` says.
+   */
   schedule: ShapingSchedule;
+  /** Front and back together: 4 stitches in each of its rounds. */
+  body: ShapingTrack;
+  /** One sleeve: 2 stitches in each of its rounds. */
+  sleeves: ShapingTrack;
   /** Rounds that add to both: 4 stitches to the body and 2 to each sleeve. */
   full: number;
-  /** Rounds that add 4 stitches to the body only. Where there are any there are none for the sleeves only. */
+  /** Rounds that add 4 stitches to the body only. */
   body_only: number;
   /** Rounds that add 2 stitches to each sleeve only. */
   sleeves_only: number;
@@ -1897,6 +2087,24 @@ export interface RaglanAnswer {
   aside: number;
   /** With raglan rounds no closer than every other one, as most are, so many rounds. Common practice, no source. */
   every_other: number;
+}
+
+/** Something that grows by the same number in each of its shaping rounds, and how far it strays from the straight line. */
+export interface ShapingTrack {
+  /** Its shaping rounds, with its own count. */
+  schedule: ShapingSchedule;
+  /** How far they stray. */
+  drift: ShapingDrift;
+}
+
+/** How far shaping rounds stray from the straight line. */
+export interface ShapingDrift {
+  /** Rounds by which the earliest of them comes before its place on the line. */
+  early: SpacingFraction;
+  /** Rounds by which the latest of them comes behind its place. */
+  late: SpacingFraction;
+  /** Rounds from one shaping round to the next on the line. */
+  gap: SpacingFraction;
 }
 
 /** A raglan in the round, from the neck down. */
@@ -1917,7 +2125,16 @@ export interface RaglanQuestion {
   first: number;
   /** Plain rounds at least at the end, within `PLAIN`; usually `USUAL_LAST`, before the sleeves are put aside. */
   last: number;
+  /** What the rounds are shared out for: usually to be held in the head. */
+  rhythm: ShapingPace;
 }
+
+/** What shaping rounds are shared out for. */
+export type ShapingPace =
+  /** To be held in the head: at most two rates. */
+  | "Easiest"
+  /** To lie as near to the straight line as whole rounds allow. */
+  | "MostEven";
 
 /** Which needle it is, and what else it is called. */
 export interface NeedlesAnswer {
@@ -1998,6 +2215,8 @@ export interface GaugeAnswer {
    * the spots agree.
    */
   next: GaugeNext | null;
+  /** From which needle to which, where the needle is known and another is next. */
+  change: GaugeChange | null;
   /** Stitches match the pattern's and rows do not: lengths by measure hold; counted rows come out otherwise. */
   rows_only: boolean;
   /** What else she should know. */
@@ -2012,6 +2231,22 @@ export type GaugeNote =
   | "NotWashed"
   /** Long and heavy pieces drop further than a swatch. */
   | "Drops";
+
+/** From one needle to the next to try. */
+export interface GaugeChange {
+  /** The needle the swatch was knitted on. */
+  from: GaugeCalled;
+  /** The one to try; none where the table ends before it. */
+  to: GaugeCalled | null;
+}
+
+/** A needle and its US number. */
+export interface GaugeCalled {
+  /** How thick it is, exactly. */
+  across: Length;
+  /** Its number, if there is a US needle of just this thickness. */
+  us: Number | null;
+}
 
 /** What to do next. */
 export type GaugeNext =
@@ -2126,6 +2361,8 @@ export interface GaugeQuestion {
   pattern: Gauge | null;
   /** The pattern's rows, with their own span. */
   pattern_rows: Gauge | null;
+  /** The needle the swatch was knitted on, within `NEEDLE`; where it is known the next one has a name. */
+  needle: Length | null;
   /** How wide the washed piece is to be; within `WIDTH`. */
   width: Length;
   /** How long it is to be where it is worked by counted rows; within `WIDTH`. */
@@ -2136,6 +2373,8 @@ export interface GaugeQuestion {
 export interface FlareAnswer {
   /** Plain rounds, then an increase round, so many times; with every increase round and the count after it. */
   schedule: ShapingSchedule;
+  /** How far they stray from the straight line. */
+  drift: ShapingDrift;
   /** Stitches at the hem. */
   hem: number;
   /** Stitches gained. */
@@ -2233,6 +2472,8 @@ export interface FlareQuestion {
   first: number | null;
   /** Plain rounds at least at the end; usually `USUAL_LAST`, before a bind-off. */
   last: number;
+  /** What the increase rounds are shared out for: usually to be held in the head. */
+  rhythm: ShapingPace;
 }
 
 /** How wide the hem is to be. */
@@ -2253,6 +2494,16 @@ export interface CordsAnswer {
   /** The fewest cords that serve all that can be served, shortest first. */
   picks: Length[];
   /** Which of them when, in the order of the rounds, with as few changes as there can be. */
+  plan: CordsStretch[];
+  /** What one cord more would give, where a change of the plan can fall on a single round only. */
+  easier: CordsEasier | null;
+}
+
+/** The piece on one cord more, with wider windows to change in. */
+export interface CordsEasier {
+  /** The cord that is added. */
+  cord: Length;
+  /** Which cord when. */
   plan: CordsStretch[];
 }
 
@@ -2285,7 +2536,12 @@ export interface CordsGap {
   small: boolean;
   /** The shortest and the longest that one cord may be to serve all of it; none where no such cord is sold. */
   cord: [Length, Length] | null;
-  /** How long a cord magic loop needs, tips and all; none back and forth, and where none so long is sold. */
+  /** The shortest cord that is sold and serves all of it, and the longest; the same where there is one only. */
+  sold: [Length, Length] | null;
+  /**
+   * The shortest cord that is sold and is long enough for magic loop, tips and all; none back and forth, and where none
+   * so long is sold.
+   */
   magic_loop: Length | null;
 }
 
@@ -2340,8 +2596,25 @@ export type CordsAround =
       /** Rounds, the first and the last included; within `ROUNDS`, and two at the least where the stitches change. */
       rounds: number;
     } }
+  /** Stitches that change in steps, as a yoke has them. */
+  | { Steps: {
+      /** Stitches in the first round, within `STITCHES`. */
+      from: number;
+      /** The steps, each in a later round than the one before; one at the least. */
+      steps: CordsStep[];
+      /** Rounds, the first and the last included: no fewer than the steps take; within `ROUNDS`. */
+      rounds: number;
+    } }
   /** Stitches of each round, each within `STITCHES`, as many as `ROUNDS`: from a schedule. */
   | { Rounds: number[] };
+
+/** So many stitches after a round. */
+export interface CordsStep {
+  /** The round in which the stitches change, counted from 1. */
+  round: number;
+  /** Stitches there are after it, within `STITCHES`. */
+  stitches: number;
+}
 
 /** How many to cast on. */
 export interface CastOnAnswer {
@@ -2505,13 +2778,8 @@ export type Unreadable =
       /** What is measured here. */
       wanted: Dimension;
     } }
-  /** A comma or point that could part decimals or thousands, such as `1,000 m`: it has to be asked which. */
-  | { Ambiguous: {
-      /** What it is if decimals follow the mark; held at the most that can be held. */
-      as_decimal: Amount;
-      /** What it is if the mark parts thousands; held at the most that can be held. */
-      as_thousands: Amount;
-    } }
+  /** It may be meant in several ways, such as `1,000 m`: it has to be asked which. */
+  | { Ambiguous: Readings }
   /** A part of one where only whole ones make sense, such as half a stitch. */
   | { NotWhole: {
       /** The nearest count below that is accepted. */
@@ -2540,6 +2808,61 @@ export type Amount =
   | { Mass: Mass }
   /** A count. */
   | { Count: number };
+
+/** Why a text is in doubt, and what it may mean: at most three ways, each of which the field accepts. */
+export interface Readings {
+  /** Why. */
+  cause: Cause;
+  /** The way that is named first. */
+  first: Meant;
+  /** Another one. */
+  second: Meant | null;
+  /** And another. */
+  third: Meant | null;
+}
+
+/** One way in which a text may be meant. */
+export type Meant =
+  /** A count. */
+  | { Count: number }
+  /** A length, in the unit it was typed in. */
+  | { Length: {
+      /** How long. */
+      value: Length;
+      /** The unit. */
+      unit: LengthUnit;
+    } }
+  /** A weight, in the unit it was typed in. */
+  | { Mass: {
+      /** How heavy. */
+      value: Mass;
+      /** The unit. */
+      unit: MassUnit;
+    } }
+  /** A needle by its number. */
+  | { Needle: {
+      /** Whose number. */
+      system: System;
+      /** The number. */
+      number: Number;
+      /** How thick that needle is. */
+      across: Length;
+    } };
+
+/** Why a text may be meant in several ways. */
+export type Cause =
+  /** A comma that parts thousands or decimals, as in `1,150`. */
+  | "Comma"
+  /** A point that parts thousands or decimals, as in `1.500`. */
+  | "Point"
+  /** A space that parts thousands or two numbers, as in `88 112`. */
+  | "Space"
+  /** A number that may be millimetres or a needle's name, as in `10 1/2`. */
+  | "NeedleSystem"
+  /** Two needles are sold under that number, as US 17. */
+  | "TwoNeedles"
+  /** No needle has that number; the ways are its neighbours. */
+  | "NoSuchNeedle";
 
 /** What is being measured, whatever the unit. */
 export type Dimension =
@@ -2597,6 +2920,11 @@ export type Kind =
     } }
   /** It is so already; there is nothing to change. */
   | "Already"
+  /** Another field says another count for the same thing. */
+  | { Differs: {
+      /** What the other field says. */
+      other: number;
+    } }
   /** It is such a multiple already; these are the next ones. */
   | { AlreadyMultiple: {
       /** The next below that can be had. */
@@ -2619,6 +2947,10 @@ export interface Unread {
 export type WhyUnread =
   /** A number that cannot be one of these. */
   | { Number: Unreadable }
+  /** A mark that has no place in a list. */
+  | "Misplaced"
+  /** A number that would be left unused. */
+  | "Unused"
   /** Centimetres and inches that are not the same girths. */
   | "TwoUnits"
   /** More than one list. */
@@ -2706,7 +3038,7 @@ export function raglan(question: Asked<RaglanQuestion, 'body' | 'sleeve' | 'body
 export function readCount(text: string): Reading<number>;
 
 /**
- * Reads a gauge, such as `"21 1/2"`, counted over a span, such as `readLength("10 cm", "Cm").value`.
+ * Reads a gauge in one direction, such as `"21 1/2"` or `"22 sts = 4 in"`, counted over a span, such as `readLength("10 cm", "Cm").value`.
  *
  * # Errors
  * A `TypeError` when `text` is no string or `over` no length above zero.
@@ -2728,6 +3060,15 @@ export function readLength(text: string, unit: LengthUnit): Reading<Length>;
  * A `TypeError` when `text` is no string or `unit` no unit.
  */
 export function readMass(text: string, unit: MassUnit): Reading<Mass>;
+
+/**
+ * Reads how thick a needle is: `"4"` and `"4 mm"`, `"US 6"`, `"6 US"`, `"UK 8"`. A number alone is millimetres; where it may
+ * be a needle's name, as `"10 1/2"`, it is unreadable, with the needles it may mean.
+ *
+ * # Errors
+ * A `TypeError` when `text` is no string.
+ */
+export function readNeedle(text: string): Reading<Length>;
 
 /**
  * "It has 180 stitches at 20 in 10 cm, and I knit 22. What do I cast on?"
@@ -2802,7 +3143,8 @@ export function tail(question: Asked<TailQuestion, 'stitches'>): TailResult;
 export function yarn(question: Asked<YarnQuestion, 'ask' | 'reserve'>): YarnResult;
 
 /**
- * "320 stitches at the underarm, 96 at the neck, 60 rounds, shaped in 4 of them. How many in each?"
+ * "96 stitches at the neck, 320 at the underarm, 60 rounds, shaped in 4 of them. How many in each, how are they spaced, and
+ * how is the yoke divided?"
  *
  * # Errors
  * A `TypeError` whose sentence names the field, when the object is no question.
