@@ -56,6 +56,7 @@ pub async fn a_number_in_doubt_is_asked_about(stage: &mut Stage) -> Result<()> {
         Says("#yarn-length-problem", "The point may part"),
         Button("#yarn-length-problem", "Use 1150 yd"),
         Holds("#yarn-length", "1150 yd"),
+        Type("#yarn-ball_length", "125"),
         Shown(".answer"),
     ];
     play(stage, &steps).await

@@ -230,7 +230,7 @@ pub fn edges(question: &Question, answer: &Answer, words: &Labels) -> Html {
         plain::path(class, &piece.marks(&shaped, half).written()),
         element("g", "caption", labels),
     ];
-    picture("edges", (360, (TOP + piece.high + BELOW) as u32), &words.words, content)
+    picture("edges", (376, (TOP + piece.high + BELOW) as u32), &words.words, content)
 }
 
 /// The small picture: a piece that becomes narrower.

@@ -14,14 +14,14 @@ use loopwright::yoke::{Answer, Division, Question};
 use std::f64::consts::{PI, TAU};
 use yew::prelude::*;
 
-const MIDDLE: Point = (114.0, 120.0);
+const MIDDLE: Point = (126.0, 120.0);
 /// How far out the underarm lies.
 const OUT: f64 = 106.0;
 /// Where the ruler stands, from the neck to the underarm, and the middle of the words beside it.
-const RULER: f64 = 242.0;
+const RULER: f64 = 254.0;
 const TOP: f64 = 16.0;
 const BOTTOM: f64 = 224.0;
-const BESIDE: f64 = 312.0;
+const BESIDE: f64 = 340.0;
 /// Half the height of a word, and the least between one line and the next.
 const HALF: f64 = 5.0;
 const LINE: f64 = 17.0;
@@ -74,7 +74,7 @@ pub fn yoke(question: &Question, answer: &Answer, caption: Caption) -> Html {
     content.push(plain::path("groups", &ruler(&rings)));
     let words = named(question, &rings, &caption);
     content.push(element_with("g", &[("class", "caption")], words));
-    picture("comb", (376, 240), &caption.text, content)
+    picture("comb", (420, 240), &caption.text, content)
 }
 
 fn circle(class: &str, radius: f64) -> Html {

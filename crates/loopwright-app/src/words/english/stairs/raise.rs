@@ -25,7 +25,7 @@ impl Worded for Begins {
     fn words(self) -> &'static str {
         match self {
             Self::Middle => "in the middle of the back",
-            Self::Edge => "at the edge of the back, before its stitches",
+            Self::Edge => "at the edge of the back",
         }
     }
 }
