@@ -54,14 +54,21 @@ const PLACES: &str = "const done = arguments[arguments.length - 1];
         const drawn = all.filter((field) => field.checkVisibility());
         const place = (field) => {
             const box = field.getBoundingClientRect();
-            return [field.id || field.textContent, `${Math.round(box.left + scrollX)}, ${Math.round(box.top + scrollY)}`];
+            return [field.id || field.textContent, [box.left + scrollX, box.top + scrollY]];
         };
         done([Object.fromEntries(drawn.map(place)), shifts.splice(0)]);
     };
     requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(look)));";
 
-/// Where every field stands, by its id.
-type Places = BTreeMap<String, String>;
+/// Where every field stands, by its id: how far from the left and from the top, in pixels.
+type Places = BTreeMap<String, [f64; 2]>;
+
+/// Half a pixel more or less, as lines of text round it, is no movement that anybody sees.
+const LEAST_MOVE: f64 = 1.0;
+
+fn has_moved([left, top]: [f64; 2], [left_now, top_now]: [f64; 2]) -> bool {
+    (left - left_now).abs() > LEAST_MOVE || (top - top_now).abs() > LEAST_MOVE
+}
 
 async fn every_tool_holds_still(stage: &Stage, view: View) -> Result<()> {
     stage.browser.look(view).await?;
@@ -179,9 +186,9 @@ impl<'a> Hand<'a> {
         self.browser.keys(key).await?;
         let (places, shifts) = self.look().await?;
         for (name, before) in &self.places {
-            if let Some(now) = places.get(name).filter(|now| *now != before) {
+            if let Some(now) = places.get(name).filter(|now| has_moved(*before, **now)) {
                 self.moved
-                    .push(format!("at {typed}, {name} went from {before} to {now}"));
+                    .push(format!("at {typed}, {name} went from {before:?} to {now:?}"));
             }
         }
         let large = shifts.into_iter().filter(|shift| *shift > LARGEST_SHIFT);

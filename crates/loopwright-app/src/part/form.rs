@@ -72,8 +72,8 @@ impl Form<'_> {
 
     /// What is set in fields that may lie folded away, with a tap that clears it.
     fn set_in(&self, fields: Vec<&'static Field>) -> Html {
-        let wrong = fields.iter().any(|field| self.advice(field).is_some());
-        set_in(self.view, &fields, wrong)
+        let advice = fields.iter().find_map(|field| self.advice(field));
+        set_in(self.view, &fields, advice)
     }
 
     /// The form as one member of the repeated group has it.
@@ -121,7 +121,7 @@ impl Form<'_> {
             Part::Labelled(field) => self.control(field, Labelled::Shown, first.as_ref()),
         };
         let line = element("div", class, parts.into_iter().map(draw).collect());
-        list(vec![line, room(self.view, &fields, first), remarks(&fields)])
+        list(vec![line, remarks(&fields), room(self.view, &fields, first)])
     }
 
     /// A field with its label.
@@ -134,13 +134,13 @@ impl Form<'_> {
         self.view.fields.row(self.view.fields.path(name))
     }
 
-    /// One field, the room below it, and its remark. Each has its place whether it is there or not: else the field that is
+    /// One field, its remark, and the room below it. Each has its place whether it is there or not: else the field that is
     /// typed in would be drawn anew.
     fn draw(&self, field: &'static Field, labelled: Labelled) -> Html {
         let here = [field];
         let wrong = self.first_wrong(&here);
         let control = self.control(field, labelled, wrong.as_ref());
-        list(vec![control, room(self.view, &here, wrong), remarks(&here)])
+        list(vec![control, remarks(&here), room(self.view, &here, wrong)])
     }
 
     fn control(&self, field: &'static Field, labelled: Labelled, wrong: Option<&Wrong>) -> Html {

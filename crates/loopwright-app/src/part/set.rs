@@ -1,15 +1,16 @@
 //! What is set in a fold, said beside it while it is closed: a value that counts is seen, and one tap clears it.
 
 use super::View;
-use super::plain::{button, element, text, text_element};
+use super::advice::Advice;
+use super::plain::{button, element, text};
 use crate::form::Field;
 use crate::store::Entry;
 use crate::words::page as words;
 use yew::prelude::*;
 
-/// What is set in these fields; nothing where each holds what it starts with. `wrong` says that one of them has to change
-/// before there is an answer.
-pub fn set_in(view: &View, fields: &[&'static Field], wrong: bool) -> Html {
+/// What is set in these fields; nothing where each holds what it starts with. With it stands what has to change before
+/// there is an answer, if that is one of them: beside the field itself the fold hides it.
+pub fn set_in(view: &View, fields: &[&'static Field], advice: Option<Advice>) -> Html {
     let set = fields.iter().filter_map(|field| {
         let value = view.fields.set(field)?;
         Some(words::value(field.label_in(&view.fields), &value))
@@ -19,9 +20,7 @@ pub fn set_in(view: &View, fields: &[&'static Field], wrong: bool) -> Html {
         return Html::default();
     }
     let mut content = vec![text(words::set(&set).into())];
-    if wrong {
-        content.push(text_element("strong", "", words::UNDER_MORE));
-    }
+    content.extend(advice.map(|advice| element("strong", "", vec![text(advice.sentence)])));
     content.push(button(words::CLEAR_THESE.into(), clearing(view, fields)));
     element("div", "set", content)
 }

@@ -7,7 +7,6 @@ pub const HOME: &str = "All tools";
 pub const ABOUT: &str = "About";
 pub const SKIP: &str = "Skip to the page";
 pub const MORE: &str = "More about this";
-pub const UNDER_MORE: &str = "A figure in the folded part of the question has to change first.";
 pub const CLEAR_THESE: &str = "Clear";
 
 /// A field and what stands in it.
