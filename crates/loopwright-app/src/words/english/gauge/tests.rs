@@ -272,6 +272,6 @@ fn three_spots_have_a_mean_that_is_said() {
     let sum = steps(Direction::Stitches, &question, &found.stitches, CM);
     assert_eq!(
         plain(&sum[0]),
-        "All stitches together: 62½ over 30 cm, which is about 20¾ over 10 cm."
+        "All stitches together: 62.5 over 30 cm, which is 20.83 over 10 cm."
     );
 }
