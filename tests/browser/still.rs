@@ -207,7 +207,10 @@ pub async fn half_a_number_leaves_the_answer(stage: &mut Stage) -> Result<()> {
         Reads(ROW),
         Is(".since", ""),
         Type("#spacing-stitches", "1"),
-        Is(".stale .since", "This is still the answer for 132."),
+        Is(
+            ".stale .since",
+            "This is still the answer for Stitches on the needle 132.",
+        ),
         Reads(ROW),
         Outcome("116"),
         Says("#spacing-stitches-problem", "Type 2 or more."),
@@ -248,7 +251,7 @@ pub async fn on_a_phone_the_answer_is_in_the_window(stage: &mut Stage) -> Result
 pub async fn a_fold_tells_what_is_set_in_it(stage: &mut Stage) -> Result<()> {
     let steps = [
         Open("#/rows?length=40&gauge=28&repeat=12&set_up=2"),
-        Begins(".set", "2 set here: Rows of one repeat 12,"),
+        Begins(".set", "Set here: Rows of one repeat 12,"),
         Button(".set", "Clear"),
         Hides(".set", "nothing is set any more"),
         Holds("#rows-repeat", "1"),
@@ -256,7 +259,7 @@ pub async fn a_fold_tells_what_is_set_in_it(stage: &mut Stage) -> Result<()> {
         Type("#rows-repeat", "8"),
         Hides(".set", "it stands in sight"),
         Press("details.more summary"),
-        Begins(".set", "1 set here: Rows of one repeat 8."),
+        Begins(".set", "Set here: Rows of one repeat 8."),
     ];
     play(stage, &steps).await
 }

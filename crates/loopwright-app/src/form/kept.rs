@@ -154,7 +154,7 @@ impl Kept {
     /// A value of an answer as it stands in a sentence: a mean to the quarter, though all of it is kept.
     pub fn print_value(self, measures: Measures, value: Value, typed: &Typed) -> String {
         match value {
-            Value::Gauge(gauge) => units::gauge(gauge),
+            Value::Gauge(gauge) => units::gauge_in_sum(gauge),
             Value::Count(_) | Value::Needle(_) => self.print_in(measures, typed),
         }
     }

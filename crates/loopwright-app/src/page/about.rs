@@ -43,7 +43,7 @@ pub fn about(desk: &Desk, offline_ready: bool) -> Html {
         }),
         heading(words::LIGHT),
         element("div", "line", vec![light]),
-        element("p", "", vec![gallery]),
+        element("p", "practice", vec![gallery]),
     ];
     element("article", "about", page)
 }

@@ -1,6 +1,7 @@
 //! Finds tools by the words that knitters use: every word that is typed has to be among a tool's words, whatever its
 //! ending; the last may be only begun. A tool whose name or phrase is what was typed comes first, then one that has the
-//! words side by side, then the others, each in the order of the menu.
+//! words side by side, then the others, each in the order of the menu. Where nothing is found, a word of five letters or more
+//! may have one wrong letter.
 
 use crate::tool::{Entry, TOOLS};
 use crate::words::search as words;
@@ -22,13 +23,27 @@ pub fn find(text: &str) -> Option<Vec<&'static Entry>> {
     if wanted.is_empty() {
         return None;
     }
-    let ranked: Vec<_> = TOOLS.iter().map(|tool| (rank(tool, &wanted), tool)).collect();
+    let found = found(&wanted, is_met);
+    // Only what would find nothing is taken for a slip of the finger.
+    Some(if found.is_empty() {
+        self::found(&wanted, is_misspelt)
+    } else {
+        found
+    })
+}
+
+/// Whether a word is the one that was typed; `true` beside the last that was.
+type IsMet = fn(&str, &str, bool) -> bool;
+
+/// The tools that have all of the words, the best first.
+fn found(wanted: &[String], is_met: IsMet) -> Vec<&'static Entry> {
+    let ranked: Vec<_> = TOOLS.iter().map(|tool| (rank(tool, wanted, is_met), tool)).collect();
     let mut found = Vec::new();
     for rank in [Rank::Whole, Rank::Phrase, Rank::Spread] {
         let equal = ranked.iter().filter(|(of_tool, _)| *of_tool == Some(rank));
         found.extend(equal.map(|(_, tool)| *tool));
     }
-    Some(found)
+    found
 }
 
 /// The words that say what is looked for; all of them, where none does.
@@ -42,22 +57,22 @@ fn wanted(text: &str) -> Vec<String> {
     if telling.is_empty() { all } else { telling }
 }
 
-fn rank(tool: &Entry, wanted: &[String]) -> Option<Rank> {
+fn rank(tool: &Entry, wanted: &[String], is_met: IsMet) -> Option<Rank> {
     let phrases = words::words_for(tool.id).chain([tool.title.name]);
     let phrases: Vec<Vec<String>> = phrases.map(read).collect();
-    let is_whole = |phrase: &Vec<String>| phrase.len() == wanted.len() && has_all(phrase, wanted);
+    let is_whole = |phrase: &Vec<String>| phrase.len() == wanted.len() && has_all(phrase, wanted, is_met);
     if phrases.iter().any(is_whole) {
         return Some(Rank::Whole);
     }
-    if phrases.iter().any(|phrase| has_all(phrase, wanted)) {
+    if phrases.iter().any(|phrase| has_all(phrase, wanted, is_met)) {
         return Some(Rank::Phrase);
     }
     // What a tool asks is a whole sentence, in which words stand side by side that do not belong together.
     let spread = [phrases.concat(), read(tool.title.asks)].concat();
-    has_all(&spread, wanted).then_some(Rank::Spread)
+    has_all(&spread, wanted, is_met).then_some(Rank::Spread)
 }
 
-fn has_all(known: &[String], wanted: &[String]) -> bool {
+fn has_all(known: &[String], wanted: &[String], is_met: IsMet) -> bool {
     let last = wanted.len().saturating_sub(1);
     let is_known = |(place, word): (usize, &String)| known.iter().any(|known| is_met(known, word, place == last));
     wanted.iter().enumerate().all(is_known)
@@ -70,6 +85,14 @@ fn is_met(known: &str, typed: &str, is_last: bool) -> bool {
     let may_be_begun = is_last || typed.len() >= TELLING;
     let begins = may_be_begun && (known.starts_with(typed) || is_begun_as_another(known, typed));
     words::stem(known) == words::stem(typed) || begins
+}
+
+/// Whether a word is the one that was typed but for one wrong letter; short words are too like each other for that.
+fn is_misspelt(known: &str, typed: &str, is_last: bool) -> bool {
+    const ENOUGH: usize = 5;
+    let is_as_long = known.len() >= ENOUGH && known.len() == typed.len();
+    let wrong = known.bytes().zip(typed.bytes()).filter(|(one, other)| one != other);
+    is_met(known, typed, is_last) || is_as_long && wrong.count() == 1
 }
 
 /// Whether a word that is begun may become one that is read as the known one: "tens" on the way to "tension".
@@ -174,7 +197,11 @@ mod tests {
         ("top-down jumper", &["raglan"]),
         ("skirt", &["flare"]),
         ("ruffles", &["flare"]),
-        ("poncho", &["flare"]),
+        ("poncho", &["sizing", "flare"]),
+        ("pick up stitches", &["spacing"]),
+        ("knit 2 together", &["spacing", "shaping"]),
+        ("raglen", &["raglan"]),
+        ("shoulter slope", &["stairs"]),
         ("hat", &["cast_on"]),
         ("markers", &["cast_on"]),
         ("eas", &["sizing"]),
@@ -215,7 +242,13 @@ mod tests {
 
     #[test]
     fn what_no_tool_does_is_not_found() {
-        for text in ["buttonhole", "crochet", "xyz", "pick up stitches along a thumb gusset"] {
+        for text in [
+            "buttonhole",
+            "sock heel",
+            "crochet",
+            "xyz",
+            "pick up stitches along a thumb gusset",
+        ] {
             assert_eq!(ids(text), [""; 0], "{text}");
         }
     }

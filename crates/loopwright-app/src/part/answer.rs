@@ -37,10 +37,12 @@ impl Answered {
 
     /// The texts it answers, of those fields that hold other ones by now; nothing where something else was chosen, which
     /// makes it another question.
-    fn texts_unlike(&self, now: &View) -> Option<Vec<String>> {
+    fn texts_unlike(&self, now: &View) -> Option<Vec<(&'static str, String)>> {
         let unlike = self.view.fields.unlike(&now.fields);
         let is_chosen = unlike.iter().any(|(_, field)| matches!(field.kind, Kind::Choice(_)));
-        let texts = unlike.iter().filter_map(|(fields, field)| fields.standing(field));
+        let texts = unlike
+            .iter()
+            .filter_map(|(fields, field)| Some((field.label_in(fields), fields.standing(field)?)));
         (!is_chosen).then(|| texts.collect())
     }
 }
@@ -76,7 +78,7 @@ impl Memory {
     }
 
     /// The texts that the last answer is for, if it still belongs to the question.
-    fn texts(&self, now: &View) -> Option<Vec<String>> {
+    fn texts(&self, now: &View) -> Option<Vec<(&'static str, String)>> {
         let is_laid_over = self.laid != now.sheet.desk.laid();
         let last = self.last.as_ref().filter(|_| !is_laid_over && now.fields.is_begun())?;
         last.texts_unlike(now)

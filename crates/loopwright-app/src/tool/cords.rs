@@ -193,7 +193,7 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
     let long: Long = &|length| view.tape(length);
     let cord: Long = &|length| words::cord(length, in_inches, long);
     let line = text_element("p", "row", words::headline(answer, cord));
-    let mut below = Below::of(answered(words::ANSWER, line, words::outcome(answer, long)));
+    let mut below = Below::of(answered(words::ANSWER, line, words::outcome(question, answer, long)));
     let mut before = None;
     for stretch in &answer.plan {
         below.sentence("verdict", words::change(before, stretch, question.flat, cord));

@@ -131,7 +131,8 @@ fn estimates(question: &Question, answer: &Answer, print: Print) -> Html {
     }
     let ways = answer.estimates.iter().enumerate().map(|(place, estimate)| {
         let sum = words::estimate(estimate, question.stitches, print);
-        way(estimate, sum, answer.wins == Some(place))
+        let wins = words::wins(answer).filter(|_| answer.wins == Some(place));
+        way(estimate, sum, wins)
     });
     let mut content = vec![
         text_element("h3", "", words::ESTIMATES),
@@ -144,7 +145,7 @@ fn estimates(question: &Question, answer: &Answer, print: Print) -> Html {
 }
 
 /// One way, with its sum.
-fn way(estimate: &Estimate, sum: String, wins: bool) -> Html {
+fn way(estimate: &Estimate, sum: String, wins: Option<&'static str>) -> Html {
     let mut content = vec![
         text_element("p", "", words::way(&estimate.way)),
         text_element("p", "", sum),
@@ -155,8 +156,8 @@ fn way(estimate: &Estimate, sum: String, wins: bool) -> Html {
             content.push(text_element("p", "practice", PRACTICE))
         }
     }
-    if wins {
-        content.push(text_element("strong", "", words::WINS));
+    if let Some(wins) = wins {
+        content.push(text_element("strong", "", wins));
     }
-    element("div", if wins { "wins" } else { "" }, content)
+    element("div", if wins.is_some() { "wins" } else { "" }, content)
 }

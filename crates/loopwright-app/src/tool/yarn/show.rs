@@ -5,6 +5,8 @@ use crate::form::{WEIGHT, YARN};
 use crate::part::plain::{element, items, list, text_element};
 use crate::part::{View, answered, good_to_know, working};
 use crate::words::yarn::{self as words, Printer};
+use loopwright::units::print::Step;
+use loopwright::units::{Mass, MassUnit};
 use loopwright::yarn::{Answer, Question};
 use yew::prelude::*;
 
@@ -12,7 +14,7 @@ use yew::prelude::*;
 pub fn show(view: &View, question: &Question, answer: &Answer) -> Html {
     let print = &Printer {
         yarn: &|length, step| view.print_to(&YARN, length, step),
-        mass: &|mass| view.print(&WEIGHT, mass),
+        mass: &|mass| view.print_to(&WEIGHT, mass, weighed(view, mass)),
         unit: YARN.shown(view.fields.settings()).unit,
     };
     let line = text_element("p", "row", words::buy(answer));
@@ -36,6 +38,16 @@ pub fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         ),
         working(words::steps(question, answer, print), words::source(question)),
     ])
+}
+
+/// How finely a weight is said: no kitchen scale shows tenths of a gram, and of a few grams they are something.
+fn weighed(view: &View, mass: Mass) -> Step {
+    const FEW: Mass = Mass::of(10, MassUnit::Gram);
+    let shown = WEIGHT.shown(view.fields.settings());
+    match shown.unit {
+        MassUnit::Gram if mass >= FEW => Step::Whole,
+        MassUnit::Gram | MassUnit::Kilogram | MassUnit::Ounce | MassUnit::Pound => shown.step,
+    }
 }
 
 /// The balls, and what each band means.

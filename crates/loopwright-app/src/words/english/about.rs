@@ -35,7 +35,7 @@ pub const OFFLINE: &str = "Without the internet";
 pub const OFFLINE_READY: &str =
     "Everything is on this device now: the page opens and does its sums without the internet.";
 pub const OFFLINE_NOT: &str = "The sums are done here in your browser. Once you have opened the page from its web address, it opens without the internet too. Put it on your home screen to have it at hand.";
-pub const GALLERY: &str = "See every tool in all its states (for those who build it)";
+pub const GALLERY: &str = "For those who build this page: every tool in all its states";
 
 /// After a copy was brought back.
 pub fn brought_back(count: usize) -> String {

@@ -79,12 +79,22 @@ pub fn headline(answer: &Answer, cord: Long) -> String {
     stretches.collect::<Vec<String>>().join(", then ")
 }
 
-/// What lies on the needle.
-pub fn outcome(answer: &Answer, long: Long) -> (String, String) {
+/// What lies on the needle; by a washed swatch that is known less surely.
+pub fn outcome(question: &Question, answer: &Answer, long: Long) -> (String, String) {
     let [start, end] = answer.girths;
     let pattern = if start == end { "@" } else { "@, in the end @" };
     let girths = fill_pattern_with_values(pattern, &[Value::Length(start), Value::Length(end)], long);
-    ("On the needle, before washing, that is".into(), girths)
+    let before = if is_by_washed_swatch(question) {
+        "By your washed swatch that is"
+    } else {
+        "On the needle, before washing, that is"
+    };
+    (before.into(), girths)
+}
+
+/// Whether only the washed gauge is there to go by.
+fn is_by_washed_swatch(question: &Question) -> bool {
+    !matches!(question.around, Around::Girth(_)) && question.unwashed.is_none() && question.washed.is_some()
 }
 
 /// A round, or a row of what is knitted back and forth.
@@ -227,9 +237,10 @@ pub fn notes(question: &Question, answer: &Answer, long: Long, cord: Long) -> Ve
     let mut notes = Vec::new();
     if matches!(question.around, Around::Girth(_)) {
         notes.push("A ruffle’s girth is that of its stitches, not of the body.".into());
-    } else if question.unwashed.is_none() {
+    } else if is_by_washed_swatch(question) {
         notes.push(
-            "Your swatch is washed, and what lies on the needle is not: near a limit, measure on the needle.".into(),
+            "Your swatch is washed, and what lies on the needle is not: take the numbers of @s as about right, and near a limit measure on the needle."
+                .replace('@', round(question.flat)),
         );
     }
     notes.extend(growth(question));

@@ -26,7 +26,7 @@ pub const BAND: &str =
     "“10 cm / 4 in” on a label is read as 10 cm (common practice, no source); 4 in is 1.6\u{a0}% more.";
 pub const SPOTS: &str = "Several spots? As 21, 20½, 21.";
 pub const WAITING: &str = "Your gauge appears here, and with the pattern’s beside it the needle to try next.";
-pub const WHICH_NEEDLE: &str = "Say above which needle the swatch was knitted on, and the next one is named.";
+pub const WHICH_NEEDLE: &str = "Type the needle of the swatch, and the next one is named.";
 pub const ROWS_ONLY: &str = "Stitches match and rows do not: knit to the pattern’s lengths, not by its row counts.";
 
 /// What a field is called.
@@ -167,6 +167,10 @@ pub fn outcome(question: &Question, answer: &Answer, lengths: Lengths) -> (Strin
         (before, lengths.write(found.would_be))
     };
     match answer.next {
+        None if findings::is_alike(found) => {
+            let span = span_of(found.converted.span());
+            (fill_pattern_with("Over @ that is", &[], &[&span]), "about the same".into())
+        }
         None => ("That is".into(), gauge(found.converted)),
         Some(Next::CountAgain) => ("The spots differ too much; their mean is".into(), gauge(found.gauge)),
         Some(Next::CountLonger) => would_measure("Too short a span to judge. So far, @ would measure"),

@@ -4,8 +4,7 @@ use super::intl::{fill_pattern, fill_pattern_with};
 use loopwright::tools::Group;
 
 pub const WELCOME: &str = "Sums for the knitting on your needles";
-pub const INTRO: &str =
-    "Type in two numbers and read what to knit, on the tablet beside you, with the internet or without.";
+pub const INTRO: &str = "Type in two numbers and read what to knit, with the internet or without.";
 pub const SEARCH: &str = "Find";
 pub const SEARCH_EXAMPLE: &str = "ease, long tail, short rows";
 pub const SHOW_ALL: &str = "Show all";

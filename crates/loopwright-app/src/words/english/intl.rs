@@ -18,6 +18,11 @@ pub fn tenths(value: f64) -> String {
     written((value * 10.0).round() / 10.0)
 }
 
+/// A number with at most two decimals.
+pub fn hundredths(value: f64) -> String {
+    written((value * 100.0).round() / 100.0)
+}
+
 /// A number with as many decimals as it has, at most three.
 pub fn decimal(value: f64) -> String {
     written((value * 1_000.0).round() / 1_000.0)

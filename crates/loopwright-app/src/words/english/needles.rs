@@ -103,10 +103,13 @@ fn proof(needle: &Needle) -> (String, String) {
     match (needle.hole, needle.stops) {
         (Some(hole), Some(stops)) => {
             let sizes = [&*across(hole), &across(stops)];
-            let after = fill_pattern_with("@, and not @", &[], &sizes);
-            ("In a needle gauge it passes".into(), after)
+            let after = fill_pattern_with("@ hole of a needle gauge, not the @ one", &[], &sizes);
+            ("It goes through the".into(), after)
         }
-        (Some(hole), None) => ("In a needle gauge it passes".into(), across(hole)),
+        (Some(hole), None) => {
+            let after = fill_pattern_with("@ hole of a needle gauge", &[], &[&across(hole)]);
+            ("It goes through the".into(), after)
+        }
         (None, Some(stops)) => ("It is thicker than the widest hole of the table,".into(), across(stops)),
         (None, None) => ("The table has no hole for it, which is".into(), called(needle)),
     }
@@ -132,7 +135,7 @@ pub fn named(named: &Named) -> String {
 }
 
 pub const NEAREST: &str =
-    "No standard fixes the numbers: the millimetres on the needle count. On a nearest one, let a swatch decide.";
+    "No standard fixes the numbers. Go by the millimetres printed on the needle. Where only the nearest size is given, swatch.";
 
 pub const STEP: &str = "Looked up by millimetres. The right hole is the smallest that the shaft passes wholly.";
 
@@ -205,9 +208,9 @@ mod tests {
     #[test]
     fn a_hole_is_said_with_the_one_that_stops_the_needle() {
         let said = |text| plain(text, System::Us);
-        assert_eq!(said("7"), "In a needle gauge it passes 4.5 mm, and not 4 mm");
-        assert_eq!(said("3.6 mm"), "In a needle gauge it passes 3.75 mm, and not 3.5 mm");
-        assert_eq!(said("000"), "In a needle gauge it passes 1.5 mm");
+        assert_eq!(said("7"), "It goes through the 4.5 mm hole of a needle gauge, not the 4 mm one");
+        assert_eq!(said("3.6 mm"), "It goes through the 3.75 mm hole of a needle gauge, not the 3.5 mm one");
+        assert_eq!(said("000"), "It goes through the 1.5 mm hole of a needle gauge");
         assert_eq!(said("50 mm"), "It is thicker than the widest hole of the table, 25 mm");
         // The obvious right hole, 12.75 mm, lets both pass.
         assert_eq!(said("17"), "A needle gauge tells which: the thinner one passes 12 mm");

@@ -16,16 +16,20 @@ pub fn value(label: &str, value: &str) -> String {
 
 /// What is set in a folded part of the question.
 pub fn set(values: &[String]) -> String {
-    let count = u32::try_from(values.len()).unwrap_or(u32::MAX);
-    fill_pattern_with("# set here: @.", &[count], &[&values.join(", ")])
+    fill_pattern_with("Set here: @.", &[], &[&values.join(", ")])
 }
 
-/// Beside an answer that is older than what is typed now: the numbers it answers.
-pub fn still_for(values: &[String]) -> String {
+/// Beside an answer that is older than what is typed now: the numbers it answers, each with the label of its field. A number
+/// that is alone is named by it.
+pub fn still_for(values: &[(&str, String)]) -> String {
     match values {
         [] => "This is still the answer from before.".into(),
+        [(label, only)] => {
+            let only = value(label, &begun(only));
+            fill_pattern_with("This is still the answer for @.", &[], &[&only])
+        }
         values => {
-            let values: Vec<String> = values.iter().map(|value| begun(value)).collect();
+            let values: Vec<String> = values.iter().map(|(_, value)| begun(value)).collect();
             fill_pattern_with("This is still the answer for @.", &[], &[&listed(&values)])
         }
     }
@@ -118,17 +122,17 @@ mod tests {
     #[test]
     fn an_older_answer_says_which_numbers_it_is_for() {
         let still = |values: &[&str]| {
-            let values: Vec<String> = values.iter().map(|value| (*value).to_owned()).collect();
+            let values: Vec<_> = values.iter().map(|value| ("Edge", (*value).to_owned())).collect();
             still_for(&values)
         };
-        assert_eq!(still(&["72"]), "This is still the answer for 72.");
+        assert_eq!(still(&["72"]), "This is still the answer for Edge 72.");
         assert_eq!(still(&["132", "16"]), "This is still the answer for 132 and 16.");
         assert_eq!(still(&["72", "16", "4"]), "This is still the answer for 72, 16 and 4.");
         assert_eq!(still(&[]), "This is still the answer from before.");
         let list = "XS 85, S 91, M 97, L 103, XL 111";
         assert_eq!(
             still(&[list]),
-            "This is still the answer for XS 85, S 91, M 97, L 103…."
+            "This is still the answer for Edge XS 85, S 91, M 97, L 103…."
         );
     }
 }

@@ -81,7 +81,7 @@ mod looked_for {
     pub const fn sizing() -> &'static str {
         "ease, size, which size, between sizes, positive ease, negative ease, fit, bust, chest, \
          finished measurements, body measurements, schematic, standard sizes, sweater size, oversized, \
-         too big, too small, upper arm, head"
+         too big, too small, upper arm, head, poncho"
     }
 
     pub const fn regauge() -> &'static str {
@@ -123,7 +123,8 @@ mod looked_for {
         "evenly, increase evenly, decrease evenly, increase evenly across, decrease evenly across, \
          evenly spaced, space evenly, spread evenly, distribute, add stitches, gain stitches, lose stitches, \
          increase in one row, decrease in one row, increase round, decrease round, k2tog, ssk, m1, make one, \
-         kfb, yarn over, after ribbing, rib to stockinette, gather, crown"
+         kfb, yarn over, knit 2 together, knit two together, pick up stitches, pick up evenly, \
+         after ribbing, rib to stockinette, gather, crown"
     }
 
     pub const fn rows() -> &'static str {
@@ -135,7 +136,8 @@ mod looked_for {
     pub const fn shaping() -> &'static str {
         "shaping, decrease every, increase every, every other row, every 6th row, every row, \
          increase over rows, decrease over rows, evenly over rows, sleeve, sleeve shaping, taper, waist, \
-         waist shaping, armhole, v-neck, each end, both ends, at the same time, cuff, triangle"
+         waist shaping, armhole, v-neck, each end, both ends, at the same time, cuff, triangle, \
+         knit 2 together, knit two together"
     }
 
     pub const fn stairs() -> &'static str {

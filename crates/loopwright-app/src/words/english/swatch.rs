@@ -88,7 +88,7 @@ pub fn order(knitting: Working, span: Length) -> Vec<String> {
         "Bind off loosely.",
     ];
     let after = [
-        "Count once before washing: the tape goes by that while you knit.",
+        "Count once before washing: while you knit, compare with this count.",
         "Wash it as the piece will be washed, by the label of the yarn.",
         "Lay it out without pulling, and let it dry fully.",
     ];

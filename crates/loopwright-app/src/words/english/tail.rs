@@ -34,7 +34,13 @@ pub const ESTIMATES: &str = "Ways to reckon it";
 const KEY: &str =
     "Solid for the stitches, dashed for the reserve, thin for the end. The upright lines are arm’s lengths of about @.";
 
-pub const WINS: &str = "The tail rests on this one.";
+const WINS: &str = "The tail rests on this one.";
+
+/// Beside the estimate that wins; nothing where it is the only one.
+pub const fn wins(answer: &Answer) -> Option<&'static str> {
+    if answer.estimates.len() > 1 { Some(WINS) } else { None }
+}
+
 pub const SURER: &str = "A piece of 20 stitches, measured, is better than any rule.";
 
 /// What a field is called.
@@ -134,12 +140,13 @@ const fn strand_note(strand: Strand) -> &'static str {
 pub fn because(answer: &Answer, print: Print) -> String {
     let range = match answer.why {
         Why::NoLongTail => "@ to @ is usual (common practice, no source).",
-        Why::Measured | Why::FewMeasured | Why::Largest => "Between @, the least without a reserve, and @, the most with it.",
+        Why::Measured | Why::FewMeasured | Why::Largest => "You may need only @; @ has a reserve in it. Too long can be cut off.",
     };
     let why = match answer.why {
         Why::Measured => " It rests on your piece, which knows your hands better than any rule.",
         Why::FewMeasured => " It rests on the largest estimate, since fewer than # measured stitches say little.",
-        Why::Largest => " It rests on the largest estimate: too long is cut off, too short is begun again.",
+        Why::Largest if answer.estimates.len() < 2 => "",
+        Why::Largest => " It rests on the largest estimate.",
         Why::NoLongTail => "",
     };
     let ends = [print.nearest(answer.range.least), print.up(answer.range.most)];

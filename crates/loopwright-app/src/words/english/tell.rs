@@ -2,7 +2,7 @@
 
 use super::intl::{fill_pattern_with, fill_pattern_with_strings};
 use super::schedule::rows;
-use super::units::{Lengths, gauge, part_of};
+use super::units::{Lengths, gauge_in_sum, part_of};
 use loopwright::spacing::Fraction;
 use loopwright::units::{Gauge, Length};
 
@@ -31,7 +31,7 @@ pub enum Value {
     Length(Length),
     /// A length whichever way it is off.
     Off(Length),
-    /// A gauge with its span.
+    /// A gauge with its span, in a sum.
     Gauge(Gauge),
     /// What is seldom whole.
     Part(Fraction),
@@ -50,7 +50,7 @@ pub fn fill_pattern_with_values(pattern: &str, values: &[Value], long: Long) -> 
             }
             Value::Length(length) => long(length),
             Value::Off(off) => long(off.max(Length::ZERO.saturating_sub(off))),
-            Value::Gauge(found) => gauge(found),
+            Value::Gauge(found) => gauge_in_sum(found),
             Value::Part(part) => part_of(part),
             Value::Rows(count, round) => rows(count, round),
         });

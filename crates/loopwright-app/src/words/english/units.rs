@@ -1,6 +1,6 @@
 //! The words beside a length, a weight and a gauge.
 
-use super::intl::{DECIMAL_MARK, number};
+use super::intl::{DECIMAL_MARK, hundredths, number};
 use super::needles;
 use loopwright::spacing::Fraction;
 use loopwright::tables::needle::sold;
@@ -81,6 +81,11 @@ pub fn labelled(label: &str, unit: &str) -> String {
 /// A gauge with its span: `21 over 10 cm`, `about 20¾ over 10 cm`.
 pub fn gauge(gauge: Gauge) -> String {
     format!("{}\u{a0}over\u{a0}{}", count_of(gauge), span_of(gauge.span()))
+}
+
+/// A gauge in a sum that has to add up: `20.83 over 10 cm`.
+pub fn gauge_in_sum(gauge: Gauge) -> String {
+    format!("{}\u{a0}over\u{a0}{}", hundredths(gauge.count()), span_of(gauge.span()))
 }
 
 /// The count of a gauge over its own span, to the quarter.
@@ -187,6 +192,16 @@ mod tests {
 
     fn ten(thousandths: u32) -> String {
         gauge(Gauge::new(thousandths, Gauge::TEN_CM).unwrap()).replace('\u{a0}', " ")
+    }
+
+    /// 100 × 19 ÷ 20¾ would be 91.6.
+    #[test]
+    fn a_gauge_in_a_sum_has_the_decimals_that_make_it_add_up() {
+        let in_sum = |thousandths| gauge_in_sum(Gauge::new(thousandths, Gauge::TEN_CM).unwrap());
+        let plain = |thousandths| in_sum(thousandths).replace('\u{a0}', " ");
+        assert_eq!(plain(20_833), "20.83 over 10 cm");
+        assert_eq!(plain(20_500), "20.5 over 10 cm");
+        assert_eq!(plain(21_000), "21 over 10 cm");
     }
 
     #[test]

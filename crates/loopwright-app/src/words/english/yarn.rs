@@ -201,7 +201,7 @@ pub fn line(line: &Line, question: &Question, print: &Printer) -> String {
         print.sentence("@, at most @", &[], &[Yarn(expected), Yarn(most)])
     };
     let star = match line.certainty {
-        Certainty::Practice => " *",
+        Certainty::Practice => "\u{a0}*",
         Certainty::Seen | Certainty::FromMemory | Certainty::Computed => "",
     };
     fill_pattern_with("@: @@", &[], &[&name, &length, star])

@@ -20,7 +20,7 @@ fn asked(around: Around, cords: &[i64], flat: bool) -> Question {
 fn all(question: &Question) -> Vec<String> {
     let long: Long = &centimetres;
     let answer = answer(question).unwrap();
-    let (before, after) = outcome(&answer, long);
+    let (before, after) = outcome(question, &answer, long);
     let mut written = vec![headline(&answer, long), before, after, serving(&answer, long)];
     for pair in answer.plan.windows(2) {
         written.push(change(Some(&pair[0]), &pair[1], question.flat, long));
@@ -111,6 +111,11 @@ fn what_the_rule_does_not_know_is_told() {
     };
     let caution = "what lies on the needle is not";
     assert!(has_sentence(&washed, caution) && !has_sentence(&tube, caution));
+    assert!(has_sentence(&washed, "take the numbers of rounds as about right"));
+    // The obvious outcome calls a washed gauge what lies on the needle.
+    let before = |question: &Question| outcome(question, &answer(question).unwrap(), &centimetres).0;
+    assert_eq!(before(&washed), "By your washed swatch that is");
+    assert_eq!(before(&tube), "On the needle, before washing, that is");
     let long_tips = Question {
         tip: Some(Length::from_mm(120)),
         ..tube.clone()

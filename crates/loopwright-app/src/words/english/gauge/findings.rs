@@ -4,7 +4,7 @@ use super::super::intl::{fill_pattern_with, fill_pattern_with_strings};
 use super::super::units::{Lengths, count_of, gauge, span_of};
 use super::{larger, misses, one, percent, several, smaller};
 use loopwright::gauge::{Against, Answer, Direction, Measured, Reading, Wash};
-use loopwright::units::{Gauge, Length};
+use loopwright::units::{Gauge, Length, print};
 
 /// The gauge of stitches or rows in its own span and in the other; nothing where the headline is just that.
 pub fn counted(direction: Direction, answer: &Answer, found: &Measured) -> Option<String> {
@@ -15,12 +15,19 @@ pub fn counted(direction: Direction, answer: &Answer, found: &Measured) -> Optio
 }
 
 fn both_spans(found: &Measured) -> String {
-    let pattern = if found.washed {
-        "Washed: @, or @."
-    } else {
-        "Not washed: @, or @."
+    let pattern = match (found.washed, is_alike(found)) {
+        (true, false) => "Washed: @, or @.",
+        (false, false) => "Not washed: @, or @.",
+        (true, true) => "Washed: @.",
+        (false, true) => "Not washed: @.",
     };
     fill_pattern_with_strings(pattern, &[], vec![gauge(found.gauge), gauge(found.converted)])
+}
+
+/// Whether the count over the other span is written alike, so that it would say nothing.
+pub(super) fn is_alike(found: &Measured) -> bool {
+    let quarters = |gauge: Gauge| print::quarters(u64::from(gauge.thousandths()), 1_000).number;
+    quarters(found.gauge) == quarters(found.converted)
 }
 
 /// The gauge before washing.

@@ -1,7 +1,7 @@
 //! The sum of gauge, with her numbers in it.
 
 use super::super::intl::{fill_pattern_with, fill_pattern_with_strings};
-use super::super::units::{Lengths, gauge, span_of};
+use super::super::units::{Lengths, gauge_in_sum as gauge, span_of};
 use super::{misses, one, percent, several};
 use loopwright::gauge::{Direction, Measured, Question, Wash};
 use loopwright::units::Gauge;

@@ -272,6 +272,44 @@ fn three_spots_have_a_mean_that_is_said() {
     let sum = steps(Direction::Stitches, &question, &found.stitches, CM);
     assert_eq!(
         plain(&sum[0]),
-        "All stitches together: 62½ over 30 cm, which is about 20¾ over 10 cm."
+        "All stitches together: 62.5 over 30 cm, which is 20.83 over 10 cm."
+    );
+}
+
+/// 5½ over 10 cm are as good as 5½ over 4 in: to say both says nothing.
+#[test]
+fn a_count_over_the_other_span_is_said_where_it_differs() {
+    let half = |count: u32| Gauge::new(count * 500, Gauge::TEN_CM).unwrap();
+    let question = Question {
+        stitches: vec![half(11)],
+        ..Question::about(ten(1))
+    };
+    let found = answer(&question).unwrap();
+    let (before, after) = outcome(&question, &found, CM);
+    assert_eq!([plain(&before), after], ["Over 4 in that is", "about the same"]);
+    let rows = Question {
+        pattern: Some(ten(21)),
+        ..question
+    };
+    let found = answer(&rows).unwrap();
+    let said = counted(Direction::Stitches, &found, &found.stitches).unwrap();
+    assert_eq!(plain(&said), "Washed: 5½ over 10 cm.");
+}
+
+/// 100 cm × 19 ÷ 20¾ would be 91.6 cm.
+#[test]
+fn the_working_adds_up_as_it_is_printed() {
+    let half = |count: u32| Gauge::new(count * 500, Gauge::TEN_CM).unwrap();
+    let question = Question {
+        stitches: vec![half(42), half(41), half(42)],
+        pattern: Some(ten(19)),
+        ..Question::about(ten(1))
+    };
+    let found = answer(&question).unwrap();
+    let sum = steps(Direction::Stitches, &question, &found.stitches, CM);
+    let sum = sum.iter().map(|step| plain(step)).find(|step| step.contains('×'));
+    assert_eq!(
+        sum.as_deref(),
+        Some("100 cm × 19 over 10 cm ÷ 20.83 over 10 cm = 91.2 cm.")
     );
 }

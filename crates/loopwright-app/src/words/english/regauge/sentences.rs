@@ -2,7 +2,7 @@
 
 use super::super::intl::{fill_pattern, fill_pattern_with, number};
 use super::super::schedule::{rows, written};
-use super::super::units::{Lengths, gauge, part_of};
+use super::super::units::{Lengths, gauge_in_sum as gauge, part_of, symbol};
 use super::{Column, Drawn};
 use loopwright::cast_on::Knitting;
 use loopwright::regauge::{Answer, Converted, Piece, Question, RowsWait, Shaped};
@@ -59,8 +59,29 @@ impl Sentences<'_> {
                 line: fill_pattern("From # to # stitches", &[shaped.from, shaped.to]),
                 outcome: ("In".into(), rows(shaped.rows, self.is_round())),
             },
-            ([], found, _) => in_place_of("Rows at your gauge", found),
-            (found, _, _) => in_place_of("Stitches at your gauge", found),
+            ([], found, _) => self.in_place_of("Rows at your gauge", found),
+            (found, _, _) => self.in_place_of("Stitches at your gauge", found),
+        }
+    }
+
+    /// Counts, those of the pattern that they stand for, and what they measure: an old count never stands alone.
+    fn in_place_of(&self, title: &'static str, found: &[Converted]) -> Lead {
+        let counts = found.iter().map(|one| number(one.count)).collect();
+        let pattern = found.iter().map(|one| number(one.pattern)).collect();
+        let measures = found.iter().map(|one| self.lengths.write_number(one.becomes)).collect();
+        let unit = symbol(self.lengths.unit.into());
+        let before = match found.iter().all(|one| one.count == one.pattern) {
+            true => "As in the pattern; at your gauge that measures".into(),
+            false => fill_pattern_with(
+                "In place of @ in the pattern; at your gauge that measures",
+                &[],
+                &[&list(pattern)],
+            ),
+        };
+        Lead {
+            title,
+            line: list(counts),
+            outcome: (before, format!("{}\u{a0}{unit}", list(measures))),
         }
     }
 
@@ -237,27 +258,9 @@ impl Sentences<'_> {
     }
 }
 
-/// Counts, and those of the pattern that they stand for.
-fn in_place_of(title: &'static str, found: &[Converted]) -> Lead {
-    let (line, pattern) = (
-        list(found.iter().map(|one| one.count)),
-        list(found.iter().map(|one| one.pattern)),
-    );
-    let before = match found.iter().all(|one| one.count == one.pattern) {
-        true => "Nothing changes: the pattern has",
-        false => "In place of",
-    };
-    Lead {
-        title,
-        line,
-        outcome: (before.into(), pattern),
-    }
-}
-
-/// Counts as a pattern has them: `132 (144, 156)`.
-fn list(counts: impl Iterator<Item = u32>) -> String {
-    let counts: Vec<String> = counts.map(number).collect();
-    match counts.as_slice() {
+/// Figures as a pattern has them: `132 (144, 156)`.
+fn list(figures: Vec<String>) -> String {
+    match figures.as_slice() {
         [] => String::new(),
         [only] => only.clone(),
         [first, others @ ..] => format!("{first} ({})", others.join(", ")),

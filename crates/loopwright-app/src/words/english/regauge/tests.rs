@@ -119,7 +119,14 @@ fn a_list_stands_as_in_the_pattern() {
     let found = answer(&question).unwrap();
     let sentences = about(&question, &found);
     let lead = sentences.lead();
-    assert_eq!((&*lead.line, &*lead.outcome.1), ("198 (216, 233)", "180 (196, 212)"));
+    assert_eq!(
+        [lead.line, lead.outcome.0, plain(&lead.outcome.1)],
+        [
+            "198 (216, 233)",
+            "In place of 180 (196, 212) in the pattern; at your gauge that measures",
+            "90 (98.2, 105.9) cm"
+        ]
+    );
     assert_eq!(
         Column::ALL.map(|column| plain(&sentences.cell(column, &found.stitches[0], false))),
         ["180: 90 cm", "198: 90 cm", "81.8 cm"]
@@ -241,7 +248,7 @@ fn a_sum_that_says_nothing_is_not_said() {
     let found = answer(&question).unwrap();
     assert_eq!(
         about(&question, &found).lead().outcome.0,
-        "Nothing changes: the pattern has"
+        "As in the pattern; at your gauge that measures"
     );
 }
 

@@ -277,6 +277,16 @@ pub(super) fn per_cent(share: PerMille) -> String {
     format!("{}{part}\u{a0}%", sign(i64::from(share.0)))
 }
 
+/// Yarn against what the pattern takes: `about as much yarn`, `about 10 % more yarn`.
+fn as_much_yarn(share: PerMille) -> String {
+    let part = tenths(f64::from(share.0.unsigned_abs()) / 10.0);
+    match share.0 {
+        0 => "about as much yarn".into(),
+        ..0 => format!("about {part}\u{a0}% less yarn"),
+        1.. => format!("about {part}\u{a0}% more yarn"),
+    }
+}
+
 /// What her gauge moves.
 pub fn moves(moves: &Moves, lengths: Lengths) -> Vec<String> {
     let stitches = per_cent(moves.stitches);
@@ -286,13 +296,15 @@ pub fn moves(moves: &Moves, lengths: Lengths) -> Vec<String> {
             per_cent(rows)
         ),
         None => {
-            format!("In the same length, against the pattern: stitches {stitches}; rows were taken to go with them.")
+            format!(
+                "In the same length, against the pattern: stitches {stitches}. Row gauge was taken to change as the stitches do."
+            )
         }
     };
     let yarn = format!(
-        "Yarn, against the pattern: {} for a size followed as it is, {} for a piece of the same measures.",
-        per_cent(moves.yarn_same_size),
-        per_cent(moves.yarn_same_measure)
+        "If you keep the pattern’s stitch counts and its lengths, you need {}; for a piece of the same size, {}.",
+        as_much_yarn(moves.yarn_same_size),
+        as_much_yarn(moves.yarn_same_measure)
     );
     let by_rows = moves.armhole_by_rows.filter(|by_rows| *by_rows != ARMHOLE);
     let armhole = by_rows.map(|by_rows| {

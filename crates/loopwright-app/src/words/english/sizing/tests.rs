@@ -257,3 +257,15 @@ fn what_cannot_be_read_is_shown_with_what_to_type() {
     let small = Problem::new(Name::Bust, small);
     assert_eq!(plain(&problem(&small, "", in_inches)), "Type 4 in or more.");
 }
+
+/// With as many rows as stitches more, the pattern's counts take as much yarn, and only the same measures take more.
+#[test]
+fn the_yarn_for_another_gauge_is_said_for_both_ways_to_go_on() {
+    let moved = loopwright::sizing::Moves::between(gauges(20, None).unwrap(), gauges(22, None).unwrap());
+    let said = moves(&moved, CENTIMETRES);
+    assert_eq!(
+        plain(&said[1]),
+        "If you keep the pattern’s stitch counts and its lengths, you need about as much yarn; for a piece of the same size, about 10 % more yarn."
+    );
+    assert!(said[0].ends_with("Row gauge was taken to change as the stitches do."));
+}

@@ -157,3 +157,22 @@ fn the_edge_by_the_gauge_shows_its_sum() {
     let sum = estimate(&answer.estimates[0], 120, METRIC);
     assert_eq!(sum, "120 ÷ 20 × 10\u{a0}cm × 3 to 4 = 1.8\u{a0}m to 2.4\u{a0}m.");
 }
+
+/// The obvious sentence has a single estimate win over others that are not there.
+#[test]
+fn a_single_estimate_has_no_others_to_win_over() {
+    let class = Question {
+        yarn: Some(Thickness::Class(Weight::Light)),
+        ..Question::about(120)
+    };
+    let both = Question {
+        gauge: Some(Gauge::of(20, Gauge::TEN_CM)),
+        ..class
+    };
+    let [alone, several] = [class, both].map(|question| answer(&question).unwrap());
+    let plain = |answer: &Answer| because(answer, METRIC).replace('\u{a0}', " ");
+    assert!(plain(&alone).starts_with("You may need only "), "{}", plain(&alone));
+    assert!(plain(&alone).ends_with(" has a reserve in it. Too long can be cut off."));
+    assert!(plain(&several).ends_with("It rests on the largest estimate."));
+    assert_eq!([wins(&alone), wins(&several)], [None, Some(WINS)]);
+}

@@ -1,7 +1,7 @@
 //! The quantities in a sentence about yarn, each printed as finely as it is known.
 
 use crate::words::english::units::quantity;
-use crate::words::intl::{decimal, fill_pattern_with_strings};
+use crate::words::intl::{decimal, fill_pattern_with_strings, tenths};
 use loopwright::units::print::{Step, is_same_to};
 use loopwright::units::{Length, LengthUnit, Mass};
 
@@ -15,6 +15,8 @@ pub enum Value {
     Word(&'static str),
     /// A number: `5.88`, `962.5`.
     Number(f64),
+    /// A number to a tenth, with `about` before it where that rounds it.
+    About(f64),
     /// Yarn: `307 m`.
     Yarn(Length),
     /// Yarn in a sum that has to add up: `375.6 m`.
@@ -48,6 +50,8 @@ impl Printer<'_> {
             Value::Mass(mass) => (self.mass)(mass),
             Value::Word(word) => word.into(),
             Value::Number(number) => decimal(number),
+            Value::About(number) if tenths(number) == decimal(number) => decimal(number),
+            Value::About(number) => format!("about {}", tenths(number)),
         }
     }
 

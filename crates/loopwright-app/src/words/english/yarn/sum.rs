@@ -1,6 +1,6 @@
 //! What is good to know about the yarn, and the sum line by line.
 
-use super::Value::{Exact, Fine, Held, Number, Word, Yarn};
+use super::Value::{About, Exact, Fine, Held, Number, Word, Yarn};
 use super::{Printer, section_name};
 use loopwright::tables::Certainty;
 use loopwright::units::Length;
@@ -68,7 +68,7 @@ pub fn steps(question: &Question, answer: &Answer, print: &Printer) -> Vec<Strin
         steps.push(print.sentence(
             "It may be off by @\u{a0}% for hand and fibre (common practice, no source) and @\u{a0}% for reading; reckoned with @\u{a0}%.",
             &[],
-            &[per_stitch.hand, per_stitch.reading, per_stitch.spread].map(Number),
+            &[per_stitch.hand, per_stitch.reading, per_stitch.spread].map(About),
         ));
     }
     steps.push(print.sentence(

@@ -184,6 +184,8 @@ fn a_rounded_figure_says_so() {
     let ball = Length::of(125, LengthUnit::M);
     assert_eq!(yards.print(Value::Held(ball)), "about 136.7 yd");
     assert_eq!(PRINT.print(Value::Held(ball)), "125 m");
+    assert_eq!(PRINT.print(Value::About(2.083)), "about 2.1");
+    assert_eq!(PRINT.print(Value::About(10.0)), "10");
 }
 
 #[test]
