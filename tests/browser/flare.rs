@@ -18,7 +18,7 @@ pub async fn she_flares_a_cape_with_the_gauge_she_keeps(stage: &mut Stage) -> Re
         Type("#flare-depth", "30"),
         Type("#flare-row_gauge", "28"),
         Outcome("488 stitches, 232.4 cm round"),
-        Begins(".answer .row", "Increase 8 in round 3, then by turns"),
+        Reads("Increase 8 in round 3. Then 16 times over: in the next round, then every 2nd round twice."),
         Begins(".verdict", "It lies flat: 30 cm from neck to hem"),
         Choose("#flare-hem", "girth"),
         Type("#flare-girth", "120"),

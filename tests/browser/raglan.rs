@@ -17,9 +17,9 @@ pub async fn she_shapes_a_raglan_to_two_targets(stage: &mut Stage) -> Result<()>
         Type("#raglan-rounds", "12"),
         Begins(".question .problem", "Type 84 or fewer."),
         Type("#raglan-rounds", "24"),
-        // 20 raglan rounds in 24: a plain one among them now and then.
-        Begins(".answer .row", "Increase 8 now, then by turns every round"),
-        Says(".answers", "The raglan keeps to an even slope"),
+        // 20 raglan rounds in 24: nothing that is easy to hold keeps to the slope, and it is told by how much.
+        Reads("Increase 8 now, then every 2nd round twice more, then every round 17 times."),
+        Says(".answers", "At most 2 rounds (12 stitches) behind an even slope."),
         Begins(".answers", "From neck to underarm"),
         Unfold,
         Type("#raglan-body", "56"),
@@ -32,9 +32,9 @@ pub async fn she_shapes_a_raglan_to_two_targets(stage: &mut Stage) -> Result<()>
         Begins(".answer .row", "Body: 4 now, then every 2nd round 31 times more."),
         Says(
             ".answer",
-            "Sleeves: 2 each now, then by turns 2 and 4 rounds later: 22 times in all.",
+            "Sleeves: 2 each now. Then 10 times over: 2 rounds later, then 4 rounds later. To end, 2 rounds later.",
         ),
-        Says(".answers", "Body and sleeves keep to an even slope, to the round."),
+        Says(".answers", "Both grow evenly, to the round."),
         Begins(".answer .outcome strong", "304 stitches"),
         Begins(
             ".verdict",

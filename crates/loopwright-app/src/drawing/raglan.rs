@@ -13,8 +13,8 @@ use yew::prelude::*;
 const MIDDLE: f64 = 180.0;
 /// How far from the middle the outer edges may lie: the sleeves leave room for a count beside them.
 const REACH: f64 = 134.0;
-const TOP: f64 = 8.0;
-/// Below the parts there is room for one line of words.
+/// Above the parts there is room for a count, and below them.
+const TOP: f64 = 24.0;
 const ROOM: f64 = 30.0;
 /// A part that is narrower has no name in it.
 const NAMED: f64 = 52.0;
@@ -205,7 +205,8 @@ pub fn raglan(question: &Question, answer: &Answer, words: &Labels) -> Html {
         labels.push(label((x, y + 5.0), words.neck.clone()));
     }
     labels.extend([
-        beside(Side::Front, 0.0, 20.0, &words.body_to),
+        beside(Side::Back, 0.0, -8.0, &words.back_to),
+        beside(Side::Front, 0.0, 20.0, &words.front_to),
         beside(Side::Left, -22.0, 5.0, &words.sleeve_to),
         beside(Side::Right, 22.0, 5.0, &words.sleeve_to),
     ]);

@@ -122,8 +122,9 @@ impl Tool for Shaping {
         let rows = schedule::listed(&answer.schedule, MOST_LISTED);
         let figure = vec![
             drawing::edges(question, answer, &words::labels(question, answer)),
-            text_element("figcaption", "quiet", words::KEY),
+            text_element("figcaption", "quiet", words::key(question, answer)),
         ];
+        let limits = words::limits(question, answer).map(|limits| text_element("p", "", limits));
         list(vec![
             answered(
                 words::from_next(question.knitting),
@@ -131,7 +132,7 @@ impl Tool for Shaping {
                 words::outcome(question, answer),
             ),
             items("ul", words::pair(question, answer)),
-            text_element("p", "", words::limits(question, answer)),
+            limits.unwrap_or_default(),
             element("figure", "needle", figure),
             one_by_one(schedule::one_by_one(question.knitting), rows, words::tells_rows(answer)),
             good_to_know(words::notes(question, answer)),

@@ -215,7 +215,7 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
         answered(words::once(round), line, words::outcome(answer)),
         neighbours(view, answer),
         orders(view, answer),
-        element("figure", "needle", vec![drawn(answer, marks, round)]),
+        figure(answer, marks, round),
         listed,
         notes(answer.notes.iter().map(words::note).collect(), &way.row),
         working(answer.steps.iter().map(words::step).collect(), words::SOURCE),
@@ -254,6 +254,15 @@ fn neighbours(view: &View, answer: &Answer) -> Html {
         line.push(button(words::reached(answer.before, &reached), go));
     }
     element("p", "line", line)
+}
+
+/// The drawing, with how a ring is read below it.
+fn figure(answer: &Answer, places: Vec<u32>, round: bool) -> Html {
+    let mut figure = vec![drawn(answer, places, round)];
+    if round {
+        figure.push(text_element("figcaption", "quiet", words::RING_KEY));
+    }
+    element("figure", "needle", figure)
 }
 
 fn drawn(answer: &Answer, places: Vec<u32>, round: bool) -> Html {

@@ -129,7 +129,7 @@ impl Tool for Yoke {
             answered(words::ANSWER, line, words::outcome(question)),
             text_element("p", "verdict", words::division(question, answer)),
             text_element("h3", "", words::ROUNDS),
-            element("ul", "rounds", rounds.collect()),
+            element("div", "ticked", vec![element("ul", "rounds", rounds.collect())]),
             element("figure", "needle", picture),
             meanings,
             working(words::steps(question, answer), words::SOURCE),
@@ -153,9 +153,7 @@ impl Tool for Yoke {
 /// One shaping round: what it comes to, and what is knitted.
 fn written_out(question: &Question, round: &Round) -> Html {
     let sentence = text(words::listed(question, round).into());
-    element(
-        "li",
-        "",
-        vec![sentence, text_element("p", "instruction", row::line(&round.row))],
-    )
+    let words = vec![sentence, text_element("p", "instruction", row::line(&round.row))];
+    // One element beside the box that paper has to tick.
+    element("li", "", vec![element("div", "", words)])
 }

@@ -80,7 +80,7 @@ pub fn headline(question: &Question, answer: &Answer) -> String {
 
 /// How near the increase rounds keep to an even slope; nothing where there is no slope.
 pub fn drift(question: &Question, answer: &Answer) -> Option<String> {
-    let drift = || fill_pattern_with("The growth @.", &[], &[&schedule::drift(&answer.drift, question.each)]);
+    let drift = || schedule::drift(None, &answer.drift, question.each);
     (answer.increase_rounds > 1).then(drift)
 }
 

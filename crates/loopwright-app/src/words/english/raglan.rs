@@ -83,19 +83,17 @@ fn in_rounds(track: &Track) -> String {
 pub fn drift(answer: &Answer) -> Option<String> {
     let (body, sleeves) = (&answer.body, &answer.sleeves);
     let grows = |track: &Track| track.schedule.shaping_rows() > 1;
-    let of_body = || schedule::drift(&body.drift, 4);
-    let of_sleeves = || schedule::drift(&sleeves.drift, 2);
+    let of_body = || schedule::drift(Some("The body"), &body.drift, 4);
+    let of_sleeves = || schedule::drift(Some("Each sleeve"), &sleeves.drift, 2);
     Some(match (grows(body), grows(sleeves)) {
         (false, false) => return None,
-        (true, true) if is_one_track(answer) => {
-            fill_pattern_with("The raglan @.", &[], &[&schedule::drift(&body.drift, FULL)])
-        }
+        (true, true) if is_one_track(answer) => schedule::drift(None, &body.drift, FULL),
         (true, true) if body.drift.is_within_a_round() && sleeves.drift.is_within_a_round() => {
-            "Body and sleeves keep to an even slope, to the round.".into()
+            "Both grow evenly, to the round.".into()
         }
-        (true, true) => fill_pattern_with("The body @. Each sleeve @.", &[], &[&of_body(), &of_sleeves()]),
-        (true, false) => fill_pattern_with("The body @.", &[], &[&of_body()]),
-        (false, true) => fill_pattern_with("Each sleeve @.", &[], &[&of_sleeves()]),
+        (true, true) => [of_body(), of_sleeves()].join(" "),
+        (true, false) => of_body(),
+        (false, true) => of_sleeves(),
     })
 }
 
@@ -168,7 +166,9 @@ pub fn labels(question: &Question, answer: &Answer) -> Labels {
         back: "Back",
         front: "Front",
         sleeve: "Sleeve",
-        body_to: fill_pattern("body #", &[question.body_to]),
+        // An odd stitch is at the back.
+        front_to: number(question.body_to / 2),
+        back_to: number(question.body_to.div_ceil(2)),
         sleeve_to: number(question.sleeve_to),
     }
 }
@@ -185,8 +185,10 @@ pub struct Labels {
     pub front: &'static str,
     /// On each sleeve.
     pub sleeve: &'static str,
-    /// Below the underarm of the body.
-    pub body_to: String,
+    /// Stitches of the front below the underarm.
+    pub front_to: String,
+    /// Those of the back.
+    pub back_to: String,
     /// Below that of each sleeve.
     pub sleeve_to: String,
 }

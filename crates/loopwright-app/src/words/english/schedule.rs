@@ -117,14 +117,43 @@ fn rate(rate: Rate, knitting: Knitting) -> String {
     }
 }
 
-/// Two rates that go by turns: "2 and 4 rounds later"; "every round 3 times and once 2 rounds later".
-fn by_turns(turn: [Rate; 2], knitting: Knitting) -> String {
-    let [one, other] = turn;
-    if one.times == 1 && other.times == 1 && one.every > 1 {
-        let later = rows(other.every, knitting == Knitting::Round);
-        return fill_pattern_with("# and @ later", &[one.every], &[&later]);
+/// One rate within a turn: "2 rounds later"; "every 2nd round twice".
+fn rate_of_turn(of: Rate, knitting: Knitting) -> String {
+    match (of.times, of.every) {
+        (1, 2..) => fill_pattern_with("@ later", &[], &[&rows(of.every, knitting == Knitting::Round)]),
+        _ => rate(of, knitting),
     }
-    fill_pattern_with("@ and @", &[], &[&rate(one, knitting), &rate(other, knitting)])
+}
+
+/// Two rates that go by turns, behind the first shaping row: the turn is named with how often it is knitted, and what is
+/// over by itself. "now. Then 10 times over: 2 rounds later, then 4 rounds later. To end, 2 rounds later".
+fn by_turns(start: &str, turn: [Rate; 2], times_behind: u32, knitting: Knitting) -> String {
+    let whole = turn[0].times + turn[1].times;
+    let (turns, over) = (times_behind / whole, times_behind % whole);
+    let in_a_row = |rates: [Rate; 2]| {
+        let done = rates.into_iter().filter(|rate| rate.times > 0);
+        let words: Vec<String> = done.map(|rate| rate_of_turn(rate, knitting)).collect();
+        words.join(", then ")
+    };
+    let [one, other] = turn;
+    let of_one = over.min(one.times);
+    let cut_short = [
+        Rate { times: of_one, ..one },
+        Rate {
+            times: over - of_one,
+            ..other
+        },
+    ];
+    let (turn, end) = (in_a_row(turn), in_a_row(cut_short));
+    match (turns, over) {
+        (1, _) => fill_pattern_with("@, then @, then @", &[], &[start, &turn, &end]),
+        (_, 0) => fill_pattern_with("@. Then @ over: @", &[], &[start, &times(turns), &turn]),
+        _ => fill_pattern_with(
+            "@. Then @ over: @. To end, @",
+            &[],
+            &[start, &times(turns), &turn, &end],
+        ),
+    }
 }
 
 /// The trade's phrase, behind what is done: "now, then every 8th row 8 times more". None where that takes more than two
@@ -146,25 +175,24 @@ pub fn phrase(schedule: &Schedule) -> Option<String> {
             let words = [&*start, &more(one), &rate(other)];
             fill_pattern_with("@, then @, then @", &[], &words)
         }
-        Rates::ByTurns { turn, .. } => {
-            let words = [&*start, &by_turns(turn, knitting)];
-            fill_pattern_with("@, then by turns @: # times in all", &[schedule.shaping_rows()], &words)
-        }
+        Rates::ByTurns { turn, times } => by_turns(&start, turn, times, knitting),
     })
 }
 
-/// How something keeps to the straight line, behind its name: "keeps to an even slope, to the round".
-pub fn drift(drift: &Drift, each: u32) -> String {
+/// How near the whole piece keeps to the straight line, or what is named of it: "At most 1 round (5 stitches) behind an
+/// even slope."; "Each sleeve grows evenly, to the round."
+pub fn drift(named: Option<&str>, drift: &Drift, each: u32) -> String {
     if drift.is_within_a_round() {
-        return "keeps to an even slope, to the round".into();
+        return fill_pattern_with("@ grows evenly, to the round.", &[], &[named.unwrap_or("It")]);
     }
+    let most = named.map_or_else(|| "At most".into(), |named| [named, ": at most"].concat());
     let (rounds, stitches) = drift.in_whole(each);
     let side = if drift.is_early() { "ahead of" } else { "behind" };
     let pattern = match stitches {
-        0 => "runs up to # {round|rounds} @ an even slope",
-        _ => "runs up to # {round|rounds}, # {stitch|stitches}, @ an even slope",
+        0 => "@ # {round|rounds} @ an even slope.",
+        _ => "@ # {round|rounds} (# {stitch|stitches}) @ an even slope.",
     };
-    fill_pattern_with(pattern, &[rounds, stitches], &[side])
+    fill_pattern_with(pattern, &[rounds, stitches], &[&most, side])
 }
 
 /// The whole instruction: "Work 7 rows plain, then a decrease row; 8 times. Then 1 row plain." Where it has very many

@@ -154,17 +154,20 @@ pub fn in_full(answer: &Answer) -> Option<String> {
     says_more.then(|| fill_pattern_with("In full: @", &[], &[&written(&answer.schedule)]))
 }
 
-/// What it comes to: the rows used, and the count.
+/// What it comes to: the row of the last change, and the count.
 pub fn outcome(question: &Question, answer: &Answer) -> (String, String) {
-    let used = in_rows(answer.used, question);
     let pattern = match (question.stitches, answer.schedule.gain) {
-        (Some(_), _) => "That takes @ of the #. # {stitch becomes|stitches become}",
-        (None, true) => "That takes @ of the #. You gain",
-        (None, false) => "That takes @ of the #. You lose",
+        (Some(_), _) => "@ is in @ # of #. # {stitch becomes|stitches become}",
+        (None, true) => "@ is in @ # of #. You gain",
+        (None, false) => "@ is in @ # of #. You lose",
+    };
+    let change = match answer.shaping_rows {
+        1 => "The change",
+        _ => "The last change",
     };
     let after = answer.after.map_or_else(|| stitches(answer.change), number);
-    let numbers = [question.rows, question.stitches.unwrap_or(0)];
-    (fill_pattern_with(pattern, &numbers, &[&used]), after)
+    let numbers = [answer.used, question.rows, question.stitches.unwrap_or(0)];
+    (fill_pattern_with(pattern, &numbers, &[change, noun(question)]), after)
 }
 
 /// What to work at the two edges, for the sides that have shaping rows, and where that ends.
@@ -212,8 +215,12 @@ fn worked(from: &str, plain: &str, work: &str, pair: Pair) -> String {
     sentence + "."
 }
 
-/// The most that the same rows could take, and the fewest that this change needs.
-pub fn limits(question: &Question, answer: &Answer) -> String {
+/// The most that the same rows could take, and the fewest that this change needs; told where more than half of the rows
+/// are needed.
+pub fn limits(question: &Question, answer: &Answer) -> Option<String> {
+    if answer.fewest_rows <= question.rows / 2 {
+        return None;
+    }
     let pattern = match answer.schedule.gain {
         true => "At most # {stitch|stitches} could come in these @; # {needs|need} at least @.",
         false => "At most # {stitch|stitches} could go in these @; # {needs|need} at least @.",
@@ -222,7 +229,7 @@ pub fn limits(question: &Question, answer: &Answer) -> String {
         &*in_rows(question.rows, question),
         &in_rows(answer.fewest_rows, question),
     ];
-    fill_pattern_with(pattern, &[answer.most, answer.change], &words)
+    Some(fill_pattern_with(pattern, &[answer.most, answer.change], &words))
 }
 
 /// What else she should know.
@@ -272,7 +279,8 @@ fn shaping_rows_sum(question: &Question, answer: &Answer) -> String {
 /// How the rows are shared out.
 fn gaps_sum(question: &Question, answer: &Answer) -> String {
     let shared = answer.shared;
-    let words = [&*in_rows(shared.rows, question), shaping_row(&answer.schedule)];
+    let rows = shared_rows(question, answer);
+    let words = [&*rows, shaping_row(&answer.schedule)];
     let mut numbers = vec![shared.gaps, shared.short_gaps(), shared.every];
     let pattern = if shared.longer == 0 {
         "@ are shared between # {gap|gaps}: # of #, @ at the end of each."
@@ -281,6 +289,21 @@ fn gaps_sum(question: &Question, answer: &Answer) -> String {
         "@ are shared between # {gap|gaps}: # of # and # of #, @ at the end of each."
     };
     fill_pattern_with(pattern, &numbers, &words)
+}
+
+/// The rows that are shared out: all of them less those up to the first change, where that stands by itself, and less
+/// what stays at the end. "66 − 1 − 1 = 64 rows".
+fn shared_rows(question: &Question, answer: &Answer) -> String {
+    let shared = answer.shared.rows;
+    let first = answer.schedule.rows().next().filter(|_| question.first.is_some());
+    let before = first.map_or(0, |shaped| shaped.row);
+    let after = question.rows.saturating_sub(before + shared);
+    let words = in_rows(shared, question);
+    match (before, after) {
+        (0, 0) => words,
+        (0, less) | (less, 0) => fill_pattern_with("# − # = @", &[question.rows, less], &[&words]),
+        _ => fill_pattern_with("# − # − # = @", &[question.rows, before, after], &[&words]),
+    }
 }
 
 /// What is written into the drawing.
@@ -305,7 +328,14 @@ pub fn labels(question: &Question, answer: &Answer) -> Labels {
     }
 }
 
-pub const KEY: &str = "▼ fewer, △ more, with the number of its row or round. The edges are to scale, each stitch as wide as a row is high.";
+/// Below the drawing: its marks, of which only one kind is there.
+pub fn key(question: &Question, answer: &Answer) -> String {
+    let pattern = match answer.schedule.gain {
+        true => "△ more, with the number of its @. The edges are to scale, each stitch as wide as a @ is high.",
+        false => "▼ fewer, with the number of its @. The edges are to scale, each stitch as wide as a @ is high.",
+    };
+    fill_pattern_with(pattern, &[], &[noun(question); 2])
+}
 
 pub const SOURCE: &str = "Arithmetic. The first change at once, the last row plain, right-side rows, and which way a pair leans: common practice, no source.";
 

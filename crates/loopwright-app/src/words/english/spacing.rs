@@ -157,6 +157,9 @@ pub fn counts(answer: &Answer) -> String {
     fill_pattern("# → #", &[answer.before, answer.after])
 }
 
+/// Below the ring.
+pub const RING_KEY: &str = "The pin is your marker; read clockwise.";
+
 /// What the drawing shows.
 pub fn drawing(answer: &Answer, places: &[u32], round: bool) -> String {
     let shape = if round { "A round" } else { "A row" };

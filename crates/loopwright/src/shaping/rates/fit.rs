@@ -9,7 +9,7 @@ use super::super::even::{Line, Rhythm, Rounds};
 use super::Rate;
 
 /// Shaping rounds of one turn, at most, where two rates go by turns.
-pub(super) const LONGEST_TURN: u32 = 8;
+pub(super) const LONGEST_TURN: u32 = 4;
 
 /// Where shaping rounds may lie.
 #[derive(Clone, Copy, Debug)]
@@ -159,24 +159,21 @@ impl Search {
         (1..of).flat_map(move |times| [rates(short, long, times), rates(long, short, times)])
     }
 
-    /// The easiest that is near, or the nearest there is.
+    /// The easiest that is near; where none is, the nearer of one rate and of two one after the other.
     fn easiest(&self) -> Option<Fitted> {
-        let (mut nearest, gaps) = (None::<Fitted>, self.gaps());
-        let by_turns = 2..=LONGEST_TURN.min(gaps.saturating_sub(1));
-        let kinds = std::iter::once(None).chain(std::iter::once(Some(gaps)).chain(by_turns.map(Some)));
-        for kind in kinds {
-            let found = match kind {
-                None => self.one_rate(),
-                Some(of) => self.best(self.turns(of)),
-            };
-            match (found, nearest) {
-                (Some(found), _) if found.is_near() => return Some(found),
-                (Some(found), Some(before)) if found.strays >= before.strays => {}
-                (Some(found), _) => nearest = Some(found),
-                (None, _) => {}
-            }
+        let gaps = self.gaps();
+        let one = self.one_rate();
+        if one.is_some_and(|one| one.is_near()) {
+            return one;
         }
-        nearest
+        let two = self.best(self.turns(gaps));
+        if two.is_some_and(|two| two.is_near()) {
+            return two;
+        }
+        let lengths = 2..=LONGEST_TURN.min(gaps.saturating_sub(1));
+        let by_turns = lengths.filter_map(|of| self.best(self.turns(of))).find(Fitted::is_near);
+        let unlike_the_line = [one, two].into_iter().flatten().min_by_key(|found| found.strays);
+        by_turns.or(unlike_the_line)
     }
 }
 

@@ -7,9 +7,9 @@
 //! that needs more has to be listed.
 //!
 //! Which rates to offer ([`Track`]) goes by ease: one rate for all; else two, one after the other; else two by turns, the
-//! shortest turn first. Of each kind it is the one that strays least, and the easiest kind that nowhere strays as far as
-//! one shaping round's growth is taken. Where none does, it is the one that strays least of all. What is over at the end
-//! stays plain. All of it is arithmetic; that a growth more or less does not show is common practice, no source.
+//! shortest turn first and none of more than four. Of each kind it is the one that strays least, and the easiest kind that
+//! nowhere strays as far as one shaping round's growth is taken. Where none does, it is one rate or two one after the
+//! other, whichever strays less. What is over at the end stays plain. All of it is arithmetic; that a growth more or less does not show is common practice, no source.
 //!
 //! The straight line runs from the first shaping round to the last row that may be one. [`Drift`] is measured on it at
 //! each shaping round: so many rounds before its place or behind it, or so many stitches more or fewer than the line has
@@ -94,14 +94,15 @@ impl Schedule {
     }
 }
 
-/// Runs that repeat the first two of them over and over; listed, if they do not.
+/// Runs that repeat the first two of them over and over; listed, if they do not, or are too long a turn to hold.
 fn by_turns(runs: &[Rate]) -> Rates {
     let turn = [runs[0], runs[1]];
     let (last, before) = (runs[runs.len() - 1], &runs[..runs.len() - 1]);
     let of_turn = |place: usize| turn[place % 2];
     let repeats = before.iter().enumerate().all(|(place, run)| *run == of_turn(place));
     let ends = of_turn(runs.len() - 1);
-    match repeats && last.every == ends.every && last.times <= ends.times {
+    let is_held = turn[0].times + turn[1].times <= fit::LONGEST_TURN;
+    match is_held && repeats && last.every == ends.every && last.times <= ends.times {
         true => Rates::ByTurns {
             turn,
             times: runs.iter().map(|run| run.times).sum(),

@@ -19,11 +19,13 @@ fn body_and_sleeves_are_told_as_two_tracks() {
         headline(&raglan),
         [
             "Body: 4 now, then every 2nd round 31 times more.",
-            "Sleeves: 2 each now, then by turns 2 and 4 rounds later: 22 times in all."
+            "Sleeves: 2 each now. Then 10 times over: 2 rounds later, then 4 rounds later. To end, 2 rounds later."
         ]
     );
     let drift = drift(&raglan).unwrap();
-    assert_eq!(drift, "Body and sleeves keep to an even slope, to the round.");
+    assert_eq!(drift, "Both grow evenly, to the round.");
+    let labels = labels(&usual(), &raglan);
+    assert_eq!([labels.front_to, labels.back_to], ["100", "100"]);
     assert_eq!(
         steps(&usual(), &raglan),
         [

@@ -77,13 +77,28 @@ fn the_trade_counts_from_the_shaping_row_before() {
     let of_three = turns(&[block(0, 1), block(5, 1), block(7, 2), block(5, 1), block(7, 2)]);
     assert_eq!(
         phrase(&of_three).unwrap(),
-        "now, then by turns once 6 rounds later and every 8th round twice: 7 times in all"
+        "now. Then twice over: 6 rounds later, then every 8th round twice"
     );
     let of_two = turns(&[block(2, 1), block(1, 1), block(3, 1), block(1, 1)]);
     assert_eq!(
         phrase(&of_two).unwrap(),
-        "in round 3, then by turns 2 and 4 rounds later: 4 times in all"
+        "in round 3, then 2 rounds later, then 4 rounds later, then 2 rounds later"
     );
+    let cut_short = turns(&[
+        block(2, 1),
+        block(0, 2),
+        block(1, 1),
+        block(0, 2),
+        block(1, 1),
+        block(0, 1),
+    ]);
+    assert_eq!(
+        phrase(&cut_short).unwrap(),
+        "in round 3. Then twice over: every round twice, then 2 rounds later. To end, in the next round"
+    );
+    // A turn of more than four is a list.
+    let long = turns(&[block(2, 1), block(0, 4), block(1, 1), block(0, 4), block(1, 1)]);
+    assert_eq!(phrase(&long), None);
     // More than two rates are a list.
     let uneven = turns(&[block(0, 1), block(5, 1), block(7, 2), block(5, 2), block(7, 2)]);
     assert_eq!(phrase(&uneven), None);

@@ -17,7 +17,7 @@ fn sentences(question: &Question) -> (String, String, Vec<String>) {
 fn the_rows_used_and_both_ends_of_the_pair_are_told() {
     let (line, outcome, pair) = sentences(&Question::about(Ask::Lose(18), 66));
     assert_eq!(line, "Decrease now, then every 8th row 8 times more.");
-    assert_eq!(outcome, "That takes 65 rows of the 66. You lose 18 stitches");
+    assert_eq!(outcome, "The last change is in row 65 of 66. You lose 18 stitches");
     assert_eq!(
         pair,
         ["From the right side: K1, ssk, knit to the last 3 stitches, k2tog, K1."]
@@ -32,7 +32,7 @@ fn the_rows_used_and_both_ends_of_the_pair_are_told() {
     };
     let (line, outcome, pair) = sentences(&gap);
     assert_eq!(line, "Decrease in row 8, then every 8th row 8 times more.");
-    assert_eq!(outcome, "That takes 72 rows of the 73. 58 stitches become 40");
+    assert_eq!(outcome, "The last change is in row 72 of 73. 58 stitches become 40");
     // Every 8th row: all of them are wrong-side rows, worked purlwise.
     assert_eq!(pair, ["From the wrong side: ssp, purl to the last 2 stitches, p2tog."]);
 }
@@ -82,10 +82,15 @@ fn in_the_round_all_is_told_in_rounds() {
     let found = answer(&question).unwrap();
     let mut sentences = vec![
         headline(&question, &found),
-        limits(&question, &found),
+        key(&question, &found),
         outcome(&question, &found).0,
     ];
     sentences.extend(in_full(&found));
+    let steep = Question {
+        knitting: Knitting::Round,
+        ..Question::about(Ask::Lose(66), 66)
+    };
+    sentences.extend(limits(&steep, &answer(&steep).unwrap()));
     sentences.extend(pair(&question, &found));
     sentences.extend(steps(&question, &found));
     sentences.extend(notes(&question, &found));
@@ -112,12 +117,27 @@ fn a_kfb_has_one_plain_stitch_more_at_the_end() {
 }
 
 #[test]
-fn the_most_and_the_fewest_are_told() {
-    let question = Question::about(Ask::Lose(18), 66);
+fn the_most_and_the_fewest_are_told_where_rows_are_tight() {
+    let limits = |lost| {
+        let question = Question::about(Ask::Lose(lost), 66);
+        limits(&question, &answer(&question).unwrap())
+    };
+    assert_eq!((limits(18), limits(32)), (None, None));
     assert_eq!(
-        limits(&question, &answer(&question).unwrap()),
-        "At most 66 stitches could go in these 66 rows; 18 need at least 18 rows."
+        limits(40).unwrap(),
+        "At most 66 stitches could go in these 66 rows; 40 need at least 40 rows."
     );
+}
+
+/// A piece that only loses has no mark for what it gains.
+#[test]
+fn the_key_tells_the_marks_that_are_there() {
+    let key = |ask| {
+        let question = Question::about(ask, 66);
+        key(&question, &answer(&question).unwrap())
+    };
+    assert!(key(Ask::Lose(18)).starts_with("▼ fewer, with the number of its row."));
+    assert!(key(Ask::Gain(18)).starts_with("△ more, with the number of its row."));
 }
 
 #[test]
@@ -185,7 +205,7 @@ fn the_sum_names_every_gap() {
         steps(&question, &answer(&question).unwrap()),
         [
             "18 ÷ 2 = 9 decrease rows.",
-            "68 rows are shared between 8 gaps: 6 of 8 and 2 of 10, a decrease row at the end of each.",
+            "70 − 1 − 1 = 68 rows are shared between 8 gaps: 6 of 8 and 2 of 10, a decrease row at the end of each.",
         ]
     );
 }
