@@ -3,9 +3,9 @@
 use super::super::intl::{fill_pattern, fill_pattern_with, number};
 use super::super::schedule::{rows, written};
 use super::super::units::{Lengths, gauge, part_of};
-use super::{Column, Drawn};
+use super::{Column, Drawn, NO_COUNT};
 use loopwright::cast_on::Knitting;
-use loopwright::regauge::{Answer, Converted, Piece, Question, RowsWait, Shaped};
+use loopwright::regauge::{Answer, Converted, Piece, Question, RowsWait, Shaped, places};
 use loopwright::spacing::Fraction;
 use loopwright::units::{Gauge, Length};
 
@@ -59,8 +59,8 @@ impl Sentences<'_> {
                 line: fill_pattern("From # to # stitches", &[shaped.from, shaped.to]),
                 outcome: ("In".into(), rows(shaped.rows, self.is_round())),
             },
-            ([], found, _) => in_place_of("Rows at your gauge", found),
-            (found, _, _) => in_place_of("Stitches at your gauge", found),
+            ([], found, _) => in_place_of("Rows at your gauge", found, &self.question.row_gaps),
+            (found, _, _) => in_place_of("Stitches at your gauge", found, &self.question.count_gaps),
         }
     }
 
@@ -238,10 +238,11 @@ impl Sentences<'_> {
 }
 
 /// Counts, and those of the pattern that they stand for.
-fn in_place_of(title: &'static str, found: &[Converted]) -> Lead {
+fn in_place_of(title: &'static str, found: &[Converted], gaps: &[usize]) -> Lead {
+    let found_at = places(found, gaps);
     let (line, pattern) = (
-        list(found.iter().map(|one| one.count)),
-        list(found.iter().map(|one| one.pattern)),
+        list(found_at.iter().map(|place| place.map(|one| one.count))),
+        list(found_at.iter().map(|place| place.map(|one| one.pattern))),
     );
     let before = match found.iter().all(|one| one.count == one.pattern) {
         true => "Nothing changes: the pattern has",
@@ -254,9 +255,10 @@ fn in_place_of(title: &'static str, found: &[Converted]) -> Lead {
     }
 }
 
-/// Counts as a pattern has them: `132 (144, 156)`.
-fn list(counts: impl Iterator<Item = u32>) -> String {
-    let counts: Vec<String> = counts.map(number).collect();
+/// Counts as a pattern has them: `132 (144, 156)`, with a dash for a size that has none.
+fn list(counts: impl Iterator<Item = Option<u32>>) -> String {
+    let written = |count: Option<u32>| count.map_or_else(|| NO_COUNT.to_owned(), number);
+    let counts: Vec<String> = counts.map(written).collect();
     match counts.as_slice() {
         [] => String::new(),
         [only] => only.clone(),
