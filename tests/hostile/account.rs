@@ -25,7 +25,7 @@ pub fn every_number_is_used_or_pointed_at(text: &str) {
             let figures = reading.entries.iter().filter_map(|entry| entry.figures.as_ref());
             let numbers = figures.filter(is_number).count();
             // Those before a colon may be names, one for each count.
-            let names = numbers.saturating_sub(counts.len());
+            let names = numbers.saturating_sub(counts.iter().flatten().count());
             assert!(
                 names <= reading.before_colon.unwrap_or(0),
                 "{numbers} numbers and {} counts: {text:?}",

@@ -61,7 +61,12 @@ fn sizes(typed: &str, unit: LengthUnit, step: Step) -> String {
 fn counts(typed: &str) -> String {
     match read_counts(typed, COUNTS) {
         Err(unread) => refused(typed, unread),
-        Ok(counts) => counts.iter().map(u32::to_string).collect::<Vec<_>>().join(", "),
+        Ok(counts) => {
+            let written = counts
+                .iter()
+                .map(|count| count.map_or_else(|| "-".to_owned(), |count| count.to_string()));
+            written.collect::<Vec<_>>().join(", ")
+        }
     }
 }
 

@@ -18,7 +18,7 @@ use loopwright::cast_on::EDGE;
 use loopwright::problem::Problem;
 use loopwright::regauge::{
     Answer, Converted, KnittingKind, MEASURE, NO_REPEAT, Name, Parity, Question, REPEAT, ROWS, STITCHES, Shaped,
-    ShapingSide, USUAL_EACH, answer,
+    ShapingSide, USUAL_EACH, answer, places,
 };
 use loopwright::shaping::EACH;
 use loopwright::terms::{MULTIPLE, Multiple, PLUS};
@@ -107,8 +107,8 @@ fn shown(sentences: &Sentences) -> Html {
     below.sentence("", sentences.near().unwrap_or_default());
     below.add(figure::counts(sentences));
     let picked = answer.follow.as_ref().map(|follow| follow.size);
-    below.add(table(sentences, words::STITCHES, &answer.stitches, picked));
-    below.add(table(sentences, words::ROWS, &answer.rows, None));
+    below.add(table(sentences, words::STITCHES, (&answer.stitches, &sentences.question.count_gaps), picked));
+    below.add(table(sentences, words::ROWS, (&answer.rows, &sentences.question.row_gaps), None));
     if let Some(shaped) = &answer.shaping {
         add_shaping(&mut below, sentences, shaped);
     }
@@ -128,19 +128,29 @@ fn add_shaping(below: &mut Below, sentences: &Sentences, shaped: &Shaped) {
     }
 }
 
-/// Old and new, a line each, the one to follow marked by a word.
-fn table(sentences: &Sentences, title: &'static str, found: &[Converted], picked: Option<usize>) -> Html {
+/// Old and new, a line each, the one to follow marked by a word, and a dash where the pattern has one.
+fn table(
+    sentences: &Sentences,
+    title: &'static str,
+    (found, gaps): (&[Converted], &[usize]),
+    picked: Option<usize>,
+) -> Html {
     if found.is_empty() {
         return Html::default();
     }
     let head = Column::ALL.map(|column| text_element("th", "", column.heading()));
-    let line = |(place, one): (usize, &Converted)| {
-        let is_picked = picked == Some(place);
+    let numbered: Vec<(usize, &Converted)> = found.iter().enumerate().collect();
+    let line = |place: Option<&(usize, &Converted)>| {
+        let Some((place, one)) = place else {
+            let cells = Column::ALL.map(|_| text_element("td", "", words::NO_COUNT));
+            return element("tr", "", cells.into());
+        };
+        let is_picked = picked == Some(*place);
         let cells = Column::ALL.map(|column| text_element("td", "", sentences.cell(column, one, is_picked)));
         element("tr", if is_picked { "pick" } else { "" }, cells.into())
     };
     let mut lines = vec![element("tr", "", head.into())];
-    lines.extend(found.iter().enumerate().map(line));
+    lines.extend(places(&numbered, gaps).into_iter().map(line));
     list(vec![
         text_element("h3", "", title),
         element("table", "", vec![element("tbody", "", lines)]),

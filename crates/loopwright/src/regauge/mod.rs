@@ -91,8 +91,13 @@ pub struct Question {
     /// Stitches in the pattern, each within [`STITCHES`]: one count, all of a piece, or those of its sizes. As cast on:
     /// with edge and seam stitches and with the extra one of the join, where `knitting` has them.
     pub counts: Vec<u32>,
+    /// Which places of the pattern's list of stitches are dashes, in order and counted from nought among counts and
+    /// dashes: sizes without this step. They are kept so that every count stays beside its size; see [`places`].
+    pub count_gaps: Vec<usize>,
     /// Rows in the pattern, each within [`ROWS`].
     pub rows: Vec<u32>,
+    /// Which places of the pattern's list of rows are dashes, as with `count_gaps`.
+    pub row_gaps: Vec<usize>,
     /// A length by measure that is wanted in rows, within [`MEASURE`].
     pub length: Option<Length>,
     /// How wide it is to be, or how far round, without edges and seams, within [`MEASURE`]: which of `counts` to follow.
@@ -118,7 +123,9 @@ impl Question {
             pattern_rows: None,
             own_rows: None,
             counts,
+            count_gaps: Vec::new(),
             rows: Vec::new(),
+            row_gaps: Vec::new(),
             length: None,
             wanted: None,
             shaping: None,
@@ -196,6 +203,26 @@ pub struct Converted {
     pub becomes: Length,
     /// What it would measure if the count of the pattern were kept.
     pub unchanged: Length,
+}
+
+/// A list with its dashes in their places again: none for each of them.
+///
+/// ```
+/// use loopwright::regauge::places;
+///
+/// assert_eq!(places(&[97, 123], &[0]), [None, Some(&97), Some(&123)]);
+/// assert_eq!(places(&[97, 123], &[1]), [Some(&97), None, Some(&123)]);
+/// ```
+pub fn places<'a, T>(found: &'a [T], gaps: &[usize]) -> Vec<Option<&'a T>> {
+    let mut gaps = gaps.iter().peekable();
+    let mut places = Vec::new();
+    for one in found.iter().map(Some).chain([None]) {
+        while gaps.next_if(|gap| **gap <= places.len()).is_some() {
+            places.push(None);
+        }
+        places.extend(one.map(Some));
+    }
+    places
 }
 
 /// Brings everything to one's own gauge.

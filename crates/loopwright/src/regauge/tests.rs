@@ -709,6 +709,8 @@ proptest! {
         let shaping = Shaping { from: a, to: b, rows: c, each: d, right_side_only: flags[1] };
         let knitting = if flags[2] { Knitting::Round { extra: flags[0] } } else { Knitting::Flat { edge: e, seam: f } };
         let wild = Question {
+            count_gaps: Vec::new(),
+            row_gaps: Vec::new(),
             pattern: gauge(0),
             own: gauge(1),
             pattern_rows: flags[3].then(|| gauge(2)),

@@ -74,6 +74,9 @@ pub fn read_size_list(text: &str, unit: LengthUnit, listed: Option<Listed>) -> R
     }
     let girths = pieces.girths();
     let names = pieces.called(text, girths.len());
+    if let (true, &[name]) = (girths.is_empty(), pieces.names.iter().collect::<Vec<_>>().as_slice()) {
+        return Err(unread(&name.range, WhyUnread::Number(Unreadable::NotANumber)));
+    }
     // A single name before several numbers is a heading.
     if names.len() != girths.len() && (girths.is_empty() || names.len() > 1) {
         return Err(not_as_many(text, girths.len(), names.len()));
@@ -81,6 +84,9 @@ pub fn read_size_list(text: &str, unit: LengthUnit, listed: Option<Listed>) -> R
     let is_named = names.len() == girths.len();
     if let Some(name) = pieces.unused(is_named) {
         return Err(unread(&name.range, WhyUnread::Unused));
+    }
+    if let Some(name) = pieces.among_numbers().filter(|_| !is_named) {
+        return Err(unread(&name.range, WhyUnread::Misplaced));
     }
     let mut sizes = Vec::new();
     for (place, number) in girths.iter().enumerate() {
@@ -157,6 +163,14 @@ impl Pieces {
             Role::Girth => false,
         };
         self.names.iter().filter(is_lost).find(|name| name.has_number())
+    }
+
+    /// A word behind the first number: where it names no size it is no heading either.
+    fn among_numbers(&self) -> Option<&Name> {
+        let first = self.numbers.iter().find(|number| number.role == Role::Girth)?;
+        let behind = first.figures.range().end;
+        let mut names = self.names.iter().filter(|name| name.role == Role::Name);
+        names.find(|name| name.range.start >= behind)
     }
 
     /// Where names and numbers stand, and where what belongs to another list does.

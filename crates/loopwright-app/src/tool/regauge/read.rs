@@ -11,11 +11,14 @@ use loopwright::units::parse::Unreadable;
 pub fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
     let mut reader = Reader::new(fields);
     let (pattern, own) = (reader.gauge(Name::Pattern), reader.gauge(Name::Own));
-    let stitches = counts(&mut reader, Name::Counts, STITCHES);
+    let (stitches, count_gaps) = counts(&mut reader, Name::Counts, STITCHES);
+    let (rows, row_gaps) = counts(&mut reader, Name::Rows, ROWS);
     let question = Question {
         pattern_rows: reader.gauge_if_any(Name::PatternRows),
         own_rows: reader.gauge_if_any(Name::OwnRows),
-        rows: counts(&mut reader, Name::Rows, ROWS),
+        count_gaps,
+        rows,
+        row_gaps,
         length: reader.length_if_any(Name::Length),
         wanted: reader.length_if_any(Name::Wanted),
         shaping: shaping(&mut reader),
@@ -37,10 +40,13 @@ fn asks_nothing(question: &Question) -> bool {
     question.counts.is_empty() && question.wanted.is_none() && !asks_rows
 }
 
-/// A list of counts; none where the field is empty.
-fn counts(reader: &mut Reader, name: Name, each: Bounds<u32>) -> Vec<u32> {
+/// A list of counts, and the places of its dashes; none where the field is empty.
+fn counts(reader: &mut Reader, name: Name, each: Bounds<u32>) -> (Vec<u32>, Vec<usize>) {
     let read = read_counts(&reader.text(name), each);
-    reader.listed(name, read, Vec::new())
+    let printed = reader.listed(name, read, Vec::new());
+    let places = printed.iter().enumerate();
+    let gaps = places.filter(|(_, count)| count.is_none()).map(|(place, _)| place);
+    (printed.iter().copied().flatten().collect(), gaps.collect())
 }
 
 fn knitting(reader: &mut Reader) -> Knitting {

@@ -9,6 +9,9 @@ use loopwright::units::print::Step;
 use loopwright::units::printed::{Unread, WhyUnread, what_was_read};
 use loopwright::units::{Amount, CountUnit, Dimension, Length, LengthUnit, MassUnit, Unit};
 
+/// So many characters of a piece are named at most.
+const LONGEST_NAMED: usize = 32;
+
 /// One sentence that says what to type.
 pub fn sentence(kind: &Kind) -> String {
     match kind {
@@ -35,7 +38,7 @@ pub fn sentence(kind: &Kind) -> String {
 
 /// What to do about a list that cannot be read, of which the text is known: how it is read, and what would be left out.
 pub fn list(unread: Unread, text: &str) -> String {
-    let piece = unread.piece(text);
+    let piece = &*shortened(unread.piece(text));
     match unread.why {
         WhyUnread::Misplaced => match read_as(unread, text) {
             Some(read) => format!("This is read as {read}. The “{piece}” has no place in such a list: take it out."),
@@ -53,6 +56,14 @@ pub fn list(unread: Unread, text: &str) -> String {
         WhyUnread::TwoLists | WhyUnread::FarApart | WhyUnread::TwoUnits | WhyUnread::NotAsMany { .. } => {
             whole_list(unread.why)
         }
+    }
+}
+
+/// A piece as it is named in a sentence: of a long one its beginning.
+fn shortened(piece: &str) -> String {
+    match piece.char_indices().nth(LONGEST_NAMED) {
+        Some((end, _)) => format!("{}…", piece.get(..end).unwrap_or_default()),
+        None => piece.to_owned(),
     }
 }
 

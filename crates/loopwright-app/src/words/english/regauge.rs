@@ -25,6 +25,8 @@ pub const EXAMPLE_ROWS: &str = "such as 40 (42, 46)";
 pub const WAITING: &str = "The pattern’s numbers at your gauge appear here.";
 pub const STITCHES: &str = "Stitches";
 pub const ROWS: &str = "Rows";
+/// In place of a count that a size has not.
+pub const NO_COUNT: &str = "–";
 pub const SHAPING: &str = "The shaping, shared out anew";
 
 /// What a field is called.

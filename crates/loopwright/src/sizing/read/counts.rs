@@ -1,6 +1,6 @@
 //! Counts as a pattern lists them, one for each size.
 
-use super::pieces::{Number, Pieces, Role, unread};
+use super::pieces::{Name, Number, Pieces, Role, unread};
 use super::{Unread, WhyUnread, not_as_many};
 use crate::bounds::Bounds;
 use crate::sizing::{STITCHES, Size};
@@ -8,13 +8,16 @@ use crate::units::parse::Unreadable;
 use crate::units::printed::{Figure, Figures};
 use crate::units::{Dimension, Unit, count};
 
+/// What may be said behind the last count: `156 sts in total`.
+const SAID_BEHIND: [&str; 2] = ["total", "altogether"];
+
 /// Gives every size its stitches from a list in the same order: `204 (216, 234)`. An empty list takes them away, and a
 /// dash in place of a number is a size of which they are not known.
 ///
 /// # Errors
 /// The first piece that is no count, or that there are not as many as sizes.
 pub fn with_stitches(mut sizes: Vec<Size>, text: &str) -> Result<Vec<Size>, Unread> {
-    let mut counts = counts(text, STITCHES)?;
+    let mut counts = read_counts(text, STITCHES)?;
     if counts.len() != sizes.len() {
         // A size that is not made has a dash in both lists.
         counts.retain(Option::is_some);
@@ -28,28 +31,23 @@ pub fn with_stitches(mut sizes: Vec<Size>, text: &str) -> Result<Vec<Size>, Unre
     Ok(sizes)
 }
 
-/// Reads a list of counts as a pattern has it, `132 (144, 156)` or `88:92:96`, each within bounds. A dash in place of a
-/// number is none. No text makes it panic.
+/// Reads a list of counts as a pattern has it, `132 (144, 156)` or `88:92:96`, each within bounds; none for a
+/// dash in place of a number, which is a size without it. No text makes it panic.
 ///
 /// ```
 /// use loopwright::bounds::Bounds;
 /// use loopwright::sizing::read_counts;
 ///
 /// let any = Bounds::new(1, 999);
-/// assert_eq!(read_counts("132 (144, 156)", any).unwrap(), [132, 144, 156]);
-/// assert_eq!(read_counts("88:92:96", any).unwrap(), [88, 92, 96]);
+/// assert_eq!(read_counts("132 (144, 156)", any).unwrap(), [Some(132), Some(144), Some(156)]);
+/// assert_eq!(read_counts("88:-:96", any).unwrap(), [Some(88), None, Some(96)]);
 /// let misspelt = "132 (144, 15z)";
 /// assert_eq!(read_counts(misspelt, any).unwrap_err().piece(misspelt), "15z");
 /// ```
 ///
 /// # Errors
-/// The first piece that is no count, or a number that would be left unused.
-pub fn read_counts(text: &str, each: Bounds<u32>) -> Result<Vec<u32>, Unread> {
-    Ok(counts(text, each)?.into_iter().flatten().collect())
-}
-
-/// The counts, and none where a dash stands in place of one.
-fn counts(text: &str, each: Bounds<u32>) -> Result<Vec<Option<u32>>, Unread> {
+/// The first piece that is no count, a number that would be left unused, or a word that is neither a heading nor a name.
+pub fn read_counts(text: &str, each: Bounds<u32>) -> Result<Vec<Option<u32>>, Unread> {
     let mut pieces = Pieces::of(text)?;
     pieces.name_by_colon();
     let is_count = |number: &&Number| number.role == Role::Girth;
@@ -63,18 +61,49 @@ fn counts(text: &str, each: Bounds<u32>) -> Result<Vec<Option<u32>>, Unread> {
         .filter(is_count)
         .map(read)
         .collect::<Result<_, _>>()?;
-    // Names are passed over; but what has a figure in it may be a count misspelt, or one more count.
-    let is_named = counts.len() > 1 && pieces.names.len() + pieces.numbers.len() == 2 * counts.len();
-    let lost = pieces
-        .names
-        .iter()
-        .find(|name| counts.is_empty() || !is_named && name.has_number());
-    match lost {
+    match pieces.lost(counts.len()) {
         None => Ok(counts),
+        Some(name) if !counts.is_empty() && !name.has_number() => Err(unread(&name.range, WhyUnread::Misplaced)),
         Some(name) if name.text.chars().any(char::is_alphabetic) => {
             Err(unread(&name.range, WhyUnread::Number(Unreadable::NotANumber)))
         }
         Some(name) => Err(unread(&name.range, WhyUnread::Unused)),
+    }
+}
+
+impl Pieces {
+    /// The first word that may be a count misspelt, or one more of them. A heading is none, nor are the names of the
+    /// sizes where there is one for each count.
+    fn lost(&self, counts: usize) -> Option<&Name> {
+        let is_named = counts > 1 && self.names.len() + self.numbers.len() == 2 * counts && self.are_names();
+        let is_lost = |name: &&Name| {
+            let is_passed_over = is_named || !name.has_number() && (self.is_heading(name) || self.is_said_behind(name));
+            counts == 0 || !is_passed_over
+        };
+        self.names.iter().find(is_lost)
+    }
+
+    /// Whether names stand as those of sizes do: all before the first count, or each beside one.
+    fn are_names(&self) -> bool {
+        let are_before = self.names.iter().all(|name| self.is_before_counts(name));
+        are_before || self.names.iter().all(|name| !name.is_alone)
+    }
+
+    /// Whether a name stands before the first count, and not in place of it: `Cast on 132`, but not `x (144, 156)`.
+    fn is_heading(&self, name: &Name) -> bool {
+        let has_row = || self.numbers.iter().all(|number| number.row != name.row);
+        self.is_before_counts(name) && (!name.is_alone || has_row())
+    }
+
+    fn is_before_counts(&self, name: &Name) -> bool {
+        let first = self.numbers.iter().find(|number| number.role == Role::Girth);
+        first.is_some_and(|first| name.range.end <= first.figures.range().start)
+    }
+
+    fn is_said_behind(&self, name: &Name) -> bool {
+        let is_behind = |number: &Number| number.figures.range().end <= name.range.start;
+        let is_said = SAID_BEHIND.iter().any(|said| said.eq_ignore_ascii_case(&name.text));
+        is_said && self.numbers.iter().all(is_behind)
     }
 }
 

@@ -34,6 +34,8 @@ pub struct Name {
     pub kind: Option<Listed>,
     /// Its row.
     pub row: usize,
+    /// Whether no number stands beside it.
+    pub is_alone: bool,
 }
 
 impl Name {
@@ -134,7 +136,10 @@ impl Pieces {
             }
             name = name.or(behind);
         }
-        self.names.extend(name);
+        self.names.extend(name.map(|name| Name {
+            is_alone: entry.figures.is_none(),
+            ..name
+        }));
         Ok(())
     }
 
@@ -153,6 +158,7 @@ impl Pieces {
                 role: Role::Name,
                 kind: None,
                 row,
+                is_alone: true,
             };
             name = Some(match name {
                 None => word,

@@ -21,6 +21,10 @@ const PARTS: [i128; 5] = [2, 3, 4, 8, 16];
 /// A neighbour in a list is at most so many times as large. Common practice, no source.
 const NEIGHBOUR: u32 = 3;
 
+/// A fraction of small or raised digits has so many marks at most: six on either side of its stroke, and spaces about
+/// that. More are no measure, and each place of a long run would look through all of it.
+const LONGEST_FRACTION: usize = 15;
+
 /// Where the number ends that begins at a place; none where no number does.
 pub(super) fn end(marks: &[char], from: usize) -> Option<usize> {
     if let Some(end) = fraction_end(marks, from) {
@@ -39,11 +43,14 @@ pub(super) fn end(marks: &[char], from: usize) -> Option<usize> {
 /// A fraction that stands alone: one sign, raised digits, or a slash with digits on both sides.
 fn fraction_end(marks: &[char], from: usize) -> Option<usize> {
     if !is_digit(marks, from) {
+        // One mark more than the longest has, to tell one that goes on.
+        let most = marks.len().min(from.saturating_add(LONGEST_FRACTION + 1));
         let rest = marks
-            .get(from..)
+            .get(from..most)
             .filter(|rest| rest.first().is_some_and(|mark| begins(*mark) || raised(*mark)))?;
         let (_, behind) = fraction(rest).ok()??;
-        return Some(marks.len() - behind.len());
+        let length = rest.len() - behind.len();
+        return (length <= LONGEST_FRACTION).then_some(from + length);
     }
     let (bottom, end) = slashed(marks, from)?;
     let joins = |place: usize| match marks.get(place) {

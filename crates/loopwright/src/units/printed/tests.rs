@@ -112,6 +112,16 @@ fn what_has_no_place_is_pointed_at() {
 }
 
 #[test]
+fn a_fraction_has_six_digits_on_either_side_at_most() {
+    let is_one_number = |text: &str| read(text).unplaced.is_empty() && read(text).entries.len() == 1;
+    assert!(is_one_number("34⁷⁄₈"));
+    assert!(!is_one_number("¹⁄₂₂₂₂₂₂₂₂₂₂₂₂₂₂₂₂"));
+    // Looked through from each of its marks, this would take minutes.
+    let long = "¹".repeat(200_000);
+    assert_eq!(read(&long).unplaced.len(), 200_000);
+}
+
+#[test]
 fn tokens_of_a_gauge_are_told_apart() {
     use TokenKind::{Number, Times, Unit, Word};
     let kinds = |text| tokens(text).into_iter().map(|token| token.kind).collect::<Vec<_>>();

@@ -3,9 +3,9 @@
 use super::super::intl::{fill_pattern, fill_pattern_with, number};
 use super::super::schedule::{rows, written};
 use super::super::units::{Lengths, gauge_in_sum as gauge, part_of, symbol};
-use super::{Column, Drawn};
+use super::{Column, Drawn, NO_COUNT};
 use loopwright::cast_on::Knitting;
-use loopwright::regauge::{Answer, Converted, Piece, Question, RowsWait, Shaped};
+use loopwright::regauge::{Answer, Converted, Piece, Question, RowsWait, Shaped, places};
 use loopwright::spacing::Fraction;
 use loopwright::units::{Gauge, Length};
 
@@ -59,29 +59,31 @@ impl Sentences<'_> {
                 line: fill_pattern("From # to # stitches", &[shaped.from, shaped.to]),
                 outcome: ("In".into(), rows(shaped.rows, self.is_round())),
             },
-            ([], found, _) => self.in_place_of("Rows at your gauge", found),
-            (found, _, _) => self.in_place_of("Stitches at your gauge", found),
+            ([], found, _) => self.in_place_of("Rows at your gauge", found, &self.question.row_gaps),
+            (found, _, _) => self.in_place_of("Stitches at your gauge", found, &self.question.count_gaps),
         }
     }
 
     /// Counts, those of the pattern that they stand for, and what they measure: an old count never stands alone.
-    fn in_place_of(&self, title: &'static str, found: &[Converted]) -> Lead {
-        let counts = found.iter().map(|one| number(one.count)).collect();
-        let pattern = found.iter().map(|one| number(one.pattern)).collect();
-        let measures = found.iter().map(|one| self.lengths.write_number(one.becomes)).collect();
+    fn in_place_of(&self, title: &'static str, found: &[Converted], gaps: &[usize]) -> Lead {
+        let found_at = places(found, gaps);
+        let listed = |write: &dyn Fn(&Converted) -> String| list(found_at.iter().map(|place| place.map(write)));
+        let counts = listed(&|one| number(one.count));
+        let pattern = listed(&|one| number(one.pattern));
+        let measures = listed(&|one| self.lengths.write_number(one.becomes));
         let unit = symbol(self.lengths.unit.into());
         let before = match found.iter().all(|one| one.count == one.pattern) {
             true => "As in the pattern; at your gauge that measures".into(),
             false => fill_pattern_with(
                 "In place of @ in the pattern; at your gauge that measures",
                 &[],
-                &[&list(pattern)],
+                &[&pattern],
             ),
         };
         Lead {
             title,
-            line: list(counts),
-            outcome: (before, format!("{}\u{a0}{unit}", list(measures))),
+            line: counts,
+            outcome: (before, format!("{measures}\u{a0}{unit}")),
         }
     }
 
@@ -258,8 +260,11 @@ impl Sentences<'_> {
     }
 }
 
-/// Figures as a pattern has them: `132 (144, 156)`.
-fn list(figures: Vec<String>) -> String {
+/// Figures as a pattern has them: `132 (144, 156)`, with a dash for a size that has none.
+fn list(figures: impl Iterator<Item = Option<String>>) -> String {
+    let figures: Vec<String> = figures
+        .map(|figure| figure.unwrap_or_else(|| NO_COUNT.to_owned()))
+        .collect();
     match figures.as_slice() {
         [] => String::new(),
         [only] => only.clone(),

@@ -294,4 +294,25 @@ fn a_count_that_would_be_left_out_is_named_and_the_others_are_shown() {
     );
     assert_eq!(sentence("88 (92, 9z)"), "“9z”: Type a number in figures, as in 132.");
     assert_eq!(sentence("88-92"), "“88-92”: Type one number only.");
+    assert_eq!(
+        sentence("88 (x, 112)"),
+        "This is read as 88 and 112. The “x” has no place in such a list: take it out."
+    );
+    assert_eq!(
+        sentence(&"x".repeat(500)),
+        format!("“{}…”: Type a number in figures, as in 132.", "x".repeat(32))
+    );
+}
+
+#[test]
+fn a_dash_keeps_its_place_among_the_counts() {
+    for (gap, line, pattern) in [(0, "– (198, 216)", "– (180, 196)"), (1, "198 (–, 216)", "180 (–, 196)")] {
+        let question = Question {
+            count_gaps: vec![gap],
+            ..asked(&[180, 196])
+        };
+        let found = answer(&question).unwrap();
+        let lead = about(&question, &found).lead();
+        assert_eq!((lead.line.as_str(), lead.outcome.1.as_str()), (line, pattern));
+    }
 }
