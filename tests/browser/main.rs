@@ -113,6 +113,7 @@ scenarios! {
         rows::she_counts_ridges_in_inches,
         rows::she_holds_a_tape_to_her_knitting,
         measures::a_needle_is_typed_as_it_is_called,
+        measures::a_number_alone_may_be_a_us_needle,
         measures::a_number_in_doubt_is_asked_about,
         measures::what_was_left_in_the_wrong_unit_is_a_tap_away,
         measures::a_label_fills_stitches_and_rows,

@@ -36,6 +36,35 @@ pub async fn a_needle_is_typed_as_it_is_called(stage: &mut Stage) -> Result<()> 
     play(stage, &steps).await
 }
 
+/// With inches and US needles chosen, a number alone is asked about where it is a US size; one that was typed before the
+/// choice stays what it was.
+pub async fn a_number_alone_may_be_a_us_needle(stage: &mut Stage) -> Result<()> {
+    const NEEDLE: &str = "#gauge-needle";
+    const PROBLEM: &str = "#gauge-needle-problem";
+    let steps = [
+        Open("#/gauge"),
+        Type(NEEDLE, "6"),
+        Go("#/"),
+        Shown("#settings-measures"),
+        Choose("#settings-measures", "inches"),
+        Go("#/gauge"),
+        Shown(NEEDLE),
+        Holds(NEEDLE, "6"),
+        Hides(PROBLEM, "a question about what was typed as millimetres"),
+        Type(NEEDLE, ""),
+        Type(NEEDLE, "6"),
+        Says(PROBLEM, "Do you mean US 6 (4 mm) or 6 mm?"),
+        Button(PROBLEM, "Use US 6 (4 mm)"),
+        Holds(NEEDLE, "US 6"),
+        Hides(PROBLEM, "a question that was answered"),
+        Type(NEEDLE, "6"),
+        Button(PROBLEM, "Use 6 mm"),
+        Holds(NEEDLE, "6 mm"),
+        Hides(PROBLEM, "a question that was answered"),
+    ];
+    play(stage, &steps).await
+}
+
 /// Two counts or one, thousands or decimals: one question, and each way is a tap in the unit that was typed.
 pub async fn a_number_in_doubt_is_asked_about(stage: &mut Stage) -> Result<()> {
     let steps = [
@@ -76,7 +105,8 @@ pub async fn what_was_left_in_the_wrong_unit_is_a_tap_away(stage: &mut Stage) ->
         Open("#/sizing"),
         Type("#sizing-bust", "38 1/4"),
         Button(".question", "38 1/4 in?"),
-        Holds("#sizing-bust", "38 1/4 in"),
+        Holds("#sizing-bust", "38 1/4"),
+        Holds("#sizing-bust-unit", "in"),
         NeverSays(".question", "38 1/4 in?"),
     ];
     play(stage, &steps).await

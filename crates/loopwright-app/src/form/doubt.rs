@@ -3,14 +3,15 @@
 
 use super::pair::{self, opposite};
 use super::takes::gauge_text;
-use super::{Field, Fields, Keeping, Kind, SPANS, Scale, kept::Kept};
-use crate::store::Typed;
+use super::{Field, Fields, Keeping, Kind, NEEDLE, SETTINGS, SPANS, Scale, Settings, kept::Kept, read_needle};
+use crate::store::{Entry, Typed};
 use crate::words::doubt as words;
 use loopwright::bounds::Bounds;
 use loopwright::problem::FieldPath;
-use loopwright::tables::needle::read_across;
+use loopwright::tables::needle::{Bare, read_across_as};
 use loopwright::units::gauge_text::{Counted, read_several};
-use loopwright::units::parse::Wanted;
+use loopwright::units::meant::Meant;
+use loopwright::units::parse::{Unreadable, Wanted};
 use loopwright::units::{Gauge, Length, Measure, doubt};
 
 /// One thing that is said or offered beside a field.
@@ -33,6 +34,8 @@ pub struct Tap {
     pub field: FieldPath,
     /// What it writes; none empties the field.
     pub typed: Option<Typed>,
+    /// What it chooses as well: the unit that is shown beside the field, where that would not follow the text.
+    pub chosen: Option<Entry>,
 }
 
 impl Beside {
@@ -48,6 +51,7 @@ impl Beside {
             label,
             field,
             typed: Some(typed),
+            chosen: None,
         });
         Self { tap, ..Self::default() }
     }
@@ -57,9 +61,12 @@ impl Beside {
 pub fn beside(fields: &Fields, field: &'static Field) -> Vec<Beside> {
     let mut found = Vec::new();
     let path = fields.path_of(field);
-    if let Some(typed) = fields.typed(path).filter(|typed| field.takes(typed)) {
+    if let Some(typed) = fields.typed_as_read(field).filter(|typed| field.takes(typed)) {
+        let typed = &typed;
         match field.kind {
-            Kind::Length(scale, bounds) if scale.named.is_some() => found.extend(of_needle(path, typed, bounds)),
+            Kind::Length(scale, bounds) if scale.named.is_some() => {
+                found.extend(of_needle(fields.settings(), path, typed, bounds));
+            }
             Kind::Length(scale, bounds) => found.extend(of_unit(fields, path, typed, scale, bounds, usual(field))),
             Kind::Mass(scale, bounds) => found.extend(of_unit(fields, path, typed, scale, bounds, None)),
             Kind::Gauge | Kind::Gauges => found.extend(of_gauge(fields, field, typed)),
@@ -79,20 +86,31 @@ fn usual(field: &Field) -> Option<Bounds<Length>> {
 }
 
 /// A needle that was typed by its number, in millimetres; or a thickness that is no needle's but is a number.
-fn of_needle(path: FieldPath, typed: &Typed, bounds: Bounds<Length>) -> Option<Beside> {
-    let read = read_across(&typed.text, bounds).ok()?;
+fn of_needle(settings: &Settings, path: FieldPath, typed: &Typed, bounds: Bounds<Length>) -> Option<Beside> {
+    let read = read_needle(typed, bounds).ok()?;
     if let Some((system, numbered)) = read.named {
         return Some(Beside {
             mark: words::certainty(numbered.certainty),
             ..Beside::said(words::needle(system, &numbered))
         });
     }
-    let also = read.also?;
+    let also = read.also.or_else(|| us_needle(settings, typed, bounds))?;
     let typed = Typed {
         text: also.text(),
         ..typed.clone()
     };
     Some(Beside::offered(words::perhaps(&words::way(also)), path, typed))
+}
+
+/// The US needle of a number that was typed as millimetres before US needles were chosen.
+fn us_needle(settings: &Settings, typed: &Typed, bounds: Bounds<Length>) -> Option<Meant> {
+    if !NEEDLE.by_us_number(settings) {
+        return None;
+    }
+    match read_across_as(&typed.text, bounds, Bare::MillimetresOrUs) {
+        Err(Unreadable::Ambiguous(readings)) => readings.ways().find(|way| matches!(way, Meant::Needle { .. })),
+        Err(_) | Ok(_) => None,
+    }
 }
 
 /// The other unit of the scale, where it is likely that the choice was left as it was.
@@ -111,12 +129,21 @@ fn of_unit<T: Measure>(
     if !is_shown_as_typed || !doubt::is_other_unit(&typed.text, &Wanted { bounds, unit }, other.unit, usual) {
         return None;
     }
-    let text = [typed.text.trim(), " ", other.key].concat();
-    let typed = Typed {
-        text: text.clone(),
-        ..typed.clone()
+    let text = typed.text.trim();
+    let label = words::perhaps(&[text, " ", other.key].concat());
+    let typed = Typed::with_unit(text, other.key);
+    let follows = scale.shown_beside(fields.settings(), Some(&typed)).unit == other.unit;
+    let chosen = (!follows).then(|| Entry::new(SETTINGS, scale.setting, Some(Typed::plain(other.key))));
+    let tap = Tap {
+        label,
+        field: path,
+        typed: Some(typed),
+        chosen,
     };
-    Some(Beside::offered(words::perhaps(&text), path, typed))
+    Some(Beside {
+        tap: Some(tap),
+        ..Beside::default()
+    })
 }
 
 /// How a gauge was read that says more than a count.
@@ -182,6 +209,7 @@ fn named_beside(fields: &Fields, field: &'static Field) -> Option<Beside> {
         label: words::CLEAR.into(),
         field: path,
         typed: None,
+        chosen: None,
     };
     Some(Beside {
         tap: Some(tap),

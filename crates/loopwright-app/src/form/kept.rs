@@ -87,7 +87,10 @@ impl Kept {
             Dimension::Count => words::measured(text, unit),
             // A text that names its own unit, system or span says it once.
             Dimension::Length => words::measured(text, unit.filter(|_| !names_unit(text))),
-            Dimension::Needle => words::measured(text, unit.filter(|_| !names_needle(text))),
+            Dimension::Needle => {
+                let unit = unit.filter(|_| !names_needle(text));
+                words::measured(text, unit.map(|_| NEEDLE.first.key))
+            }
             Dimension::Gauge => words::counted(text, unit.filter(|_| !names_span(text))),
             Dimension::YarnClass => match Weight::from_key(text) {
                 Some(weight) => words::class(weight).to_owned(),
@@ -191,6 +194,8 @@ mod tests {
     fn a_kept_needle_is_named_as_she_measures() {
         let needle = typed_needle("4");
         assert_eq!(Kept::Needle.print_in(Measures::Metric, &needle), "4 mm");
+        // Typed where US numbers are typed too.
+        assert_eq!(Kept::Needle.print(&Typed::with_unit("3.5", "us")), "3.5 mm");
         let named = Kept::Needle.print_in(Measures::Inches, &needle);
         assert_eq!(named.replace('\u{a0}', " "), "US 6 (4 mm)");
         // What is no needle yet is named as it was typed.

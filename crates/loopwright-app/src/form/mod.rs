@@ -20,7 +20,7 @@ pub use fields::{Fields, Settings};
 pub use measures::Measures;
 pub use multiple::{plus_behind, read_multiple};
 pub use reader::Reader;
-pub use scale::{NEEDLE, SETTINGS, Scale, TAPE, WEIGHT, YARN};
+pub use scale::{NEEDLE, SETTINGS, Scale, TAPE, WEIGHT, YARN, read_needle};
 pub use span::{SPANS, Span, gauge_as_typed, span_of};
 pub use takes::gauge_text;
 

@@ -210,7 +210,7 @@ impl Reader {
     }
 
     fn measure<T: Measure>(&mut self, path: FieldPath, scale: &Scale<T>, bounds: Bounds<T>) -> T {
-        let typed = self.text_or_start(path);
+        let typed = scale.settled(self.fields.settings(), self.text_or_start(path));
         self.value_at(path, scale.read(&typed, bounds), bounds.least)
     }
 

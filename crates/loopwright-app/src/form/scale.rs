@@ -5,7 +5,7 @@ use super::{Measures, Settings};
 use crate::store::Typed;
 use crate::words::units as words;
 use loopwright::bounds::Bounds;
-use loopwright::tables::needle::read_across;
+use loopwright::tables::needle::{Across, Bare, read_across_as};
 use loopwright::units::parse::Unreadable;
 use loopwright::units::print::{self, Step};
 use loopwright::units::{Length, LengthUnit, Mass, MassUnit, Measure, switch};
@@ -31,7 +31,7 @@ impl<T: Measure> ScaleUnit<T> {
 }
 
 /// Reads a text that may name what it measures in another way than by a unit.
-pub type ReadNamed<T> = fn(&str, Bounds<T>) -> Result<T, Unreadable>;
+pub type ReadNamed<T> = fn(&Typed, Bounds<T>) -> Result<T, Unreadable>;
 
 /// The units one kind of quantity is shown in.
 pub struct Scale<T: Measure + 'static> {
@@ -71,8 +71,24 @@ pub const NEEDLE: Scale<Length> = Scale {
     first: ScaleUnit::new("mm", LengthUnit::Mm, Step::Hundredth),
     other: None,
     name: words::length,
-    named: Some(|text, bounds| read_across(text, bounds).map(|read| read.across)),
+    named: Some(|typed, bounds| read_needle(typed, bounds).map(|read| read.across)),
 };
+
+/// What is stored as the unit of a needle that was typed where US numbers are typed too. A number alone is then asked
+/// about; one that was typed as millimetres stays so many millimetres.
+const MILLIMETRES_OR_US: &str = "us";
+
+/// Reads a needle as it was typed.
+///
+/// # Errors
+/// Why it is none.
+pub fn read_needle(typed: &Typed, bounds: Bounds<Length>) -> Result<Across, Unreadable> {
+    let bare = match typed.unit.as_deref() {
+        Some(MILLIMETRES_OR_US) => Bare::MillimetresOrUs,
+        Some(_) | None => Bare::Millimetres,
+    };
+    read_across_as(&typed.text, bounds, bare)
+}
 
 /// What a scale says.
 pub const WEIGHT: Scale<Mass> = Scale {
@@ -107,6 +123,31 @@ impl<T: Measure> Scale<T> {
         unit.map_or_else(|| self.shown(settings), |key| self.unit(Some(key)))
     }
 
+    /// What is stored beside a text that is typed while this unit is shown.
+    pub fn stored_unit(&self, settings: &Settings, shown: &'static str) -> &'static str {
+        if self.by_us_number(settings) {
+            MILLIMETRES_OR_US
+        } else {
+            shown
+        }
+    }
+
+    /// Whether a number alone may be a US needle's.
+    pub fn by_us_number(&self, settings: &Settings) -> bool {
+        match settings.measures() {
+            Measures::Inches => self.named.is_some(),
+            Measures::Metric => false,
+        }
+    }
+
+    /// A text as it is read now: where nothing says in what it was typed, it may have been a US number.
+    pub fn settled(&self, settings: &Settings, typed: Typed) -> Typed {
+        match typed.unit {
+            None if self.by_us_number(settings) => Typed::with_unit(typed.text, MILLIMETRES_OR_US),
+            Some(_) | None => typed,
+        }
+    }
+
     /// The unit of this key; the first where there is none.
     fn unit(&self, key: Option<&str>) -> ScaleUnit<T> {
         self.units().find(|unit| Some(unit.key) == key).unwrap_or(self.first)
@@ -123,7 +164,7 @@ impl<T: Measure> Scale<T> {
     /// Why it is none.
     pub fn read(&self, typed: &Typed, bounds: Bounds<T>) -> Result<T, Unreadable> {
         match self.named {
-            Some(read) => read(&typed.text, bounds),
+            Some(read) => read(typed, bounds),
             None => self.as_typed(typed).read(bounds).map(|read| read.value),
         }
     }
@@ -199,5 +240,24 @@ mod tests {
         // Before anything is chosen all fields of a scale show one unit, and what is typed is converted to be seen.
         let typed = Typed::with_unit("7 1/2", "in");
         assert_eq!(TAPE.shown_beside(&settings(&[]), Some(&typed)).key, "cm");
+    }
+
+    #[test]
+    fn a_needle_typed_beside_us_numbers_is_asked_about_and_an_older_one_is_not() {
+        let needle = |typed: Typed| NEEDLE.read(&typed, loopwright::tail::NEEDLE);
+        let [inches, metric] = ["inches", "metric"].map(|key| settings(&[("measures", key)]));
+        let fresh = |settings: &Settings| Typed::with_unit("6", NEEDLE.stored_unit(settings, "mm"));
+        assert!(matches!(needle(fresh(&inches)), Err(Unreadable::Ambiguous(_))));
+        assert_eq!(needle(fresh(&metric)), Ok(Length::from_mm(6)));
+        // Typed before the choice was made, its unit says that it is millimetres.
+        let older = NEEDLE.settled(&inches, Typed::with_unit("6", "mm"));
+        assert_eq!(needle(older), Ok(Length::from_mm(6)));
+        // Brought by a link, nothing says what it is.
+        let linked = |settings: &Settings| NEEDLE.settled(settings, Typed::plain("6"));
+        assert!(matches!(needle(linked(&inches)), Err(Unreadable::Ambiguous(_))));
+        assert_eq!(needle(linked(&metric)), Ok(Length::from_mm(6)));
+        // No other field is concerned.
+        assert_eq!(TAPE.stored_unit(&inches, "in"), "in");
+        assert_eq!(TAPE.settled(&inches, Typed::plain("6")), Typed::plain("6"));
     }
 }

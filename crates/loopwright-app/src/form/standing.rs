@@ -49,6 +49,10 @@ impl Fields {
         let path = self.path_of(field);
         let shown = scale.shown(self.settings());
         let typed = self.typed(path).cloned().unwrap_or_else(|| self.start(path));
+        if scale.named.is_some() && scale.read_any(&scale.settled(self.settings(), typed.clone())).is_none() {
+            // What is in doubt, or no needle at all, has no unit.
+            return typed.text.trim().to_owned();
+        }
         let typed = scale.as_typed(&typed);
         let text = typed.shown_in(shown.unit, shown.step);
         [&text, " ", shown.key].concat()

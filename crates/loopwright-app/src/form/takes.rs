@@ -41,6 +41,25 @@ impl Field {
 }
 
 impl Fields {
+    /// What was typed into a field, more than spaces, as it is read now.
+    pub fn typed_as_read(&self, field: &'static Field) -> Option<Typed> {
+        let typed = self.typed(self.path_of(field))?;
+        if typed.text.trim().is_empty() {
+            return None;
+        }
+        Some(match field.kind {
+            Kind::Length(scale, _) => scale.settled(self.settings(), typed.clone()),
+            Kind::Mass(scale, _) => scale.settled(self.settings(), typed.clone()),
+            Kind::Count(_)
+            | Kind::Gauge
+            | Kind::Gauges
+            | Kind::Choice(_)
+            | Kind::List(_)
+            | Kind::Text
+            | Kind::Whole => typed.clone(),
+        })
+    }
+
     /// The gauge of a field, in the direction that the field counts.
     ///
     /// # Errors

@@ -107,10 +107,16 @@ impl Control<'_> {
         let value = scale.as_typed(&typed).shown_in(shown.unit, shown.step).into_owned();
         let example = scale.as_typed(&fields.example(self.path));
         let example = example.shown_in(shown.unit, Step::Whole).into_owned();
-        let label = words::labelled(self.field.label_in(fields), (scale.name)(shown.unit));
+        let unit = if scale.by_us_number(fields.settings()) {
+            words::MILLIMETRES_OR_US
+        } else {
+            (scale.name)(shown.unit)
+        };
+        let label = words::labelled(self.field.label_in(fields), unit);
+        let stored = scale.stored_unit(fields.settings(), shown.key);
         let mut content = vec![
             self.label_of(&label),
-            self.input(value.clone(), Keys::All, Some(shown.key), example),
+            self.input(value.clone(), Keys::All, Some(stored), example),
         ];
         if scale.other.is_some() {
             content.push(self.unit_switch(scale, shown.key));

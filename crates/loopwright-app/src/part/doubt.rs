@@ -25,9 +25,19 @@ fn drawn(sheet: &Sheet, Beside { sentence, mark, tap }: Beside) -> Vec<Html> {
     content
 }
 
-fn tapped(sheet: &Sheet, Tap { label, field, typed }: Tap) -> Html {
-    let (sheet, field) = (sheet.clone(), field.stored());
-    let put = move |_| sheet.desk.write(sheet.id, &field, typed.clone());
+fn tapped(sheet: &Sheet, tap: Tap) -> Html {
+    let Tap {
+        label,
+        field,
+        typed,
+        chosen,
+    } = tap;
+    let sheet = sheet.clone();
+    let entries: Vec<Entry> = [Entry::new(sheet.id, field.stored(), typed)]
+        .into_iter()
+        .chain(chosen)
+        .collect();
+    let put = move |_| sheet.desk.write_many(entries.clone());
     button(label, Callback::from(put))
 }
 

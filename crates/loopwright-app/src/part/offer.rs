@@ -31,9 +31,9 @@ fn kept_beside(view: &View, field: &'static Field) -> Vec<Html> {
     };
     let measures = view.fields.settings().measures();
     let path = view.fields.path_of(field);
-    let here = view.fields.typed(path).filter(|typed| !typed.text.trim().is_empty());
+    let here = view.fields.typed_as_read(field);
     let is_empty = here.is_none();
-    let here = here.map(|typed| field.keepable(&name.renewed(typed.clone())));
+    let here = here.map(|typed| field.keepable(&name.renewed(typed)));
     let here = here.filter(|typed| field.takes(typed));
     let kept = view.sheet.desk.text(kept::SHEET, name.key());
     let kept = kept.map(|typed| name.renewed(typed)).filter(|typed| field.takes(typed));

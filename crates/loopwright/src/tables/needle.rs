@@ -21,7 +21,7 @@ mod number;
 mod written;
 
 pub use number::Number;
-pub use written::{Across, Alone, Written, no_such_needle, read, read_across};
+pub use written::{Across, Alone, Bare, Written, no_such_needle, read, read_across, read_across_as};
 
 use super::Certainty;
 use crate::bounds::Bounds;

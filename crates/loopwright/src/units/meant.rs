@@ -82,7 +82,7 @@ pub enum Cause {
     Point,
     /// A space that parts thousands or two numbers, as in `88 112`.
     Space,
-    /// A number that may be millimetres or a needle's name, as in `10 1/2`.
+    /// A number that may be millimetres or a needle's name, as in `10 1/2`; beside US needles any that is a US number.
     NeedleSystem,
     /// Two needles are sold under that number, as US 17.
     TwoNeedles,

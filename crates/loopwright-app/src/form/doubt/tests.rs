@@ -78,10 +78,10 @@ fn a_needle_typed_by_its_number_shows_its_millimetres() {
 
 #[test]
 fn what_was_left_in_the_wrong_unit_is_a_tap_away() {
-    assert_eq!(of_one("bust", "38 1/4", "cm"), tapped("38 1/4 in? -> 38 1/4 in | cm"));
-    assert_eq!(of_one("bust", "38", "cm"), tapped("38 in? -> 38 in | cm"));
-    assert_eq!(of_one("width", "7 1/2", "cm"), tapped("7 1/2 in? -> 7 1/2 in | cm"));
-    assert_eq!(of_one("ball", "1 3/4", "g"), tapped("1 3/4 oz? -> 1 3/4 oz | g"));
+    assert_eq!(of_one("bust", "38 1/4", "cm"), tapped("38 1/4 in? -> 38 1/4 | in"));
+    assert_eq!(of_one("bust", "38", "cm"), tapped("38 in? -> 38 | in"));
+    assert_eq!(of_one("width", "7 1/2", "cm"), tapped("7 1/2 in? -> 7 1/2 | in"));
+    assert_eq!(of_one("ball", "1 3/4", "g"), tapped("1 3/4 oz? -> 1 3/4 | oz"));
     for (key, text) in [("bust", "96.5"), ("bust", "38 1/4 in"), ("width", "38"), ("ball", "50")] {
         assert_eq!(of_one(key, text, "cm"), [], "{text}");
     }
@@ -143,4 +143,29 @@ fn what_a_label_names_for_the_field_beside_it_is_shown_there() {
         seen(&backwards, "stitches"),
         tapped("Use 20, from “20 sts and 28 rows” -> 20 | 4 in")
     );
+}
+
+#[test]
+fn a_tap_to_the_other_unit_shows_that_unit_beside_the_field() {
+    let chosen = |settings: &[(&str, &str)]| {
+        let fields = fields(&[("bust", "38 1/4", "cm")], settings);
+        let field = TABLE.iter().find(|field| field.key == "bust").unwrap();
+        let taps = beside(&fields, field).into_iter().filter_map(|beside| beside.tap);
+        taps.map(|tap| tap.chosen).collect::<Vec<_>>()
+    };
+    let inches = Entry::new(SETTINGS, "length", Some(Typed::plain("in")));
+    assert_eq!(chosen(&[]), [Some(inches.clone())]);
+    assert_eq!(chosen(&[("length", "cm")]), [Some(inches)]);
+    // The unit beside the field follows the text.
+    assert_eq!(chosen(&[("measures", "metric")]), [None]);
+}
+
+#[test]
+fn a_needle_typed_before_us_needles_were_chosen_has_the_us_needle_a_tap_away() {
+    let beside =
+        |unit: &str, measures: &str| seen(&fields(&[("needle", "6", unit)], &[("measures", measures)]), "needle");
+    assert_eq!(beside("mm", "inches"), tapped("US 6 (4 mm)? -> US 6 | mm"));
+    assert_eq!(beside("mm", "metric"), []);
+    // Typed since then it is asked about below the field.
+    assert_eq!(beside("us", "inches"), []);
 }

@@ -9,6 +9,8 @@ use loopwright::units::{Gauge, Length, LengthUnit, MassUnit, Measure, Unit};
 
 pub const UNIT: &str = "Unit";
 pub const SPAN: &str = "Counted over";
+/// In what a needle is typed where US needles are chosen; behind "in".
+pub const MILLIMETRES_OR_US: &str = "millimetres or as US 6";
 
 /// How lengths are written in a sentence.
 #[derive(Clone, Copy, Debug)]

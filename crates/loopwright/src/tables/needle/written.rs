@@ -3,7 +3,8 @@
 //! The letters of a system stand before the number or behind it. A size may be named more than once, by several systems
 //! or with its millimetres, as patterns print it; all of the names have to be of one needle. A number alone is one of the
 //! system that the field is in. Where that is millimetres a number may still be a needle's name, and is asked about:
-//! nobody writes millimetres as `10 1/2`, and 10.5 mm is no needle that is sold (common practice, no source).
+//! nobody writes millimetres as `10 1/2`, and 10.5 mm is no needle that is sold (common practice, no source). Whoever
+//! knows needles by their US numbers is asked about every number that is one ([`Bare`]).
 //!
 //! ```
 //! use loopwright::bounds::Bounds;
@@ -64,6 +65,15 @@ pub struct Alone {
     pub is_fraction: bool,
 }
 
+/// What a number alone may mean where a needle is asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Bare {
+    /// Millimetres.
+    Millimetres,
+    /// Millimetres or a US number: one that is a US number is asked about.
+    MillimetresOrUs,
+}
+
 /// How thick a needle is, and how that was read.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Across {
@@ -98,6 +108,14 @@ pub fn read(text: &str) -> Result<Written, Unreadable> {
 /// # Errors
 /// As [`read`]; `Ambiguous` where a number may be another needle's, stands for two needles or for none.
 pub fn read_across(text: &str, bounds: Bounds<Length>) -> Result<Across, Unreadable> {
+    read_across_as(text, bounds, Bare::Millimetres)
+}
+
+/// Reads how thick a needle is, where a number alone means what `bare` says.
+///
+/// # Errors
+/// As [`read_across`].
+pub fn read_across_as(text: &str, bounds: Bounds<Length>, bare: Bare) -> Result<Across, Unreadable> {
     let read = match read(text)? {
         Written::Metric(across) => Across {
             across,
@@ -113,7 +131,10 @@ pub fn read_across(text: &str, bounds: Bounds<Length>) -> Result<Across, Unreada
             }
         }
         Written::Alone(alone) => Across {
-            across: alone.in_millimetres(bounds)?,
+            across: match bare {
+                Bare::Millimetres => alone.in_millimetres(bounds)?,
+                Bare::MillimetresOrUs => alone.unless_us(bounds)?,
+            },
             named: None,
             also: alone.also(),
         },
@@ -152,6 +173,25 @@ impl Alone {
             .allow(self.millimetres)
             .then(|| Meant::millimetres(self.millimetres));
         let readings = Readings::of(Cause::NeedleSystem, metric.into_iter().chain(named));
+        readings.map_or(Ok(self.millimetres), |readings| Err(Unreadable::Ambiguous(readings)))
+    }
+
+    /// The thickness, where the number is no US needle's.
+    ///
+    /// # Errors
+    /// `Ambiguous` where it is one, or as [`Alone::in_millimetres`].
+    fn unless_us(self, bounds: Bounds<Length>) -> Result<Length, Unreadable> {
+        let named = self.number.map_or_else(Vec::new, |number| meant(System::Us, number));
+        let (cause, needles) = match named.as_slice() {
+            [] => return self.in_millimetres(bounds),
+            [_] => (Cause::NeedleSystem, named),
+            // The number would have to be asked about again.
+            several => (Cause::TwoNeedles, several.iter().copied().map(in_millimetres).collect()),
+        };
+        let metric = bounds
+            .allow(self.millimetres)
+            .then(|| Meant::millimetres(self.millimetres));
+        let readings = Readings::of(cause, needles.into_iter().chain(metric));
         readings.map_or(Ok(self.millimetres), |readings| Err(Unreadable::Ambiguous(readings)))
     }
 
@@ -212,6 +252,14 @@ fn meant(system: System, number: Number) -> Vec<Meant> {
         .filter(|row| row.number == number)
         .map(|row| named(system, row))
         .collect()
+}
+
+/// A needle as its thickness.
+const fn in_millimetres(meant: Meant) -> Meant {
+    match meant {
+        Meant::Needle { across, .. } => Meant::millimetres(across),
+        Meant::Count(_) | Meant::Length { .. } | Meant::Mass { .. } => meant,
+    }
 }
 
 const fn named(system: System, row: &Numbered) -> Meant {

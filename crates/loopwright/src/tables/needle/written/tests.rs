@@ -192,3 +192,58 @@ proptest! {
         }
     }
 }
+
+/// The same, where needles are known by their US numbers.
+fn asked_beside_us(text: &str) -> Option<(Cause, Vec<String>)> {
+    match read_across_as(text, NEEDLE, Bare::MillimetresOrUs) {
+        Err(Unreadable::Ambiguous(readings)) => Some((readings.cause, readings.ways().map(Meant::text).collect())),
+        Err(_) | Ok(_) => None,
+    }
+}
+
+#[test]
+fn beside_us_needles_a_number_that_is_one_is_asked_about() {
+    for (text, ways) in [
+        ("6", ["US 6", "6 mm"]),
+        ("4.0", ["US 4", "4 mm"]),
+        ("10½", ["US 10 1/2", "10.5 mm"]),
+        ("size 8", ["US 8", "8 mm"]),
+    ] {
+        let ways = ways.map(String::from).to_vec();
+        assert_eq!(asked_beside_us(text), Some((Cause::NeedleSystem, ways)), "{text}");
+    }
+    let ways = ["12 mm", "12.75 mm", "17 mm"].map(String::from).to_vec();
+    assert_eq!(asked_beside_us("17"), Some((Cause::TwoNeedles, ways)));
+    // Thinner than any needle: only the number is left.
+    assert_eq!(asked_beside_us("0"), Some((Cause::NeedleSystem, vec!["US 0".into()])));
+}
+
+#[test]
+fn beside_us_needles_every_way_of_a_number_is_one_that_is_read() {
+    for row in System::Us.numbered() {
+        let (_, ways) = asked_beside_us(&row.number.to_string()).unwrap();
+        for way in ways {
+            assert!(read_across_as(&way, NEEDLE, Bare::MillimetresOrUs).is_ok(), "{way}");
+        }
+    }
+}
+
+#[test]
+fn beside_us_needles_a_unit_a_system_or_no_us_number_leaves_no_doubt() {
+    for text in [
+        "6 mm",
+        "US 6",
+        "6 US",
+        "UK 8",
+        "3.5",
+        "3.25",
+        "12",
+        "US 7 (4.5 mm)",
+        "six",
+        "US 12",
+        "99",
+    ] {
+        let plain = read_across(text, NEEDLE);
+        assert_eq!(read_across_as(text, NEEDLE, Bare::MillimetresOrUs), plain, "{text}");
+    }
+}
