@@ -107,8 +107,18 @@ fn shown(sentences: &Sentences) -> Html {
     below.sentence("", sentences.near().unwrap_or_default());
     below.add(figure::counts(sentences));
     let picked = answer.follow.as_ref().map(|follow| follow.size);
-    below.add(table(sentences, words::STITCHES, (&answer.stitches, &sentences.question.count_gaps), picked));
-    below.add(table(sentences, words::ROWS, (&answer.rows, &sentences.question.row_gaps), None));
+    below.add(table(
+        sentences,
+        words::STITCHES,
+        (&answer.stitches, &sentences.question.count_gaps),
+        picked,
+    ));
+    below.add(table(
+        sentences,
+        words::ROWS,
+        (&answer.rows, &sentences.question.row_gaps),
+        None,
+    ));
     if let Some(shaped) = &answer.shaping {
         add_shaping(&mut below, sentences, shaped);
     }

@@ -169,7 +169,10 @@ pub fn outcome(question: &Question, answer: &Answer, lengths: Lengths) -> (Strin
     match answer.next {
         None if findings::is_alike(found) => {
             let span = span_of(found.converted.span());
-            (fill_pattern_with("Over @ that is", &[], &[&span]), "about the same".into())
+            (
+                fill_pattern_with("Over @ that is", &[], &[&span]),
+                "about the same".into(),
+            )
         }
         None => ("That is".into(), gauge(found.converted)),
         Some(Next::CountAgain) => ("The spots differ too much; their mean is".into(), gauge(found.gauge)),

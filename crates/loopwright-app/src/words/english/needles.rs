@@ -134,8 +134,7 @@ pub fn named(named: &Named) -> String {
     }
 }
 
-pub const NEAREST: &str =
-    "No standard fixes the numbers. Go by the millimetres printed on the needle. Where only the nearest size is given, swatch.";
+pub const NEAREST: &str = "No standard fixes the numbers. Go by the millimetres printed on the needle. Where only the nearest size is given, swatch.";
 
 pub const STEP: &str = "Looked up by millimetres. The right hole is the smallest that the shaft passes wholly.";
 
@@ -208,8 +207,14 @@ mod tests {
     #[test]
     fn a_hole_is_said_with_the_one_that_stops_the_needle() {
         let said = |text| plain(text, System::Us);
-        assert_eq!(said("7"), "It goes through the 4.5 mm hole of a needle gauge, not the 4 mm one");
-        assert_eq!(said("3.6 mm"), "It goes through the 3.75 mm hole of a needle gauge, not the 3.5 mm one");
+        assert_eq!(
+            said("7"),
+            "It goes through the 4.5 mm hole of a needle gauge, not the 4 mm one"
+        );
+        assert_eq!(
+            said("3.6 mm"),
+            "It goes through the 3.75 mm hole of a needle gauge, not the 3.5 mm one"
+        );
         assert_eq!(said("000"), "It goes through the 1.5 mm hole of a needle gauge");
         assert_eq!(said("50 mm"), "It is thicker than the widest hole of the table, 25 mm");
         // The obvious right hole, 12.75 mm, lets both pass.

@@ -140,7 +140,9 @@ const fn strand_note(strand: Strand) -> &'static str {
 pub fn because(answer: &Answer, print: Print) -> String {
     let range = match answer.why {
         Why::NoLongTail => "@ to @ is usual (common practice, no source).",
-        Why::Measured | Why::FewMeasured | Why::Largest => "You may need only @; @ has a reserve in it. Too long can be cut off.",
+        Why::Measured | Why::FewMeasured | Why::Largest => {
+            "You may need only @; @ has a reserve in it. Too long can be cut off."
+        }
     };
     let why = match answer.why {
         Why::Measured => " It rests on your piece, which knows your hands better than any rule.",

@@ -346,7 +346,10 @@ fn a_dash_in_place_of_a_number_is_a_size_that_is_not_made() {
         let found: Vec<_> = with.iter().map(|size| size.stitches).collect();
         assert_eq!(found, wanted, "{stitches}");
     }
-    assert_eq!(read_counts("- (4, 6)", Bounds::new(1, 9)), Ok(vec![None, Some(4), Some(6)]));
+    assert_eq!(
+        read_counts("- (4, 6)", Bounds::new(1, 9)),
+        Ok(vec![None, Some(4), Some(6)])
+    );
 }
 
 #[test]
@@ -406,7 +409,11 @@ fn counts_are_read_as_a_pattern_has_them_and_none_is_dropped() {
         "S, M, L: 132, 144, 156",
         "132 (144, 156) sts in total",
     ] {
-        assert_eq!(read_counts(text, any), Ok(vec![Some(132), Some(144), Some(156)]), "{text}");
+        assert_eq!(
+            read_counts(text, any),
+            Ok(vec![Some(132), Some(144), Some(156)]),
+            "{text}"
+        );
     }
     assert_eq!(read_counts(" ", any), Ok(Vec::new()));
     for (text, piece) in [
@@ -431,11 +438,19 @@ fn a_word_that_is_neither_a_heading_nor_a_name_is_pointed_at() {
         ("Cast on 88 (x, 112)", "x"),
     ] {
         let unread = read_counts(text, Bounds::new(1, 999)).unwrap_err();
-        assert_eq!((unread.piece(text), unread.why), (piece, WhyUnread::Misplaced), "{text}");
+        assert_eq!(
+            (unread.piece(text), unread.why),
+            (piece, WhyUnread::Misplaced),
+            "{text}"
+        );
     }
     for (text, piece) in [("81, 86 foo 91", "foo"), ("81 (86, x)", "x"), ("81, 86 S", "S")] {
         let unread = read_sizes(text, LengthUnit::Cm).unwrap_err();
-        assert_eq!((unread.piece(text), unread.why), (piece, WhyUnread::Misplaced), "{text}");
+        assert_eq!(
+            (unread.piece(text), unread.why),
+            (piece, WhyUnread::Misplaced),
+            "{text}"
+        );
     }
     let long = "x".repeat(2000);
     let unread = read_sizes(&long, LengthUnit::Cm).unwrap_err();
