@@ -126,7 +126,7 @@ fn rate_of_turn(of: Rate, knitting: Knitting) -> String {
 }
 
 /// Two rates that go by turns, behind the first shaping row: the turn is named with how often it is begun, and where
-/// the last is cut short. "now. Then 11 times over: 2 rounds later, then 4 rounds later. Stop after 22 in all".
+/// the last is cut short. "now. Then 11 times over: 2 rounds later, then 4 rounds later; 22 in all".
 fn by_turns(start: &str, turn: [Rate; 2], times_behind: u32, knitting: Knitting) -> String {
     let whole = turn[0].times + turn[1].times;
     let (turns, over) = (times_behind / whole, times_behind % whole);
@@ -150,7 +150,7 @@ fn by_turns(start: &str, turn: [Rate; 2], times_behind: u32, knitting: Knitting)
         (_, 0) => fill_pattern_with("@. Then @ over: @", &[], &[start, &times(turns), &turn]),
         _ => {
             let words = [start, &times(turns + 1), &turn];
-            fill_pattern_with("@. Then @ over: @. Stop after # in all", &[times_behind + 1], &words)
+            fill_pattern_with("@. Then @ over: @; # in all", &[times_behind + 1], &words)
         }
     }
 }
