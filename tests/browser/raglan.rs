@@ -32,7 +32,7 @@ pub async fn she_shapes_a_raglan_to_two_targets(stage: &mut Stage) -> Result<()>
         Begins(".answer .row", "Body: 4 now, then every 2nd round 31 times more."),
         Says(
             ".answer",
-            "Sleeves: 2 each now. Then 10 times over: 2 rounds later, then 4 rounds later. To end, 2 rounds later.",
+            "Sleeves: 2 each now. Then 11 times over: 2 rounds later, then 4 rounds later; 22 in all.",
         ),
         Says(".answers", "Both grow evenly, to the round."),
         Begins(".answer .outcome strong", "304 stitches"),

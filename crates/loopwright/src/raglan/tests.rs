@@ -260,7 +260,8 @@ fn the_most_even_order_keeps_near_the_line_of_each() {
     }
 }
 
-/// From neck to underarm a sweater's tracks are always said at two rates, and stray less than two of their rounds add.
+/// From neck to underarm a sweater's tracks are always said at two rates; by turns only where that strays less than one
+/// of their rounds adds.
 #[test]
 fn every_usual_raglan_is_held_in_the_head() {
     for rounds in 50..=80 {
@@ -272,8 +273,12 @@ fn every_usual_raglan_is_held_in_the_head() {
                 };
                 let Ok(raglan) = answer(&question) else { continue };
                 for track in [&raglan.body, &raglan.sleeves] {
-                    assert_ne!(Rates::of(&track.schedule), Rates::Listed, "{question:?}");
-                    assert!(track.drift.stitches(1) < Fraction::new(2, 1), "{question:?} {track:?}");
+                    let is_near = track.drift.stitches(1) < Fraction::new(1, 1);
+                    match Rates::of(&track.schedule) {
+                        Rates::Listed => panic!("{question:?} has to be listed"),
+                        Rates::ByTurns { .. } => assert!(is_near, "{question:?} {track:?}"),
+                        Rates::Nothing | Rates::Once | Rates::One(_) | Rates::Two(_) => {}
+                    }
                 }
             }
         }

@@ -125,8 +125,8 @@ fn rate_of_turn(of: Rate, knitting: Knitting) -> String {
     }
 }
 
-/// Two rates that go by turns, behind the first shaping row: the turn is named with how often it is knitted, and what is
-/// over by itself. "now. Then 10 times over: 2 rounds later, then 4 rounds later. To end, 2 rounds later".
+/// Two rates that go by turns, behind the first shaping row: the turn is named with how often it is begun, and where
+/// the last is cut short. "now. Then 11 times over: 2 rounds later, then 4 rounds later; 22 in all".
 fn by_turns(start: &str, turn: [Rate; 2], times_behind: u32, knitting: Knitting) -> String {
     let whole = turn[0].times + turn[1].times;
     let (turns, over) = (times_behind / whole, times_behind % whole);
@@ -148,11 +148,10 @@ fn by_turns(start: &str, turn: [Rate; 2], times_behind: u32, knitting: Knitting)
     match (turns, over) {
         (1, _) => fill_pattern_with("@, then @, then @", &[], &[start, &turn, &end]),
         (_, 0) => fill_pattern_with("@. Then @ over: @", &[], &[start, &times(turns), &turn]),
-        _ => fill_pattern_with(
-            "@. Then @ over: @. To end, @",
-            &[],
-            &[start, &times(turns), &turn, &end],
-        ),
+        _ => {
+            let words = [start, &times(turns + 1), &turn];
+            fill_pattern_with("@. Then @ over: @; # in all", &[times_behind + 1], &words)
+        }
     }
 }
 

@@ -19,7 +19,7 @@ fn body_and_sleeves_are_told_as_two_tracks() {
         headline(&raglan),
         [
             "Body: 4 now, then every 2nd round 31 times more.",
-            "Sleeves: 2 each now. Then 10 times over: 2 rounds later, then 4 rounds later. To end, 2 rounds later."
+            "Sleeves: 2 each now. Then 11 times over: 2 rounds later, then 4 rounds later; 22 in all."
         ]
     );
     let drift = drift(&raglan).unwrap();

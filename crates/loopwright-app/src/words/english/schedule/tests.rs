@@ -94,7 +94,7 @@ fn the_trade_counts_from_the_shaping_row_before() {
     ]);
     assert_eq!(
         phrase(&cut_short).unwrap(),
-        "in round 3. Then twice over: every round twice, then 2 rounds later. To end, in the next round"
+        "in round 3. Then 3 times over: every round twice, then 2 rounds later; 8 in all"
     );
     // A turn of more than four is a list.
     let long = turns(&[block(2, 1), block(0, 4), block(1, 1), block(0, 4), block(1, 1)]);
