@@ -1,7 +1,7 @@
 //! Finds tools by the words that knitters use: every word that is typed has to be among a tool's words, whatever its
 //! ending; the last may be only begun. A tool whose name or phrase is what was typed comes first, then one that has the
-//! words side by side, then the others, each in the order of the menu. Where nothing is found, a word of five letters or more
-//! may have one wrong letter.
+//! words side by side, then the others, each in the order of the menu. Where nothing is found, a word of five letters
+//! or more may have one wrong letter.
 
 use crate::tool::{Entry, TOOLS};
 use crate::words::search as words;

@@ -19,8 +19,8 @@ pub fn set(values: &[String]) -> String {
     fill_pattern_with("Set here: @.", &[], &[&values.join(", ")])
 }
 
-/// Beside an answer that is older than what is typed now: the numbers it answers, each with the label of its field. A number
-/// that is alone is named by it.
+/// Beside an answer that is older than what is typed now: the numbers it answers, each with the label of its field. A
+/// number that is alone is named by it.
 pub fn still_for(values: &[(&str, String)]) -> String {
     match values {
         [] => "This is still the answer from before.".into(),
