@@ -2012,8 +2012,15 @@ export interface RegaugeQuestion {
    * with edge and seam stitches and with the extra one of the join, where `knitting` has them.
    */
   counts: number[];
+  /**
+   * Which places of the pattern's list of stitches are dashes, in order and counted from nought among counts and
+   * dashes: sizes without this step. They are kept so that every count stays beside its size; see `places`.
+   */
+  count_gaps: number[];
   /** Rows in the pattern, each within `ROWS`. */
   rows: number[];
+  /** Which places of the pattern's list of rows are dashes, as with `count_gaps`. */
+  row_gaps: number[];
   /** A length by measure that is wanted in rows, within `MEASURE`. */
   length: Length | null;
   /** How wide it is to be, or how far round, without edges and seams, within `MEASURE`: which of `counts` to follow. */
@@ -2857,7 +2864,7 @@ export type Cause =
   | "Point"
   /** A space that parts thousands or two numbers, as in `88 112`. */
   | "Space"
-  /** A number that may be millimetres or a needle's name, as in `10 1/2`. */
+  /** A number that may be millimetres or a needle's name, as in `10 1/2`; beside US needles any that is a US number. */
   | "NeedleSystem"
   /** Two needles are sold under that number, as US 17. */
   | "TwoNeedles"
