@@ -313,6 +313,7 @@ fn a_dash_keeps_its_place_among_the_counts() {
         };
         let found = answer(&question).unwrap();
         let lead = about(&question, &found).lead();
-        assert_eq!((lead.line.as_str(), lead.outcome.1.as_str()), (line, pattern));
+        assert_eq!(lead.line, line);
+        assert!(lead.outcome.0.contains(pattern), "{}", lead.outcome.0);
     }
 }
