@@ -198,7 +198,10 @@ impl Browser {
             field.send_keys(Key::Control + "a").await?;
             field.send_keys(Key::Backspace).await?;
         }
-        field.send_keys(text).await?;
+        // WebKit's driver refuses to type nothing.
+        if !text.is_empty() {
+            field.send_keys(text).await?;
+        }
         Ok(())
     }
 
