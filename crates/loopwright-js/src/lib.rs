@@ -29,7 +29,7 @@ mod bind;
 mod given;
 mod quantity;
 
-pub use quantity::{print_length, print_mass, read_count, read_gauge, read_length, read_mass};
+pub use quantity::{print_length, print_mass, read_count, read_gauge, read_length, read_mass, read_needle};
 
 /// One file for each tool of the list, with a function of the tool's name: without it this does not compile.
 macro_rules! bindings {
