@@ -3,10 +3,10 @@
 //!
 //! A yoke changes in few rounds and by many stitches each, so that a pattern has room between them; next to the underarm
 //! about a third of its rounds stays plain. The counts lie on a straight line from the first to the last, or follow the
-//! circle ([`growth`]), each the nearest multiple of the repeat. Neck down or body up is the same sum. No round may lose
+//! circle (`growth`), each the nearest multiple of the repeat. Neck down or body up is the same sum. No round may lose
 //! more than half of its stitches, which takes all of them in pairs, or gain more than it has, one to a gap. How the
 //! changes of one round are spaced is [`crate::spacing`], whose row stands in the answer; how the yoke is divided at the
-//! underarm is [`divide`]. The sums are arithmetic; in how many rounds a yoke is shaped and how many stay plain is common
+//! underarm is `divide`. The sums are arithmetic; in how many rounds a yoke is shaped and how many stay plain is common
 //! practice, no source.
 //!
 //! ```
