@@ -40,7 +40,7 @@ pub fn with_stitches(mut sizes: Vec<Size>, text: &str) -> Result<Vec<Size>, Unre
 ///
 /// let any = Bounds::new(1, 999);
 /// assert_eq!(read_counts("132 (144, 156)", any).unwrap(), [Some(132), Some(144), Some(156)]);
-/// assert_eq!(read_counts("88:-:96", any).unwrap(), [Some(88), None, Some(96)]);
+/// assert_eq!(read_counts("88 (-, 96)", any).unwrap(), [Some(88), None, Some(96)]);
 /// let misspelt = "132 (144, 15z)";
 /// assert_eq!(read_counts(misspelt, any).unwrap_err().piece(misspelt), "15z");
 /// ```
