@@ -9,19 +9,24 @@ use crate::words::page as words;
 use yew::prelude::*;
 
 /// What is set in these fields; nothing where each holds what it starts with. With it stands what has to change before
-/// there is an answer, if that is one of them: beside the field itself the fold hides it.
+/// there is an answer, if that is one of them, set or not: beside the field itself the fold hides it.
 pub fn set_in(view: &View, fields: &[&'static Field], advice: Option<Advice>) -> Html {
     let set = fields.iter().filter_map(|field| {
         let value = view.fields.set(field)?;
         Some(words::value(field.label_in(&view.fields), &value))
     });
     let set: Vec<String> = set.collect();
-    if set.is_empty() {
+    if set.is_empty() && advice.is_none() {
         return Html::default();
     }
-    let mut content = vec![text(words::set(&set).into())];
+    let mut content = Vec::new();
+    if !set.is_empty() {
+        content.push(text(words::set(&set).into()));
+    }
     content.extend(advice.map(|advice| element("strong", "", vec![text(advice.sentence)])));
-    content.push(button(words::CLEAR_THESE.into(), clearing(view, fields)));
+    if !set.is_empty() {
+        content.push(button(words::CLEAR_THESE.into(), clearing(view, fields)));
+    }
     element("div", "set", content)
 }
 
