@@ -31,6 +31,11 @@ impl Answered {
         }
     }
 
+    /// What is drawn.
+    pub fn draw(&self) -> Html {
+        (self.show)(&self.view)
+    }
+
     fn is_same(&self, other: &Self) -> bool {
         self.view.fields == other.view.fields && self.known == other.known
     }
@@ -108,6 +113,5 @@ impl PartialEq for DrawnProps {
 /// Draws an answer, once.
 #[component]
 fn Drawn(props: &DrawnProps) -> Html {
-    let Answered { view, show, .. } = &*props.answered;
-    show(view)
+    props.answered.draw()
 }

@@ -79,6 +79,9 @@ impl State {
     }
 }
 
+/// The name of the state that every tool has: filled in as a knitter would.
+const FILLED: &str = "filled";
+
 /// A tool as the app knows it: the one table of function pointers through which all of them are reached.
 #[derive(Clone, Copy)]
 pub struct Entry {
@@ -93,6 +96,7 @@ pub struct Entry {
     /// Its small picture on the first page.
     pub sign: fn() -> Html,
     draw: fn(&Desk, Title, &mut Memory) -> Html,
+    rehearse: fn(&Desk),
     #[cfg(test)]
     fields: &'static [Field],
     #[cfg(test)]
@@ -109,6 +113,7 @@ impl Entry {
             states: T::STATES,
             sign: T::sign,
             draw: page::draw::<T>,
+            rehearse: page::rehearse::<T>,
             #[cfg(test)]
             fields: T::FIELDS,
             #[cfg(test)]

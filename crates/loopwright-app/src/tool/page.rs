@@ -2,12 +2,17 @@
 //!
 //! It is a component, so that it is drawn when something on the desk has changed and not when the desk says that it is
 //! kept; and it remembers the last answer, which stays as long as what is typed next has none.
+//!
+//! A browser compiles WebAssembly function by function, each when it is first called, so that the key that brings about the
+//! first answer would wait for all of them (four times as long as any later key). An example is answered unseen before.
 
-use super::{Entry, Tool};
+use super::{Entry, FILLED, Tool};
 use crate::desk::Desk;
 use crate::form::{Fields, SETTINGS, Settings};
 use crate::part::{Answered, Form, Memory, Sheet, View, tool_page};
+use crate::route;
 use crate::words::Title;
+use gloo_timers::callback::Timeout;
 use loopwright::problem::Problem;
 use yew::prelude::*;
 
@@ -35,7 +40,30 @@ impl PartialEq for Id {
 pub fn Page(props: &Props) -> Html {
     let memory = use_mut_ref(Memory::default);
     let Id(tool) = props.tool;
+    let desk = props.desk.clone();
+    use_effect_with((), move |()| {
+        let timeout = Timeout::new(PAGE_IS_SEEN_MS, move || (tool.rehearse)(&desk));
+        move || drop(timeout)
+    });
     (tool.draw)(&props.desk, tool.title, &mut memory.borrow_mut())
+}
+
+/// By then the page itself is drawn, and no key is pressed yet.
+const PAGE_IS_SEEN_MS: u32 = 100;
+
+/// Reads, answers and draws the named state that is filled in, and shows none of it.
+pub fn rehearse<T: Tool>(desk: &Desk) {
+    let Some(state) = T::STATES.iter().find(|state| state.name == FILLED) else {
+        return;
+    };
+    let typed = route::to_fields(&route::parse_query(state.link));
+    let view = View {
+        fields: Fields::new(T::FIELDS, typed, Settings::new(desk.fields(SETTINGS))),
+        sheet: Sheet::new(desk, T::ID),
+    };
+    if let Ok(answered) = answered::<T>(&view) {
+        drop(answered.draw());
+    }
 }
 
 /// Draws a tool as it stands on the desk.

@@ -77,7 +77,7 @@ const TEXTS: [&str; 16] = [
 fn what_cannot_be_read_is_never_offered<T: Tool>() {
     let kept = T::FIELDS.iter().filter(|field| !matches!(field.kept, Keeping::Nothing));
     for (field, text) in kept.flat_map(|field| TEXTS.map(|text| (field, text))) {
-        let filled = T::STATES.iter().find(|state| state.name == "filled");
+        let filled = T::STATES.iter().find(|state| state.name == super::FILLED);
         let mut typed = route::to_fields(&route::parse_query(filled.map_or("", |state| state.link)));
         let fields = Fields::new(T::FIELDS, typed.clone(), Settings::default());
         let path = fields.path_of(field);
@@ -104,7 +104,7 @@ fn every_state_is_read<T: Tool>() {
         assert_eq!(fields.unknown(), [""; 0], "{}, state {}", T::ID, state.name);
         let outcome = T::read(&fields).and_then(|question| T::answer(&question));
         match state.name {
-            "filled" => assert!(outcome.is_ok(), "{}: {:?}", T::ID, outcome.err()),
+            super::FILLED => assert!(outcome.is_ok(), "{}: {:?}", T::ID, outcome.err()),
             "empty" => assert!(outcome.is_err(), "{} answers nobody", T::ID),
             _ => {}
         }
