@@ -25,6 +25,7 @@ mod large_text;
 mod link;
 mod measures;
 mod needles;
+mod next;
 mod paper;
 mod print;
 mod raglan;
@@ -130,6 +131,9 @@ scenarios! {
         broken::an_app_that_stops_shows_what_she_typed,
         fields::nothing_she_types_is_changed_or_answered_wrongly,
         fields::the_nearest_numbers_are_a_tap_away,
+        next::a_count_is_carried_from_tool_to_tool,
+        next::what_lay_there_can_be_put_back,
+        next::a_yoke_goes_to_the_cords,
         keyboard::the_job_is_done_by_keys_alone,
         keyboard::every_control_is_reached_and_seen,
         keyboard::the_menu_can_be_skipped,

@@ -1,6 +1,7 @@
 //! The view of the cast-on count: how wide and at what gauge, the count, the needle with its markers, and a tally that
 //! is tapped at each marker while casting on. A tap is kept like any other figure: the stitches that are on the needle.
 
+use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::cast_on as drawing;
 use crate::fields;
@@ -108,6 +109,13 @@ impl Tool for CastOn {
 
     fn offers(answer: &Answer) -> Vec<Offer> {
         vec![(Kept::CastOn, Value::Count(answer.pick.cast_on))]
+    }
+
+    fn gifts(_: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
+        vec![
+            (Gift::CastOn, Value::Count(answer.pick.cast_on).as_typed()),
+            (Gift::After, Value::Count(answer.pick.worked).as_typed()),
+        ]
     }
 
     fn form(form: &Form) -> Html {

@@ -1,13 +1,15 @@
 //! The view of the flare: where it begins, how deep it is and how wide the hem; the increase rounds, how it hangs from
 //! the side and from above, the counts round by round, and the yarn of the bind-off.
 
+use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::flare as drawing;
 use crate::fields;
-use crate::form::kept::Kept;
+use crate::form::kept::{Kept, Value};
 use crate::form::{Field, Fields, Reader, Start, TAPE};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{View, answered, choices, counted, spoken, wait, working};
+use crate::store::Typed;
 use crate::words::flare as words;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::tail::Print;
@@ -129,6 +131,14 @@ impl Tool for Flare {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
+    }
+
+    fn gifts(question: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
+        vec![
+            (Gift::Before, Value::Count(question.neck).as_typed()),
+            (Gift::After, Value::Count(answer.hem).as_typed()),
+            (Gift::Rows, Value::Count(answer.rounds).as_typed()),
+        ]
     }
 
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {

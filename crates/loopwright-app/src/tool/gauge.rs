@@ -1,6 +1,7 @@
 //! The view of gauge: counts from the swatch and the pattern's; the gauge or the needle to try, the piece as it would be
 //! beside the one that is wanted, and what stitches and rows say, each with the tap that keeps it for all tools.
 
+use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::outline::{self, Figures, Piece, Size};
 use crate::fields;
@@ -8,6 +9,7 @@ use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, NEEDLE, Reader, Start, TAPE};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{Below, View, answered, good_to_know, keep_offer, wait, working};
+use crate::store::Typed;
 use crate::words::gauge as words;
 use crate::words::page::MORE;
 use crate::words::units::Lengths;
@@ -101,6 +103,23 @@ impl Tool for Gauge {
     fn offers(answer: &Answer) -> Vec<Offer> {
         let of_one = |(direction, found)| [Some(offer(direction, found)), offer_before(direction, found)];
         answer.directions().flat_map(of_one).flatten().collect()
+    }
+
+    fn gifts(_: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
+        // An answer of rows alone stands where stitches would.
+        let rows = if answer.rows_only {
+            Some(&answer.stitches)
+        } else {
+            answer.rows.as_ref()
+        };
+        let gauge = |measured: &Measured| Value::Gauge(measured.gauge).as_typed();
+        vec![
+            (
+                Gift::StitchGauge,
+                (!answer.rows_only).then(|| gauge(&answer.stitches)).flatten(),
+            ),
+            (Gift::RowGauge, rows.and_then(gauge)),
+        ]
     }
 
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {

@@ -4,12 +4,17 @@ use crate::desk::Desk;
 use crate::form::kept::Offer;
 use crate::form::{Field, Fields};
 use crate::part::{Form, Memory, View};
+use crate::store::Typed;
 use crate::words::{self, Title};
 use loopwright::problem::Problem;
 use loopwright::tools::Group;
+use next::Gift;
+#[cfg(test)]
+use next::Gifts;
 use std::fmt::Debug;
 use yew::{Html, html};
 
+mod next;
 mod page;
 
 /// A tool: its table of fields, and four functions from what was typed to what is shown. What it asks and how it answers
@@ -40,6 +45,11 @@ pub trait Tool {
 
     /// What of an answer can be kept or carried on; nothing where none of it is asked for by another tool.
     fn offers(_answer: &Self::Answer) -> Vec<Offer> {
+        Vec::new()
+    }
+
+    /// What of an answer is handed to the tools that follow from it, as it would be typed there.
+    fn gifts(_question: &Self::Question, _answer: &Self::Answer) -> Vec<(Gift, Option<Typed>)> {
         Vec::new()
     }
 
@@ -97,10 +107,13 @@ pub struct Entry {
     pub sign: fn() -> Html,
     draw: fn(&Desk, Title, &mut Memory) -> Html,
     rehearse: fn(&Desk),
-    #[cfg(test)]
     fields: &'static [Field],
     #[cfg(test)]
     check: fn(),
+    #[cfg(test)]
+    given: fn(&Fields) -> Option<Gifts>,
+    #[cfg(test)]
+    problems: fn(&Fields) -> Vec<Problem>,
 }
 
 impl Entry {
@@ -114,10 +127,13 @@ impl Entry {
             sign: T::sign,
             draw: page::draw::<T>,
             rehearse: page::rehearse::<T>,
-            #[cfg(test)]
             fields: T::FIELDS,
             #[cfg(test)]
             check: tests::check::<T>,
+            #[cfg(test)]
+            given: tests::given::<T>,
+            #[cfg(test)]
+            problems: tests::problems::<T>,
         }
     }
 

@@ -1,5 +1,6 @@
 //! The view of needle sizes: a size in one system, the millimetres, and what the same needle is called in the others.
 
+use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::holes;
 use crate::fields;
@@ -7,6 +8,7 @@ use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{Form, Part, View, answered, good_to_know, keep_offer, wait, working};
+use crate::store::Typed;
 use crate::words::needles as words;
 use loopwright::needles::{Answer, GivenIn, Name, Needle, Question, Size, answer};
 use loopwright::problem::Problem;
@@ -56,6 +58,14 @@ impl Tool for Needles {
 
     fn offers(answer: &Answer) -> Vec<Offer> {
         answer.needles.iter().map(offer).collect()
+    }
+
+    fn gifts(_: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
+        let needle = answer
+            .needles
+            .first()
+            .map(|needle| (Gift::Needle, Value::Needle(needle.across).as_typed()));
+        needle.into_iter().collect()
     }
 
     fn form(form: &Form) -> Html {

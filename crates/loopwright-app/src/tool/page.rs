@@ -6,9 +6,11 @@
 //! A browser compiles WebAssembly function by function, each when it is first called, so that the key that brings about the
 //! first answer would wait for all of them (four times as long as any later key). An example is answered unseen before.
 
+use super::next::{self, Gifts};
 use super::{Entry, FILLED, Tool};
 use crate::desk::Desk;
 use crate::form::{Fields, SETTINGS, Settings};
+use crate::part::plain::list;
 use crate::part::{Answered, Form, Memory, Sheet, View, tool_page};
 use crate::route;
 use crate::words::Title;
@@ -90,8 +92,15 @@ fn answered<T: Tool>(view: &View) -> Result<Answered, (Option<T::Question>, Vec<
     let question = T::read(&view.fields).map_err(|problems| (None, problems))?;
     match T::answer(&question) {
         Ok(answer) => Ok(Answered::new(view.clone(), move |view| {
-            T::show(view, &question, &answer)
+            let gifts = given::<T>(&question, &answer);
+            list(vec![T::show(view, &question, &answer), next::next(view, &gifts)])
         })),
         Err(problems) => Err((Some(question), problems)),
     }
+}
+
+/// What an answer hands on, as far as it can be typed.
+pub fn given<T: Tool>(question: &T::Question, answer: &T::Answer) -> Gifts {
+    let gifts = T::gifts(question, answer).into_iter();
+    gifts.filter_map(|(gift, typed)| Some((gift, typed?))).collect()
 }

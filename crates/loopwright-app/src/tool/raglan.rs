@@ -1,12 +1,15 @@
 //! The view of the raglan: body and sleeve at the neck and below the underarm, and the rounds between; at which rates body
 //! and sleeves grow, how near that keeps to an even slope, and what is cast on at the underarm.
 
+use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::raglan as drawing;
 use crate::fields;
+use crate::form::kept::Value;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{MOST_COUNTED, View, answered, choices, counts, spoken, wait, working};
+use crate::store::Typed;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::raglan as words;
 use loopwright::problem::Problem;
@@ -92,6 +95,18 @@ impl Tool for Raglan {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
+    }
+
+    fn gifts(question: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
+        // The sleeves lie on the needle with front and back.
+        vec![
+            (
+                Gift::Before,
+                Value::Count(question.body + 2 * question.sleeve).as_typed(),
+            ),
+            (Gift::After, Value::Count(answer.needle).as_typed()),
+            (Gift::Rows, Value::Count(question.rounds).as_typed()),
+        ]
     }
 
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {

@@ -1,13 +1,15 @@
 //! The view of rows and length: what is asked and the washed row gauge; the rows or the length with its neighbours, and
 //! in mid-knit whether the tape is ahead or behind.
 
+use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::rows as drawing;
 use crate::fields;
-use crate::form::kept::Kept;
+use crate::form::kept::{Kept, Value};
 use crate::form::{Field, Fields, Reader, Start, TAPE};
 use crate::part::plain::{items, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, wait, working};
+use crate::store::Typed;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::rows as words;
 use loopwright::cast_on::WIDTH;
@@ -114,6 +116,10 @@ impl Tool for Rows {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
+    }
+
+    fn gifts(_: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
+        vec![(Gift::Rows, Value::Count(answer.pick.rows).as_typed())]
     }
 
     fn form(form: &Form) -> Html {

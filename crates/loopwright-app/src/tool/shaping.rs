@@ -1,12 +1,15 @@
 //! The view of shaping over rows: how many stitches in how many rows; the instruction, what to work at the two edges,
 //! the edges drawn row by row, and the rows one by one.
 
+use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::shaping as drawing;
 use crate::fields;
+use crate::form::kept::Value;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, items, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, one_by_one, spoken, wait, working};
+use crate::store::Typed;
 use crate::words::page::MORE;
 use crate::words::{problem, schedule, shaping as words};
 use loopwright::bounds::Bounds;
@@ -98,6 +101,13 @@ impl Tool for Shaping {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
+    }
+
+    fn gifts(_: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
+        vec![(
+            Gift::After,
+            answer.after.and_then(|after| Value::Count(after).as_typed()),
+        )]
     }
 
     fn form(form: &Form) -> Html {

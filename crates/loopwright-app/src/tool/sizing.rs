@@ -5,6 +5,7 @@ mod read;
 mod standard;
 mod states;
 
+use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::girths::{self, Girths, Row};
 use crate::fields;
@@ -12,6 +13,7 @@ use crate::form::kept::Kept;
 use crate::form::{Field, Fields, TAPE};
 use crate::part::plain::{element, folded, items, list, text, text_element};
 use crate::part::{Form, View, answered, wait, working};
+use crate::store::Typed;
 use crate::words::page::{self, MORE};
 use crate::words::sizing::{self as words, Headline, Sentences};
 use loopwright::problem::{FieldPath, Problem};
@@ -98,6 +100,12 @@ impl Tool for Sizing {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
+    }
+
+    fn gifts(_: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
+        let pick = answer.ranked.first();
+        let girth = pick.and_then(|size| size.garment);
+        vec![(Gift::Girth, girth.map(|girth| TAPE.typed(girth)))]
     }
 
     fn form(form: &Form) -> Html {

@@ -1,11 +1,14 @@
 //! The view of even spacing: a sentence with fields in it, the row, the ring or comb of the needle, the sum.
 
+use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::needle::{self, Needle};
 use crate::fields;
+use crate::form::kept::Value;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{button, element, element_with, list, text_element};
 use crate::part::{Form, Part, Part::Words, View, answer_choice, answered, notes, row, wait, working};
+use crate::store::Typed;
 use crate::words::page::MORE;
 use crate::words::spacing as words;
 use loopwright::bounds::Bounds;
@@ -119,6 +122,10 @@ impl Tool for Spacing {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
+    }
+
+    fn gifts(_: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
+        vec![(Gift::After, Value::Count(answer.after).as_typed())]
     }
 
     fn form(form: &Form) -> Html {

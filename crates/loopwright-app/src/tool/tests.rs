@@ -54,8 +54,13 @@ fn written(field: &Field) -> String {
 
 /// The fields of a tool in one of its states.
 pub fn fields_of<T: Tool>(state: &State) -> Fields {
+    fields_in(T::FIELDS, state)
+}
+
+/// The same for a table of fields.
+pub fn fields_in(table: &'static [Field], state: &State) -> Fields {
     let typed = route::to_fields(&route::parse_query(state.link));
-    Fields::new(T::FIELDS, typed, Settings::default())
+    Fields::new(table, typed, Settings::default())
 }
 
 /// What holds for a tool.
@@ -174,4 +179,20 @@ pub fn lines_of(sentence: &str, wide: usize) -> usize {
         }
     }
     lines.len()
+}
+
+/// What the answer to these fields hands on, if there is one.
+pub fn given<T: Tool>(fields: &Fields) -> Option<Gifts> {
+    let question = T::read(fields).ok()?;
+    let answer = T::answer(&question).ok()?;
+    Some(page::given::<T>(&question, &answer))
+}
+
+/// What is wrong with these fields.
+pub fn problems<T: Tool>(fields: &Fields) -> Vec<Problem> {
+    let question = T::read(fields);
+    question
+        .and_then(|question| T::answer(&question))
+        .err()
+        .unwrap_or_default()
 }

@@ -1,18 +1,21 @@
 //! The view of the yoke: from how many stitches to how many and in how many rounds; the shaping rounds, each written out,
 //! and the division at the underarm; the yoke from above, to scale.
 
+use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::rounds::sign;
 use crate::drawing::yoke as drawing;
 use crate::fields;
-use crate::form::kept::Kept;
+use crate::form::kept::{Kept, Value};
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, list, text, text_element};
 use crate::part::{View, answered, notes, wait, working};
+use crate::store::Typed;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::row;
 use crate::words::yoke as words;
 use loopwright::bounds::Bounds;
+use loopwright::cords::{Step, print_steps};
 use loopwright::problem::Problem;
 use loopwright::shaping::{PLAIN, ROWS, USUAL_LAST};
 use loopwright::terms::Multiple;
@@ -114,6 +117,22 @@ impl Tool for Yoke {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
+    }
+
+    fn gifts(question: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
+        let steps = answer.rounds.iter().map(|round| Step {
+            round: round.round,
+            stitches: round.after,
+        });
+        vec![
+            (Gift::Before, Value::Count(question.from).as_typed()),
+            (
+                Gift::After,
+                Value::Count(answer.rounds.last().map_or(question.from, |round| round.after)).as_typed(),
+            ),
+            (Gift::Rows, Value::Count(question.rounds).as_typed()),
+            (Gift::Steps, Some(Typed::plain(print_steps(&steps.collect::<Vec<_>>())))),
+        ]
     }
 
     fn show(_: &View, question: &Question, answer: &Answer) -> Html {

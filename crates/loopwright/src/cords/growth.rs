@@ -26,11 +26,12 @@ const BESIDE: [&str; 10] = [
 /// panic, and no number is passed over.
 ///
 /// ```
-/// use loopwright::cords::{Step, read_steps};
+/// use loopwright::cords::{Step, print_steps, read_steps};
 ///
 /// let steps = [(5, 120), (12, 160)].map(|(round, stitches)| Step { round, stitches });
 /// assert_eq!(read_steps("5: 120, 12: 160").unwrap(), steps);
 /// assert_eq!(read_steps("after round 5: 120 sts\nround 12 to 160").unwrap(), steps);
+/// assert_eq!(print_steps(&steps), "5: 120, 12: 160");
 /// assert!(read_steps("5: 120, 160").is_err());
 /// ```
 ///
@@ -46,6 +47,14 @@ pub fn read_steps(text: &str) -> Result<Vec<Step>, Unreadable> {
         return Err(Unreadable::Empty);
     }
     Ok(steps)
+}
+
+/// Writes the steps of a piece so that [`read_steps`] gives them back: `5: 120, 12: 160`.
+pub fn print_steps(steps: &[Step]) -> String {
+    let steps = steps
+        .iter()
+        .map(|Step { round, stitches }| format!("{round}: {stitches}"));
+    steps.collect::<Vec<_>>().join(", ")
 }
 
 fn read_step(text: &str) -> Result<Step, Unreadable> {

@@ -37,7 +37,7 @@ mod piece;
 pub use choices::{Name, Swatch};
 pub use easier::Easier;
 pub use gap::Gap;
-pub use growth::{Step, read_steps};
+pub use growth::{Step, print_steps, read_steps};
 pub use list::read_list;
 pub use piece::{By, Cord, Run, Stretch};
 

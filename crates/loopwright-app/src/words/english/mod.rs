@@ -8,6 +8,7 @@ pub mod gallery;
 pub mod home;
 pub mod intl;
 pub mod known;
+pub mod next;
 pub mod page;
 pub mod problem;
 pub mod row;

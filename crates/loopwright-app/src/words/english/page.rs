@@ -47,7 +47,7 @@ fn begun(text: &str) -> String {
 }
 
 /// `72`, `72 and 16`, `72, 16 and 4`.
-fn listed(values: &[String]) -> String {
+pub fn listed(values: &[String]) -> String {
     match values {
         [] => String::new(),
         [only] => only.clone(),
