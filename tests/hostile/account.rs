@@ -2,15 +2,17 @@
 //! target of `tests/fuzz` asserts the same of the texts that it makes up.
 
 use loopwright::bounds::Bounds;
+use loopwright::cords::read_list;
 use loopwright::sizing::{Listed, SizeList, read_counts, read_size_list};
-use loopwright::units::LengthUnit;
 use loopwright::units::printed::{Figures, Reading, Unread, read};
+use loopwright::units::{Gauge, LengthUnit};
 use std::ops::Range;
 
 /// Reads a text as a printed list, as sizes and as counts.
 pub fn every_number_is_used_or_pointed_at(text: &str) {
     let reading = read(text);
     covers("a list", text, &places(&reading));
+    in_short_lists(text, &reading);
     for unit in [LengthUnit::Cm, LengthUnit::Inch] {
         for listed in [None, Some(Listed::Body), Some(Listed::Garment)] {
             match read_size_list(text, unit, listed) {
@@ -33,6 +35,22 @@ pub fn every_number_is_used_or_pointed_at(text: &str) {
             );
         }
         Err(unread) => points(text, unread),
+    }
+}
+
+/// As cords and as counts of a gauge no number is dropped either: there is one for each, or the list is pointed at.
+fn in_short_lists(text: &str, reading: &Reading) {
+    let figures = reading.entries.iter().filter(|entry| entry.figures.is_some()).count();
+    match read_list(text, LengthUnit::Cm) {
+        Ok(cords) => assert!(
+            cords.len() >= figures,
+            "{figures} numbers and {} cords: {text:?}",
+            cords.len()
+        ),
+        Err(unread) => points(text, unread),
+    }
+    if let Err(unread) = Gauge::read_list(text, Gauge::TEN_CM) {
+        points(text, unread);
     }
 }
 

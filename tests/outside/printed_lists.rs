@@ -1,10 +1,11 @@
 //! Every printed list of `printed_lists.txt`, typed: what is read, or which piece is pointed at and why.
 
 use loopwright::bounds::Bounds;
+use loopwright::cords::read_list;
 use loopwright::sizing::{Size, Span, read_counts, read_sizes};
-use loopwright::units::LengthUnit;
 use loopwright::units::print::{Step, print};
 use loopwright::units::printed::{Unread, WhyUnread};
+use loopwright::units::{Gauge, LengthUnit};
 
 const LISTS: &str = include_str!("printed_lists.txt");
 
@@ -26,6 +27,9 @@ fn every_printed_list_is_read_whole_or_pointed_at() {
             "[sizes in millimetres]" => sizes(&typed, LengthUnit::Mm, Step::Whole),
             "[sizes in inches]" => sizes(&typed, LengthUnit::Inch, Step::Eighths),
             "[counts]" => counts(&typed),
+            "[cords in centimetres]" => cords(&typed, LengthUnit::Cm, Step::Tenth),
+            "[cords in inches]" => cords(&typed, LengthUnit::Inch, Step::Eighths),
+            "[gauges over 10 cm]" => gauges(&typed),
             other => panic!("no reader is called {other}"),
         };
         rows += 1;
@@ -65,6 +69,29 @@ fn counts(typed: &str) -> String {
             let written = counts
                 .iter()
                 .map(|count| count.map_or_else(|| "-".to_owned(), |count| count.to_string()));
+            written.collect::<Vec<_>>().join(", ")
+        }
+    }
+}
+
+fn cords(typed: &str, unit: LengthUnit, step: Step) -> String {
+    match read_list(typed, unit) {
+        Err(unread) => refused(typed, unread),
+        Ok(cords) => {
+            let written = cords.iter().map(|cord| print(*cord, unit, step));
+            written.collect::<Vec<_>>().join(", ")
+        }
+    }
+}
+
+fn gauges(typed: &str) -> String {
+    match Gauge::read_list(typed, Gauge::TEN_CM) {
+        Err(unread) => refused(typed, unread),
+        Ok(gauges) => {
+            let written = gauges.iter().map(|gauge| match gauge.span() {
+                Gauge::TEN_CM => gauge.count().to_string(),
+                span => format!("{} over {}", gauge.count(), print(span, LengthUnit::Cm, Step::Tenth)),
+            });
             written.collect::<Vec<_>>().join(", ")
         }
     }

@@ -13,6 +13,8 @@
 //! something to say is an object of one key (`{ AtLeast: 3 }`). What is not known is `null`. Types carry their tool's
 //! name: `SpacingQuestion`, `SpacingAnswer`, `SpacingResult`.
 //!
+//! A tool that answers two questions has a function for each: [`raise`] beside [`stairs()`].
+//!
 //! **Left out.** A field that has a usual start may be left out; the declaration says which may not.
 //!
 //! **Quantities.** A length is a whole number of nanometres and a weight a whole number of nanograms, in and out, so
@@ -28,8 +30,10 @@
 mod bind;
 mod given;
 mod quantity;
+mod raise;
 
 pub use quantity::{print_length, print_mass, read_count, read_gauge, read_length, read_mass, read_needle};
+pub use raise::raise;
 
 /// One file for each tool of the list, with a function of the tool's name: without it this does not compile.
 macro_rules! bindings {

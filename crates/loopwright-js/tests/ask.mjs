@@ -1,7 +1,7 @@
 // Asks the package in node what a page would ask it, and checks every answer.
 import assert from "node:assert/strict";
 import {
-  castOn, cords, flare, gauge as gaugeOf, needles, printLength, printMass, raglan, readCount, readGauge,
+  castOn, cords, flare, gauge as gaugeOf, needles, printLength, printMass, raglan, raise, readCount, readGauge,
   readLength, readMass, readNeedle, regauge, rows, shaping, sizing, spacing, stairs, swatch, tail, yarn, yoke,
 } from "loopwright";
 
@@ -115,6 +115,17 @@ assert.deepEqual([slope.used, slope.schedule.left, slope.pair.first], [65, 1, "S
 assert.deepEqual(shaping({ ask: { Lose: 80 }, rows: 66 }).problems[0], { field: "rows", kind: { TooFew: { least: 80 } } });
 const shoulder = stairs({ stitches: 27, ask: { Steps: 4 } }).answer;
 assert.deepEqual(shoulder.stairs.map(({ row, stitches }) => [row, stitches]), [[1, 7], [3, 7], [5, 7], [7, 6]]);
+
+// A back neck raised by 2.5 cm at 32 rows in 10 cm: 8 rows, so 4 turns at each side, each row as text beside its data.
+const back = raise({
+  across: { Stitches: 40 }, height: readLength("2.5 cm", "Cm").value,
+  rows: readGauge("32", readLength("10 cm", "Cm").value).value,
+}).answer;
+assert.deepEqual(back.turns, [5, 10, 15, 20]);
+assert.deepEqual(back.rows.map((row) => row.text).slice(0, 2), ["K6", "P11"]);
+assert.deepEqual(back.rows[0].worked, { items: [{ Run: { stitch: "Knit", count: 6 } }] });
+assert.equal(back.raised, readLength("2.5 cm", "Cm").value);
+assert.throws(() => raise({ across: { Stitches: 40 }, height: back.raised }), /^TypeError: raise: rows: missing/);
 
 // A flat circle of 21 by 28 gains 4.712 stitches a round; a yoke and a raglan are other sums.
 const row_gauge = readGauge("28", centimetres(10)).value;

@@ -127,16 +127,7 @@ impl Reader {
 
     /// A list that was read, or what stands in for it. Of a list that is not begun nothing is said.
     pub fn listed<T>(&mut self, name: impl FieldName, read: Result<T, Unread>, otherwise: T) -> T {
-        read.unwrap_or_else(|unread| {
-            let is_begun = !self.text(name).trim().is_empty();
-            let kind = if is_begun {
-                Kind::UnreadableList(unread)
-            } else {
-                Kind::Unreadable(Unreadable::Empty)
-            };
-            self.wrong(name, kind);
-            otherwise
-        })
+        self.listed_at(self.fields.path(name), read, otherwise)
     }
 
     /// What a tool read itself, or what stands in for it while the problem is noted.
@@ -203,10 +194,24 @@ impl Reader {
 
     fn gauges_at(&mut self, path: FieldPath) -> Vec<Gauge> {
         let (text, span) = self.fields.gauge(path);
-        match gauge_text::read_several(text, span.length, self.fields.counts(path)) {
-            Err(Unreadable::Empty) => Vec::new(),
-            read => self.value_at(path, read, Vec::new()),
+        if text.trim().is_empty() {
+            return Vec::new();
         }
+        let read = gauge_text::read_several(text, span.length, self.fields.counts(path));
+        self.listed_at(path, read, Vec::new())
+    }
+
+    fn listed_at<T>(&mut self, path: FieldPath, read: Result<T, Unread>, otherwise: T) -> T {
+        read.unwrap_or_else(|unread| {
+            let is_begun = !self.fields.text(path).trim().is_empty();
+            let kind = if is_begun {
+                Kind::UnreadableList(unread)
+            } else {
+                Kind::Unreadable(Unreadable::Empty)
+            };
+            self.problems.push(Problem::new(path, kind));
+            otherwise
+        })
     }
 
     fn measure<T: Measure>(&mut self, path: FieldPath, scale: &Scale<T>, bounds: Bounds<T>) -> T {

@@ -6,7 +6,7 @@ use crate::drawing::cords::{Bar, Bars};
 use crate::drawing::sign::sign as lines;
 use crate::fields;
 use crate::form::kept::Kept;
-use crate::form::{Field, Fields, Reader, TAPE};
+use crate::form::{Field, Fields, NEEDLE, Reader, TAPE};
 use crate::part::plain::{element, items, list, text_element};
 use crate::part::{Below, Form, Part, Part::Words, View, answered, good_to_know, wait, working};
 use crate::words::cords as words;
@@ -18,6 +18,7 @@ use loopwright::cords::{
     read_steps, rounds_between,
 };
 use loopwright::problem::{Kind, Problem};
+use loopwright::tail::NEEDLE as NEEDLES;
 use loopwright::terms::Working;
 use loopwright::units::LengthUnit;
 use yew::prelude::*;
@@ -39,6 +40,7 @@ const NAMED: &[State] = &[
         "flat",
         "from=20&to=400&rounds=180&gauge=20&knitting=flat&cords=40 60 120",
     ),
+    State::new("needle", "from=90&to=230&rounds=60&gauge=20&needle=4"),
     State::new("girth", "around=35&tip=12&cords=23, 30"),
     State::new("impossible", "from=90&to=100&rounds=1&gauge=500&cords=4"),
     State::new("unreadable", "from=many&gauge=21 cm&cords=some"),
@@ -56,6 +58,7 @@ fields! { FIELDS of Name, words::label;
     Cords => Field::lengths(words::EXAMPLE).folded(MORE),
     Tip => Field::length(&TAPE, TIP).folded(MORE),
     Around => Field::length(&TAPE, GIRTH).folded(MORE),
+    Needle => Field::length(&NEEDLE, NEEDLES).kept(Kept::Needle).folded(MORE),
 }
 
 fn kept_gauge(fields: &Fields) -> Kept {
@@ -89,7 +92,8 @@ impl Tool for Cords {
         question.tip = reader.length_if_any(Name::Tip);
         let (_, unit) = fields.list_unit(Name::Cords.into());
         let cords = read_list(&reader.text(Name::Cords), unit);
-        question.cords = reader.value(Name::Cords, cords, Vec::new());
+        question.cords = reader.listed(Name::Cords, cords, Vec::new());
+        question.needle = reader.length_if_any(Name::Needle);
         reader.done(question)
     }
 
@@ -123,8 +127,8 @@ impl Tool for Cords {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
-        words::problem(problem)
+    fn problem(view: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem, &view.fields.text(problem.field))
     }
 
     /// Three cords along a piece.
@@ -194,6 +198,7 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
     let cord: Long = &|length| words::cord(length, in_inches, long);
     let line = text_element("p", "row", words::headline(answer, cord));
     let mut below = Below::of(answered(words::ANSWER, line, words::outcome(question, answer, long)));
+    below.sentence("", words::needle(answer).unwrap_or_default());
     let mut before = None;
     for stretch in &answer.plan {
         below.sentence("verdict", words::change(before, stretch, question.flat, cord));

@@ -181,21 +181,3 @@ impl Tool for Flare {
         drawing::sign(&SIGN, Hang::Cone)
     }
 }
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::tool::tests::lines_of;
-
-    /// Three lines: two for when to increase at most, and what it comes to.
-    #[test]
-    fn the_answer_fits_in_three_lines() {
-        for state in NAMED {
-            let fields = crate::tool::tests::fields_of::<Flare>(state);
-            let Ok(question) = Flare::read(&fields) else { continue };
-            let Ok(answer) = answer(&question) else { continue };
-            let headline = words::headline(&question, &answer);
-            assert!(lines_of(&headline, 55) <= 2, "{}: {headline}", state.name);
-        }
-    }
-}

@@ -130,8 +130,8 @@ impl Tool for Gauge {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
-        words::problem(problem)
+    fn problem(view: &View, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem, &view.fields.text(problem.field))
     }
 
     /// A piece that comes out smaller than the one that was wanted.

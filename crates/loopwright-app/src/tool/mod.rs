@@ -163,4 +163,7 @@ pub fn find(id: &str) -> Option<&'static Entry> {
 }
 
 #[cfg(test)]
+mod knitted;
+
+#[cfg(test)]
 pub mod tests;

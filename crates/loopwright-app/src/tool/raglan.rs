@@ -145,28 +145,3 @@ impl Tool for Raglan {
         drawing::sign()
     }
 }
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::tool::tests::lines_of;
-
-    /// Three lines: body, sleeves, and what it comes to; none of them longer than twice what stands beside a question.
-    #[test]
-    fn the_answer_fits_in_three_lines() {
-        for state in NAMED {
-            let fields = crate::tool::tests::fields_of::<Raglan>(state);
-            let Ok(question) = Raglan::read(&fields) else { continue };
-            let Ok(answer) = answer(&question) else { continue };
-            let mut lines = words::headline(&answer);
-            let (before, after) = words::outcome(&question, &answer);
-            lines.push([before, after].join(" "));
-            assert!(lines.len() <= 3, "{}: {lines:?}", state.name);
-            assert!(
-                lines.iter().all(|line| lines_of(line, 55) <= 2),
-                "{}: {lines:?}",
-                state.name
-            );
-        }
-    }
-}

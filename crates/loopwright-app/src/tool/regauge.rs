@@ -77,11 +77,12 @@ impl Tool for Regauge {
     }
 
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
-        shown(&Sentences {
+        let sentences = Sentences {
             question,
             answer,
             lengths: view.lengths(&TAPE),
-        })
+        };
+        shown(&sentences, &read::missing_of_shaping(&view.fields))
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {
@@ -98,8 +99,8 @@ impl Tool for Regauge {
     }
 }
 
-/// The counts and rows as tables, the shaping, and the sum.
-fn shown(sentences: &Sentences) -> Html {
+/// The counts and rows as tables, the shaping or what is missing of it, and the sum.
+fn shown(sentences: &Sentences, missing: &[Name]) -> Html {
     let answer = sentences.answer;
     let Lead { title, line, outcome } = sentences.lead();
     let mut below = Below::of(answered(title, text_element("p", "row", line), outcome));
@@ -119,6 +120,7 @@ fn shown(sentences: &Sentences) -> Html {
         (&answer.rows, &sentences.question.row_gaps),
         None,
     ));
+    below.sentence("verdict", words::shaping_waits(missing).unwrap_or_default());
     if let Some(shaped) = &answer.shaping {
         add_shaping(&mut below, sentences, shaped);
     }

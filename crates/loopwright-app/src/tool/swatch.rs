@@ -5,13 +5,14 @@ use super::{Entry, State, Tool};
 use crate::drawing::outline::{self, Figures, Size};
 use crate::fields;
 use crate::form::kept::Kept;
-use crate::form::{Field, Fields, Reader, Start, plus_behind, read_multiple};
+use crate::form::{Field, Fields, NEEDLE, Reader, Start, plus_behind, read_multiple};
 use crate::part::plain::{element, items, list, text_element};
 use crate::part::{Form, Part, View, answered, good_to_know, wait, working};
 use crate::words::page::MORE;
 use crate::words::{swatch as words, units::length_beside};
 use loopwright::problem::Problem;
 use loopwright::swatch::{Answer, Name, Question, USUAL_ROW_REPEAT, answer};
+use loopwright::tail::NEEDLE as NEEDLES;
 use loopwright::terms::{MULTIPLE, Multiple, PLUS, Working};
 use loopwright::units::Length;
 use yew::prelude::*;
@@ -21,6 +22,7 @@ const NAMED: &[State] = &[
     State::new("empty", ""),
     State::new("filled", "gauge=21&rows=28"),
     State::new("repeats", "gauge=21&knitting=flat&rows=28&multiple=8 + 3&row_repeat=8"),
+    State::new("needle", "gauge=21&rows=28&needle=us 6"),
     State::new("short", "gauge=5 in 1 in&rows=7 in 1 in"),
     State::new("halves", "gauge=20 1/2&knitting=flat"),
     State::new("plus", "gauge=21&multiple=8&plus=3"),
@@ -38,6 +40,7 @@ fields! { FIELDS of Name, words::label;
         .starts(Start::From(|fields| plus_behind(fields, Name::Multiple)))
         .folded(MORE),
     RowRepeat => Field::count(MULTIPLE).starts(Start::Count(USUAL_ROW_REPEAT)).folded(MORE),
+    Needle => Field::length(&NEEDLE, NEEDLES).kept(Kept::Needle).folded(MORE),
 }
 
 /// The swatch.
@@ -61,6 +64,7 @@ impl Tool for Swatch {
             rows: reader.gauge_if_any(Name::Rows),
             multiple: read_multiple(&mut reader, Name::Multiple, Name::Plus),
             row_repeat: reader.count(Name::RowRepeat),
+            needle: reader.length_if_any(Name::Needle),
         };
         reader.done(question)
     }
@@ -102,6 +106,7 @@ fn shown(question: &Question, answer: &Answer) -> Html {
     list(vec![
         answered(words::BEFORE, line, words::outcome(answer)),
         text_element("p", "", words::height(question, answer, &long)),
+        words::needles(answer).map_or_else(Html::default, |needles| text_element("p", "", needles)),
         figure(answer, words::drawing(answer, &long)),
         text_element("h3", "", words::ORDER),
         items("ol", words::order(question.knitting, answer.span)),

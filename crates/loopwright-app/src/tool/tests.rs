@@ -7,6 +7,7 @@ use crate::form::{Keeping, Kind, Settings};
 use crate::route;
 use crate::store::Typed;
 use loopwright::choice::Key;
+use loopwright::problem;
 
 /// Every key of every field and choice, as it is stored and linked.
 const KEYS: &str = include_str!("keys.txt");
@@ -90,7 +91,8 @@ fn what_cannot_be_read_is_never_offered<T: Tool>() {
         let read = T::read(&Fields::new(T::FIELDS, typed, Settings::default()));
         let problems = read.err().unwrap_or_default();
         let is_unreadable = |problem: &Problem| {
-            problem.field == path && matches!(problem.kind, loopwright::problem::Kind::Unreadable(_))
+            let kind = problem.kind;
+            problem.field == path && matches!(kind, problem::Kind::Unreadable(_) | problem::Kind::UnreadableList(_))
         };
         let is_refused = problems.iter().any(is_unreadable);
         assert!(

@@ -21,6 +21,8 @@ pub enum Name {
     Cords,
     /// The tip of the short ones.
     Tip,
+    /// How thick the needles are.
+    Needle,
     /// What goes round the cord, where it is no even piece: one girth, or the stitches of each round.
     Around,
 }
@@ -35,6 +37,7 @@ crate::field_names!(Name {
     Knitting = "knitting",
     Cords = "cords",
     Tip = "tip",
+    Needle = "needle",
     Around = "around",
 });
 

@@ -43,7 +43,9 @@ pub use piece::{By, Cord, Run, Stretch};
 
 use crate::bounds::Bounds;
 use crate::check::Check;
+use crate::gauge::Called;
 use crate::problem::Problem;
+use crate::tail::NEEDLE;
 use crate::units::rate::Rate;
 use crate::units::{Gauge, Length, LengthUnit};
 use piece::{OnNeedle, Piece};
@@ -107,6 +109,8 @@ pub struct Question {
     pub cords: Vec<Length>,
     /// How long one tip is on cords up to [`TIPS_MATTER_TO`], where known; within [`TIP`].
     pub tip: Option<Length>,
+    /// How thick the needles are, where known; within [`NEEDLE`]. All cords have to be of that thickness.
+    pub needle: Option<Length>,
 }
 
 impl Question {
@@ -119,6 +123,7 @@ impl Question {
             flat: false,
             cords: Vec::new(),
             tip: None,
+            needle: None,
         }
     }
 
@@ -170,12 +175,14 @@ pub struct Answer {
     pub plan: Vec<Stretch>,
     /// What one cord more would give, where a change of the plan can fall on a single round only.
     pub easier: Option<Easier>,
+    /// The needle that all of them have to be, where it is known: another thickness would change the gauge.
+    pub needle: Option<Called>,
 }
 
 /// Lays the cords along the piece.
 ///
 /// # Errors
-/// Every [`Problem`] has the field `around`, `from`, `to`, `rounds`, `steps`, `gauge`, `cords` or `tip`, and the nearest value
+/// Every [`Problem`] has the field `around`, `from`, `to`, `rounds`, `steps`, `gauge`, `cords`, `tip` or `needle`, and the nearest value
 /// that would be right. `gauge` is missing when stitches have none.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     let piece = check(question)?;
@@ -188,6 +195,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         plan,
         cords: piece.cords,
         picks,
+        needle: question.needle.map(Called::of),
     })
 }
 
@@ -223,6 +231,7 @@ fn check(question: &Question) -> Result<Piece, Vec<Problem>> {
     if let Some(tip) = question.tip {
         check.length(Name::Tip, tip, TIP);
     }
+    check.length_if_any(Name::Needle, question.needle, NEEDLE);
     match unit {
         Some(unit) if check.problems.is_empty() => Ok(Piece::of(question, unit)),
         _ => Err(check.problems),

@@ -528,6 +528,7 @@ proptest! {
                 flat,
                 cords: vec![c, d],
                 tip: Some(c),
+                needle: Some(a),
             };
             let _ = answer(&question);
             let _ = answer(&Question { unwashed: None, cords: vec![], tip: None, ..question });

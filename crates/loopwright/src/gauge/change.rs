@@ -27,7 +27,7 @@ pub struct Called {
 
 impl Change {
     /// The change of needle that is suggested; none where another needle is not what comes next.
-    pub(super) fn by(next: Next, needle: Length) -> Option<Self> {
+    pub(crate) fn by(next: Next, needle: Length) -> Option<Self> {
         let at = place(needle);
         let to = match next {
             Next::Down { sizes } => at.checked_sub(sizes as usize),
@@ -43,7 +43,7 @@ impl Change {
 }
 
 impl Called {
-    fn of(across: Length) -> Self {
+    pub(crate) fn of(across: Length) -> Self {
         let us = sold(across).and_then(|row| row.us);
         Self { across, us }
     }

@@ -263,7 +263,8 @@ fn the_most_even_order_keeps_near_the_line_of_each() {
 /// From neck to underarm a sweater's tracks are always said at two rates; by turns only where that strays less than one
 /// of their rounds adds.
 #[test]
-fn every_usual_raglan_is_held_in_the_head() {
+fn every_usual_raglan_keeps_near_and_nearly_every_one_is_held_in_the_head() {
+    let (mut told, mut listed) = (0, 0);
     for rounds in 50..=80 {
         for body_to in (120..=240).step_by(12) {
             for sleeve_to in (44..=76).step_by(4) {
@@ -274,15 +275,19 @@ fn every_usual_raglan_is_held_in_the_head() {
                 let Ok(raglan) = answer(&question) else { continue };
                 for track in [&raglan.body, &raglan.sleeves] {
                     let is_near = track.drift.stitches(1) < Fraction::new(1, 1);
+                    assert!(is_near || track.schedule.shaping_rows() < 2, "{question:?} {track:?}");
                     match Rates::of(&track.schedule) {
-                        Rates::Listed => panic!("{question:?} has to be listed"),
-                        Rates::ByTurns { .. } => assert!(is_near, "{question:?} {track:?}"),
-                        Rates::Nothing | Rates::Once | Rates::One(_) | Rates::Two(_) => {}
+                        // As even as can be, where no two rates keep so near.
+                        Rates::Listed => listed += 1,
+                        Rates::Nothing | Rates::Once | Rates::One(_) | Rates::Two(_) | Rates::ByTurns { .. } => {
+                            told += 1;
+                        }
                     }
                 }
             }
         }
     }
+    assert!(told > 5_000 && listed * 50 < told, "{told} are told and {listed} listed");
 }
 
 proptest! {
@@ -318,7 +323,7 @@ proptest! {
             prop_assert_eq!(raglan.full, body_rounds.min(sleeve_rounds), "as many full rounds as there can be");
         } else {
             for track in [&raglan.body, &raglan.sleeves] {
-                prop_assert!(Rates::of(&track.schedule) != Rates::Listed);
+                prop_assert!(track.schedule.shaping_rows() < 2 || track.drift.rounds() < track.drift.gap);
             }
         }
     }

@@ -25,6 +25,7 @@ mod work;
 mod write;
 
 pub use read::{Misread, Misreading, read};
+pub(crate) use shorten::shortest_within;
 pub use shorten::{LONGEST_EXACT, shortest};
 pub use stitch::{Lean, Stitch};
 pub use vary::Varied;

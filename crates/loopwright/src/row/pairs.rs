@@ -9,15 +9,15 @@ use super::{Item, Run, Varied, terms};
 const LONGEST_BODY: usize = 12;
 
 /// A text of more terms is given up: nobody knits from it.
-const MOST_TERMS: usize = 120;
+pub(super) const MOST_TERMS: usize = 120;
 
 /// The row in stretches of a short period, of which the longest is taken first; its first pair apart, since the piece at
-/// the marker fits no repeat. None where that is longer than anybody would knit from.
-pub(super) fn folded(runs: &[Run]) -> Option<Vec<Item>> {
+/// the marker fits no repeat. None where its stretches have more than `most` terms.
+pub(super) fn folded(runs: &[Run], most: usize) -> Option<Vec<Item>> {
     let (pairs, odd) = runs.as_chunks::<2>();
     let [whole, apart] = [0, 1].map(|head| {
         let (apart, rest) = pairs.split_at_checked(head)?;
-        Some([bare(apart.as_flattened()), by_stretches(rest)?, bare(odd)].concat())
+        Some([bare(apart.as_flattened()), by_stretches(rest, most)?, bare(odd)].concat())
     });
     [whole, apart].into_iter().flatten().min_by_key(|items| terms(items))
 }
@@ -34,14 +34,14 @@ fn bare(runs: &[Run]) -> Vec<Item> {
     runs.iter().copied().map(Item::Run).collect()
 }
 
-fn by_stretches(mut pairs: &[[Run; 2]]) -> Option<Vec<Item>> {
+fn by_stretches(mut pairs: &[[Run; 2]], most: usize) -> Option<Vec<Item>> {
     let (mut items, mut long) = (Vec::new(), 0);
     while !pairs.is_empty() {
         let (period, times) = longest_stretch(pairs);
         let (stretch, rest) = pairs.split_at(period * times);
         let mut stretch = bracket(stretch[..period].as_flattened(), times);
         long += terms(&stretch);
-        if long > MOST_TERMS {
+        if long > most {
             return None;
         }
         items.append(&mut stretch);
@@ -177,7 +177,7 @@ mod tests {
         ) {
             let once: Vec<Run> = parts.iter().flat_map(|(p, n)| plain_and_change(*p).repeat(*n)).collect();
             let runs = once.repeat(times);
-            for items in [folded(&runs), varied(&runs, usize::MAX), Some(counted(&runs))].into_iter().flatten() {
+            for items in [folded(&runs, MOST_TERMS), varied(&runs, usize::MAX), Some(counted(&runs))].into_iter().flatten() {
                 let row = Row { items };
                 prop_assert!(row.runs().eq(runs.iter().copied()));
                 prop_assert!(row.depth() <= 1);

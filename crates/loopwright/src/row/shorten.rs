@@ -10,7 +10,7 @@
 //! Beside that family there is one more text: the ordinary bracket, and the times that differ ([`super::Varied`]). It is
 //! taken where it is shorter. The sum is our own; "shortest text of one family" has no source in the trade.
 
-use super::pairs::{counted, folded, varied};
+use super::pairs::{MOST_TERMS, counted, folded, varied};
 use super::{Item, Row, Run, terms};
 
 /// Rows of more runs than this are not searched exactly: time grows with the square of the runs and more.
@@ -24,20 +24,35 @@ const SHORT: usize = 5;
 /// Neighbouring runs of the same stitch are joined first, and empty runs dropped.
 pub fn shortest(runs: &[Run]) -> Row {
     let runs = joined(runs);
+    let items = shortest_items(&runs, MOST_TERMS);
+    let items = items.or_else(|| varied(&runs, usize::MAX));
+    Row {
+        items: items.unwrap_or_else(|| counted(&runs)),
+    }
+}
+
+/// The same where it has so many terms at most, without looking further where it has more.
+pub(crate) fn shortest_within(runs: &[Run], most: usize) -> Option<Row> {
+    let runs = joined(runs);
+    let items = shortest_items(&runs, most).or_else(|| varied(&runs, most));
+    items.filter(|items| terms(items) <= most).map(|items| Row { items })
+}
+
+/// The shortest with every bracket the same each time, or with the times that differ named; none where the former would
+/// have more than `most` terms.
+fn shortest_items(runs: &[Run], most: usize) -> Option<Vec<Item>> {
     let alike = if runs.len() > LONGEST_EXACT {
-        folded(&runs)
+        folded(runs, most)?
     } else {
-        Some(exact(&runs))
+        exact(runs)
     };
-    let items = match alike {
-        Some(alike) if terms(&alike) <= SHORT => alike,
-        Some(alike) => match varied(&runs, terms(&alike)) {
-            Some(varied) if terms(&varied) < terms(&alike) => varied,
-            Some(_) | None => alike,
-        },
-        None => varied(&runs, usize::MAX).unwrap_or_else(|| counted(&runs)),
-    };
-    Row { items }
+    if terms(&alike) <= SHORT {
+        return Some(alike);
+    }
+    match varied(runs, terms(&alike)) {
+        Some(varied) if terms(&varied) < terms(&alike) => Some(varied),
+        Some(_) | None => Some(alike),
+    }
 }
 
 /// The shortest text with brackets but none within brackets.

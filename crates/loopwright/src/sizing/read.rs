@@ -22,7 +22,7 @@ use super::{GIRTH, Listed, Size, Span};
 use crate::units::parse::{Unreadable, Wanted, read};
 use crate::units::printed::{Figure, Figures, Unread, WhyUnread};
 use crate::units::{Dimension, LengthUnit, Unit};
-use pieces::{Name, Pieces, Role, unread};
+use pieces::{Name, Pieces, Role};
 use std::ops::Range;
 
 mod counts;
@@ -75,7 +75,7 @@ pub fn read_size_list(text: &str, unit: LengthUnit, listed: Option<Listed>) -> R
     let girths = pieces.girths();
     let names = pieces.called(text, girths.len());
     if let (true, &[name]) = (girths.is_empty(), pieces.names.iter().collect::<Vec<_>>().as_slice()) {
-        return Err(unread(&name.range, WhyUnread::Number(Unreadable::NotANumber)));
+        return Err(Unread::at(&name.range, WhyUnread::Number(Unreadable::NotANumber)));
     }
     // A single name before several numbers is a heading.
     if names.len() != girths.len() && (girths.is_empty() || names.len() > 1) {
@@ -83,15 +83,15 @@ pub fn read_size_list(text: &str, unit: LengthUnit, listed: Option<Listed>) -> R
     }
     let is_named = names.len() == girths.len();
     if let Some(name) = pieces.unused(is_named) {
-        return Err(unread(&name.range, WhyUnread::Unused));
+        return Err(Unread::at(&name.range, WhyUnread::Unused));
     }
     if let Some(name) = pieces.among_numbers().filter(|_| !is_named) {
-        return Err(unread(&name.range, WhyUnread::Misplaced));
+        return Err(Unread::at(&name.range, WhyUnread::Misplaced));
     }
     let mut sizes = Vec::new();
     for (place, number) in girths.iter().enumerate() {
         let range = number.figures.range();
-        let Some(girth) = span(text, &number.figures, written).map_err(|why| unread(&range, WhyUnread::Number(why)))?
+        let Some(girth) = span(text, &number.figures, written).map_err(|why| Unread::at(&range, WhyUnread::Number(why)))?
         else {
             continue;
         };

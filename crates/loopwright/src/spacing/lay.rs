@@ -3,7 +3,7 @@
 
 use super::order::{self, Batch, Fraction, Order};
 use super::{Edge, Face, Knitting, LONGEST_TEXT, Spread, Way};
-use crate::row::{Item, LONGEST_EXACT, Row, Run, shortest};
+use crate::row::{Item, LONGEST_EXACT, Row, Run, shortest, shortest_within};
 
 /// Beginnings tried for a ring too long to try them all.
 const BEGINNINGS: usize = 2;
@@ -51,26 +51,56 @@ fn ring_ways(spread: &Spread, end_on_change: bool) -> Vec<Way> {
 
 /// The shortest text among the beginnings of a ring; of equally short ones one that is the same every time.
 fn shortest_ring(spread: &Spread, ring: &[Batch], end_on_change: bool) -> Row {
+    shortest_beginning(spread, ring, end_on_change, |runs| Some(shortest(runs))).unwrap_or_default()
+}
+
+/// The shortest of the texts that are written for the beginnings of a ring.
+fn shortest_beginning(
+    spread: &Spread,
+    ring: &[Batch],
+    end_on_change: bool,
+    write: impl Fn(&[Run]) -> Option<Row>,
+) -> Option<Row> {
     if spread.changes > TRY_ONE && ring.len() <= FEW_BATCHES && ring.iter().all(|batch| batch.run > 0) {
-        return by_batches(spread, ring, end_on_change);
+        return Some(by_batches(spread, ring, end_on_change));
     }
-    beginnings(ring, spread.changes, end_on_change)
-        .into_iter()
-        .map(|runs| {
-            let (first, last) = if end_on_change {
-                (runs.first, 0)
-            } else {
-                halves(runs.first)
-            };
-            shortest(&laid(spread, first, &runs.rest, last, &|_| spread.change))
-        })
-        .min_by_key(|row| {
-            (
-                row.terms(),
-                row.items.iter().any(|item| matches!(item, Item::Varied(_))),
-            )
-        })
-        .unwrap_or_default()
+    let begun = beginnings(ring, spread.changes, end_on_change).into_iter().map(|runs| {
+        let (first, last) = if end_on_change {
+            (runs.first, 0)
+        } else {
+            halves(runs.first)
+        };
+        write(&laid(spread, first, &runs.rest, last, &|_| spread.change))
+    });
+    begun.flatten().min_by_key(|row| {
+        (
+            row.terms(),
+            row.items.iter().any(|item| matches!(item, Item::Varied(_))),
+        )
+    })
+}
+
+/// The row that is suggested in the round, where one strays so little that nobody sees it and can be read: the others are
+/// written only as far as they are shorter.
+pub(super) fn suggested_ring(spread: &Spread) -> Option<Row> {
+    let unseen = order::unseen(spread.plain, spread.changes);
+    let mut best: Option<(usize, Fraction, Row)> = None;
+    for (_, ring) in order::orders(spread.plain, spread.changes) {
+        let drift = order::drift(&ring);
+        let most = best.as_ref().map_or(LONGEST_TEXT, |(terms, ..)| *terms);
+        if drift > unseen {
+            continue;
+        }
+        let Some(row) = shortest_beginning(spread, &ring, false, |runs| shortest_within(runs, most)) else {
+            continue;
+        };
+        let terms = row.terms();
+        let is_better = best.as_ref().is_none_or(|best| (terms, drift) < (best.0, best.1));
+        if terms <= LONGEST_TEXT && is_better {
+            best = Some((terms, drift, row));
+        }
+    }
+    best.map(|(.., row)| row)
 }
 
 /// A long ring of few batches, written batch by batch: its runs are never told one by one.

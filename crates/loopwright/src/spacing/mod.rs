@@ -246,14 +246,7 @@ pub struct Way {
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     check(question)?;
     let plan = ask::plan(question).map_err(|problem| vec![problem])?;
-    let spread = Spread {
-        plain: question.stitches - plan.changes * plan.change.uses(),
-        changes: plan.changes,
-        change: plan.change,
-        knitting: question.knitting,
-        face: question.face,
-        fabric: question.fabric,
-    };
+    let spread = Spread::of(question, &plan);
     let ways = lay::ways(&spread);
     let suggested = suggest(&spread, &ways);
     Ok(Answer {
@@ -269,6 +262,22 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
     })
 }
 
+/// The row that is suggested, without the other ways to write it: the whole of [`answer`] where it has to be looked for
+/// among them.
+///
+/// # Errors
+/// As [`answer`].
+pub(crate) fn suggested_row(question: &Question) -> Result<Row, Vec<Problem>> {
+    check(question)?;
+    let spread = Spread::of(question, &ask::plan(question).map_err(|problem| vec![problem])?);
+    let is_plain_round = question.knitting == Knitting::Round { end_on_change: false };
+    let row = is_plain_round.then(|| lay::suggested_ring(&spread)).flatten();
+    match row {
+        Some(row) => Ok(row),
+        None => answer(question).map(|mut answer| answer.ways.swap_remove(answer.suggested).row),
+    }
+}
+
 /// What is to be shared out: so many plain stitches between so many changes.
 #[derive(Clone, Copy, Debug)]
 struct Spread {
@@ -281,6 +290,17 @@ struct Spread {
 }
 
 impl Spread {
+    fn of(question: &Question, plan: &ask::Plan) -> Self {
+        Self {
+            plain: question.stitches - plan.changes * plan.change.uses(),
+            changes: plan.changes,
+            change: plan.change,
+            knitting: question.knitting,
+            face: question.face,
+            fabric: question.fabric,
+        }
+    }
+
     /// The plain stitch of this side of the fabric.
     fn plain_stitch(&self) -> Stitch {
         match (self.fabric, self.face) {

@@ -43,6 +43,7 @@ pub const ACROSS: Bounds<u32> = Bounds::new(2, STITCHES.most);
 
 /// What is to be raised, and by how much.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Question {
     /// How wide the back is.
     pub across: Across,
@@ -74,6 +75,7 @@ impl Question {
 
 /// How wide the back is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Across {
     /// So many stitches, within [`ACROSS`].
     Stitches(u32),
@@ -88,6 +90,7 @@ pub enum Across {
 
 /// How a short row is turned.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Method {
     /// One stitch further, turned, and that stitch pulled up into a double one.
     German,
@@ -99,6 +102,7 @@ crate::choice!(Method starts German { German = "german", Wrap = "wrap" });
 
 /// Where the round begins.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Begins {
     /// In the middle of the back.
     Middle,
@@ -110,6 +114,7 @@ crate::choice!(Begins starts Middle { Middle = "middle", Edge = "edge" });
 
 /// The short rows.
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Answer {
     /// Stitches that the short rows go over in the end: an even number, both sides alike.
     pub across: u32,
@@ -129,6 +134,7 @@ pub struct Answer {
 
 /// One short row.
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct ShortRow {
     /// Its number, counted from 1.
     pub row: u32,

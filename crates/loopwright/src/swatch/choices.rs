@@ -15,6 +15,8 @@ pub enum Name {
     Plus,
     /// Rows of one repeat.
     RowRepeat,
+    /// The needle.
+    Needle,
 }
 
 crate::field_names!(Name {
@@ -24,4 +26,5 @@ crate::field_names!(Name {
     Multiple = "multiple",
     Plus = "plus",
     RowRepeat = "row_repeat",
+    Needle = "needle",
 });

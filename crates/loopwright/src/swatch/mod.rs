@@ -4,7 +4,8 @@
 //! side and never under 3, since the edge stitches are drawn in and are not counted; up to whole repeats. Half the span
 //! again in height, up to whole repeats of rows. All of it common practice, no source. It is knitted as the piece will
 //! be, in the round or flat, since many knit and purl differently: a swatch worked flat can be a stitch or two off for a
-//! round.
+//! round. Where the needle is known, so is the one to try next: a size up or down in the [table](crate::tables::needle)
+//! of needles that are sold.
 //!
 //! ```
 //! use loopwright::swatch::{Question, answer};
@@ -25,7 +26,9 @@ pub use choices::Name;
 
 use crate::check::Check;
 use crate::choice::Choice;
+use crate::gauge::{Called, Change, Next};
 use crate::problem::Problem;
+use crate::tail::NEEDLE;
 use crate::terms::{MULTIPLE, Multiple, PLUS, Working};
 use crate::units::rate::Rate;
 use crate::units::{Gauge, Length};
@@ -50,6 +53,8 @@ pub struct Question {
     pub row_repeat: u32,
     /// How the piece is worked, and so the swatch.
     pub knitting: Working,
+    /// The needle it will be knitted on, within [`NEEDLE`]; where it is known those to try next have a name.
+    pub needle: Option<Length>,
 }
 
 impl Question {
@@ -61,6 +66,7 @@ impl Question {
             multiple: Multiple::ANY,
             row_repeat: USUAL_ROW_REPEAT,
             knitting: Working::START,
+            needle: None,
         }
     }
 }
@@ -90,6 +96,8 @@ pub struct Answer {
     pub height: Length,
     /// Rows for that; none when no row gauge is hoped for.
     pub rows: Option<Rows>,
+    /// The needle, and those to try next; none where it is not known.
+    pub needles: Option<Needles>,
     /// What else she should know.
     pub notes: Vec<Note>,
 }
@@ -105,6 +113,29 @@ pub enum Note {
     },
     /// A swatch worked flat can be a stitch or two off for a round.
     FlatDiffers,
+}
+
+/// The needle of a swatch, and the ones that come next to it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Needles {
+    /// The needle it will be knitted on.
+    pub this: Called,
+    /// A size down, for too few stitches; none where the table begins.
+    pub thinner: Option<Called>,
+    /// A size up, for too many; none where the table ends.
+    pub thicker: Option<Called>,
+}
+
+impl Needles {
+    fn beside(needle: Length) -> Self {
+        let next = |next| Change::by(next, needle).and_then(|change| change.to);
+        Self {
+            this: Called::of(needle),
+            thinner: next(Next::Down { sizes: 1 }),
+            thicker: next(Next::Up { sizes: 1 }),
+        }
+    }
 }
 
 /// How many rows to work.
@@ -152,6 +183,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         width: rate.width_of(cast_on),
         height: rows.map_or(high_enough, |(_, height)| height),
         rows: rows.map(|(rows, _)| rows),
+        needles: question.needle.map(Needles::beside),
         notes: notes(question),
     })
 }
@@ -163,6 +195,7 @@ fn check(question: &Question) -> Result<(), Vec<Problem>> {
     check.count(Name::Multiple, question.multiple.of, MULTIPLE);
     check.count(Name::Plus, question.multiple.plus, PLUS);
     check.count(Name::RowRepeat, question.row_repeat, MULTIPLE);
+    check.length_if_any(Name::Needle, question.needle, NEEDLE);
     check.done()
 }
 

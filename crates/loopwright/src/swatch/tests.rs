@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::choice::Key;
+use crate::tables::needle::NEEDLES;
 use crate::units::LengthUnit;
 use proptest::prelude::*;
 
@@ -74,6 +75,7 @@ fn every_field_of_the_swatch_is_named() {
         multiple: Multiple { of: 0, plus: 1_001 },
         row_repeat: 0,
         knitting: Working::Flat,
+        needle: Some(Length::from_mm(60)),
     });
     let problems = problems.unwrap_err();
     for name in Name::ALL {
@@ -111,7 +113,7 @@ proptest! {
         gauge in gauge(), rows in gauge(), of in 1_u32..60, plus in 0_u32..60, row_repeat in 1_u32..60, knitting in working(),
     ) {
         let multiple = Multiple { of, plus };
-        let question = Question { gauge, rows: Some(rows), multiple, row_repeat, knitting };
+        let question = Question { gauge, rows: Some(rows), multiple, row_repeat, knitting, needle: None };
         let plan = answer(&question).unwrap();
         prop_assert_eq!(plan.measured + plan.beside, plan.cast_on);
         prop_assert_eq!(plan.repeats * of + plan.plus, plan.cast_on);
@@ -143,7 +145,28 @@ proptest! {
     ) {
         if let Some(gauge) = Gauge::new(thousandths, Length::from_nm(span)) {
             let multiple = Multiple { of, plus };
-            let _ = answer(&Question { gauge, rows: Some(gauge), multiple, row_repeat, knitting });
+            let _ = answer(&Question { gauge, rows: Some(gauge), multiple, row_repeat, knitting, needle: Some(gauge.span()) });
         }
     }
+}
+
+/// A swatch on 4 mm: a size down and a size up have names, and where the table ends there is none.
+#[test]
+fn the_needles_to_try_next_are_named() {
+    let beside = |needle| {
+        let question = Question {
+            needle: Some(needle),
+            ..Question::about(Gauge::of(21, Gauge::TEN_CM))
+        };
+        let needles = answer(&question).unwrap().needles.unwrap();
+        let across = |called: Called| called.across;
+        (needles.thinner.map(across), across(needles.this), needles.thicker.map(across))
+    };
+    let four = Length::from_mm(4);
+    let [thinner, thicker] = [375, 450].map(|hundredths| Some(Length::from_nm(hundredths * 10_000)));
+    assert_eq!(beside(four), (thinner, four, thicker));
+    let [first, last] = [NEEDLES[0].across, NEEDLES[NEEDLES.len() - 1].across];
+    assert_eq!(beside(first).0, None);
+    assert_eq!(beside(last).2, None);
+    assert_eq!(answer(&Question::about(Gauge::of(21, Gauge::TEN_CM))).unwrap().needles, None);
 }

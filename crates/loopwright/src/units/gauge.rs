@@ -16,6 +16,7 @@
 //! ```
 
 use super::parse::Unreadable;
+use super::printed::Unread;
 use super::{Length, LengthUnit, gauge_text};
 use crate::bounds::Bounds;
 use crate::gauge::Direction;
@@ -111,8 +112,8 @@ impl Gauge {
     /// Reads several counts of stitches: `21, 20 1/2, 21`. Each may name its own span.
     ///
     /// # Errors
-    /// As [`Gauge::read`], for the first that is none.
-    pub fn read_list(text: &str, span: Length) -> Result<Vec<Self>, Unreadable> {
+    /// The first piece that is none, and why, as [`Gauge::read`] says.
+    pub fn read_list(text: &str, span: Length) -> Result<Vec<Self>, Unread> {
         gauge_text::read_several(text, span, Direction::Stitches)
     }
 }
@@ -120,6 +121,7 @@ impl Gauge {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::units::printed::WhyUnread;
 
     #[test]
     fn ten_centimetres_are_not_four_inches() {
@@ -183,11 +185,14 @@ mod tests {
         }
         assert_eq!(list("20,5"), all(&[41]));
         // As a fraction it would be 1.05 stitches.
-        assert_eq!(list("21/20"), Err(Unreadable::TwoNumbers));
-        assert_eq!(list("21, 21 / 20 in 10 cm"), Err(Unreadable::TwoNumbers));
+        let refused = |text: &'static str| list(text).map_err(|unread| (unread.piece(text), unread.why));
+        let wrong = |piece, why| Err((piece, WhyUnread::Number(why)));
+        assert_eq!(refused("21/20"), wrong("21/20", Unreadable::TwoNumbers));
+        let spanned = wrong("21 / 20 in 10 cm", Unreadable::TwoNumbers);
+        assert_eq!(refused("21, 21 / 20 in 10 cm"), spanned);
         assert_eq!(list("21,20"), all(&[42, 40]));
-        assert_eq!(list(" "), Err(Unreadable::Empty));
-        assert_eq!(list("21, many"), Err(Unreadable::NotANumber));
+        assert_eq!(refused(" "), wrong(" ", Unreadable::Empty));
+        assert_eq!(refused("21, many"), wrong("many", Unreadable::NotANumber));
         assert_eq!(
             list("21, 31 in 15 cm").map(|list| list[1].span()),
             Ok(Length::of(15, LengthUnit::Cm))

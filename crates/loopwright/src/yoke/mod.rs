@@ -204,8 +204,7 @@ fn written(question: &Question, shaped: Shaped) -> Option<Round> {
         (after.checked_add(shaped.change)?, Ask::Lose(shaped.change))
     };
     let about = spacing::Question::about(before);
-    let spaced = spacing::answer(&spacing::Question { ask, ..about }).ok()?;
-    let row = spaced.ways.into_iter().nth(spaced.suggested)?.row;
+    let row = spacing::suggested_row(&spacing::Question { ask, ..about }).ok()?;
     let percent = (200 * u64::from(shaped.change) + u64::from(before)) / (2 * u64::from(before));
     Some(Round {
         round: shaped.row,

@@ -131,6 +131,7 @@ mod tests {
         let text = super::types().unwrap();
         assert!(text.contains("export interface SpacingQuestion {"), "{text}");
         assert!(text.contains("  text: string;"), "{text}");
+        assert!(text.contains("export interface RaiseQuestion {"), "{text}");
     }
 
     // So that a type of the maths that cannot cross is found before its tool is listed.

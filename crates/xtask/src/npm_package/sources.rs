@@ -80,10 +80,14 @@ fn in_folder(folder: &Path) -> Result<Vec<Type>> {
     Ok(types)
 }
 
-/// The module right under the crate.
+/// Modules within a tool that answer a question of their own, so that each has a function and is a room.
+const WITHIN: [(&str, &str); 1] = [("stairs/raise", "raise")];
+
+/// The module right under the crate, or the one within it that is a room by itself.
 fn room(path: &str) -> &str {
+    let within = WITHIN.iter().find(|(start, _)| path.starts_with(start));
     let first = path.split('/').next().unwrap_or(path);
-    first.strip_suffix(".rs").unwrap_or(first)
+    within.map_or(first.strip_suffix(".rs").unwrap_or(first), |(_, room)| room)
 }
 
 fn is_serialised(attributes: &[Attribute]) -> bool {

@@ -60,7 +60,24 @@ fn knitting(reader: &mut Reader) -> Knitting {
     }
 }
 
-/// The shaping, where any of it is typed: the rest is missing then.
+/// Without these there is no shaping.
+const SHAPING: [Name; 3] = [Name::From, Name::To, Name::ShapingRows];
+
+/// What is missing of a shaping that is begun.
+pub fn missing_of_shaping(fields: &Fields) -> Vec<Name> {
+    let is_begun = SHAPING.iter().any(|name| fields.is_typed(*name));
+    let missing = SHAPING.into_iter().filter(|name| is_begun && !fields.is_typed(*name));
+    missing.collect()
+}
+
+/// Whether something else is asked, which is answered while the shaping is still being typed.
+fn asks_more(fields: &Fields) -> bool {
+    [Name::Counts, Name::Rows, Name::Length]
+        .iter()
+        .any(|name| fields.is_typed(*name))
+}
+
+/// The shaping. Where nothing else is asked and it is not typed whole, the rest is missing.
 fn shaping(reader: &mut Reader) -> Option<Shaping> {
     let from = reader.count_if_any(Name::From);
     let to = reader.count_if_any(Name::To);
@@ -77,11 +94,34 @@ fn shaping(reader: &mut Reader) -> Option<Shaping> {
             },
         });
     }
-    let ends = [(Name::From, from), (Name::To, to), (Name::ShapingRows, rows)];
-    if ends.iter().any(|(_, typed)| typed.is_some()) {
-        for (name, _) in ends.iter().filter(|(_, typed)| typed.is_none()) {
-            reader.wrong(*name, Kind::Missing);
+    if !asks_more(reader.fields()) {
+        for name in missing_of_shaping(reader.fields()) {
+            reader.wrong(name, Kind::Missing);
         }
     }
     None
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::tool::State;
+    use crate::tool::regauge::Regauge;
+    use crate::tool::tests::fields_of;
+
+    /// While a shaping is being typed the counts keep their answer; alone it says of each field what is missing.
+    #[test]
+    fn shaping_that_is_half_typed_does_not_hide_the_stitches() {
+        let of = |link| fields_of::<Regauge>(&State::new("", link));
+        let begun = of("pattern=20&own=22&counts=180&from=60&shaping_rows=56");
+        let question = read(&begun).unwrap();
+        assert_eq!((question.counts, question.shaping), (vec![180], None));
+        assert_eq!(missing_of_shaping(&begun), [Name::To]);
+        let whole = of("pattern=20&own=22&counts=180&from=60&to=42&shaping_rows=56");
+        assert!(read(&whole).unwrap().shaping.is_some() && missing_of_shaping(&whole).is_empty());
+        assert!(missing_of_shaping(&of("pattern=20&own=22&counts=180")).is_empty());
+        let alone = read(&of("pattern=20&own=22&from=60")).unwrap_err();
+        let missing = [Name::To, Name::ShapingRows].map(|name| Problem::new(name, Kind::Missing));
+        assert!(missing.iter().all(|problem| alone.contains(problem)), "{alone:?}");
+    }
 }

@@ -29,6 +29,10 @@ pub const NAMED: &[State] = &[
         "pattern=20&own=22&pattern_rows=28&own_rows=26&from=100&to=40&shaping_rows=31",
     ),
     State::new("rows-wait", "pattern=20&own=22&counts=180&rows=40"),
+    State::new(
+        "shaping-waits",
+        "pattern=20&own=22&counts=180 (196, 212)&pattern_rows=28&own_rows=30&from=60&shaping_rows=56",
+    ),
     State::new("the-same", "pattern=20&own=20&counts=180"),
     State::new(
         "stitches-and-rows",

@@ -2,10 +2,11 @@
 //! circular needle, which is known by its label.
 
 use super::intl::{fill_pattern, fill_pattern_with};
+use super::needles::called_us;
 use super::tell::{Long, Value, fill_pattern_with_values};
 use super::{Title, Worded};
 use loopwright::cords::{Answer, Around, By, Cord, Easier, Gap, Name, Question, Run, SQUEEZE, Stretch, Swatch};
-use loopwright::problem::Problem;
+use loopwright::problem::{Kind, Problem};
 use loopwright::tables::needle::CIRCULARS;
 use loopwright::terms::Working;
 use loopwright::units::Length;
@@ -36,6 +37,7 @@ pub const fn label(name: Name) -> &'static str {
         Name::Cords => "Your circular needles",
         Name::Tip => "Tip of your short ones",
         Name::Around => "Or how far round, on the needle",
+        Name::Needle => "How thick they are",
     }
 }
 
@@ -77,6 +79,16 @@ pub fn headline(answer: &Answer, cord: Long) -> String {
         By::Gap(Gap { sold: None, .. }) => "two circular needles".into(),
     });
     stretches.collect::<Vec<String>>().join(", then ")
+}
+
+/// How thick all of them have to be; nothing where that is not known.
+pub fn needle(answer: &Answer) -> Option<String> {
+    let needle = answer.needle?;
+    let pattern = match answer.picks.len() {
+        0 | 1 => "Take it as @: another thickness would change your gauge.",
+        _ => "Take each of them as @, tips that screw on as well: another thickness would change your gauge.",
+    };
+    Some(fill_pattern_with(pattern, &[], &[&called_us(needle.across, needle.us)]))
 }
 
 /// What lies on the needle; by a washed swatch that is known less surely.
@@ -288,12 +300,13 @@ fn growth(question: &Question) -> Option<String> {
 }
 
 /// What to type instead.
-pub fn problem(problem: &Problem) -> String {
-    match problem.field.name() {
-        Some(Name::Steps) => {
+pub fn problem(problem: &Problem, text: &str) -> String {
+    match (problem.field.name(), problem.kind) {
+        (Some(Name::Steps), _) => {
             "Type a round and the stitches after it, then the next: 5: 120, 12: 160. Each round comes later than the one before.".into()
         }
-        _ => super::problem::sentence(&problem.kind),
+        (_, Kind::UnreadableList(unread)) => super::problem::list(unread, text),
+        (_, kind) => super::problem::sentence(&kind),
     }
 }
 

@@ -11,12 +11,13 @@ pub use steps::{SOURCE, steps};
 use super::Title;
 use super::intl::{fill_pattern_with, tenths};
 use super::needles::{across, called_us, too_thick};
-use super::problem::sentence;
+use super::problem::{list, sentence};
 use super::units::{Lengths, count_of, gauge, span_of};
 use loopwright::gauge::{Answer, Change, Direction, Name, Next, Note, Question};
 use loopwright::problem::{Kind, Problem};
 use loopwright::units::Length;
 use loopwright::units::parse::Unreadable;
+use loopwright::units::printed::WhyUnread;
 
 pub const TITLE: Title = Title {
     name: "Gauge",
@@ -45,13 +46,14 @@ pub const fn label(name: Name) -> &'static str {
 }
 
 /// What is wrong with a field. Counts of several spots are parted by commas.
-pub fn problem(problem: &Problem) -> String {
-    let several = match problem.field.name() {
-        Some(Name::Stitches | Name::Rows | Name::StitchesUnwashed | Name::RowsUnwashed) => true,
-        Some(Name::Pattern | Name::PatternRows | Name::Needle | Name::Width | Name::Length) | None => false,
-    };
-    if several && problem.kind == Kind::Unreadable(Unreadable::TwoNumbers) {
-        return "Part the counts by commas, as in 21, 20½, 21.".into();
+pub fn problem(problem: &Problem, text: &str) -> String {
+    if let Kind::UnreadableList(unread) = problem.kind {
+        return match unread.why {
+            WhyUnread::Number(Unreadable::TwoNumbers) => "Part the counts by commas, as in 21, 20½, 21.".into(),
+            // Of one count alone nothing has to be pointed at.
+            WhyUnread::Number(_) if unread.piece(text) == text.trim() => sentence(&problem.kind),
+            _ => list(unread, text),
+        };
     }
     match problem.field.name() {
         Some(Name::Needle) => too_thick(&problem.kind).unwrap_or_else(|| sentence(&problem.kind)),

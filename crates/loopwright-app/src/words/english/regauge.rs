@@ -9,6 +9,7 @@ pub use note::note;
 pub use picture::{Drawn, Mark, caption};
 pub use sentences::{Lead, Sentences};
 
+use super::intl::fill_pattern_with;
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
 use loopwright::regauge::{KnittingKind, Name, Parity, ShapingSide};
@@ -120,6 +121,13 @@ pub fn problem(problem: &Problem, text: &str) -> String {
         (Kind::Missing, _) => "Type this too, or empty the field that goes with it.".into(),
         (kind, _) => super::problem::sentence(&kind),
     }
+}
+
+/// Which fields are to be filled before the shaping is answered; nothing where it is whole, or not begun.
+pub fn shaping_waits(missing: &[Name]) -> Option<String> {
+    let fields: Vec<String> = missing.iter().map(|name| format!("“{}”", label(*name))).collect();
+    let pattern = "The shaping is still to come: under “@” fill in @.";
+    (!fields.is_empty()).then(|| fill_pattern_with(pattern, &[], &[ABOUT_SHAPING, &fields.join(" and ")]))
 }
 
 #[cfg(test)]

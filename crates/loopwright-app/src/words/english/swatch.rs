@@ -2,10 +2,12 @@
 
 use super::Title;
 use super::intl::{fill_pattern, fill_pattern_with, fill_pattern_with_strings};
+use super::needles::called_us;
 use super::tell::Long;
 use super::terms::plus_dropped;
 use super::units::{count_of, gauge, span_of};
-use loopwright::swatch::{Answer, LEAST_BESIDE, Name, Note, Question, Rows};
+use loopwright::gauge::Called;
+use loopwright::swatch::{Answer, LEAST_BESIDE, Name, Needles, Note, Question, Rows};
 use loopwright::terms::Working;
 use loopwright::units::Length;
 
@@ -27,6 +29,7 @@ pub const fn label(name: Name) -> &'static str {
         Name::Multiple => "The pattern takes a multiple of",
         Name::Plus => "plus, for its two edges",
         Name::RowRepeat => "Rows of one repeat",
+        Name::Needle => "Needle",
     }
 }
 
@@ -54,6 +57,22 @@ pub fn height(question: &Question, answer: &Answer, long: Long) -> String {
         (_, 0) => fill_pattern("That is # {repeat|repeats} of #. ", &numbers) + &height,
         _ => fill_pattern("That is # {repeat|repeats} of #, plus #. ", &numbers) + &height,
     }
+}
+
+/// The needle, and which to try next.
+pub fn needles(answer: &Answer) -> Option<String> {
+    let Needles { this, thinner, thicker } = answer.needles?;
+    let called = |needle: Called| called_us(needle.across, needle.us);
+    let pattern = match (thinner, thicker) {
+        (Some(_), Some(_)) => {
+            "Knit it with @. If it comes out with too few stitches, swatch again with @; with too many, with @."
+        }
+        (Some(_), None) => "Knit it with @. If it comes out with too few stitches, swatch again with @.",
+        (None, Some(_)) => "Knit it with @. If it comes out with too many stitches, swatch again with @.",
+        (None, None) => "Knit it with @.",
+    };
+    let needles = [Some(this), thinner, thicker].into_iter().flatten().map(called);
+    Some(fill_pattern_with_strings(pattern, &[], needles.collect()))
 }
 
 /// In the middle of the drawing, and below it.

@@ -9,7 +9,16 @@ use super::super::even::{Line, Rhythm, Rounds};
 use super::Rate;
 
 /// Shaping rounds of one turn, at most, where two rates go by turns.
-pub(super) const LONGEST_TURN: u32 = 4;
+pub(super) const LONGEST_TURN: u32 = 8;
+
+/// A turn of up to so many is soon said, however seldom it comes.
+const SHORT_TURN: u32 = 4;
+
+/// How long a turn may be among so many gaps: a long one that does not come twice would be three rates one after another.
+pub(super) fn longest_turn(gaps: u32) -> u32 {
+    let most = (gaps / 2).max(SHORT_TURN).min(LONGEST_TURN);
+    most.min(gaps.saturating_sub(1))
+}
 
 /// Where shaping rounds may lie.
 #[derive(Clone, Copy, Debug)]
@@ -159,21 +168,15 @@ impl Search {
         (1..of).flat_map(move |times| [rates(short, long, times), rates(long, short, times)])
     }
 
-    /// The easiest that is near; where none is, the nearer of one rate and of two one after the other.
+    /// The easiest that is near: one rate, two one after the other, two by turns.
     fn easiest(&self) -> Option<Fitted> {
         let gaps = self.gaps();
-        let one = self.one_rate();
-        if one.is_some_and(|one| one.is_near()) {
-            return one;
-        }
-        let two = self.best(self.turns(gaps));
-        if two.is_some_and(|two| two.is_near()) {
-            return two;
-        }
-        let lengths = 2..=LONGEST_TURN.min(gaps.saturating_sub(1));
-        let by_turns = lengths.filter_map(|of| self.best(self.turns(of))).find(Fitted::is_near);
-        let unlike_the_line = [one, two].into_iter().flatten().min_by_key(|found| found.strays);
-        by_turns.or(unlike_the_line)
+        let one_after_the_other = std::iter::once_with(|| self.best(self.turns(gaps)));
+        let by_turns = (2..=longest_turn(gaps)).map(|of| self.best(self.turns(of)));
+        let kinds = std::iter::once_with(|| self.one_rate())
+            .chain(one_after_the_other)
+            .chain(by_turns);
+        kinds.flatten().find(Fitted::is_near)
     }
 }
 
@@ -189,7 +192,8 @@ fn farthest(values: impl Iterator<Item = i64>) -> i64 {
     values.map(i64::abs).max().unwrap_or(0)
 }
 
-/// The easiest rates for so many shaping rounds; none where they have no room on the grid.
+/// The easiest rates for so many shaping rounds that nowhere stray as far as one round's growth; none where no two rates
+/// on the grid keep so near.
 pub(super) fn easiest(rounds: Rounds, rhythm: Rhythm, times: u32, grid: Grid) -> Option<Fitted> {
     let line = rounds.line(rhythm, times);
     if times < 2 {

@@ -7,9 +7,10 @@
 //! that needs more has to be listed.
 //!
 //! Which rates to offer ([`Track`]) goes by ease: one rate for all; else two, one after the other; else two by turns, the
-//! shortest turn first and none of more than four. Of each kind it is the one that strays least, and the easiest kind that
-//! nowhere strays as far as one shaping round's growth is taken. Where none does, it is one rate or two one after the
-//! other, whichever strays less. What is over at the end stays plain. All of it is arithmetic; that a growth more or less does not show is common practice, no source.
+//! shortest turn first and none of more than eight. Of each kind it is the one that strays least, and the easiest kind
+//! that nowhere strays as far as one shaping round's growth is taken. Where none keeps so near, the rounds lie as even as
+//! can be, and are listed. What is over at the end stays plain. All of it is arithmetic; that a growth more or less does
+//! not show, and how long a turn is still held in the head, is common practice, no source.
 //!
 //! The straight line runs from the first shaping round to the last row that may be one. [`Drift`] is measured on it at
 //! each shaping round: so many rounds before its place or behind it, or so many stitches more or fewer than the line has
@@ -101,11 +102,12 @@ fn by_turns(runs: &[Rate]) -> Rates {
     let of_turn = |place: usize| turn[place % 2];
     let repeats = before.iter().enumerate().all(|(place, run)| *run == of_turn(place));
     let ends = of_turn(runs.len() - 1);
-    let is_held = turn[0].times + turn[1].times <= fit::LONGEST_TURN;
+    let gaps = runs.iter().map(|run| run.times).sum();
+    let is_held = turn[0].times + turn[1].times <= fit::longest_turn(gaps);
     match is_held && repeats && last.every == ends.every && last.times <= ends.times {
         true => Rates::ByTurns {
             turn,
-            times: runs.iter().map(|run| run.times).sum(),
+            times: gaps,
         },
         false => Rates::Listed,
     }
@@ -213,8 +215,7 @@ impl Track {
         let end = self.schedule.rows().last()?.row;
         let grid = fit::Grid { every, end };
         let fitted = fit::easiest(rounds, rhythm, growth.changes.len() as u32, grid)?;
-        let rounds_of_it = fitted.is_near().then(|| fitted.rounds())?;
-        Some(Self::in_rounds(rounds, rhythm, growth, rounds_of_it))
+        Some(Self::in_rounds(rounds, rhythm, growth, fitted.rounds()))
     }
 
     /// The track that shapes in these rounds.

@@ -1,6 +1,6 @@
 //! Counts as a pattern lists them, one for each size.
 
-use super::pieces::{Name, Number, Pieces, Role, unread};
+use super::pieces::{Name, Number, Pieces, Role};
 use super::{Unread, WhyUnread, not_as_many};
 use crate::bounds::Bounds;
 use crate::sizing::{STITCHES, Size};
@@ -53,7 +53,7 @@ pub fn read_counts(text: &str, each: Bounds<u32>) -> Result<Vec<Option<u32>>, Un
     let is_count = |number: &&Number| number.role == Role::Girth;
     let read = |number: &Number| {
         let place = number.figures.range();
-        one(text, &number.figures, each).map_err(|why| unread(&place, WhyUnread::Number(why)))
+        one(text, &number.figures, each).map_err(|why| Unread::at(&place, WhyUnread::Number(why)))
     };
     let counts: Vec<Option<u32>> = pieces
         .numbers
@@ -63,11 +63,11 @@ pub fn read_counts(text: &str, each: Bounds<u32>) -> Result<Vec<Option<u32>>, Un
         .collect::<Result<_, _>>()?;
     match pieces.lost(counts.len()) {
         None => Ok(counts),
-        Some(name) if !counts.is_empty() && !name.has_number() => Err(unread(&name.range, WhyUnread::Misplaced)),
+        Some(name) if !counts.is_empty() && !name.has_number() => Err(Unread::at(&name.range, WhyUnread::Misplaced)),
         Some(name) if name.text.chars().any(char::is_alphabetic) => {
-            Err(unread(&name.range, WhyUnread::Number(Unreadable::NotANumber)))
+            Err(Unread::at(&name.range, WhyUnread::Number(Unreadable::NotANumber)))
         }
-        Some(name) => Err(unread(&name.range, WhyUnread::Unused)),
+        Some(name) => Err(Unread::at(&name.range, WhyUnread::Unused)),
     }
 }
 

@@ -7,8 +7,19 @@ use crate::units::{LengthUnit, Unit};
 use std::ops::Range;
 
 /// Words that say what the list is, and name no size.
-const PASSED_OVER: [&str; 13] = [
-    "to", "in", "of", "fit", "fits", "bust", "chest", "finished", "actual", "size", "sizes", "one", "round",
+const LABELS: [&str; 9] = [
+    "fit", "fits", "bust", "chest", "finished", "actual", "size", "sizes", "round",
+];
+
+/// Words that say nothing by themselves. Between two numbers they have to stand beside another word: `81, to fit 86`, but
+/// not `81 of 86`.
+const FILLERS: [&str; 3] = ["to", "in", "of"];
+
+/// Numbers in letters. None of them is dropped as if it said nothing.
+const NUMBER_WORDS: [&str; 33] = [
+    "zero", "nought", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
+    "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty", "thirty", "forty",
+    "fifty", "sixty", "seventy", "eighty", "ninety", "hundred", "thousand", "half", "dozen",
 ];
 
 /// What a piece is for.
@@ -46,9 +57,10 @@ impl Name {
         self
     }
 
-    /// Whether it says a number, which must not be lost.
+    /// Whether it says a number, in figures or in letters, which must not be lost.
     pub fn has_number(&self) -> bool {
-        self.text.chars().any(char::is_numeric)
+        let mut words = self.text.split(|mark: char| !mark.is_alphabetic());
+        self.text.chars().any(char::is_numeric) || words.any(|word| is_one_of(&NUMBER_WORDS, word))
     }
 }
 
@@ -92,7 +104,7 @@ impl Pieces {
     pub fn of(text: &str) -> Result<Self, Unread> {
         let reading = read(text);
         if let Some(place) = reading.unplaced.first() {
-            return Err(unread(place, WhyUnread::Misplaced));
+            return Err(Unread::at(place, WhyUnread::Misplaced));
         }
         let mut pieces = Self {
             unit: reading.unit.and_then(tape_unit),
@@ -118,7 +130,7 @@ impl Pieces {
         }
         if let Some(figures) = &entry.figures {
             if let Figures::Open(..) = figures {
-                return Err(unread(&figures.range(), WhyUnread::Number(Unreadable::Unfinished)));
+                return Err(Unread::at(&figures.range(), WhyUnread::Number(Unreadable::Unfinished)));
             }
             self.numbers.push(Number {
                 figures: figures.clone(),
@@ -132,7 +144,7 @@ impl Pieces {
             let behind = self.name(text, &entry.after, entry.row);
             if let (Some(_), Some(behind)) = (&name, &behind) {
                 let place = figures.range().start..behind.range.end;
-                return Err(unread(&place, WhyUnread::Number(Unreadable::UnknownUnit)));
+                return Err(Unread::at(&place, WhyUnread::Number(Unreadable::UnknownUnit)));
             }
             name = name.or(behind);
         }
@@ -146,9 +158,15 @@ impl Pieces {
     /// What of these words is a name, if anything.
     fn name(&mut self, text: &str, words: &[Range<usize>], row: usize) -> Option<Name> {
         let mut name: Option<Name> = None;
-        for range in words {
-            let word = text.get(range.clone()).unwrap_or_default();
-            if PASSED_OVER.iter().any(|passed| passed.eq_ignore_ascii_case(word)) {
+        let text_of = |range: &Range<usize>| text.get(range.clone()).unwrap_or_default();
+        let says_nothing = words.iter().all(|range| is_one_of(&FILLERS, text_of(range)));
+        let is_between = says_nothing && !self.numbers.is_empty();
+        for (place, range) in words.iter().enumerate() {
+            let word = text_of(range);
+            // `one size`
+            let is_size_next = || words.get(place + 1).is_some_and(|next| is_one_of(&["size"], text_of(next)));
+            let is_filler = is_one_of(&FILLERS, word) && !is_between || is_one_of(&["one"], word) && is_size_next();
+            if is_filler || is_one_of(&LABELS, word) {
                 self.note_kind(word, row);
                 continue;
             }
@@ -190,19 +208,15 @@ impl Pieces {
     }
 }
 
+/// Whether a word is among these, in small letters or large.
+fn is_one_of(words: &[&str], word: &str) -> bool {
+    words.iter().any(|other| other.eq_ignore_ascii_case(word))
+}
+
 /// The unit, if tapes have it.
 fn tape_unit(unit: Unit) -> Option<LengthUnit> {
     match unit {
         Unit::Length(unit @ (LengthUnit::Mm | LengthUnit::Cm | LengthUnit::Inch)) => Some(unit),
         Unit::Length(LengthUnit::M | LengthUnit::Yard) | Unit::Mass(_) | Unit::Count(_) => None,
-    }
-}
-
-/// Something is wrong with the piece that stands here.
-pub fn unread(place: &Range<usize>, why: WhyUnread) -> Unread {
-    Unread {
-        from: place.start,
-        to: place.end,
-        why,
     }
 }

@@ -92,3 +92,21 @@ fn the_longest_orders_are_one_term_of_data() {
         assert_eq!(row::work(&way.row, 100_000).map(|worked| worked.on_needle), Ok(161_803));
     }
 }
+
+/// What is suggested does not hang on whether the other ways are written too.
+#[test]
+fn the_suggested_row_alone_is_the_one_among_all_ways() {
+    let mut rows = 0;
+    for stitches in (5..=400).step_by(7).chain((1_000..=9_000).step_by(1_237)) {
+        for changes in (1..=stitches).step_by(1 + stitches as usize / 40) {
+            for ask in [Ask::Lose(changes), Ask::Gain(changes)] {
+                let question = Question { ask, ..Question::about(stitches) };
+                let Ok(mut answer) = answer(&question) else { continue };
+                let among_all = answer.ways.swap_remove(answer.suggested).row;
+                assert_eq!(suggested_row(&question), Ok(among_all), "{question:?}");
+                rows += 1;
+            }
+        }
+    }
+    assert!(rows > 3_000, "{rows}");
+}

@@ -159,9 +159,16 @@ impl Scanner {
         }
         let is_cross = self.is_cross(end, letters) && figure::end(&self.marks, letters).is_some();
         if is_cross || self.unit(end, letters).is_some() {
-            self.push(TokenKind::Number, end);
-        } else {
-            self.push(TokenKind::Word, letters);
+            return self.push(TokenKind::Number, end);
+        }
+        // `21,2X`: a number and the name of the next size.
+        let comma = self
+            .marks
+            .get(self.place..end)
+            .and_then(|marks| marks.iter().rposition(|mark| *mark == ','));
+        match comma {
+            Some(comma) => self.push(TokenKind::Number, self.place + comma),
+            None => self.push(TokenKind::Word, letters),
         }
     }
 

@@ -13,6 +13,7 @@
 
 use super::read;
 use crate::units::parse::Unreadable;
+use std::ops::Range;
 
 /// A piece of a list that could not be read.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -32,6 +33,15 @@ impl Unread {
         Self {
             from: 0,
             to: text.len(),
+            why,
+        }
+    }
+
+    /// Something is wrong with what stands here.
+    pub const fn at(place: &Range<usize>, why: WhyUnread) -> Self {
+        Self {
+            from: place.start,
+            to: place.end,
             why,
         }
     }

@@ -186,13 +186,25 @@ fn what_was_not_washed_is_not_said_to_be() {
 
 #[test]
 fn a_slash_between_counts_asks_for_commas() {
-    let problem = |field: Name| {
-        problem(&Problem {
-            field: field.into(),
-            kind: Kind::Unreadable(Unreadable::TwoNumbers),
-        })
+    let counts = Gauge::read_list("21/20", Gauge::TEN_CM).unwrap_err();
+    let said = |field: Name, kind| problem(&Problem::new(field, kind), "21/20");
+    assert!(said(Name::Stitches, Kind::UnreadableList(counts)).contains("commas"));
+    assert!(!said(Name::Pattern, Kind::Unreadable(Unreadable::TwoNumbers)).contains("commas"));
+}
+
+#[test]
+fn the_count_that_cannot_be_read_is_pointed_at() {
+    let said = |text: &str| {
+        let unread = Gauge::read_list(text, Gauge::TEN_CM).unwrap_err();
+        plain(&problem(
+            &Problem::new(Name::Stitches, Kind::UnreadableList(unread)),
+            text,
+        ))
     };
-    assert!(problem(Name::Stitches).contains("commas") && !problem(Name::Pattern).contains("commas"));
+    assert_eq!(said("21, many, 20"), "“many”: Type a number in figures, as in 132.");
+    assert_eq!(said("21, 500"), "“500”: Type 400 or less.");
+    // There is but one: nothing has to be pointed at.
+    assert_eq!(said("500"), "Type 400 or less.");
 }
 
 #[test]
@@ -223,7 +235,7 @@ fn the_next_needle_is_named_where_the_swatchs_is_known() {
             most: loopwright::units::Amount::Length(Length::from_mm(50)),
         },
     );
-    assert_eq!(plain(&problem(&thick)), "Type 50 mm or less.");
+    assert_eq!(plain(&problem(&thick, "60")), "Type 50 mm or less.");
 }
 
 /// 104 cm would measure 104 cm; 22 over 10 cm, so 22 over 10 cm.

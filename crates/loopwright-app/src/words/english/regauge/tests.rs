@@ -229,6 +229,18 @@ fn rows_that_wait_say_for_what_and_where_to_type_it() {
 }
 
 #[test]
+fn shaping_that_is_half_typed_says_what_to_fill_in() {
+    assert_eq!(shaping_waits(&[]), None);
+    let one = "The shaping is still to come: under “Shaping in the pattern” fill in “to so many”.";
+    assert_eq!(shaping_waits(&[Name::To]).as_deref(), Some(one));
+    let two = shaping_waits(&[Name::To, Name::ShapingRows]).unwrap();
+    assert!(
+        two.ends_with("fill in “to so many” and “in so many rows, plain ones too”."),
+        "{two}"
+    );
+}
+
+#[test]
 fn a_sum_that_says_nothing_is_not_said() {
     let steps = |own: u32, counts: &[u32]| {
         let question = Question::about(ten(20), ten(own), counts.to_vec());

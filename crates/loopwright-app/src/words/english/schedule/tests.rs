@@ -96,9 +96,16 @@ fn the_trade_counts_from_the_shaping_row_before() {
         phrase(&cut_short).unwrap(),
         "in round 3. Then 3 times over: every round twice, then 2 rounds later; 8 in all"
     );
-    // A turn of more than four is a list.
-    let long = turns(&[block(2, 1), block(0, 4), block(1, 1), block(0, 4), block(1, 1)]);
-    assert_eq!(phrase(&long), None);
+    let of_five = turns(&[block(2, 1), block(0, 4), block(1, 1), block(0, 4), block(1, 1)]);
+    assert_eq!(
+        phrase(&of_five).unwrap(),
+        "in round 3. Then twice over: every round 4 times, then 2 rounds later"
+    );
+    // A turn of more than eight is a list, and so is a long one that does not come twice.
+    let of_nine = turns(&[block(2, 1), block(0, 8), block(1, 1), block(0, 8), block(1, 1)]);
+    assert_eq!(phrase(&of_nine), None);
+    let not_twice = turns(&[block(2, 1), block(0, 4), block(1, 1), block(0, 3)]);
+    assert_eq!(phrase(&not_twice), None);
     // More than two rates are a list.
     let uneven = turns(&[block(0, 1), block(5, 1), block(7, 2), block(5, 2), block(7, 2)]);
     assert_eq!(phrase(&uneven), None);
