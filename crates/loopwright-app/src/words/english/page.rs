@@ -7,6 +7,8 @@ pub const HOME: &str = "All tools";
 pub const ABOUT: &str = "About";
 pub const SKIP: &str = "Skip to the page";
 pub const MORE: &str = "More about this";
+/// Before the choice of the question, where a tool answers two.
+pub const WANTED: &str = "What do you want to know?";
 pub const CLEAR_THESE: &str = "Clear";
 
 /// A field and what stands in it.
