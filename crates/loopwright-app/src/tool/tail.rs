@@ -41,24 +41,24 @@ impl Tool for Tail {
     /// The sentence with its fields, and the rest folded away.
     fn form(form: &Form) -> Html {
         let is_left = ask::asks_what_is_left(&form.view.fields);
-        let mut cast_on = vec![
+        let cast_on = [
             Words(words::I_CAST_ON),
             Part::Field(Name::Stitches),
             Words(words::STITCHES),
             Part::Field(Name::Method),
         ];
-        let mut unit = Html::default();
+        let mut yarn = Vec::new();
         if ask::draws_from_tail(&form.view.fields) {
-            cast_on.extend([Words(words::IN_YARN), Part::Field(Name::Yarn)]);
+            yarn.push(form.line(&[Words(words::THE_YARN_IS), Part::Field(Name::Yarn)]));
             // Beside a tail that is typed its unit stands already.
             if !is_left {
                 let choice = unit_choice(form.view, &YARN, words::LABEL_UNIT);
                 let said = text_element("span", "", words::MEASURED_IN);
-                unit = element("div", "line", vec![said, choice]);
+                yarn.push(element("div", "line", vec![said, choice]));
             }
         }
         let wanted = form.line_of("line wanted", &[Part::Labelled(Name::Wanted)]);
-        list(vec![wanted, form.line(&cast_on), unit, form.columns()])
+        list(vec![wanted, form.line(&cast_on), list(yarn), form.columns()])
     }
 
     /// The tail, its drawing, the estimates and the sum; or what is left, and whether it will do.

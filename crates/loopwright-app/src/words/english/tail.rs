@@ -24,7 +24,7 @@ pub const TITLE: Title = Title {
 };
 pub const I_CAST_ON: &str = "I cast on";
 pub const STITCHES: &str = "stitches,";
-pub const IN_YARN: &str = "in yarn that is";
+pub const THE_YARN_IS: &str = "The yarn is";
 pub const MEASURED_IN: &str = "I measure yarn in";
 pub const LABEL_UNIT: &str = "Unit of yarn";
 pub const WAITING: &str = "Type the count and choose the class on the ball band. If there is none, count wraps or measure a piece: see “More about this”.";

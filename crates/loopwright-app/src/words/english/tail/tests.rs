@@ -14,7 +14,7 @@ fn all(question: &Question, print: Print) -> Vec<String> {
     let answer = answer(question).unwrap();
     let (before, after) = outcome(&answer);
     let mut written = vec![before, after, headline(&answer, print), because(&answer, print)];
-    for remaining in &answer.left {
+    if let Some(remaining) = &answer.left {
         let (before, after) = left::verdict(remaining, print);
         written.extend([before, after, left::headline(remaining)]);
         written.push(left::because(&answer, remaining, question.end, print));
