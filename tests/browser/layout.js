@@ -28,7 +28,8 @@ for (const element of document.body.querySelectorAll("*")) {
 
 // A choice does not tell how wide its words are; another with the same words and no limit does.
 for (const select of document.querySelectorAll("select")) {
-  if (!drawn(select)) continue;
+  // Where type is very large its words are shown once more, broken into lines, and its own are not seen.
+  if (!drawn(select) || getComputedStyle(select).opacity === "0") continue;
   const twin = document.createElement("select");
   const words = select.selectedOptions[0]?.text ?? "";
   twin.add(new Option(words));

@@ -1,6 +1,6 @@
 //! The page holds still while she types: each tool is filled in key by key, and after each key every field stands where
-//! it stood, on a phone and on a tablet. Where the browser tells of layout shifts, none around the answer is large, whoever
-//! caused it. Inside, an answer of three lines is longer than one of two, and what stands below its line gives way.
+//! it stood, on a phone and on a tablet. Where the browser tells of layout shifts, all that a key brings about are small
+//! together, around the answer and inside of it.
 
 use crate::{
     browser::{Browser, words_of},
@@ -14,7 +14,7 @@ use serde_json::json;
 use std::collections::BTreeMap;
 use thirtyfour::{Key, TypingData};
 
-/// The largest shift of what is on the screen, as the browser reckons it.
+/// The most that one key may shift what is on the screen, as the browser reckons it.
 const LARGEST_SHIFT: f64 = 0.05;
 
 /// On a phone nothing moves under her thumb.
@@ -39,11 +39,9 @@ struct Field {
 const FIELDS: &str = "return [...document.querySelectorAll('form.question :is(input, select, textarea)[id]')]
     .map((field) => [field.id, field.localName === 'select', field.value])";
 
-/// Notes layout shifts from here on, with or without a key before them, but for those inside of the answer.
+/// Notes all layout shifts from here on, with or without a key before them.
 const WATCH: &str = "window.shifts = [];
-    const isOutside = ({ node }) => !(node?.parentElement ?? document.body).closest('.answers');
-    const note = (shift) => shift.sources.some(isOutside) && shifts.push(shift.value);
-    window.watch = new PerformanceObserver((list) => list.getEntries().forEach(note));
+    window.watch = new PerformanceObserver((list) => shifts.push(...list.getEntries().map(({ value }) => value)));
     if (PerformanceObserver.supportedEntryTypes.includes('layout-shift')) watch.observe({ type: 'layout-shift' });";
 
 /// Once the page is drawn: where every field stands in it (what lies in a closed fold stands nowhere), and how far things
@@ -191,9 +189,10 @@ impl<'a> Hand<'a> {
                     .push(format!("at {typed}, {name} went from {before:?} to {now:?}"));
             }
         }
-        let large = shifts.into_iter().filter(|shift| *shift > LARGEST_SHIFT);
-        self.moved
-            .extend(large.map(|shift| format!("at {typed}, a shift of {shift}")));
+        let shift: f64 = shifts.into_iter().sum();
+        if shift > LARGEST_SHIFT {
+            self.moved.push(format!("at {typed}, a shift of {shift}"));
+        }
         self.places = places;
         Ok(())
     }

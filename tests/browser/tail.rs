@@ -61,20 +61,32 @@ pub async fn she_leaves_a_tail_in_yards(stage: &mut Stage) -> Result<()> {
     play(stage, &steps).await
 }
 
-/// In the middle of casting on: enough, tight, or begun again.
+/// In the middle of casting on, which is a question of its own: enough, tight, or begun again.
 pub async fn she_asks_whether_the_tail_will_do(stage: &mut Stage) -> Result<()> {
     let steps = [
         Open("#/tail"),
+        Choose("#tail-wanted", "left"),
         Type(STITCHES, "120"),
         Choose("#tail-yarn", "medium"),
-        Press(".question > details:last-of-type summary"),
+        // As long as she does not say otherwise all of them are still to be cast on.
+        Holds("#tail-left_to_go", "120"),
+        Hides(".answer", "an answer to a question that she did not ask"),
         Type("#tail-left_tail", "1.5"),
+        Reads("It gives 46 to 51 stitches"),
         Type("#tail-left_to_go", "40"),
-        Begins(".verdict", "Enough: with 40 to go, 18 cm will be over."),
+        Begins(".outcome", "Enough: with 40 to go, 18 cm will be over."),
+        NeverSays(".answers", "Leave a tail"),
         Type("#tail-left_tail", "1.25"),
-        Begins(".verdict", "Tight: 40 to go just fit"),
+        Begins(".outcome", "Tight: 40 to go just fit"),
         Type("#tail-left_tail", "0.9"),
-        Begins(".verdict", "Not enough: for 40 to go, 32 cm is lacking."),
+        Begins(".outcome", "Not enough: for 40 to go, 32 cm is lacking."),
+        Choose("#tail-wanted", "tail"),
+        Reads("Leave a tail of 3.6 m"),
+        // What was typed in a fold before there was a choice is asked about where it is opened again.
+        Open("#/tail?stitches=120&yarn=medium&left_tail=1.25&left_to_go=40"),
+        Holds("#tail-wanted", "left"),
+        Holds("#tail-left_tail", "1.25"),
+        Reads("It gives 37 to 41 stitches"),
     ];
     play(stage, &steps).await
 }

@@ -17,8 +17,10 @@ pub async fn she_types_her_scarf_and_reads_the_balls(stage: &mut Stage) -> Resul
         Choose("#yarn-s1_fabric", "garter"),
         Type("#yarn-swatch_stitches", "21"),
         Type("#yarn-swatch_rows", "28"),
-        // The example in the field is no ball of hers.
-        Hides(".answer", "an answer from an example"),
+        // The example in the field is no ball of hers: it is told how much yarn, and what is missing for the balls.
+        Begins(".answer .row", "You need about "),
+        Says(".answers", "Type how much yarn is on the ball you buy"),
+        NeverSays(".answers", "Buy"),
         Holds("#yarn-ball_length", ""),
         Type("#yarn-ball_length", "125"),
         Reads("Buy 4 balls"),

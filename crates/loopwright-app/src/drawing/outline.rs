@@ -154,7 +154,13 @@ fn outlines(rectangles: &[Rectangle], middle: (f64, f64), figures: Figures) -> H
     let Scale(scale) = Scale::of(rectangles);
     let wide = rectangles.iter().map(|it| it.x + it.wide).fold(0.0, f64::max);
     let high = rectangles.iter().map(|it| it.y + it.high).fold(0.0, f64::max);
-    let (left, low) = (f64::from(FRAME) / 2.0 - scale * wide / 2.0, ROOM + scale * high);
+    // With figures the picture has one size for all pieces, so that nothing below it moves as they grow.
+    let above = if figures.below.is_empty() {
+        0.0
+    } else {
+        (HIGH - scale * high) / 2.0
+    };
+    let (left, low) = (f64::from(FRAME) / 2.0 - scale * wide / 2.0, ROOM + above + scale * high);
     let draw = |it: &Rectangle| {
         let (x, y) = (left + scale * it.x, low - scale * it.y);
         let (right, top) = (x + scale * it.wide, y - scale * it.high);
@@ -166,7 +172,7 @@ fn outlines(rectangles: &[Rectangle], middle: (f64, f64), figures: Figures) -> H
     let mut drawn: Vec<Html> = rectangles.iter().map(draw).collect();
     let mut bottom = low + ROOM;
     if !figures.below.is_empty() {
-        bottom += FIGURES;
+        bottom += above + FIGURES;
         let inside = (left + scale * middle.0, low - scale * middle.1 + FOOT);
         let below = (f64::from(FRAME) / 2.0, bottom - ROOM);
         let figures = vec![label(inside, figures.inside), label(below, figures.below)];

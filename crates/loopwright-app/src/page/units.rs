@@ -2,8 +2,8 @@
 
 use crate::desk::Desk;
 use crate::form::{Measures, SETTINGS};
-use crate::part::Label;
-use crate::part::plain::{element, list};
+use crate::part::plain::element;
+use crate::part::{Label, selected};
 use crate::store::{Entry, Typed};
 use crate::words::{Worded, about as words};
 use loopwright::choice::{Choice, Key};
@@ -16,18 +16,17 @@ pub fn units(desk: &Desk) -> Html {
     let typed = desk.text(SETTINGS, Measures::SETTING);
     let chosen = typed.and_then(|typed| Measures::from_key(&typed.text));
     let chosen = chosen.unwrap_or(Measures::START);
-    let option = |measures: &Measures| {
-        let key = measures.key();
-        html! { <option {key} value={key} selected={*measures == chosen}>{ measures.words() }</option> }
-    };
+    let options = Measures::ALL
+        .iter()
+        .map(|measures| (measures.key(), measures.words().into()));
     let desk = desk.clone();
-    let onchange = move |event: Event| {
+    let onchange = Callback::from(move |event: Event| {
         let key = event.target_unchecked_into::<HtmlSelectElement>().value();
         desk.write_many(choosing(key));
-    };
+    });
     let label = Label::Shown(words::MEASURES_LABEL).draw(&id);
-    let select = html! { <select {id} {onchange}>{ for Measures::ALL.iter().map(option) }</select> };
-    element("div", "units line", vec![list(vec![label, select])])
+    let select = selected(id, options.collect(), chosen.key(), onchange);
+    element("div", "units line", vec![label, select])
 }
 
 /// What a choice changes: units that were chosen for single kinds of fields give way to it, what is typed does not.

@@ -32,11 +32,9 @@ pub fn tool_page(sheet: &Sheet, title: Title, question: Html, answers: Html) -> 
 /// until the answer itself is in sight, and everywhere else they hide it.
 pub fn answered(title: &'static str, line: Html, (before, after): (String, String)) -> Html {
     let foot = vec![line.clone(), text_element("strong", "", after.clone())];
-    let outcome = vec![
-        text((before + " ").into()),
-        text_element("strong", "", after),
-        text(".".into()),
-    ];
+    // What it comes to has a line of its own: at the end of the words before it, it would jump as these get longer.
+    let comes_to = element("span", "", vec![text_element("strong", "", after), text(".".into())]);
+    let outcome = vec![text((before + " ").into()), comes_to];
     let attributes = [("class", "answer"), ("aria-live", "polite")];
     let answer = vec![text_element("h2", "", title), line, element("p", "outcome", outcome)];
     list(vec![
@@ -45,14 +43,17 @@ pub fn answered(title: &'static str, line: Html, (before, after): (String, Strin
     ])
 }
 
-/// A row to knit, broken between its terms; a bracket stays together where the line has room for it.
+/// A row to knit, broken between its terms; a bracket stays together where the line has room for it. The terms of another
+/// row are other terms: none of them goes from its place in one row to its place in the next.
 pub fn row(row: &Row) -> Html {
     let mut terms = words::row::terms(row);
     let last = terms.len().saturating_sub(1);
     terms.iter_mut().take(last).for_each(|term| term.push(','));
-    html! {
-        <p class="row">{ for terms.into_iter().map(|term| html! { <><span>{ term }</span>{ " " }</> }) }</p>
-    }
+    let whole = terms.concat();
+    let term = |(place, term): (usize, String)| {
+        html! { <key={format!("{place} of {whole}")}><span>{ term }</span>{ " " }</> }
+    };
+    html! { <p class="row">{ for terms.into_iter().enumerate().map(term) }</p> }
 }
 
 /// What to knit, as it is said: a line for each track.

@@ -1,15 +1,14 @@
 //! One field as it is drawn: the input, the list or the choice, with its label and its unit. What is wrong with it stands
 //! below, in room that is kept for it (`room.rs`). The text is never rewritten.
 
+use super::View;
 use super::advice::advice_id;
+use super::choice::{selected, selection, unit_setting};
 use super::doubt::typing;
 use super::plain::{button, element, element_with, list, text};
-use super::{Label, View};
-use crate::desk::Desk;
-use crate::form::{Field, Kind, LIST_UNITS, List, Options, Place, SETTINGS, SPANS, Scale};
+use crate::form::{Field, Kind, LIST_UNITS, List, Options, Place, SPANS, Scale};
 use crate::store::Typed;
-use crate::words::{Worded, page, units as words};
-use loopwright::choice::{Choice, FieldName};
+use crate::words::{page, units as words};
 use loopwright::problem::FieldPath;
 use loopwright::units::Measure;
 use loopwright::units::print::Step;
@@ -187,15 +186,9 @@ impl Control<'_> {
         let mut all = options.all();
         all.retain(|(key, _)| (self.field.offered)(&self.view.fields, key));
         let chosen = self.view.fields.chosen(self.path).unwrap_or_else(|| options.start());
-        let option = |(key, words): (&'static str, &'static str)| {
-            html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
-        };
-        let options: Html = all.into_iter().map(option).collect();
+        let options = all.into_iter().map(|(key, words)| (key, words.to_owned())).collect();
         let onchange = self.view.sheet.choosing(&self.path.stored());
-        list(vec![
-            self.label(),
-            html! { <select id={self.id.clone()} {onchange}>{ options }</select> },
-        ])
+        list(vec![self.label(), selected(self.id.clone(), options, chosen, onchange)])
     }
 
     /// The choice of what a text was counted over or is written in, where that belongs to the text: it is stored as the
@@ -241,90 +234,4 @@ impl Control<'_> {
         };
         element_with("label", shown, vec![text(label.to_owned().into())])
     }
-}
-
-/// A choice that holds for the whole page.
-pub fn settings_choice<C: Choice + Worded>(desk: &Desk, setting: &'static str, label: &'static str) -> Html {
-    let id = format!("{SETTINGS}-{setting}");
-    let typed = desk.text(SETTINGS, setting);
-    let chosen = typed.and_then(|typed| C::from_key(&typed.text)).unwrap_or(C::START);
-    let option = |choice: &C| {
-        html! { <option key={choice.key()} value={choice.key()} selected={*choice == chosen}>{ choice.words() }</option> }
-    };
-    let desk = desk.clone();
-    let onchange = move |event: Event| {
-        let key = event.target_unchecked_into::<HtmlSelectElement>().value();
-        desk.write(SETTINGS, setting, Some(Typed::plain(key)));
-    };
-    html! {
-        <>
-            <label for={id.clone()}>{ label }</label>
-            <select {id} {onchange}>{ for C::ALL.iter().map(option) }</select>
-        </>
-    }
-}
-
-/// The choice of the unit of a scale where it stands in the sentence and not beside a field.
-pub fn unit_choice<T: Measure>(view: &View, scale: &'static Scale<T>, label: &'static str) -> Html {
-    let shown = scale.shown(view.fields.settings()).key;
-    unit_setting(view, scale, format!("{SETTINGS}-{}", scale.setting), label, shown)
-}
-
-/// The choice of the unit of a scale, which is one setting wherever it stands.
-fn unit_setting<T: Measure>(
-    view: &View,
-    scale: &'static Scale<T>,
-    id: String,
-    label: &'static str,
-    shown: &str,
-) -> Html {
-    let units = scale.units().map(|unit| (unit.key, (scale.name)(unit.unit).to_owned()));
-    let desk = view.sheet.desk.clone();
-    let onchange = Callback::from(move |event: Event| {
-        let key = event.target_unchecked_into::<HtmlSelectElement>().value();
-        desk.write(SETTINGS, scale.setting, Some(Typed::plain(key)));
-    });
-    selection(id, label, units.collect(), shown, onchange)
-}
-
-/// A choice whose label is for those who cannot see what it stands beside.
-fn selection(
-    id: String,
-    label: &'static str,
-    choices: Vec<(&'static str, String)>,
-    chosen: &str,
-    onchange: Callback<Event>,
-) -> Html {
-    let label = Label::Unseen(label).draw(&id);
-    let option = |(key, words): (&'static str, String)| {
-        html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
-    };
-    let options: Html = choices.into_iter().map(option).collect();
-    list(vec![label, html! { <select {id} {onchange}>{ options }</select> }])
-}
-
-/// A choice of the question that stands beside the answer, since it is made by what the answer says.
-pub fn choices<C: Choice + Worded>(view: &View, name: impl FieldName, chosen: C) -> Html {
-    let options = C::ALL.iter().map(|option| (option.key(), option.words().into()));
-    element(
-        "div",
-        "line",
-        vec![answer_choice(view, name, options.collect(), chosen.key())],
-    )
-}
-
-/// A choice that stands beside the answer, whose words depend on it.
-pub fn answer_choice(view: &View, name: impl FieldName, options: Vec<(&'static str, String)>, chosen: &str) -> Html {
-    let path = view.fields.path(name);
-    let Some(field) = view.fields.row(path) else {
-        return Html::default();
-    };
-    let id = view.sheet.element(&path.stored());
-    let label = Label::Shown(field.label_in(&view.fields)).draw(&id);
-    let option = |(key, words): (&'static str, String)| {
-        html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
-    };
-    let options: Html = options.into_iter().map(option).collect();
-    let onchange = view.sheet.choosing(&path.stored());
-    list(vec![label, html! { <select {id} {onchange}>{ options }</select> }])
 }

@@ -2,7 +2,7 @@
 //! there. Nothing is taken or kept without a tap.
 
 use super::doubt::doubted;
-use super::plain::{button, element, text_element};
+use super::plain::{button, element, quiet_button, text_element};
 use super::{Sheet, View};
 use crate::form::kept::{self, Kept, Value};
 use crate::form::{Field, Keeping, Kind, Scale, gauge_text};
@@ -49,7 +49,7 @@ fn kept_beside(view: &View, field: &'static Field) -> Vec<Html> {
             });
             let keep = here.map(|here| {
                 let label = words::keep(&name.print_in(measures, &here));
-                button(label, writing(&view.sheet, kept::SHEET, name.key().to_owned(), here))
+                quiet_button(label, writing(&view.sheet, kept::SHEET, name.key().to_owned(), here))
             });
             take.into_iter().chain(keep).collect()
         }
@@ -83,7 +83,7 @@ pub fn keep_offer(view: &View, (name, value): (Kept, Value)) -> Html {
         text_element("span", "", words::taken(&text))
     } else {
         let write = writing(&view.sheet, kept::SHEET, name.key().to_owned(), typed);
-        button(words::keep(&text), write)
+        quiet_button(words::keep(&text), write)
     };
     element("p", "line", vec![content])
 }

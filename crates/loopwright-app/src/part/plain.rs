@@ -52,6 +52,11 @@ pub fn button(label: String, onclick: Callback<MouseEvent>) -> Html {
     html! { <button type="button" {onclick}>{ label }</button> }
 }
 
+/// A button that does not ask for attention.
+pub fn quiet_button(label: String, onclick: Callback<MouseEvent>) -> Html {
+    html! { <button type="button" class="quiet" {onclick}>{ label }</button> }
+}
+
 /// What lies folded below its summary.
 pub fn folded(class: &'static str, summary: &'static str, content: Vec<Html>) -> Html {
     let mut children = vec![text_element("summary", "", summary)];

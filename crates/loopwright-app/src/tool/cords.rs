@@ -202,11 +202,6 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
     let mut before = None;
     for stretch in &answer.plan {
         below.sentence("verdict", words::change(before, stretch, question.flat, cord));
-        if let By::Gap(gap) = &stretch.by {
-            let whole = answer.plan.len() == 1;
-            below.sentence("", words::gap(stretch, whole, question.flat));
-            below.add(items("ul", words::ways(gap, cord)));
-        }
         before = Some(stretch);
     }
     if let Some(easier) = &answer.easier {
@@ -216,6 +211,14 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
         Around::Even { from, to, rounds } if from != to => below.add(drawn(question, answer, rounds, cord)),
         Around::Steps { rounds, .. } => below.add(drawn(question, answer, rounds, cord)),
         Around::Even { .. } | Around::Girth(_) | Around::Rounds(_) => below.sentence("", words::serving(answer, cord)),
+    }
+    // Below the drawing, since it is long where it is there at all.
+    for stretch in &answer.plan {
+        if let By::Gap(gap) = &stretch.by {
+            let whole = answer.plan.len() == 1;
+            below.sentence("", words::gap(stretch, whole, question.flat));
+            below.add(items("ul", words::ways(gap, cord)));
+        }
     }
     below.add(good_to_know(words::notes(question, answer, long, cord)));
     below.add(working(words::steps(question, answer, long, cord), words::SOURCE));

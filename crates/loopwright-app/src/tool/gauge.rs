@@ -196,9 +196,9 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
     if answer.rows_only {
         below.sentence("verdict", words::ROWS_ONLY.into());
     }
-    below.add(figure(question, answer, lengths));
     let one_way = |(direction, found)| one_way(view, direction, question, (answer, found));
     below.add(element("div", "ways", answer.directions().map(one_way).collect()));
+    below.add(figure(question, answer, lengths));
     below.add(good_to_know(
         answer.notes.iter().map(|note| words::note(*note).into()).collect(),
     ));
@@ -207,12 +207,12 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
     below.done()
 }
 
-/// The piece as it would be beside the one that is wanted. Without rows beside the pattern's, its length is the one that
+/// The piece as it would be beside the one that is wanted; as long as the pattern's gauge is not there, the one that is
+/// wanted alone, so that nothing has to make room when it is typed. Without rows beside the pattern's, its length is the one that
 /// is wanted.
 fn figure(question: &Question, answer: &Answer, lengths: Lengths) -> Html {
-    let Some(drawn) = words::picture(question, answer, lengths) else {
-        return Html::default();
-    };
+    let drawn = words::picture(question, answer, lengths);
+    let is_apart = drawn.seen == words::Seen::Apart;
     let rows = answer.compared_rows();
     let piece = Piece {
         would_be: Size {
@@ -223,12 +223,19 @@ fn figure(question: &Question, answer: &Answer, lengths: Lengths) -> Html {
             width: question.width,
             height: question.length,
         },
-        known_width: answer.stitches.known(),
-        known_height: rows.and_then(Measured::known),
+        known_width: answer.stitches.known().filter(|_| is_apart),
+        known_height: rows.and_then(Measured::known).filter(|_| is_apart),
     };
-    let caption = words::drawing(piece.bands_seen());
+    let caption = words::drawing(drawn.seen, piece.bands_seen());
     let figures = Figures {
-        words: [&*drawn.would_be, "; ", &drawn.wanted, ". ", caption].concat(),
+        words: [
+            &*drawn.would_be,
+            if is_apart { "; " } else { "" },
+            &drawn.wanted,
+            ". ",
+            caption,
+        ]
+        .concat(),
         inside: drawn.would_be,
         below: drawn.wanted,
     };

@@ -140,6 +140,10 @@ impl Tool for Raglan {
         wait(view, problems, words::WAITING)
     }
 
+    fn problem(_: &View, question: Option<&Question>, problem: &Problem) -> String {
+        words::problem(question, problem)
+    }
+
     /// Four parts that open from a neck.
     fn sign() -> Html {
         drawing::sign()

@@ -1,5 +1,5 @@
-//! The view of rows and length: what is asked and the washed row gauge; the rows or the length with its neighbours, and
-//! in mid-knit whether the tape is ahead or behind.
+//! The view of rows and length: what is asked and the washed row gauge; the rows or the length with its neighbours. In
+//! mid-knit it is another question with an answer of its own: whether the tape is ahead or behind, and how many are to go.
 
 use super::next::Gift;
 use super::{Entry, State, Tool};
@@ -12,10 +12,12 @@ use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, wait, w
 use crate::store::Typed;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::rows as words;
+use crate::words::units::Lengths;
 use loopwright::cast_on::WIDTH;
 use loopwright::problem::Problem;
 use loopwright::rows::{
-    Answer, Ask, Asked, EDGES, END_AFTER, Fabric, Name, Question, REPEAT, ROWS, SET_UP, Tape, Turning, answer,
+    Answer, Ask, Asked, Course, EDGES, END_AFTER, Fabric, Name, Question, REPEAT, ROWS, SET_UP, Tape, Turning, Wanted,
+    answer,
 };
 use yew::prelude::*;
 
@@ -28,6 +30,7 @@ const NAMED: &[State] = &[
     State::new("ridges", "ask=ridges&ridges=21&gauge=42"),
     State::new("garter", "length=10.7&gauge=42&fabric=garter&knitting=round&edges=2"),
     State::new("elsewhere", "ask=rows&rows=112&gauge=28&repeat=12"),
+    State::new("midway-waiting", "wanted=course&length=50&gauge=28"),
     State::new(
         "on-course",
         "length=50&gauge=28&unwashed=30&tape_rows=60&tape_length=20",
@@ -49,6 +52,7 @@ const NAMED: &[State] = &[
 ];
 
 fields! { FIELDS of Name, words::label;
+    Wanted => Field::choice::<Wanted>().starts(Start::From(usually_wanted)).in_sentence(),
     Ask => Field::choice::<Asked>().in_sentence(),
     Length => Field::length(&TAPE, WIDTH).only_if(asks_length),
     Rows => Field::count(ROWS).only_if(asks_rows),
@@ -61,9 +65,28 @@ fields! { FIELDS of Name, words::label;
     SetUp => Field::count(SET_UP).starts(Start::Count(SET_UP.least)).folded(MORE),
     EndAfter => Field::count(END_AFTER).starts(Start::Count(END_AFTER.least)).folded(MORE),
     Edges => Field::count(EDGES).starts(Start::Count(EDGES.least)).folded(MORE).remarked(PRACTICE),
-    TapeRows => Field::count(ROWS).folded(words::MIDWAY),
-    TapeLength => Field::length(&TAPE, WIDTH).folded(words::MIDWAY),
-    Unwashed => Field::gauge().of_rows().kept(Kept::GaugeRowsUnwashed).folded(words::MIDWAY),
+    TapeRows => Field::count(ROWS).only_if(asks_course),
+    TapeLength => Field::length(&TAPE, WIDTH).only_if(asks_course),
+    Unwashed => Field::gauge().of_rows().kept(Kept::GaugeRowsUnwashed).only_if(asks_unwashed),
+}
+
+/// The course is asked about where that is chosen; or where a tape was typed before there was anything to choose.
+fn asks_course(fields: &Fields) -> bool {
+    match fields.choice(Name::Wanted) {
+        Wanted::Plan => false,
+        Wanted::Course => true,
+    }
+}
+
+fn usually_wanted(fields: &Fields) -> String {
+    let is_typed = fields.is_typed(Name::TapeRows) || fields.is_typed(Name::TapeLength);
+    let wanted = if is_typed { Wanted::Course } else { Wanted::Plan };
+    wanted.key().into()
+}
+
+/// The gauge before washing is for the tape; one that was typed without a tape, before there was a choice, is still seen.
+fn asks_unwashed(fields: &Fields) -> bool {
+    asks_course(fields) || (fields.is_typed(Name::Unwashed) && !fields.is_typed(Name::Wanted))
 }
 
 fn asks_length(fields: &Fields) -> bool {
@@ -98,18 +121,22 @@ impl Tool for Rows {
     fn read(fields: &Fields) -> Result<Question, Vec<Problem>> {
         let mut reader = Reader::new(fields);
         let ask = ask(&mut reader);
-        let tape = reader.both(Name::TapeRows, Name::TapeLength);
+        let tape = asks_course(fields).then(|| Tape {
+            rows: reader.count(Name::TapeRows),
+            length: reader.length(Name::TapeLength),
+        });
+        let unwashed = asks_unwashed(fields).then(|| reader.gauge_if_any(Name::Unwashed));
         let question = Question {
             ask,
             gauge: reader.gauge(Name::Gauge),
-            unwashed: reader.gauge_if_any(Name::Unwashed),
+            unwashed: unwashed.flatten(),
             garter: is_garter(&reader, ask),
             round: is_round(&reader),
             repeat: reader.count(Name::Repeat),
             set_up: reader.count(Name::SetUp),
             end_after: reader.count(Name::EndAfter),
             edges: reader.count(Name::Edges),
-            tape: tape.map(|(rows, length)| Tape { rows, length }),
+            tape,
         };
         reader.done(question)
     }
@@ -123,20 +150,27 @@ impl Tool for Rows {
     }
 
     fn form(form: &Form) -> Html {
+        let asked = match asks_course(&form.view.fields) {
+            true => words::I_GO_BY,
+            false => words::I_HAVE,
+        };
         list(vec![
-            form.line(&[Words(words::I_HAVE), Part::Field(Name::Ask)]),
+            form.line_of("line wanted", &[Part::Labelled(Name::Wanted)]),
+            form.line(&[Words(asked), Part::Field(Name::Ask)]),
             form.columns(),
         ])
     }
 
-    /// The rows or the length, the course, the neighbours, the drawing and the sum.
+    /// The rows or the length, the neighbours, the drawing and the sum; or the course.
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         let lengths = view.lengths(&TAPE);
+        if let Some(course) = &answer.course {
+            return midway(question, answer, course, lengths);
+        }
         let line = text_element("p", "row", words::headline(question, answer, lengths));
         list(vec![
             answered(words::title(question), line, words::outcome(question, answer, lengths)),
             text_element("p", "", words::widths(question, answer, lengths)),
-            course(view, question, answer),
             neighbours(view, question, answer),
             drawing::piece(question, answer, lengths),
             good_to_know(answer.notes.iter().copied().map(words::note).collect()),
@@ -145,7 +179,11 @@ impl Tool for Rows {
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {
-        wait(view, problems, words::WAITING)
+        let words = match asks_course(&view.fields) {
+            true => words::WAITING_FOR_TAPE,
+            false => words::WAITING,
+        };
+        wait(view, problems, words)
     }
 
     fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
@@ -182,15 +220,14 @@ fn is_round(reader: &Reader) -> bool {
     }
 }
 
-/// Ahead or behind, where the tape was read.
-fn course(view: &View, question: &Question, answer: &Answer) -> Html {
-    let Some(course) = &answer.course else {
-        return Html::default();
-    };
-    let lengths = view.lengths(&TAPE);
+/// Ahead or behind: what the tape says, the piece on the needle and the sum.
+fn midway(question: &Question, answer: &Answer, course: &Course, lengths: Lengths) -> Html {
+    let line = text_element("p", "row", words::standing(course, lengths));
     list(vec![
-        text_element("p", "verdict", words::standing(question, course, lengths)),
+        answered(words::MIDWAY, line, words::remaining(question, course)),
         text_element("p", "", words::tape_says(question, course, lengths)),
+        drawing::piece(question, answer, lengths),
+        working(words::steps(question, answer, lengths), words::SOURCE),
     ])
 }
 
@@ -209,6 +246,7 @@ fn neighbours(view: &View, question: &Question, answer: &Answer) -> Html {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use loopwright::units::{Length, LengthUnit};
 
     #[test]
     fn ridges_are_of_garter_whatever_stitch_is_chosen() {
@@ -217,5 +255,28 @@ mod tests {
         assert_eq!(garter("ask=ridges&ridges=21&gauge=42&fabric=any"), Ok(true));
         assert_eq!(garter("length=10&gauge=42&fabric=garter"), Ok(true));
         assert_eq!(garter("length=10&gauge=42"), Ok(false));
+    }
+
+    /// The tape was typed into a fold once, when there was nothing to choose: it is still asked about and seen.
+    #[test]
+    fn what_was_typed_before_there_was_a_choice_is_still_asked_about() {
+        let fields = |link: &str| {
+            let link = ["length=50&gauge=28", link].concat();
+            crate::tool::tests::fields_of::<Rows>(&State::new("linked", link.leak()))
+        };
+        let tape = |link| Rows::read(&fields(link)).map(|question| question.tape);
+        let length = Length::of(20, LengthUnit::Cm);
+        assert_eq!(
+            tape("&tape_rows=60&tape_length=20"),
+            Ok(Some(Tape { rows: 60, length }))
+        );
+        assert!(tape("&tape_rows=60").is_err_and(|problems| problems[0].field == Name::TapeLength.into()));
+        assert_eq!(tape("&wanted=plan&tape_rows=60&tape_length=20"), Ok(None));
+        assert_eq!(tape("&unwashed=30"), Ok(None));
+        let is_seen = |link| asks_unwashed(&fields(link));
+        assert_eq!(
+            ["&unwashed=30", "&wanted=plan&unwashed=30", ""].map(is_seen),
+            [true, false, false]
+        );
     }
 }

@@ -1,5 +1,6 @@
-//! The view of the tail: how many stitches, how and in what yarn; the tail as a line beside an arm's length, the ways
-//! it was reckoned side by side, and in the middle of casting on whether what is left will do.
+//! The view of the tail: how many stitches, how and in what yarn; the tail as a line beside an arm's length, and the ways
+//! it was reckoned side by side. In the middle of casting on it is another question with an answer of its own: how many
+//! stitches what is left gives, and whether that will do.
 
 mod ask;
 mod states;
@@ -12,7 +13,7 @@ use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, unit_ch
 use crate::words::page::PRACTICE;
 use crate::words::tail::{self as words, Print};
 use loopwright::problem::Problem;
-use loopwright::tail::{ARM, Answer, Estimate, Name, Question, Strand, Way, Why, answer};
+use loopwright::tail::{ARM, Answer, Estimate, Name, Question, Remaining, Strand, Way, Why, answer};
 use loopwright::units::{Length, LengthUnit};
 use yew::prelude::*;
 
@@ -39,47 +40,52 @@ impl Tool for Tail {
 
     /// The sentence with its fields, and the rest folded away.
     fn form(form: &Form) -> Html {
-        let stitches = [
+        let is_left = ask::asks_what_is_left(&form.view.fields);
+        let cast_on = [
             Words(words::I_CAST_ON),
             Part::Field(Name::Stitches),
             Words(words::STITCHES),
+            Part::Field(Name::Method),
         ];
-        let mut how = vec![Part::Field(Name::Method)];
-        let mut unit = Html::default();
+        let mut yarn = Vec::new();
         if ask::draws_from_tail(&form.view.fields) {
-            how.extend([Words(words::IN_YARN), Part::Field(Name::Yarn)]);
-            let choice = unit_choice(form.view, &YARN, words::LABEL_UNIT);
-            unit = element(
-                "div",
-                "line",
-                vec![text_element("span", "", words::MEASURED_IN), choice],
-            );
+            yarn.push(form.line(&[Words(words::THE_YARN_IS), Part::Field(Name::Yarn)]));
+            // Beside a tail that is typed its unit stands already.
+            if !is_left {
+                let choice = unit_choice(form.view, &YARN, words::LABEL_UNIT);
+                let said = text_element("span", "", words::MEASURED_IN);
+                yarn.push(element("div", "line", vec![said, choice]));
+            }
         }
-        list(vec![form.line(&stitches), form.line(&how), unit, form.columns()])
+        let wanted = form.line_of("line wanted", &[Part::Labelled(Name::Wanted)]);
+        list(vec![wanted, form.line(&cast_on), list(yarn), form.columns()])
     }
 
-    /// The tail, its drawing, the estimates and the sum.
+    /// The tail, its drawing, the estimates and the sum; or what is left, and whether it will do.
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         let print = Print {
             yards: is_in_yards(view, answer),
         };
+        if let Some(left) = &answer.left {
+            return left_over(question, answer, left, print);
+        }
         let line = text_element("p", "row", words::headline(answer, print));
-        let verdict = answer.left.as_ref().map_or_else(Html::default, |left| {
-            text_element("p", "verdict", words::verdict(left, print))
-        });
         list(vec![
             answered(words::title(answer.strand), line, words::outcome(answer)),
-            verdict,
             text_element("p", "", words::because(answer, print)),
             drawn(answer, print),
-            estimates(question, answer, print),
+            estimates(question, answer, words::ESTIMATES.into(), print),
             good_to_know(words::notes(answer)),
             working(words::sum(answer, question.end, print), words::SOURCE),
         ])
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {
-        wait(view, problems, words::WAITING)
+        let words = match ask::asks_what_is_left(&view.fields) {
+            true => words::WAITING_FOR_LEFT,
+            false => words::WAITING,
+        };
+        wait(view, problems, words)
     }
 
     fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
@@ -110,6 +116,17 @@ fn is_in_yards(view: &View, answer: &Answer) -> bool {
     }
 }
 
+/// What is left: how many stitches it gives, whether it will do, and the sum.
+fn left_over(question: &Question, answer: &Answer, left: &Remaining, print: Print) -> Html {
+    let line = text_element("p", "row", words::left::headline(left));
+    list(vec![
+        answered(words::left::TITLE, line, words::left::verdict(left, print)),
+        text_element("p", "", words::left::because(answer, left, question.end, print)),
+        estimates(question, answer, words::left::estimates(question.stitches), print),
+        working(words::left::sum(answer, left, question.end, print), words::SOURCE),
+    ])
+}
+
 /// The tail as a line.
 fn drawn(answer: &Answer, print: Print) -> Html {
     let tail = drawing::Tail {
@@ -125,7 +142,7 @@ fn drawn(answer: &Answer, print: Print) -> Html {
 }
 
 /// The ways it was reckoned, side by side.
-fn estimates(question: &Question, answer: &Answer, print: Print) -> Html {
+fn estimates(question: &Question, answer: &Answer, title: String, print: Print) -> Html {
     if answer.estimates.is_empty() {
         return Html::default();
     }
@@ -134,10 +151,7 @@ fn estimates(question: &Question, answer: &Answer, print: Print) -> Html {
         let wins = words::wins(answer).filter(|_| answer.wins == Some(place));
         way(estimate, sum, wins)
     });
-    let mut content = vec![
-        text_element("h3", "", words::ESTIMATES),
-        element("div", "ways", ways.collect()),
-    ];
+    let mut content = vec![text_element("h3", "", title), element("div", "ways", ways.collect())];
     if answer.why != Why::Measured {
         content.push(text_element("p", "quiet", words::SURER));
     }

@@ -5,6 +5,7 @@ mod read;
 mod sections;
 mod show;
 mod states;
+mod without_ball;
 
 use super::{Entry, State, Tool};
 use crate::drawing::balls::{self, Balls};
@@ -239,7 +240,8 @@ impl Tool for Yarn {
                 let fabric = view.fields.choice(Name::SwatchFabric);
                 text_element("p", "quiet", words::refused(fabric))
             }
-            first => wait(view, problems, words::waiting(first.map(|problem| problem.field))),
+            first => without_ball::yarn(view, problems)
+                .unwrap_or_else(|| wait(view, problems, words::waiting(first.map(|problem| problem.field)))),
         }
     }
 

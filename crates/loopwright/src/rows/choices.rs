@@ -3,6 +3,8 @@
 /// A field of the question.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Name {
+    /// What is to be known.
+    Wanted,
     /// What is known.
     Ask,
     /// How long, where a length is known.
@@ -36,6 +38,7 @@ pub enum Name {
 }
 
 crate::field_names!(Name {
+    Wanted = "wanted",
     Ask = "ask",
     Length = "length",
     Rows = "rows",
@@ -52,6 +55,17 @@ crate::field_names!(Name {
     TapeLength = "tape_length",
     Unwashed = "unwashed",
 });
+
+/// What is to be known of rows and their length.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Wanted {
+    /// How many rows, or how long they are.
+    Plan,
+    /// In mid-knit: ahead or behind, and how many are to go.
+    Course,
+}
+
+crate::choice!(Wanted starts Plan { Plan = "plan", Course = "course" });
 
 /// What is known, before it is said how much: an [`Ask`](super::Ask) without its number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

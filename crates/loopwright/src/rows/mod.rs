@@ -33,7 +33,7 @@ mod choices;
 mod course;
 mod note;
 
-pub use choices::{Asked, Fabric, Name, Turning};
+pub use choices::{Asked, Fabric, Name, Turning, Wanted};
 pub use course::{Course, Standing};
 pub use note::Note;
 

@@ -7,6 +7,8 @@ use crate::tables::yarn_weight::Weight;
 /// A field of the question.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Name {
+    /// What is to be known.
+    Wanted,
     /// Stitches to cast on.
     Stitches,
     /// How they are cast on.
@@ -36,6 +38,7 @@ pub enum Name {
 }
 
 crate::field_names!(Name {
+    Wanted = "wanted",
     Stitches = "stitches",
     Method = "method",
     Yarn = "yarn",
@@ -50,6 +53,17 @@ crate::field_names!(Name {
     LeftTail = "left_tail",
     LeftToGo = "left_to_go",
 });
+
+/// What is to be known of a tail.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Wanted {
+    /// How long to leave it.
+    Tail,
+    /// In the middle of casting on: how many stitches what is left gives.
+    Left,
+}
+
+crate::choice!(Wanted starts Tail { Tail = "tail", Left = "left" });
 
 // The old keys of two words were kept and linked once.
 crate::choice!(Method starts LongTail {

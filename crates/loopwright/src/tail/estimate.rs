@@ -61,6 +61,11 @@ impl Estimate {
     pub(super) fn over(&self, stitches: u32, reserve: u32) -> Length {
         self.piece.over(stitches, self.most_percent, reserve)
     }
+
+    /// How many stitches a length gives, each with a reserve of so many percent.
+    pub(super) fn given_by(&self, length: Length, reserve: u32) -> u32 {
+        self.piece.given_by(length, self.most_percent, reserve)
+    }
 }
 
 /// Why an estimate wins.

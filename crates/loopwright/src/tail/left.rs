@@ -1,8 +1,10 @@
-//! In the middle of casting on: "So much tail is left and 40 stitches are still to go. Will it do?"
+//! In the middle of casting on: "So much tail is left and 40 stitches are still to go. How many does it give, and will it
+//! do?"
 //!
 //! It will when it covers the stitches with the reserve, and the end to weave in. It is tight when it covers them
 //! without the reserve only. By how much is said either way.
 
+use super::Estimate;
 use crate::units::Length;
 
 /// What is left.
@@ -23,6 +25,12 @@ pub struct Remaining {
     pub tail: Length,
     /// Stitches still to cast on.
     pub to_go: u32,
+    /// How many it gives; none where the stitches come from elsewhere.
+    pub gives: Option<Gives>,
+    /// What the stitches to go need.
+    pub needs: Length,
+    /// That with the reserve.
+    pub with_reserve: Length,
     /// Enough, tight or short.
     pub verdict: Verdict,
     /// What is over when they have their reserve and the end; negative is how much is lacking.
@@ -43,20 +51,39 @@ pub enum Verdict {
     Short,
 }
 
+/// How many stitches what is left gives, when the end to weave in is kept back.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Gives {
+    /// With the reserve on each.
+    pub with_reserve: u32,
+    /// Without it: if nothing takes more than it should.
+    pub bare: u32,
+}
+
 impl Remaining {
-    /// From what the stitches need with the reserve and the end, and with the end alone.
-    pub(super) fn of(left: Left, needs: Length, bare: Length) -> Self {
+    /// By the estimate that wins, if any does, with its reserve in percent and the end to weave in.
+    pub(super) fn of(left: Left, by: Option<&Estimate>, reserve: u32, end: Length) -> Self {
         let Left { tail, to_go } = left;
+        let needs = |reserve| by.map_or(Length::ZERO, |estimate| estimate.over(to_go, reserve));
+        let for_stitches = tail.saturating_sub(end);
+        let (needs, with_reserve) = (needs(0), needs(reserve));
         Self {
             tail,
             to_go,
-            verdict: match tail {
-                _ if tail >= needs => Verdict::Enough,
-                _ if tail >= bare => Verdict::Tight,
+            gives: by.map(|estimate| Gives {
+                with_reserve: estimate.given_by(for_stitches, reserve),
+                bare: estimate.given_by(for_stitches, 0),
+            }),
+            needs,
+            with_reserve,
+            verdict: match for_stitches {
+                rest if rest >= with_reserve => Verdict::Enough,
+                rest if rest >= needs => Verdict::Tight,
                 _ => Verdict::Short,
             },
-            over: tail.saturating_sub(needs),
-            over_bare: tail.saturating_sub(bare),
+            over: for_stitches.saturating_sub(with_reserve),
+            over_bare: for_stitches.saturating_sub(needs),
         }
     }
 }

@@ -32,9 +32,9 @@ mod piece;
 mod practice;
 
 pub use crate::terms::Range;
-pub use choices::{Name, YarnClass};
+pub use choices::{Name, Wanted, YarnClass};
 pub use estimate::{Estimate, Way, Why};
-pub use left::{Left, Remaining, Verdict};
+pub use left::{Gives, Left, Remaining, Verdict};
 pub use method::{Method, SHORT, Strand};
 pub use piece::Piece;
 pub use practice::{ARM, EDGE_TIMES, per_stitch};
@@ -231,8 +231,8 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         with_reserve,
         arms: arms(tail),
         left: question.left.map(|left| {
-            let needs = |reserve| with_end(by(decided.wins, left.to_go, reserve));
-            Remaining::of(left, needs(reserve), needs(0))
+            let estimate = decided.wins.and_then(|place| estimates.get(place));
+            Remaining::of(left, estimate, reserve, question.end)
         }),
         waste: (strand == Strand::HalfInWaste).then_some(stitches.div_ceil(2)),
         two_strands: is_long && stitches > TWO_STRANDS_ABOVE,

@@ -29,9 +29,20 @@ impl Piece {
     /// What so many stitches take, at so many percent of this and with a reserve of so many percent; rounded up to the
     /// nanometre.
     pub(super) fn over(self, stitches: u32, percent: u32, reserve: u32) -> Length {
-        let percents = u64::from(percent) * u64::from(100 + reserve);
-        let over = u128::from(self.used.to_nm().unsigned_abs()) * u128::from(stitches) * u128::from(percents);
+        let over = self.used_at(percent, reserve) * u128::from(stitches);
         let under = u128::from(self.stitches.max(1)) * 10_000;
         Length::from_nm(i64::try_from(over.div_ceil(under)).unwrap_or(i64::MAX))
+    }
+
+    /// How many stitches a length gives: the most of which [`over`](Self::over) is no more than that.
+    pub(super) fn given_by(self, length: Length, percent: u32, reserve: u32) -> u32 {
+        let over = u128::from(length.max(Length::ZERO).to_nm().unsigned_abs()) * u128::from(self.stitches) * 10_000;
+        u32::try_from(over / self.used_at(percent, reserve).max(1)).unwrap_or(u32::MAX)
+    }
+
+    /// What the piece used, times the percents of both.
+    fn used_at(self, percent: u32, reserve: u32) -> u128 {
+        let percents = u64::from(percent) * u64::from(100 + reserve);
+        u128::from(self.used.to_nm().unsigned_abs()) * u128::from(percents)
     }
 }

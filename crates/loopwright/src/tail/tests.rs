@@ -464,6 +464,30 @@ proptest! {
     }
 
     #[test]
+    fn what_is_left_gives_as_many_stitches_as_it_says_and_no_more(question in any_question()) {
+        let tail = question.left.unwrap().tail;
+        let with = |to_go: u32| {
+            // Only then may so many be to go; what they take hangs on the stitches by the edge alone.
+            let left = Some(Left { tail, to_go: to_go.min(question.stitches) });
+            answer(&Question { left, ..question }).unwrap().left.unwrap()
+        };
+        let Some(gives) = with(0).gives else {
+            prop_assert!(!matches!(question.method.strand(), Strand::Thumb { .. }));
+            return Ok(());
+        };
+        prop_assert!(gives.with_reserve <= gives.bare);
+        for to_go in [gives.with_reserve, gives.bare, gives.with_reserve + 1, gives.bare + 1] {
+            if to_go > question.stitches {
+                continue;
+            }
+            let verdict = with(to_go).verdict;
+            let is_short_of_its_end = tail < question.end;
+            prop_assert_eq!(verdict == Verdict::Enough, !is_short_of_its_end && to_go <= gives.with_reserve);
+            prop_assert_eq!(verdict == Verdict::Short, is_short_of_its_end || to_go > gives.bare);
+        }
+    }
+
+    #[test]
     fn more_stitches_never_need_less(question in any_question(), more in 1_u32..500) {
         // By the edge alone more stitches lie in the same edge, so it is longer too.
         let width = question.width.map(|width| {

@@ -9,10 +9,11 @@ use loopwright::bounds::Bounds;
 use loopwright::problem::Problem;
 use loopwright::tail::{
     EDGE, END, LEFT, Left, Method, NEEDLE as NEEDLES, Name, Piece, Question, STITCHES, Strand, Thickness, USED,
-    USUAL_END, WRAPS, YarnClass,
+    USUAL_END, WRAPS, Wanted, YarnClass,
 };
 
 fields! { FIELDS of Name, words::label;
+    Wanted => Field::choice::<Wanted>().starts(Start::From(usually_wanted)).in_sentence(),
     Stitches => Field::count(STITCHES).in_sentence().kept(Kept::CastOn),
     Method => Field::choice::<Method>().in_sentence(),
     Yarn => Field::choice::<YarnClass>().in_sentence().only_if(draws_from_tail).kept(Kept::YarnClass),
@@ -24,8 +25,27 @@ fields! { FIELDS of Name, words::label;
     MeasuredStitches => Field::count(STITCHES).folded(MORE).only_if(draws_from_tail),
     MeasuredUsed => Field::length(&TAPE, USED).folded(MORE).only_if(draws_from_tail),
     End => Field::length(&TAPE, END).starts(Start::Length(USUAL_END)).folded(MORE).remarked(PRACTICE),
-    LeftTail => Field::length(&YARN, LEFT).folded(words::MIDWAY),
-    LeftToGo => Field::count(Bounds::new(0, STITCHES.most)).folded(words::MIDWAY),
+    LeftTail => Field::length(&YARN, LEFT).only_if(asks_what_is_left),
+    LeftToGo => Field::count(Bounds::new(0, STITCHES.most)).starts(Start::From(all_stitches)).only_if(asks_what_is_left),
+}
+
+/// What is left is asked about where that is chosen; or where it was typed before there was anything to choose.
+pub(super) fn asks_what_is_left(fields: &Fields) -> bool {
+    match fields.choice(Name::Wanted) {
+        Wanted::Tail => false,
+        Wanted::Left => true,
+    }
+}
+
+fn usually_wanted(fields: &Fields) -> String {
+    let is_typed = fields.is_typed(Name::LeftTail) || fields.is_typed(Name::LeftToGo);
+    let wanted = if is_typed { Wanted::Left } else { Wanted::Tail };
+    wanted.key().into()
+}
+
+/// Before the first stitch all of them are still to be cast on.
+fn all_stitches(fields: &Fields) -> String {
+    fields.text(Name::Stitches.into())
 }
 
 /// Whether the stitches of the method that is chosen are drawn from the tail.
@@ -39,11 +59,14 @@ pub(super) fn draws_from_tail(fields: &Fields) -> bool {
 /// From the fields as typed to the question.
 pub(super) fn question(fields: &Fields) -> Result<Question, Vec<Problem>> {
     let mut reader = Reader::new(fields);
-    let left = reader.both(Name::LeftToGo, Name::LeftTail);
+    let left = asks_what_is_left(fields).then(|| Left {
+        tail: reader.length(Name::LeftTail),
+        to_go: reader.count(Name::LeftToGo),
+    });
     let mut question = Question {
         method: reader.choice(Name::Method),
         end: reader.length(Name::End),
-        left: left.map(|(to_go, tail)| Left { tail, to_go }),
+        left,
         ..Question::about(reader.count(Name::Stitches))
     };
     if draws_from_tail(fields) {
@@ -72,6 +95,7 @@ mod tests {
     use crate::tool::State;
     use crate::tool::tail::Tail;
     use crate::tool::tests::fields_of;
+    use loopwright::units::{Length, LengthUnit};
 
     #[test]
     fn a_link_with_the_keys_of_before_asks_the_same() {
@@ -88,5 +112,24 @@ mod tests {
             assert_eq!(before, now);
             assert_ne!(before, read("stitches=300"));
         }
+    }
+
+    /// What is left was typed into a fold once, when there was nothing to choose: it is still asked about and seen.
+    #[test]
+    fn what_was_typed_before_there_was_a_choice_is_still_asked_about() {
+        let left = |link: &str| {
+            let link = ["stitches=120&yarn=medium", link].concat();
+            question(&fields_of::<Tail>(&State::new("linked", link.leak()))).map(|question| question.left)
+        };
+        let tail = Length::of(125, LengthUnit::Cm);
+        assert_eq!(
+            left("&left_tail=1.25&left_to_go=40"),
+            Ok(Some(Left { tail, to_go: 40 }))
+        );
+        // As long as nothing is typed there all of them are to go.
+        assert_eq!(left("&left_tail=1.25"), Ok(Some(Left { tail, to_go: 120 })));
+        assert!(left("&left_to_go=40").is_err_and(|problems| problems[0].field == Name::LeftTail.into()));
+        assert_eq!(left("&wanted=tail&left_tail=1.25&left_to_go=40"), Ok(None));
+        assert_eq!(left(""), Ok(None));
     }
 }

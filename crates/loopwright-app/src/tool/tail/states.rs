@@ -19,6 +19,12 @@ pub(super) const NAMED: &[State] = &[
     State::new("cable", "stitches=80&method=cable"),
     State::new("tubular", "stitches=81&method=tubular"),
     State::new("two-strands", "stitches=300&method=two-strands"),
+    State::new(
+        "left",
+        "wanted=left&stitches=120&yarn=medium&left_tail=1.5&left_to_go=40",
+    ),
+    State::new("left-waiting", "wanted=left&stitches=120&yarn=medium"),
+    State::new("left-cable", "wanted=left&stitches=120&method=cable&left_tail=0.15"),
     State::new("tight", "stitches=120&yarn=medium&left_tail=1.25&left_to_go=40"),
     State::new("short", "stitches=120&yarn=medium&left_tail=0.9&left_to_go=40"),
     State::new(

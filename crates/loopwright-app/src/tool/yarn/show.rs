@@ -12,11 +12,19 @@ use yew::prelude::*;
 
 /// The answer, its drawing, and its sum.
 pub fn show(view: &View, question: &Question, answer: &Answer) -> Html {
-    let print = &Printer {
+    printed(view, |print| drawn_below_each_other(question, answer, print))
+}
+
+/// Something drawn with a printer for the units that are shown.
+pub fn printed(view: &View, draw: impl FnOnce(&Printer) -> Html) -> Html {
+    draw(&Printer {
         yarn: &|length, step| view.print_to(&YARN, length, step),
         mass: &|mass| view.print_to(&WEIGHT, mass, weighed(view, mass)),
         unit: YARN.shown(view.fields.settings()).unit,
-    };
+    })
+}
+
+fn drawn_below_each_other(question: &Question, answer: &Answer, print: &Printer) -> Html {
     let line = text_element("p", "row", words::buy(answer));
     let close = words::close(answer, print);
     list(vec![
@@ -67,7 +75,7 @@ fn drawn(answer: &Answer, print: &Printer) -> Html {
 }
 
 /// Where the yarn goes, if not all for one purpose.
-fn lines(question: &Question, answer: &Answer, print: &Printer) -> Html {
+pub fn lines(question: &Question, answer: &Answer, print: &Printer) -> Html {
     if answer.lines.len() < 2 {
         return Html::default();
     }

@@ -10,6 +10,10 @@ pub const NAMED: &[State] = &[
         "s1_stitches=40&s1_rows=400&s1_fabric=garter&swatch_stitches=21&swatch_rows=28&ball_length=125&ball_mass=50&s1_bind_off=plain",
     ),
     State::new(
+        "without-ball",
+        "s1_stitches=40&s1_rows=400&s1_fabric=garter&swatch_stitches=21&swatch_rows=28&s1_bind_off=plain",
+    ),
+    State::new(
         "sections",
         "s1_stitches=110&s1_rows=120&s1_times=2&s1_name=front and back&s1_bind_off=plain&s2_on=yes&s2_name=sleeve&s2_cast_on=yes&s2_shape=taper&s2_stitches=31&s2_to=46&s2_rows=25&s3_on=yes&s3_stitches=90&s3_rows=8&s3_fabric=rib&s3_bind_off=elastic&swatch_stitches=21&swatch_rows=28&seams=300 cm&other=12&ball_length=125&ball_mass=50",
     ),

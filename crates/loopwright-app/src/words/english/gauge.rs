@@ -5,7 +5,7 @@ mod picture;
 mod steps;
 
 pub use findings::{before, counted, findings};
-pub use picture::{drawing, picture};
+pub use picture::{Seen, drawing, picture};
 pub use steps::{SOURCE, steps};
 
 use super::Title;

@@ -7,6 +7,8 @@ pub const HOME: &str = "All tools";
 pub const ABOUT: &str = "About";
 pub const SKIP: &str = "Skip to the page";
 pub const MORE: &str = "More about this";
+/// Before the choice of the question, where a tool answers two.
+pub const WANTED: &str = "What do you want to know?";
 pub const CLEAR_THESE: &str = "Clear";
 
 /// A field and what stands in it.
@@ -20,12 +22,17 @@ pub fn set(values: &[String]) -> String {
 }
 
 /// Beside an answer that is older than what is typed now: the numbers it answers, each with the label of its field. A
-/// number that is alone is named by it.
+/// number that is alone is named by it, a list is known without: one line has room for it.
 pub fn still_for(values: &[(&str, String)]) -> String {
     match values {
         [] => "This is still the answer from before.".into(),
         [(label, only)] => {
-            let only = value(label, &begun(only));
+            let is_long = only.chars().count() > NAMED;
+            let only = if is_long {
+                begun(only)
+            } else {
+                value(label, &begun(only))
+            };
             fill_pattern_with("This is still the answer for @.", &[], &[&only])
         }
         values => {
@@ -35,8 +42,9 @@ pub fn still_for(values: &[(&str, String)]) -> String {
     }
 }
 
-/// Letters of a text that are enough to know it by.
-const ENOUGH: usize = 24;
+/// Letters of a text that are enough to know it by, and those of one that needs no label.
+const ENOUGH: usize = 20;
+const NAMED: usize = 10;
 
 /// A text, or the beginning of a long one, such as a list of sizes.
 fn begun(text: &str) -> String {
@@ -130,9 +138,6 @@ mod tests {
         assert_eq!(still(&["72", "16", "4"]), "This is still the answer for 72, 16 and 4.");
         assert_eq!(still(&[]), "This is still the answer from before.");
         let list = "XS 85, S 91, M 97, L 103, XL 111";
-        assert_eq!(
-            still(&[list]),
-            "This is still the answer for Edge XS 85, S 91, M 97, L 103…."
-        );
+        assert_eq!(still(&[list]), "This is still the answer for XS 85, S 91, M 97, L….");
     }
 }

@@ -3,6 +3,7 @@
 use super::Title;
 use super::intl::{fill_pattern, fill_pattern_with, number, stitches};
 use super::schedule;
+use loopwright::problem::{Kind, Problem};
 use loopwright::raglan::{Adds, Answer, FULL, Name, Question, RaglanRound};
 use loopwright::shaping::{Rates, Track};
 
@@ -25,6 +26,36 @@ pub const fn label(name: Name) -> &'static str {
         Name::Last => "Plain rounds at the end, at least",
         Name::Rhythm => "The raglan rounds are",
     }
+}
+
+/// What to type instead, and why.
+pub fn problem(question: Option<&Question>, problem: &Problem) -> String {
+    let advice = || super::problem::sentence(&problem.kind);
+    let in_rounds = |pattern, most| question.map(|question| fill_pattern(pattern, &[question.rounds, most]));
+    let why = match (problem.field.name(), problem.kind) {
+        (Some(Name::BodyTo), Kind::TooMany { most }) => {
+            in_rounds("In # {round|rounds} the body grows to # at most.", most)
+        }
+        (Some(Name::SleeveTo), Kind::TooMany { most }) => {
+            in_rounds("In # {round|rounds} a sleeve grows to # at most.", most)
+        }
+        (Some(Name::BodyTo), Kind::NoExact { .. }) => {
+            Some("Each raglan round adds 4 to the body. ".to_owned() + &advice())
+        }
+        (Some(Name::SleeveTo), Kind::NoExact { .. }) => {
+            Some("Each raglan round adds 2 to a sleeve. ".to_owned() + &advice())
+        }
+        (Some(Name::Rounds), Kind::TooFew { least }) => Some(fill_pattern(
+            "To grow this far takes # {round|rounds} or more.",
+            &[least],
+        )),
+        (Some(Name::First | Name::Last), Kind::TooMany { most }) if question.is_some() => Some(fill_pattern(
+            "More than # leave too few rounds to increase in.",
+            &[most],
+        )),
+        _ => None,
+    };
+    why.unwrap_or_else(advice)
 }
 
 /// Whether body and sleeves grow in the same rounds.

@@ -11,7 +11,7 @@ use super::tell::{self, Value, off};
 use super::units::Lengths;
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
-use loopwright::rows::{Answer, Ask, Asked, Course, DROP, Fabric, Name, Note, Question, Standing, Turning};
+use loopwright::rows::{Answer, Ask, Asked, Course, DROP, Fabric, Name, Note, Question, Standing, Turning, Wanted};
 use loopwright::shaping::Side;
 use loopwright::terms::Working;
 
@@ -20,12 +20,16 @@ pub const TITLE: Title = Title {
     asks: "How many rows make a length, and are you on course?",
 };
 pub const I_HAVE: &str = "I have";
-pub const MIDWAY: &str = "Am I on course?";
+pub const I_GO_BY: &str = "I go by";
+pub const MIDWAY: &str = "By the tape";
 pub const WAITING: &str = "The rows, or the length, appear here.";
+pub const WAITING_FOR_TAPE: &str =
+    "Type how many rows are done and what the tape says, and whether you are ahead appears here.";
 
 /// What a field is called.
 pub const fn label(name: Name) -> &'static str {
     match name {
+        Name::Wanted => super::page::WANTED,
         Name::Ask => "What you have",
         Name::Length => "How long, washed",
         Name::Rows | Name::Ridges | Name::Repeats => "How many",
@@ -39,6 +43,15 @@ pub const fn label(name: Name) -> &'static str {
         Name::TapeRows => "Rows done so far",
         Name::TapeLength => "The tape on the needle says",
         Name::Unwashed => "Rows in the swatch before washing",
+    }
+}
+
+impl Worded for Wanted {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Plan => "how many rows, or how long",
+            Self::Course => "am I ahead or behind?",
+        }
     }
 }
 
@@ -203,20 +216,30 @@ pub fn neighbours(question: &Question, answer: &Answer, lengths: Lengths) -> Vec
     neighbours
 }
 
-/// Ahead or behind, and how many rows are to go.
-pub fn standing(question: &Question, course: &Course, lengths: Lengths) -> String {
-    let standing = match course.standing {
-        Standing::OnCourse => "On course, as near as a tape tells: ",
-        Standing::Ahead => "Ahead by @. Knitted on like this, @ make the length: ",
-        Standing::Behind => "Behind by @. Knitted on like this, @ make the length: ",
+/// Ahead, behind or neither.
+pub fn standing(course: &Course, lengths: Lengths) -> String {
+    let pattern = match course.standing {
+        Standing::OnCourse => "On course",
+        Standing::Ahead => "Ahead by @",
+        Standing::Behind => "Behind by @",
     };
-    let values = [Value::Off(course.off), Value::Rows(course.rows, question.round)];
-    let rest = match (course.past, course.to_go) {
-        (0, 0) => "you are there.".into(),
-        (0, to_go) => fill_pattern("# to go.", &[to_go]),
-        (past, _) => fill_pattern("take back the last #.", &[past]),
+    fill_pattern_with_values(pattern, &[Value::Off(course.off)], lengths)
+}
+
+/// What follows for the rows that are to go.
+pub fn remaining(question: &Question, course: &Course) -> (String, String) {
+    let rows = super::schedule::rows(course.rows, question.round);
+    let before = match course.standing {
+        Standing::OnCourse => "As near as a tape tells, @ make the length:",
+        Standing::Ahead | Standing::Behind => "Knitted on like this, @ make the length:",
     };
-    fill_pattern_with_values(standing, &values, lengths) + &rest
+    let after = match (course.past, course.to_go) {
+        (0, 0) => "you are there".into(),
+        (0, to_go) => fill_pattern("# {is|are} to go", &[to_go]),
+        (1, _) => "take back the last one".into(),
+        (past, _) => fill_pattern("take back the last #", &[past]),
+    };
+    (fill_pattern_with(before, &[], &[&rows]), after)
 }
 
 /// What the tape should say, now and at the end.

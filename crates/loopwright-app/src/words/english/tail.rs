@@ -1,6 +1,7 @@
 //! The words of the tail. A tail, and whatever it is made of, is said no shorter than it is; lengths keep to the one
 //! family of units that [`Print`] stands for.
 
+pub mod left;
 mod print;
 
 pub use print::Print;
@@ -11,8 +12,7 @@ use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
 use loopwright::tables::yarn_weight::Weight;
 use loopwright::tail::{
-    ARM, Answer, Estimate, MEASURED_FROM, Method, Name, Range, Remaining, Strand, TWO_STRANDS_ABOVE, Verdict, Way, Why,
-    YarnClass,
+    ARM, Answer, Estimate, MEASURED_FROM, Method, Name, Range, Strand, TWO_STRANDS_ABOVE, Wanted, Way, Why, YarnClass,
 };
 use loopwright::units::parse::Unreadable;
 use loopwright::units::{Amount, Length};
@@ -20,15 +20,15 @@ use print::across;
 
 pub const TITLE: Title = Title {
     name: "Tail",
-    asks: "How much yarn to leave before the first stitch.",
+    asks: "How much yarn to leave before the first stitch, and whether it will do.",
 };
 pub const I_CAST_ON: &str = "I cast on";
 pub const STITCHES: &str = "stitches,";
-pub const IN_YARN: &str = "in yarn that is";
-pub const MEASURED_IN: &str = "measured in";
+pub const THE_YARN_IS: &str = "The yarn is";
+pub const MEASURED_IN: &str = "I measure yarn in";
 pub const LABEL_UNIT: &str = "Unit of yarn";
-pub const MIDWAY: &str = "Will what is left do?";
 pub const WAITING: &str = "Type the count and choose the class on the ball band. If there is none, count wraps or measure a piece: see “More about this”.";
+pub const WAITING_FOR_LEFT: &str = "Type the tail you have, and choose the class on the ball band. If there is none, count wraps or measure a piece: see “More about this”.";
 pub const ESTIMATES: &str = "Ways to reckon it";
 /// Below the drawing.
 const KEY: &str =
@@ -46,6 +46,7 @@ pub const SURER: &str = "A piece of 20 stitches, measured, is better than any ru
 /// What a field is called.
 pub const fn label(name: Name) -> &'static str {
     match name {
+        Name::Wanted => super::page::WANTED,
         Name::Stitches => "Stitches to cast on",
         Name::Method => "How they are cast on",
         Name::Yarn => "The class on the ball band",
@@ -57,8 +58,17 @@ pub const fn label(name: Name) -> &'static str {
         Name::MeasuredStitches => "Stitches of a piece you measured",
         Name::MeasuredUsed => "Tail they used, without the slip knot",
         Name::End => "End to weave in",
-        Name::LeftTail => "Tail that is left",
+        Name::LeftTail => "Tail you have",
         Name::LeftToGo => "Stitches still to cast on",
+    }
+}
+
+impl Worded for Wanted {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Tail => "how long a tail to leave",
+            Self::Left => "how far my tail will go",
+        }
     }
 }
 
@@ -153,23 +163,6 @@ pub fn because(answer: &Answer, print: Print) -> String {
     };
     let ends = [print.nearest(answer.range.least), print.up(answer.range.most)];
     fill_pattern_with(range, &[], &[&ends[0], &ends[1]]) + &fill_pattern(why, &[MEASURED_FROM])
-}
-
-/// Whether what is left will do.
-pub fn verdict(left: &Remaining, print: Print) -> String {
-    let lacking = |over: Length| print.up(Length::ZERO.saturating_sub(over));
-    let (pattern, off) = match left.verdict {
-        Verdict::Enough => ("Enough: with # to go, @ will be over.", print.nearest(left.over)),
-        Verdict::Tight => (
-            "Tight: # to go just fit, but @ of the reserve is lacking.",
-            lacking(left.over),
-        ),
-        Verdict::Short => (
-            "Not enough: for # to go, @ is lacking. Begin again, or go on with a second strand.",
-            lacking(left.over_bare),
-        ),
-    };
-    fill_pattern_with(pattern, &[left.to_go], &[&off])
 }
 
 /// What an estimate goes by.

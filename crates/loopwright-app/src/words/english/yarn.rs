@@ -112,6 +112,13 @@ pub fn buy(answer: &Answer) -> String {
     fill_pattern("Buy # {ball|balls}", &[answer.balls])
 }
 
+/// How much yarn it takes, where the ball is not known yet.
+pub fn takes(answer: &Answer, print: &Printer) -> String {
+    print.sentence("You need about @ of yarn", &[], &[Yarn(answer.length.expected)])
+}
+
+pub const STILL_THE_BALL: &str = "Type how much yarn is on the ball you buy, and you read here how many to buy. The reserve, and the ends at each new ball, come on top.";
+
 /// Below it: what is used.
 pub fn used(question: &Question, answer: &Answer, print: &Printer) -> (String, String) {
     let range = answer.length;

@@ -18,9 +18,11 @@ fn measured(rows: u32, mm: i64) -> Option<loopwright::rows::Tape> {
     Some(loopwright::rows::Tape { rows, length })
 }
 
-/// The two sentences about the course, with plain spaces.
-fn course(question: &Question, course: &Course) -> [String; 2] {
-    [standing(question, course, CM), tape_says(question, course, CM)].map(|sentence| sentence.replace('\u{a0}', " "))
+/// What is said of the course, with plain spaces: a line, what follows, and what the tape should say.
+fn course(question: &Question, course: &Course) -> [String; 3] {
+    let (before, after) = remaining(question, course);
+    let follows = [before, after].join(" ");
+    [standing(course, CM), follows, tape_says(question, course, CM)].map(|sentence| sentence.replace('\u{a0}', " "))
 }
 
 fn all_marks() -> String {
@@ -44,7 +46,7 @@ fn all(question: &Question) -> Vec<String> {
     written.push(widths(question, &answer, CM));
     written.extend(neighbours(question, &answer, CM));
     if let Some(course) = &answer.course {
-        written.extend([standing(question, course, CM), tape_says(question, course, CM)]);
+        written.extend(self::course(question, course));
     }
     written.extend(answer.notes.iter().copied().map(note));
     written.push(drawing(question, &answer, CM));
@@ -124,7 +126,8 @@ fn the_course_says_how_many_are_to_go() {
     assert_eq!(
         course(&question, &found),
         [
-            "Ahead by 1 cm. Knitted on like this, 133 rows make the length: 73 to go.",
+            "Ahead by 1 cm",
+            "Knitted on like this, 133 rows make the length: 73 are to go",
             "By the swatch it should be 20 cm now. Washed, what is done will be 22.5 cm. Stop when the tape says 46.6 cm."
         ]
     );
@@ -140,7 +143,8 @@ fn the_course_says_how_many_are_to_go() {
     assert_eq!(
         course(&past, &found),
         [
-            "On course, as near as a tape tells: take back the last 8.",
+            "On course",
+            "As near as a tape tells, 104 rows make the length: take back the last 8",
             "By the swatch it should be 40 cm now. Washed, what is done will be 40 cm."
         ]
     );
@@ -150,7 +154,7 @@ fn the_course_says_how_many_are_to_go() {
         ..question
     };
     let found = answer(&unsure).unwrap().course.unwrap();
-    assert!(course(&unsure, &found)[1].contains("before washing"));
+    assert!(course(&unsure, &found)[2].contains("before washing"));
 }
 
 /// A purl round of garter is no place for a change: said in the round, and not where it is turned.

@@ -14,7 +14,13 @@ fn all(question: &Question, print: Print) -> Vec<String> {
     let answer = answer(question).unwrap();
     let (before, after) = outcome(&answer);
     let mut written = vec![before, after, headline(&answer, print), because(&answer, print)];
-    written.extend(answer.left.iter().map(|left| verdict(left, print)));
+    if let Some(remaining) = &answer.left {
+        let (before, after) = left::verdict(remaining, print);
+        written.extend([before, after, left::headline(remaining)]);
+        written.push(left::because(&answer, remaining, question.end, print));
+        written.extend(left::sum(&answer, remaining, question.end, print));
+    }
+    written.push(left::estimates(question.stitches));
     written.extend(notes(&answer));
     written.extend(sum(&answer, question.end, print));
     written.push(drawing(&answer, print));
@@ -175,4 +181,32 @@ fn a_single_estimate_has_no_others_to_win_over() {
     assert!(plain(&alone).ends_with(" has a reserve in it. Too long can be cut off."));
     assert!(plain(&several).ends_with("It rests on the largest estimate."));
     assert_eq!([wins(&alone), wins(&several)], [None, Some(WINS)]);
+}
+
+/// What is left is answered alone: how many stitches it gives, with the reserve and without, and whether that will do.
+#[test]
+fn the_tail_that_is_left_says_how_many_stitches_it_gives() {
+    let written = |method: Method, mm: i64| {
+        let question = Question {
+            method,
+            yarn: Some(Thickness::Class(Weight::Medium)),
+            left: Some(Left {
+                tail: Length::from_mm(mm),
+                to_go: 40,
+            }),
+            ..Question::about(120)
+        };
+        let left = answer(&question).unwrap().left.unwrap();
+        let (before, after) = left::verdict(&left, METRIC);
+        [left::headline(&left), [before, after].join(" ")].map(|sentence| sentence.replace('\u{a0}', " "))
+    };
+    // Less 20 cm there are 1.05 m: at 2.54 cm a stitch 41, with 10 % more for each 37.
+    let tight = "Tight: 40 to go just fit, but of the reserve 7 cm is lacking";
+    assert_eq!(written(Method::LongTail, 1_250), ["It gives 37 to 41 stitches", tight]);
+    let short = "Not enough: for 40 to go, 32 cm is lacking";
+    assert_eq!(written(Method::LongTail, 900), ["It gives 25 to 27 stitches", short]);
+    let none = "Not enough: for 40 to go, 113 cm is lacking";
+    assert_eq!(written(Method::LongTail, 90), ["It gives no stitch more", none]);
+    let cable = "Enough: with 40 to go, 5 cm will be over";
+    assert_eq!(written(Method::Cable, 250), ["It only has to be woven in", cable]);
 }
