@@ -1,6 +1,8 @@
-//! The pages that are no tool: the first page, the one about storage and care, and the gallery.
+//! The pages that are no tool: the first page, the one about storage and care, and the gallery; and what stands around a
+//! tool inside another page.
 
 mod about;
+pub mod embed;
 mod gallery;
 mod home;
 pub mod light;

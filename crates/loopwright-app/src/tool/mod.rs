@@ -3,11 +3,12 @@
 use crate::desk::Desk;
 use crate::form::kept::Offer;
 use crate::form::{Field, Fields};
-use crate::part::{Form, Memory, View};
+use crate::part::{Form, Frame, Memory, View};
 use crate::words::{self, Title};
 use loopwright::problem::Problem;
 use loopwright::tools::Group;
 use std::fmt::Debug;
+use std::rc::Rc;
 use yew::{Html, html};
 
 mod page;
@@ -92,9 +93,9 @@ pub struct Entry {
     pub states: &'static [State],
     /// Its small picture on the first page.
     pub sign: fn() -> Html,
-    draw: fn(&Desk, Title, &mut Memory) -> Html,
-    #[cfg(test)]
-    fields: &'static [Field],
+    /// Its fields.
+    pub fields: &'static [Field],
+    draw: fn(&page::Props, &mut Memory) -> Html,
     #[cfg(test)]
     check: fn(),
 }
@@ -108,9 +109,8 @@ impl Entry {
             group: Group::Before,
             states: T::STATES,
             sign: T::sign,
-            draw: page::draw::<T>,
-            #[cfg(test)]
             fields: T::FIELDS,
+            draw: page::draw::<T>,
             #[cfg(test)]
             check: tests::check::<T>,
         }
@@ -122,7 +122,16 @@ impl Entry {
 
     /// Draws the tool as it stands on the desk.
     pub fn page(&'static self, desk: &Desk) -> Html {
-        html! { <page::Page key={self.id} tool={page::Id(self)} desk={desk.clone()} /> }
+        self.shown(desk, None)
+    }
+
+    /// Draws the tool inside another page.
+    pub fn framed(&'static self, desk: &Desk, frame: Rc<Frame>) -> Html {
+        self.shown(desk, Some(frame))
+    }
+
+    fn shown(&'static self, desk: &Desk, frame: Option<Rc<Frame>>) -> Html {
+        html! { <page::Page key={self.id} tool={page::Id(self)} desk={desk.clone()} {frame} /> }
     }
 }
 
