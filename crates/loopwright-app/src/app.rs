@@ -1,5 +1,6 @@
 //! The shell around every page: the way home, the page itself, and what may be said about the storage.
 
+use crate::channel::use_channel;
 use crate::desk::{Announcement, Desk, use_desk};
 use crate::form::SETTINGS;
 use crate::offline::{self, Offline, use_offline};
@@ -18,6 +19,7 @@ pub fn App() -> Html {
     let (desk, route, offline) = (use_desk(&None), use_route(), use_offline());
     let desk = use_link(desk, &route);
     page::use_folds_open_on_paper();
+    use_channel(&desk, framed_tool(&route));
     let light = desk
         .as_ref()
         .and_then(|desk| desk.text(SETTINGS, light::SETTING))
@@ -31,6 +33,19 @@ pub fn App() -> Html {
         (None, _) => Html::default(),
         (Some(desk), Route::Embed { id, .. }) => element("main", "embedded", vec![tool_view(&desk, id)]),
         (Some(desk), _) => shell(&desk, &route, offline),
+    }
+}
+
+/// The tool of an address that is meant for a frame.
+fn framed_tool(route: &Route) -> Option<&str> {
+    match route {
+        Route::Embed { id, .. } => Some(id),
+        Route::Home
+        | Route::About
+        | Route::Gallery
+        | Route::GalleryState { .. }
+        | Route::Tool { .. }
+        | Route::Unknown(_) => None,
     }
 }
 

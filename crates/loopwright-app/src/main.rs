@@ -2,6 +2,7 @@
 
 mod app;
 mod backup;
+mod channel;
 mod desk;
 mod drawing;
 mod form;

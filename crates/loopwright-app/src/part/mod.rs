@@ -18,6 +18,7 @@ mod room;
 mod row_by_row;
 mod set;
 mod sheet;
+mod summary;
 mod view;
 
 pub use actions::announced;
@@ -32,4 +33,5 @@ pub use label::Label;
 pub use offer::keep_offer;
 pub use row_by_row::{one_by_one, row_by_row};
 pub use sheet::Sheet;
+pub use summary::{Amount, Figure, Summary};
 pub use view::View;

@@ -3,7 +3,8 @@
 use crate::desk::Desk;
 use crate::form::kept::Offer;
 use crate::form::{Field, Fields};
-use crate::part::{Form, Memory, View};
+use crate::part::{Form, Memory, Summary, View};
+use crate::store;
 use crate::words::{self, Title};
 use loopwright::problem::Problem;
 use loopwright::tools::Group;
@@ -11,6 +12,9 @@ use std::fmt::Debug;
 use yew::{Html, html};
 
 mod page;
+mod reply;
+
+pub use reply::Reply;
 
 /// A tool: its table of fields, and four functions from what was typed to what is shown. What it asks and how it answers
 /// can be run without drawing anything.
@@ -45,6 +49,9 @@ pub trait Tool {
 
     /// Draws the answer.
     fn show(view: &View, question: &Self::Question, answer: &Self::Answer) -> Html;
+
+    /// The answer in short, as data: what its headline says, and its figures.
+    fn summary(view: &View, question: &Self::Question, answer: &Self::Answer) -> Summary;
 
     /// Draws the question; without a sentence around its fields it is the table from top to bottom.
     fn form(form: &Form) -> Html {
@@ -92,6 +99,8 @@ pub struct Entry {
     pub states: &'static [State],
     /// Its small picture on the first page.
     pub sign: fn() -> Html,
+    /// What it says to some fields, as data.
+    pub reply: fn(&Desk, &store::Fields) -> Reply,
     draw: fn(&Desk, Title, &mut Memory) -> Html,
     #[cfg(test)]
     fields: &'static [Field],
@@ -108,6 +117,7 @@ impl Entry {
             group: Group::Before,
             states: T::STATES,
             sign: T::sign,
+            reply: reply::reply::<T>,
             draw: page::draw::<T>,
             #[cfg(test)]
             fields: T::FIELDS,

@@ -53,7 +53,7 @@ pub fn check(path: &str, text: &str) -> Vec<Finding> {
 }
 
 fn is_room(name: &str) -> bool {
-    ROOMS.iter().any(|(room, _)| *room == name) || ["app", "backup", "offline"].contains(&name)
+    ROOMS.iter().any(|(room, _)| *room == name) || ["app", "backup", "channel", "offline"].contains(&name)
 }
 
 #[cfg(test)]
