@@ -2,10 +2,10 @@
 
 mod app;
 mod backup;
-mod channel;
 mod desk;
 mod drawing;
 mod form;
+mod frame;
 mod offline;
 mod page;
 mod part;

@@ -122,7 +122,7 @@ impl Fields {
     }
 
     /// The field that is stored under a key, with the fields as it sees them.
-    fn stored_as(&self, stored: &str) -> Option<(Self, &'static Field)> {
+    pub fn stored_as(&self, stored: &str) -> Option<(Self, &'static Field)> {
         self.table.iter().find_map(|row| match row.group {
             None => (row.key == stored).then(|| (self.clone(), row)),
             Some(group) => {

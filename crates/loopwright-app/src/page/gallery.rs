@@ -174,7 +174,7 @@ fn stage_part(desk: &Desk, part: &Part) -> Html {
     let settings = Settings::new(desk.fields(SETTINGS));
     let view = View {
         fields: Fields::new(FIELDS, desk.fields(PART), settings),
-        sheet: Sheet::new(desk, PART),
+        sheet: Sheet::new(desk, PART, None),
     };
     let problems: Vec<Problem> = part
         .problem

@@ -3,6 +3,7 @@
 
 use super::advice::advice_id;
 use super::doubt::typing;
+use super::fixed::fixed;
 use super::plain::{button, element, element_with, list, text};
 use super::{Label, View};
 use crate::desk::Desk;
@@ -54,6 +55,9 @@ pub fn control(view: &View, field: &'static Field, labelled: Labelled, wrong: bo
         labelled,
         wrong,
     };
+    if view.sheet.locks(control.path) {
+        return control.locked();
+    }
     match &field.kind {
         Kind::Count(_) => control.count(),
         Kind::Text => boxed("quantity", field.place, vec![control.plain_text()]),
@@ -84,6 +88,11 @@ struct Control<'a> {
 }
 
 impl Control<'_> {
+    fn locked(&self) -> Html {
+        let standing = self.view.fields.standing(self.field).unwrap_or_default();
+        list(vec![self.label(), fixed(&self.id, standing)])
+    }
+
     fn count(&self) -> Html {
         let value = self.view.fields.text(self.path);
         let example = self.view.fields.example(self.path).text;
@@ -321,6 +330,13 @@ pub fn answer_choice(view: &View, name: impl FieldName, options: Vec<(&'static s
     };
     let id = view.sheet.element(&path.stored());
     let label = Label::Shown(field.label_in(&view.fields)).draw(&id);
+    if view.sheet.locks(path) {
+        let words = options.into_iter().find(|(key, _)| *key == chosen);
+        return list(vec![
+            label,
+            fixed(&id, words.map(|(_, words)| words).unwrap_or_default()),
+        ]);
+    }
     let option = |(key, words): (&'static str, String)| {
         html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
     };

@@ -3,12 +3,13 @@
 use crate::desk::Desk;
 use crate::form::kept::Offer;
 use crate::form::{Field, Fields};
-use crate::part::{Form, Memory, Summary, View};
+use crate::part::{Form, Frame, Memory, Summary, View};
 use crate::store;
 use crate::words::{self, Title};
 use loopwright::problem::Problem;
 use loopwright::tools::Group;
 use std::fmt::Debug;
+use std::rc::Rc;
 use yew::{Html, html};
 
 mod page;
@@ -99,11 +100,11 @@ pub struct Entry {
     pub states: &'static [State],
     /// Its small picture on the first page.
     pub sign: fn() -> Html,
+    /// Its fields.
+    pub fields: &'static [Field],
     /// What it says to some fields, as data.
     pub reply: fn(&Desk, &store::Fields) -> Reply,
-    draw: fn(&Desk, Title, &mut Memory) -> Html,
-    #[cfg(test)]
-    fields: &'static [Field],
+    draw: fn(&page::Props, &mut Memory) -> Html,
     #[cfg(test)]
     check: fn(),
 }
@@ -118,9 +119,8 @@ impl Entry {
             states: T::STATES,
             sign: T::sign,
             reply: reply::reply::<T>,
-            draw: page::draw::<T>,
-            #[cfg(test)]
             fields: T::FIELDS,
+            draw: page::draw::<T>,
             #[cfg(test)]
             check: tests::check::<T>,
         }
@@ -132,7 +132,16 @@ impl Entry {
 
     /// Draws the tool as it stands on the desk.
     pub fn page(&'static self, desk: &Desk) -> Html {
-        html! { <page::Page key={self.id} tool={page::Id(self)} desk={desk.clone()} /> }
+        self.shown(desk, None)
+    }
+
+    /// Draws the tool inside another page.
+    pub fn framed(&'static self, desk: &Desk, frame: Rc<Frame>) -> Html {
+        self.shown(desk, Some(frame))
+    }
+
+    fn shown(&'static self, desk: &Desk, frame: Option<Rc<Frame>>) -> Html {
+        html! { <page::Page key={self.id} tool={page::Id(self)} desk={desk.clone()} {frame} /> }
     }
 }
 

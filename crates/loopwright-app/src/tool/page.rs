@@ -6,9 +6,9 @@
 use super::{Entry, Tool};
 use crate::desk::Desk;
 use crate::form::{Fields, SETTINGS, Settings};
-use crate::part::{Answered, Form, Memory, Sheet, View, tool_page};
-use crate::words::Title;
+use crate::part::{Answered, Form, Frame, Memory, Sheet, View, tool_page};
 use loopwright::problem::Problem;
+use std::rc::Rc;
 use yew::prelude::*;
 
 /// What a page is drawn from.
@@ -18,6 +18,8 @@ pub struct Props {
     pub tool: Id,
     /// The desk as it lies.
     pub desk: Desk,
+    /// How it is shown inside another page, if it is.
+    pub frame: Option<Rc<Frame>>,
 }
 
 /// A row of the list of tools; two are equal if they are the same tool.
@@ -34,15 +36,15 @@ impl PartialEq for Id {
 #[component]
 pub fn Page(props: &Props) -> Html {
     let memory = use_mut_ref(Memory::default);
-    let Id(tool) = props.tool;
-    (tool.draw)(&props.desk, tool.title, &mut memory.borrow_mut())
+    (props.tool.0.draw)(props, &mut memory.borrow_mut())
 }
 
 /// Draws a tool as it stands on the desk.
-pub fn draw<T: Tool>(desk: &Desk, title: Title, memory: &mut Memory) -> Html {
+pub fn draw<T: Tool>(props: &Props, memory: &mut Memory) -> Html {
+    let Props { tool, desk, frame } = props;
     let view = View {
         fields: Fields::new(T::FIELDS, desk.fields(T::ID), Settings::new(desk.fields(SETTINGS))),
-        sheet: Sheet::new(desk, T::ID),
+        sheet: Sheet::new(desk, T::ID, frame.clone()),
     };
     let (answers, question, problems) = match answered::<T>(&view) {
         Ok(answered) => (memory.fresh(answered), None, Vec::new()),
@@ -54,7 +56,7 @@ pub fn draw<T: Tool>(desk: &Desk, title: Title, memory: &mut Memory) -> Html {
         problems: &problems,
         sentence: &sentence,
     };
-    tool_page(&view.sheet, title, T::form(&form), answers)
+    tool_page(&view.sheet, tool.0.title, T::form(&form), answers)
 }
 
 /// The answer to what stands in the fields; or what is wrong, with the question where all of it could be read.

@@ -27,7 +27,7 @@ pub fn reply<T: Tool>(desk: &Desk, instead: &store::Fields) -> Reply {
     typed.extend(instead.clone());
     let view = View {
         fields: Fields::new(T::FIELDS, typed.clone(), Settings::new(desk.fields(SETTINGS))),
-        sheet: Sheet::new(desk, T::ID),
+        sheet: Sheet::new(desk, T::ID, None),
     };
     // A name that is asked by mistake is said, so that nobody takes the answer to something else for hers.
     let unknown: Vec<_> = view

@@ -4,7 +4,7 @@ use super::{Entry, State, Tool};
 use crate::drawing::needle::{self, Needle};
 use crate::fields;
 use crate::form::{Field, Fields, Reader, Start};
-use crate::part::plain::{button, element, element_with, list, text_element};
+use crate::part::plain::{element, element_with, list, text_element};
 use crate::part::{Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, notes, row, wait, working};
 use crate::words::page::MORE;
 use crate::words::row::line;
@@ -263,11 +263,11 @@ fn neighbours(view: &View, answer: &Answer) -> Html {
     };
     let mut line = vec![text_element("span", "", words::MULTIPLES)];
     for reached in [multiples.below, multiples.above].into_iter().flatten() {
-        let go = view.sheet.setting(vec![
+        let set = vec![
             (Name::Ask.into(), Asked::Reach.key().into()),
             (Name::Amount.into(), reached.stitches.to_string()),
-        ]);
-        line.push(button(words::reached(answer.before, &reached), go));
+        ];
+        line.push(view.sheet.setting(words::reached(answer.before, &reached), set));
     }
     element("p", "line", line)
 }

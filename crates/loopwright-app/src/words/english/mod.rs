@@ -4,6 +4,7 @@ use super::{Title, Worded};
 
 pub mod about;
 pub mod doubt;
+pub mod frame;
 pub mod gallery;
 pub mod home;
 pub mod intl;

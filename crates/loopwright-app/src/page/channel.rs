@@ -19,8 +19,8 @@ const ASK: &str = "loopwright:ask";
 
 /// Tells the page around this one each new answer of a tool, and answers its questions.
 #[hook]
-pub fn use_channel(desk: &Option<Desk>, framed: Option<&str>) {
-    let tool = framed.and_then(tool::find).map(|tool| tool.id);
+pub fn use_channel(desk: &Option<Desk>, tool: &str) {
+    let tool = tool::find(tool).map(|tool| tool.id);
     use_effect_with((desk.clone(), tool), |(desk, tool)| {
         let listener = desk.clone().zip(*tool).map(|(desk, tool)| {
             tell(message(&reply(&desk, tool, Pairs::new()), None));
