@@ -8,8 +8,10 @@
 mod broken;
 mod browser;
 mod cast_on;
+mod channel;
 mod cords;
 mod edition;
+mod embed;
 mod fields;
 mod flare;
 mod folder;
@@ -39,6 +41,7 @@ mod stairs;
 mod states;
 mod steps;
 mod still;
+mod strangers;
 mod swatch;
 mod tail;
 mod units;
@@ -141,6 +144,17 @@ scenarios! {
         guest::the_single_file_computes,
         guest::inside_another_page_it_is_a_guest,
         guest::without_storage_it_computes_and_says_so,
+        embed::a_lesson_computes_in_three_elements,
+        embed::a_lesson_computes_without_a_script_of_its_own,
+        embed::a_lesson_computes_in_frames_kept_apart,
+        embed::a_lesson_computes_without_storage,
+        embed::a_frame_kept_apart_says_which_header_is_missing,
+        channel::a_page_hears_answers_and_asks,
+        channel::attributes_are_followed,
+        channel::every_tool_tells_what_it_draws,
+        strangers::nothing_that_is_put_into_a_frame_runs,
+        strangers::nothing_is_said_to_a_stranger,
+        strangers::an_element_takes_figures_and_text_only,
         yarn::she_types_her_scarf_and_reads_the_balls,
         yarn::she_measures_with_a_tape,
         yarn::she_measures_the_piece_itself,

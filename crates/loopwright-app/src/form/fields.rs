@@ -102,7 +102,6 @@ impl Fields {
     }
 
     /// What was typed under a key that no row of the table has.
-    #[cfg(test)]
     pub fn unknown(&self) -> Vec<&str> {
         let is_row = |stored: &str| {
             self.table.iter().any(|row| match row.group {

@@ -1,6 +1,7 @@
 //! A tool inside another page: the question, the answer and a way to the tool itself, without the shell. It stands on a desk
 //! of its own that keeps nothing, wherever it is opened. What the address asks of it and cannot be had is said below it.
 
+use super::channel::use_channel;
 use super::light::Light;
 use crate::desk::{Desk, use_desk};
 use crate::form::{Fields, Measures, Place, SETTINGS, Settings};
@@ -36,6 +37,7 @@ pub fn Embedded(asked: &Asked) -> Html {
     use_accent(&options);
     use_cursor(asked, &options, desk.is_some());
     let desk = use_preset(desk, asked, &options);
+    use_channel(&desk, &asked.id);
     let Some(desk) = desk else {
         return Html::default();
     };

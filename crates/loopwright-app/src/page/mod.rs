@@ -2,6 +2,7 @@
 //! tool inside another page.
 
 mod about;
+mod channel;
 pub mod embed;
 mod gallery;
 mod home;

@@ -19,6 +19,7 @@ mod room;
 mod row_by_row;
 mod set;
 mod sheet;
+mod summary;
 mod view;
 
 pub use actions::{announced, copy_text};
@@ -33,4 +34,5 @@ pub use label::Label;
 pub use offer::keep_offer;
 pub use row_by_row::{one_by_one, row_by_row};
 pub use sheet::{Frame, Sheet};
+pub use summary::{Amount, Figure, Summary};
 pub use view::View;

@@ -3,7 +3,8 @@
 use crate::desk::Desk;
 use crate::form::kept::Offer;
 use crate::form::{Field, Fields};
-use crate::part::{Form, Frame, Memory, View};
+use crate::part::{Form, Frame, Memory, Summary, View};
+use crate::store;
 use crate::words::{self, Title};
 use loopwright::problem::Problem;
 use loopwright::tools::Group;
@@ -12,6 +13,9 @@ use std::rc::Rc;
 use yew::{Html, html};
 
 mod page;
+mod reply;
+
+pub use reply::Reply;
 
 /// A tool: its table of fields, and four functions from what was typed to what is shown. What it asks and how it answers
 /// can be run without drawing anything.
@@ -46,6 +50,9 @@ pub trait Tool {
 
     /// Draws the answer.
     fn show(view: &View, question: &Self::Question, answer: &Self::Answer) -> Html;
+
+    /// The answer in short, as data: what its headline says, and its figures.
+    fn summary(view: &View, question: &Self::Question, answer: &Self::Answer) -> Summary;
 
     /// Draws the question; without a sentence around its fields it is the table from top to bottom.
     fn form(form: &Form) -> Html {
@@ -95,6 +102,8 @@ pub struct Entry {
     pub sign: fn() -> Html,
     /// Its fields.
     pub fields: &'static [Field],
+    /// What it says to some fields, as data.
+    pub reply: fn(&Desk, &store::Fields) -> Reply,
     draw: fn(&page::Props, &mut Memory) -> Html,
     #[cfg(test)]
     check: fn(),
@@ -109,6 +118,7 @@ impl Entry {
             group: Group::Before,
             states: T::STATES,
             sign: T::sign,
+            reply: reply::reply::<T>,
             fields: T::FIELDS,
             draw: page::draw::<T>,
             #[cfg(test)]

@@ -5,8 +5,9 @@ use crate::drawing::needle::{self, Needle};
 use crate::fields;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, element_with, list, text_element};
-use crate::part::{Form, Part, Part::Words, View, answer_choice, answered, notes, row, wait, working};
+use crate::part::{Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, notes, row, wait, working};
 use crate::words::page::MORE;
+use crate::words::row::line;
 use crate::words::spacing as words;
 use loopwright::bounds::Bounds;
 use loopwright::choice::Key;
@@ -148,6 +149,21 @@ impl Tool for Spacing {
 
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         shown(view, question, answer)
+    }
+
+    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+        let round = matches!(question.knitting, Knitting::Round { .. });
+        let way = chosen_way(view, answer);
+        Summary {
+            title: words::once(round),
+            lines: vec![line(&way.row)],
+            outcome: words::outcome(answer),
+            figures: vec![
+                Figure::count("before", answer.before),
+                Figure::count("after", answer.after),
+                Figure::count("changes", answer.changes),
+            ],
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {
