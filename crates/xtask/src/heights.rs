@@ -2,12 +2,13 @@
 //! stands in git, the app reads it for the lines of a plain frame, and the build writes it into the element's script, so
 //! that a page reserves the room before anything is loaded.
 
-use crate::{files::Files, finish::text, house};
+use crate::{
+    files::Files,
+    finish::{EMBED, text},
+    house,
+};
 use anyhow::{Context, Result};
 use std::{collections::BTreeMap, fs, path::PathBuf};
-
-/// The script of the element, inside the page's folder.
-const SCRIPT: &str = "embed.js";
 
 /// What stands in the script as long as nothing is written into it.
 const BLANK: &str = "const HEIGHTS = {};";
@@ -62,12 +63,12 @@ pub fn print(table: &[Height]) -> String {
 
 /// Writes the table into the element's script, where there is one and it is not in it yet.
 pub fn fill(files: &mut Files) -> Result<()> {
-    if !files.contains_key(SCRIPT) {
+    if !files.contains_key(EMBED) {
         return Ok(());
     }
-    let script = text(files, SCRIPT)?;
+    let script = text(files, EMBED)?;
     let filled = script.replace(BLANK, &format!("const HEIGHTS = {};", object(&table()?)?));
-    files.insert(SCRIPT.to_owned(), filled.into_bytes());
+    files.insert(EMBED.to_owned(), filled.into_bytes());
     Ok(())
 }
 
@@ -106,10 +107,10 @@ mod tests {
     #[test]
     fn the_script_is_filled_once() {
         let script = format!("// x\n{BLANK}\n");
-        let mut files = Files::from([(SCRIPT.to_owned(), script.into_bytes())]);
+        let mut files = Files::from([(EMBED.to_owned(), script.into_bytes())]);
         fill(&mut files).unwrap();
         let filled = files.clone();
-        assert!(!text(&filled, SCRIPT).unwrap().contains(BLANK));
+        assert!(!text(&filled, EMBED).unwrap().contains(BLANK));
         fill(&mut files).unwrap();
         assert_eq!(files, filled);
         fill(&mut Files::new()).unwrap();

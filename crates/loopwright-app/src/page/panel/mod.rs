@@ -29,7 +29,9 @@ use yew::prelude::*;
 /// The panel of a tool, if there is such a tool.
 pub fn panel(desk: &Desk, id: &str) -> Html {
     tool::find(id).map_or_else(Html::default, |tool| {
-        html! { <Panel key={tool.id} id={tool.id} desk={desk.clone()} /> }
+        // It stands in one list with the tool, which has its id for a key.
+        let key = [SHEET, "-", tool.id].concat();
+        html! { <Panel {key} id={tool.id} desk={desk.clone()} /> }
     })
 }
 
