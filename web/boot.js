@@ -6,9 +6,12 @@
 //   data-touched="yes"      (set by the app) something was changed in this visit
 //   loopwright:offline, loopwright:update    the two first attributes have been set
 //   loopwright:accept       (fired by the app, its storage flushed) take the newer version now
+// and of a tool that is framed by another page:
+//   loopwright:tell         (fired by the app) its detail goes to that page: an answer, or the reply to a question
+//   loopwright:ask          its detail is a question of that page
 
 const page = document.documentElement.dataset;
-const tell = (what) => window.dispatchEvent(new Event(`loopwright:${what}`));
+const tell = (what, detail) => window.dispatchEvent(new CustomEvent(`loopwright:${what}`, { detail }));
 
 // ---- Start ----------------------------------------------------------------------------------------------------
 
@@ -26,6 +29,8 @@ import("./loopwright-app.js")
   // Even after a failed start: a broken version must be able to learn that there is a better one.
   .finally(firstPage)
   .finally(keepForOffline);
+
+if (window.parent !== window) speakWithHost();
 
 // How long anything here waits for something else, in milliseconds.
 const PATIENCE = 10_000;
@@ -48,6 +53,63 @@ function firstPage() {
     setTimeout(resolve, PATIENCE);
     look();
   });
+}
+
+// ---- The page around a framed tool ----------------------------------------------------------------------------
+
+// The page around this one sends one end of a channel (embed.js), and all that is said goes through it: nothing is ever
+// posted to a window, so that a stranger hears nothing. The first end that comes is taken, and no other.
+function speakWithHost() {
+  // A question or values longer than this are nobody's knitting.
+  const LONGEST = 8_000;
+  let port = null;
+  let answer = null;
+  let isListening = false;
+  const waiting = [];
+
+  const take = (event) => {
+    const { data, ports, source } = event;
+    const isGreeting = Object(data).loopwright === 1 && Object.keys(data).length === 1 && ports.length === 1;
+    if (source !== window.parent || !isGreeting) return;
+    window.removeEventListener("message", take);
+    port = ports[0];
+    port.onmessage = ({ data }) => hear(Object(data));
+    sendHeight();
+    if (answer) port.postMessage(answer);
+  };
+  window.addEventListener("message", take);
+
+  const isText = (value) => typeof value === "string" && value.length <= LONGEST;
+
+  const hear = ({ set, ask, values }) => {
+    const [tool] = location.hash.split("?");
+    if (isText(set) && tool.startsWith("#/embed/")) location.replace(`${tool}?${set}`);
+    if (Number.isSafeInteger(ask) && isText(values)) {
+      waiting.push({ ask, values });
+      passOn();
+    }
+  };
+
+  // Before its first answer the app does not listen yet.
+  const passOn = () => {
+    while (isListening && waiting.length) tell("ask", waiting.shift());
+  };
+
+  window.addEventListener("loopwright:tell", ({ detail }) => {
+    if (!("reply" in detail)) answer = detail;
+    port?.postMessage(detail);
+    isListening = true;
+    sendHeight();
+    passOn();
+  });
+
+  // The words that stand there while the app is loaded are not what the frame's height is for.
+  const sendHeight = () => {
+    const isWaiting = !recovering && document.querySelector("#app > .waiting");
+    const { height } = document.documentElement.getBoundingClientRect();
+    if (!isWaiting) port?.postMessage({ height: Math.ceil(height) });
+  };
+  new ResizeObserver(sendHeight).observe(document.documentElement);
 }
 
 // ---- Recover --------------------------------------------------------------------------------------------------

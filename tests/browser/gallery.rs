@@ -6,7 +6,7 @@
 //! where the most is side by side, and at dusk where the least is.
 
 use crate::{
-    browser::Engine,
+    browser::{Browser, Engine},
     stage::Stage,
     states::{self, PHONE, TABLET},
 };
@@ -170,6 +170,12 @@ impl<'a> Look<'a> {
     }
 }
 
+/// What axe-core finds on any page that is open.
+pub async fn barriers(browser: &Browser, axe: &str, page: &str) -> Result<Vec<String>> {
+    browser.run(axe).await?;
+    told(page, browser.driver.execute_async(BARRIERS, []).await?.json())
+}
+
 /// A script's list of words, each with the page it is about.
 fn told(page: &str, list: &Value) -> Result<Vec<String>> {
     let words: Vec<String> =
@@ -177,7 +183,8 @@ fn told(page: &str, list: &Value) -> Result<Vec<String>> {
     Ok(words.into_iter().map(|fault| format!("{page}: {fault}")).collect())
 }
 
-fn axe() -> Result<Option<String>> {
+/// The script of axe-core, if it is here.
+pub fn axe() -> Result<Option<String>> {
     let Some(place) = env::var_os("LOOPWRIGHT_AXE") else {
         println!("skipped: barriers are not looked for, because LOOPWRIGHT_AXE names no script");
         return Ok(None);

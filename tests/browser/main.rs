@@ -8,8 +8,10 @@
 mod broken;
 mod browser;
 mod cast_on;
+mod channel;
 mod cords;
 mod edition;
+mod embed;
 mod fields;
 mod flare;
 mod folder;
@@ -17,6 +19,7 @@ mod frozen;
 mod gallery;
 mod gauge;
 mod guest;
+mod heights;
 mod home;
 mod job;
 mod keep;
@@ -26,6 +29,7 @@ mod link;
 mod measures;
 mod needles;
 mod next;
+mod panel;
 mod paper;
 mod print;
 mod raglan;
@@ -40,6 +44,7 @@ mod stairs;
 mod states;
 mod steps;
 mod still;
+mod strangers;
 mod swatch;
 mod tail;
 mod units;
@@ -144,7 +149,27 @@ scenarios! {
         link::an_address_without_a_page_says_so,
         guest::the_single_file_computes,
         guest::inside_another_page_it_is_a_guest,
+        panel::her_lines_make_a_frame,
+        panel::her_lines_make_an_element,
+        panel::what_she_chooses_is_kept,
+        panel::hostile_accents_are_refused,
+        panel::what_a_frame_does_not_know_is_said,
+        panel::a_frame_opened_by_itself_keeps_nothing,
+        panel::an_address_is_checked,
+        panel::copying_says_what_came_of_it,
+        panel::the_preview_follows_what_she_chooses,
         guest::without_storage_it_computes_and_says_so,
+        embed::a_lesson_computes_in_three_elements,
+        embed::a_lesson_computes_without_a_script_of_its_own,
+        embed::a_lesson_computes_in_frames_kept_apart,
+        embed::a_lesson_computes_without_storage,
+        embed::a_frame_kept_apart_says_which_header_is_missing,
+        channel::a_page_hears_answers_and_asks,
+        channel::attributes_are_followed,
+        channel::every_tool_tells_what_it_draws,
+        strangers::nothing_that_is_put_into_a_frame_runs,
+        strangers::nothing_is_said_to_a_stranger,
+        strangers::an_element_takes_figures_and_text_only,
         yarn::she_types_her_scarf_and_reads_the_balls,
         yarn::she_measures_with_a_tape,
         yarn::she_measures_the_piece_itself,
@@ -167,6 +192,7 @@ scenarios! {
     chromium: {
         still::on_a_phone_the_answer_is_in_the_window,
         snapshot::every_state_says_what_it_said,
+        heights::every_tool_is_as_high_as_the_table_says,
         paper::a_page_printed_at_dusk_is_dark_on_white,
         print::every_tool_is_printed_on_one_page,
         print::paper_holds_rounds_to_tick_and_nothing_to_press,

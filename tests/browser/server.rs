@@ -49,6 +49,7 @@ struct State {
     mount: String,
     spoiled: BTreeMap<String, Spoil>,
     pages: BTreeMap<String, String>,
+    gives_leave: bool,
     asked: Vec<String>,
 }
 
@@ -64,6 +65,7 @@ impl Server {
                 mount: "/".to_owned(),
                 spoiled: BTreeMap::new(),
                 pages: BTreeMap::new(),
+                gives_leave: true,
                 asked: Vec::new(),
             }),
         });
@@ -104,6 +106,11 @@ impl Server {
     /// From now on nothing is spoiled.
     pub fn mend(&self) {
         self.state().spoiled.clear();
+    }
+
+    /// From now on no header gives other sites leave to have the files, as on a host that was never told to.
+    pub fn withhold_leave(&self) {
+        self.state().gives_leave = false;
     }
 
     /// Serves a page of someone else's, at a path from the root.
@@ -181,6 +188,10 @@ fn answer(shared: &Shared, asked: &str) -> Option<Response> {
     };
     let spoiled = state.spoiled.get(inside).copied();
     let mut response = site::respond(&state.root, &format!("/{inside}"));
+    if !state.gives_leave {
+        let gives_leave = |name: &str| name == "Access-Control-Allow-Origin" || name == "Cross-Origin-Resource-Policy";
+        response.headers.retain(|(name, _)| !gives_leave(name));
+    }
     match spoiled {
         Some(Spoil::NoAnswer) => return None,
         Some(Spoil::Missing) => return Some(missing()),

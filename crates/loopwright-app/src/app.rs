@@ -3,6 +3,7 @@
 use crate::desk::{Announcement, Desk, use_desk};
 use crate::form::SETTINGS;
 use crate::offline::{self, Offline, use_offline};
+use crate::page::embed::{self, Embedded};
 use crate::page::{self, light, light::Light};
 use crate::part::plain::{button, element, element_with, list, status, text, text_element};
 use crate::route::{self, Route, use_route};
@@ -18,20 +19,27 @@ pub fn App() -> Html {
     let (desk, route, offline) = (use_desk(&None), use_route(), use_offline());
     let desk = use_link(desk, &route);
     page::use_folds_open_on_paper();
-    let light = desk
-        .as_ref()
-        .and_then(|desk| desk.text(SETTINGS, light::SETTING))
-        .and_then(|typed| Light::from_key(&typed.text))
-        .unwrap_or(Light::START);
-    use_effect_with((light, title(&route)), |(light, title)| {
+    use_effect_with((light(&desk, &route), title(&route)), |(light, title)| {
         set_light(*light);
         document().set_title(title);
     });
     match (desk, &route) {
+        (_, Route::Embed { id, fields, options }) => {
+            html! { <Embedded id={id.clone()} fields={fields.clone()} options={options.clone()} /> }
+        }
         (None, _) => Html::default(),
-        (Some(desk), Route::Embed { id, .. }) => element("main", "embedded", vec![tool_view(&desk, id)]),
         (Some(desk), _) => shell(&desk, &route, offline),
     }
+}
+
+/// Light or dusk: inside another page as that says, else as is chosen.
+fn light(desk: &Option<Desk>, route: &Route) -> Light {
+    if let Route::Embed { options, .. } = route {
+        return embed::light(options);
+    }
+    let chosen = desk.as_ref().and_then(|desk| desk.text(SETTINGS, light::SETTING));
+    let chosen = chosen.and_then(|typed| Light::from_key(&typed.text));
+    chosen.unwrap_or(Light::START)
 }
 
 fn shell(desk: &Desk, route: &Route, offline: Offline) -> Html {
@@ -69,7 +77,9 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
         Route::About => page::about(desk, offline.ready),
         Route::Gallery => page::gallery(),
         Route::GalleryState { tool, state } => page::gallery_state(tool, state),
-        Route::Tool { id, .. } | Route::Embed { id, .. } => tool_view(desk, id),
+        Route::Tool { id, .. } | Route::Embed { id, .. } => {
+            list(vec![tool_view(desk, id), page::panel::panel(desk, id)])
+        }
         Route::Unknown(_) => lost(),
     }
 }
@@ -113,20 +123,18 @@ fn use_link(desk: Option<Desk>, route: &Route) -> Option<Desk> {
 fn lay(desk: &Desk, route: &Route) {
     // What was said about a tap belongs to the page it was said on.
     desk.announce(Announcement::Nothing);
-    let (Route::Tool { id, fields } | Route::Embed { id, fields }) = route else {
+    let Route::Tool { id, fields } = route else {
         return;
     };
     let Some(tool) = tool::find(id).filter(|_| !fields.is_empty()) else {
         return;
     };
     desk.open_link(tool.id, &route::to_fields(fields));
-    if matches!(route, Route::Tool { .. }) {
-        // A reload must not lay the link over what is typed from here on.
-        route::replace(&Route::Tool {
-            id: id.clone(),
-            fields: Vec::new(),
-        });
-    }
+    // A reload must not lay the link over what is typed from here on.
+    route::replace(&Route::Tool {
+        id: id.clone(),
+        fields: Vec::new(),
+    });
 }
 
 /// Light, dusk, or as the device is set.

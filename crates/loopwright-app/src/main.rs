@@ -5,6 +5,7 @@ mod backup;
 mod desk;
 mod drawing;
 mod form;
+mod frame;
 mod offline;
 mod page;
 mod part;

@@ -2,7 +2,7 @@
 //! data in it all work without a server's help.
 //!
 //! `#/`  `#/about`  `#/gallery`  `#/gallery/spacing/impossible`  `#/spacing?stitches=132&change=k2tog`
-//! `#/embed/spacing?stitches=132`
+//! `#/embed/spacing?stitches=132&frame.light=dusk`
 //!
 //! A field is text as typed. Its unit travels beside it: `girth=36&girth.unit=in`. Reading is total: whatever is in
 //! the address, it is a route, if only [`Route::Unknown`].
@@ -11,6 +11,7 @@ mod page;
 
 pub use page::{link, replace, use_route};
 
+use crate::frame;
 use crate::store::{Fields, Typed};
 
 /// Fields as they stand in an address, in their order.
@@ -45,6 +46,8 @@ pub enum Route {
         id: String,
         /// The preset question.
         fields: Pairs,
+        /// How it is shown, as [`frame::parse`] reads it.
+        options: Pairs,
     },
     /// An address that means nothing here, as it was.
     Unknown(String),
@@ -56,6 +59,15 @@ impl Route {
         Self::Tool {
             id: id.into(),
             fields: to_pairs(fields),
+        }
+    }
+
+    /// The link to a tool inside another page, with these fields and shown in this way.
+    pub fn embed(id: impl Into<String>, fields: &Fields, options: &frame::Options) -> Self {
+        Self::Embed {
+            id: id.into(),
+            fields: to_pairs(fields),
+            options: frame::print(options),
         }
     }
 }
@@ -76,15 +88,23 @@ pub fn parse(hash: &str) -> Route {
             tool: tool.into(),
             state: state.into(),
         },
-        ["embed", id] if !id.is_empty() => Route::Embed {
-            id: id.into(),
-            fields: parse_query(query),
-        },
+        ["embed", id] if !id.is_empty() => embed(id, query),
         [id] if id != "embed" => Route::Tool {
             id: id.into(),
             fields: parse_query(query),
         },
         _ => Route::Unknown(hash.into()),
+    }
+}
+
+fn embed(id: &str, query: &str) -> Route {
+    let (options, fields) = parse_query(query)
+        .into_iter()
+        .partition(|(name, _)| frame::is_option(name));
+    Route::Embed {
+        id: id.into(),
+        fields,
+        options,
     }
 }
 
@@ -96,7 +116,10 @@ pub fn print(route: &Route) -> String {
         Route::Gallery => "#/gallery".into(),
         Route::GalleryState { tool, state } => format!("#/gallery/{}/{}", encode(tool), encode(state)),
         Route::Tool { id, fields } => format!("#/{}{}", encode(id), print_query(fields)),
-        Route::Embed { id, fields } => format!("#/embed/{}{}", encode(id), print_query(fields)),
+        Route::Embed { id, fields, options } => {
+            let pairs = [fields.as_slice(), options].concat();
+            format!("#/embed/{}{}", encode(id), print_query(&pairs))
+        }
         Route::Unknown(hash) => hash.clone(),
     }
 }
@@ -143,7 +166,8 @@ pub fn parse_query(query: &str) -> Pairs {
         .collect()
 }
 
-fn print_query(fields: &[(String, String)]) -> String {
+/// The question mark and the fields behind it; nothing where there are none.
+pub fn print_query(fields: &[(String, String)]) -> String {
     let mut query = String::new();
     for (field, text) in fields {
         query.push(if query.is_empty() { '?' } else { '&' });
@@ -232,6 +256,15 @@ mod tests {
                 Route::Embed {
                     id: "spacing".into(),
                     fields: pairs(&[("girth", "7½"), ("girth.unit", "in")]),
+                    options: Pairs::new(),
+                },
+            ),
+            (
+                "#/embed/spacing?frame.light=dusk&stitches=132&frame.x=%26",
+                Route::Embed {
+                    id: "spacing".into(),
+                    fields: pairs(&[("stitches", "132")]),
+                    options: pairs(&[("frame.light", "dusk"), ("frame.x", "&")]),
                 },
             ),
             ("#/a?=&b&&c=d=e", tool("a", &[("", ""), ("b", ""), ("c", "d=e")])),
@@ -269,6 +302,8 @@ mod tests {
 
     fn any_route() -> impl Strategy<Value = Route> {
         let fields = || proptest::collection::vec(any::<(String, String)>(), 0..5);
+        let option = |(name, value): (String, String)| ([frame::PREFIX, &name].concat(), value);
+        let options = move || fields().prop_map(move |pairs| pairs.into_iter().map(option).collect());
         let reserved = ["about", "gallery", "embed"];
         prop_oneof![
             Just(Route::Home),
@@ -278,7 +313,7 @@ mod tests {
             (any_name(), fields())
                 .prop_filter("not a page's own name", move |(id, _)| !reserved.contains(&id.as_str()))
                 .prop_map(|(id, fields)| Route::Tool { id, fields }),
-            (any_name(), fields()).prop_map(|(id, fields)| Route::Embed { id, fields }),
+            (any_name(), fields(), options()).prop_map(|(id, fields, options)| Route::Embed { id, fields, options }),
         ]
     }
 

@@ -86,6 +86,21 @@ fn the_declarations_allow_what_is_right_and_refuse_what_is_wrong() {
     }
 }
 
+/// The element that frames a tool has no package; its types are checked where a compiler is.
+#[test]
+fn the_types_of_the_element_allow_what_is_right_and_refuse_what_is_wrong() {
+    let (Some(place), Some(typescript)) = (installed("element"), env::var_os("LOOPWRIGHT_TSC")) else {
+        println!("left out: LOOPWRIGHT_TSC names no folder of TypeScript");
+        return;
+    };
+    place_script(&place, "embed.d.ts", include_str!("../../../web/embed.d.ts"));
+    place_script(&place, "embed.ts", include_str!("embed.ts"));
+    let tsc = PathBuf::from(typescript).join("bin/tsc");
+    let compiler = &*tsc.to_string_lossy();
+    let strict = ["--strict", "--noEmit", "--target", "es2022", "--lib", "es2022,dom"];
+    node(&place, &[&[compiler][..], &strict, &["embed.ts"]].concat());
+}
+
 #[test]
 fn a_bundle_has_the_webassembly_beside_it() {
     let (Some(place), Some(vite)) = (installed("bundled"), env::var_os("LOOPWRIGHT_VITE")) else {

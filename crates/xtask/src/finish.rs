@@ -7,7 +7,7 @@
 use crate::{
     csp::{self, Sources},
     files::Files,
-    house,
+    heights, house,
     page::{elements, replaced, without},
     preload::preload,
 };
@@ -18,8 +18,12 @@ use sha2::{Digest, Sha256};
 /// Where the worker stands in the page's folder, for ever.
 pub const WORKER: &str = "sw.js";
 
+/// The element for other pages. It has one address, which stands in pages that are not ours.
+pub const EMBED: &str = "embed.js";
+
 /// Finishes a page that was built by us or by trunk.
 pub fn finish(files: &mut Files) -> Result<()> {
+    heights::fill(files)?;
     finish_page(files, house::APP)?;
     let worker = text(files, WORKER)?;
     let worker = fill(&worker, files)?;

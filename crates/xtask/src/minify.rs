@@ -2,7 +2,7 @@
 
 use crate::{
     files::{self, Files},
-    finish::WORKER,
+    finish::{EMBED, WORKER},
     house, npm,
     run::{minutes, run, say},
 };
@@ -12,14 +12,14 @@ use std::process::Command;
 /// Puts smaller scripts and styles in place of the built ones, and answers whether it could; if not, the reason has been
 /// said.
 ///
-/// The worker stays as it is: it has blanks to be filled.
+/// The worker and the element for other pages stay as they are: they have blanks to be filled.
 pub fn minify(files: &mut Files) -> Result<bool> {
     let Some(folder) = npm::fetch("esbuild", house::ESBUILD)? else {
         say("Scripts and styles are not minified");
         return Ok(false);
     };
     say("Making scripts and styles smaller");
-    let is_meant = |path: &str| path != WORKER && (path.ends_with(".js") || path.ends_with(".css"));
+    let is_meant = |path: &str| ![WORKER, EMBED].contains(&path) && (path.ends_with(".js") || path.ends_with(".css"));
     let mut before = files.clone();
     before.retain(|path, _| is_meant(path));
     let work = house::target_folder()?.join("minify");

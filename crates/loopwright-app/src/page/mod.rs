@@ -1,9 +1,13 @@
-//! The pages that are no tool: the first page, the one about storage and care, and the gallery.
+//! The pages that are no tool: the first page, the one about storage and care, and the gallery; and what stands around a
+//! tool inside another page.
 
 mod about;
+mod channel;
+pub mod embed;
 mod gallery;
 mod home;
 pub mod light;
+pub mod panel;
 mod paper;
 mod search;
 mod storage;

@@ -1,18 +1,22 @@
-//! What can be done with a tool as it stands: copy its link, print it, start afresh, put back what was there before.
+//! What can be done with a tool as it stands: copy its link, print it, start afresh, put back what was there before. Inside
+//! another page: what that page asks for, and a way to the tool itself that takes along what stands in the fields.
 
-use super::Sheet;
-use super::plain::{button, element, status, text};
+use super::plain::{button, element, element_with, status, text};
+use super::{Frame, Sheet};
 use crate::desk::{Announcement, Desk};
 use crate::route::{self, Route};
 use crate::store::Fields;
-use crate::words::page as words;
+use crate::words::{frame, page as words};
 use gloo_utils::window;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use yew::prelude::*;
 
 /// What can be done with a tool as it stands. Nothing, while nothing is typed.
 pub fn actions(sheet: &Sheet) -> Html {
-    let Sheet { desk, id } = sheet;
+    let Sheet { desk, id, frame } = sheet;
+    if let Some(frame) = frame {
+        return framed(sheet, frame);
+    }
     let can_put_back = desk.can_put_back(id);
     if desk.fields(id).is_empty() && !can_put_back {
         return Html::default();
@@ -24,8 +28,7 @@ pub fn actions(sheet: &Sheet) -> Html {
     };
     let ways = vec![
         action(sheet, words::COPY_LINK, copy_link),
-        // A browser that does not print has nothing to say about it; nothing is lost.
-        action(sheet, words::PRINT, |_, _| drop(window().print())),
+        action(sheet, words::PRINT, print),
         // What was there can be put back, as after a link.
         action(sheet, words::CLEAR, |desk, id| desk.open_link(id, &Fields::new())),
         put_back,
@@ -34,8 +37,32 @@ pub fn actions(sheet: &Sheet) -> Html {
     element("footer", "doings", ways)
 }
 
+/// A browser that does not print has nothing to say about it; nothing is lost.
+fn print(_: &Desk, _: &str) {
+    drop(window().print());
+}
+
+/// Inside another page nothing is kept and nothing announced. To start afresh is to go back to what that page filled in.
+fn framed(sheet: &Sheet, frame: &Frame) -> Html {
+    let Sheet { desk, id, .. } = sheet.clone();
+    let href = route::link(&Route::tool(id, &desk.fields(id)));
+    let away = [("href", &*href), ("target", "_blank"), ("rel", "noopener")];
+    let mut ways = Vec::new();
+    if frame.options.print {
+        ways.push(action(sheet, words::PRINT, print));
+    }
+    if frame.options.afresh {
+        let preset = frame.preset.clone();
+        let afresh = move |_| desk.open_link(id, &preset);
+        ways.push(button(words::CLEAR.into(), Callback::from(afresh)));
+    }
+    let open = element_with("a", &away, vec![text(frame::OPEN.into())]);
+    ways.push(element("p", "quiet", vec![open]));
+    element("footer", "doings", ways)
+}
+
 fn action(sheet: &Sheet, label: &'static str, does: fn(&Desk, &str)) -> Html {
-    let Sheet { desk, id } = sheet.clone();
+    let Sheet { desk, id, .. } = sheet.clone();
     button(label.into(), Callback::from(move |_| does(&desk, id)))
 }
 
@@ -62,7 +89,7 @@ pub fn announced(desk: &Desk) -> Html {
 }
 
 /// Some if the browser took it.
-async fn copy_text(text: &str) -> Option<()> {
+pub async fn copy_text(text: &str) -> Option<()> {
     // A page that was not served securely has no clipboard, whatever its type says.
     let navigator = window().navigator();
     let clipboard = js_sys::Reflect::get(&navigator, &"clipboard".into()).ok()?;

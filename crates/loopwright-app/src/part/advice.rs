@@ -68,6 +68,7 @@ pub(super) fn advice_id(element: &str) -> String {
 
 /// The advice as it stands below its field.
 pub(super) fn advised(sheet: &Sheet, field: FieldPath, advice: Advice) -> Html {
+    let is_locked = sheet.locks(field);
     let field = field.stored();
     let Advice {
         sentence,
@@ -79,7 +80,7 @@ pub(super) fn advised(sheet: &Sheet, field: FieldPath, advice: Advice) -> Html {
         .into_iter()
         .map(|value| (intl::number(value), value.to_string()));
     let ways = ways.into_iter().map(|way| (doubt::way(way), way.text()));
-    for (words, typed) in nearest.chain(ways) {
+    for (words, typed) in nearest.chain(ways).filter(|_| !is_locked) {
         let label = [page::USE, " ", &words].concat();
         let (sheet, field) = (sheet.clone(), field.clone());
         // The unit that stands beside the field, such as a gauge's span, stays.

@@ -1,10 +1,10 @@
 //! The page of a tool: the question on one side; on the other the answer, one line, large; then what is good to know,
-//! what the abbreviations mean, and the sum.
+//! what the abbreviations mean, and the sum. Inside another page the sum is folded.
 
 use super::Sheet;
 use super::actions::actions;
 use super::plain::{element, element_with, folded, items, list, text, text_element};
-use crate::words::{self, Title, page, stitch};
+use crate::words::{self, Title, frame, page, stitch};
 use loopwright::row::{Row, Stitch};
 use yew::prelude::*;
 
@@ -19,11 +19,20 @@ pub fn tool_page(sheet: &Sheet, title: Title, question: Html, answers: Html) -> 
         <article class="tool">
             <header><h1>{ title.name }</h1><p>{ title.asks }</p></header>
             <div class="sides">
-                <form class="question" onsubmit={stay}>{ question }</form>
+                <form class="question" onsubmit={stay}>{ question }{ locked_note(sheet) }</form>
                 { answers }
             </div>
             { actions(sheet) }
         </article>
+    }
+}
+
+/// What the locks mean, where there are any.
+fn locked_note(sheet: &Sheet) -> Html {
+    if sheet.locks_any(|_| true) {
+        text_element("p", "quiet", frame::LOCKED_NOTE)
+    } else {
+        Html::default()
     }
 }
 
@@ -94,10 +103,32 @@ pub fn notes(notes: Vec<String>, row: &Row) -> Html {
 
 /// The sum with her numbers in it, and where its rule comes from.
 pub fn working(steps: Vec<String>, source: &'static str) -> Html {
+    html! { <Working {steps} {source} /> }
+}
+
+/// What everything inside of a frame is told: that it stands in another page, where room is dear.
+#[derive(Clone, PartialEq)]
+pub struct InFrame;
+
+#[derive(Properties, PartialEq)]
+struct WorkingProps {
+    steps: Vec<String>,
+    source: &'static str,
+}
+
+/// The sum. It is a component, so that it can be told where it stands.
+#[component]
+fn Working(props: &WorkingProps) -> Html {
     let sum = vec![
-        text_element("h3", "", page::WORKING),
-        items("ol", steps),
-        text_element("p", "source", source),
+        items("ol", props.steps.clone()),
+        text_element("p", "source", props.source),
     ];
-    element("section", "working", sum)
+    match use_context::<InFrame>() {
+        Some(InFrame) => folded("working", page::WORKING, sum),
+        None => element(
+            "section",
+            "working",
+            vec![text_element("h3", "", page::WORKING), list(sum)],
+        ),
+    }
 }

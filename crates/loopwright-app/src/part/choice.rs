@@ -1,5 +1,6 @@
 //! Something to choose, as it is drawn wherever it stands: beside a field, beside the answer, or for the whole page.
 
+use super::fixed::fixed;
 use super::plain::{element, list};
 use super::{Label, View};
 use crate::desk::Desk;
@@ -93,6 +94,11 @@ pub fn answer_choice(view: &View, name: impl FieldName, options: Vec<(&'static s
     };
     let id = view.sheet.element(&path.stored());
     let label = Label::Shown(field.label_in(&view.fields)).draw(&id);
+    if view.sheet.locks(path) {
+        let words = options.into_iter().find(|(key, _)| *key == chosen);
+        let words = words.map(|(_, words)| words).unwrap_or_default();
+        return list(vec![label, fixed(&id, words)]);
+    }
     let onchange = view.sheet.choosing(&path.stored());
     list(vec![label, selected(id, options, chosen, onchange)])
 }

@@ -5,6 +5,7 @@ use super::View;
 use super::advice::advice_id;
 use super::choice::{selected, selection, unit_setting};
 use super::doubt::typing;
+use super::fixed::fixed;
 use super::plain::{button, element, element_with, list, text};
 use crate::form::{Field, Kind, LIST_UNITS, List, Options, Place, SPANS, Scale};
 use crate::store::Typed;
@@ -53,6 +54,9 @@ pub fn control(view: &View, field: &'static Field, labelled: Labelled, wrong: bo
         labelled,
         wrong,
     };
+    if view.sheet.locks(control.path) {
+        return control.locked();
+    }
     match &field.kind {
         Kind::Count(_) => control.count(),
         Kind::Text => boxed("quantity", field.place, vec![control.plain_text()]),
@@ -83,6 +87,11 @@ struct Control<'a> {
 }
 
 impl Control<'_> {
+    fn locked(&self) -> Html {
+        let standing = self.view.fields.standing(self.field).unwrap_or_default();
+        list(vec![self.label(), fixed(&self.id, standing)])
+    }
+
     fn count(&self) -> Html {
         let value = self.view.fields.text(self.path);
         let example = self.view.fields.example(self.path).text;

@@ -21,6 +21,7 @@ fn drawn(sheet: &Sheet, Beside { sentence, mark, tap }: Beside) -> Vec<Html> {
     if !mark.is_empty() {
         content.push(text_element("small", "practice", mark));
     }
+    let tap = tap.filter(|tap| !sheet.locks(tap.field));
     content.extend(tap.map(|tap| tapped(sheet, tap)));
     content
 }
@@ -45,7 +46,8 @@ fn tapped(sheet: &Sheet, tap: Tap) -> Html {
 pub(super) fn typing(view: &View, field: &'static Field) -> impl Fn(Typed) + 'static {
     let sheet = view.sheet.clone();
     let here = view.fields.path_of(field).stored();
-    let other = pair::other_field(&view.fields, field).map(|other| view.fields.path_of(other).stored());
+    let other = pair::other_field(&view.fields, field).map(|other| view.fields.path_of(other));
+    let other = other.filter(|other| !sheet.locks(*other)).map(|other| other.stored());
     move |typed| {
         let standing = |key: &str| sheet.desk.text(sheet.id, key);
         let mut entries = Vec::new();

@@ -22,9 +22,10 @@ pub fn offered(view: &View, field: &'static Field) -> Html {
     element("div", "known", content)
 }
 
-/// What can be kept and taken beside a field: nothing that the field would not take.
+/// What can be kept and taken beside a field: nothing that the field would not take, and nothing inside another page.
 fn kept_beside(view: &View, field: &'static Field) -> Vec<Html> {
     let name = match field.kept {
+        _ if view.sheet.frame.is_some() => return Vec::new(),
         Keeping::Nothing => return Vec::new(),
         Keeping::As(name) => name,
         Keeping::By(name) => name(&view.fields),
@@ -72,9 +73,11 @@ fn is_same_measure<T: Measure>(scale: &Scale<T>, one: &Typed, other: &Typed) -> 
     one == other || (first.is_some() && first == second)
 }
 
-/// Beside an answer: keeps a value of it, or says that it is the kept one. Nothing where no field would take it.
+/// Beside an answer: keeps a value of it, or says that it is the kept one. Nothing where no field would take it, and nothing
+/// inside another page.
 pub fn keep_offer(view: &View, (name, value): (Kept, Value)) -> Html {
-    let Some(typed) = value.as_typed() else {
+    let typed = value.as_typed().filter(|_| view.sheet.frame.is_none());
+    let Some(typed) = typed else {
         return Html::default();
     };
     let text = name.print_value(view.fields.settings().measures(), value, &typed);

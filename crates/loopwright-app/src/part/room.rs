@@ -19,11 +19,13 @@ pub struct Wrong {
 
 /// The room below these fields. What is wrong is said alone: a text that is no value is not offered to be kept.
 pub fn room(view: &View, fields: &[&'static Field], wrong: Option<Wrong>) -> Html {
+    let is_open = |field: &&'static Field| !view.sheet.locks(view.fields.path_of(field));
+    let open: Vec<&'static Field> = fields.iter().copied().filter(is_open).collect();
     let content = match wrong {
         Some(Wrong { path, advice }) => vec![advised(&view.sheet, path, advice)],
-        None => fields.iter().map(|field| offered(view, field)).collect(),
+        None => open.iter().map(|field| offered(view, field)).collect(),
     };
-    match is_kept(fields) {
+    match is_kept(&open) {
         true => element("div", "room", content),
         false => list(content),
     }

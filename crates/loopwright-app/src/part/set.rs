@@ -24,7 +24,8 @@ pub fn set_in(view: &View, fields: &[&'static Field], advice: Option<Advice>) ->
         content.push(text(words::set(&set).into()));
     }
     content.extend(advice.map(|advice| element("strong", "", vec![text(advice.sentence)])));
-    if !set.is_empty() {
+    let is_locked = |field: &&'static Field| view.sheet.locks(view.fields.path_of(field));
+    if !set.is_empty() && !fields.iter().any(is_locked) {
         content.push(button(words::CLEAR_THESE.into(), clearing(view, fields)));
     }
     element("div", "set", content)

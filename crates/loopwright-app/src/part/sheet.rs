@@ -1,8 +1,12 @@
-//! Where the taps and keystrokes of one tool are written: its sheet on the desk.
+//! Where the taps and keystrokes of one tool are written: its sheet on the desk. Inside another page some of its fields may
+//! be locked; then nothing here writes to them, and no tap that would is drawn.
 
+use super::plain::button;
 use crate::desk::Desk;
-use crate::store::{Entry, Typed};
+use crate::frame::Options;
+use crate::store::{Entry, Fields, Typed};
 use loopwright::problem::FieldPath;
+use std::rc::Rc;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
@@ -13,32 +17,64 @@ pub struct Sheet {
     pub desk: Desk,
     /// The tool's id.
     pub id: &'static str,
+    /// How it is shown inside another page, if it is.
+    pub frame: Option<Rc<Frame>>,
+}
+
+/// A tool inside another page.
+#[derive(Debug, PartialEq)]
+pub struct Frame {
+    /// How it is shown.
+    pub options: Options,
+    /// What that page filled in.
+    pub preset: Fields,
 }
 
 impl Sheet {
     /// The sheet of a tool.
-    pub fn new(desk: &Desk, id: &'static str) -> Self {
-        Self { desk: desk.clone(), id }
+    pub fn new(desk: &Desk, id: &'static str, frame: Option<Rc<Frame>>) -> Self {
+        let desk = desk.clone();
+        Self { desk, id, frame }
     }
 
-    /// A tap that sets these fields.
-    pub fn setting(&self, fields: Vec<(FieldPath, String)>) -> Callback<MouseEvent> {
-        let sheet = self.clone();
-        Callback::from(move |_| {
-            let entries = fields
-                .iter()
-                .map(|(field, text)| Entry::new(sheet.id, field.stored(), Some(Typed::plain(text))));
-            sheet.desk.write_many(entries.collect());
-        })
+    /// Whether a field is shown and not to be changed.
+    pub fn locks(&self, field: FieldPath) -> bool {
+        self.locks_any(|key| key == field.stored())
     }
 
-    /// A tap that sets these fields, each with its unit.
-    pub fn putting(&self, fields: Vec<(FieldPath, Typed)>) -> Callback<MouseEvent> {
+    /// Whether some field is.
+    pub fn locks_any(&self, is_meant: impl Fn(&str) -> bool) -> bool {
+        let frame = self.frame.as_deref();
+        frame.is_some_and(|frame| frame.options.locked.iter().any(|key| is_meant(key)))
+    }
+
+    /// A button that sets these fields.
+    pub fn setting(&self, label: String, fields: Vec<(FieldPath, String)>) -> Html {
+        let fields = fields.into_iter().map(|(field, text)| (field, Typed::plain(text)));
+        self.putting(label, fields.collect())
+    }
+
+    /// A button that sets these fields, each with its unit; none where one of them is locked.
+    pub fn putting(&self, label: String, fields: Vec<(FieldPath, Typed)>) -> Html {
+        if fields
+            .iter()
+            .any(|(field, _)| self.locks(*field) || self.locks_member(*field))
+        {
+            return Html::default();
+        }
         let sheet = self.clone();
-        Callback::from(move |_| {
+        let put = Callback::from(move |_| {
             let entry = |(field, typed): &(FieldPath, Typed)| Entry::new(sheet.id, field.stored(), Some(typed.clone()));
             sheet.desk.write_many(fields.iter().map(entry).collect());
-        })
+        });
+        button(label, put)
+    }
+
+    /// Whether any field of the same member of a repeated group is locked: a tap on one may take out all of them.
+    fn locks_member(&self, field: FieldPath) -> bool {
+        let stored = field.stored();
+        let member = stored.strip_suffix(field.key()).filter(|member| !member.is_empty());
+        member.is_some_and(|member| self.locks_any(|key| key.starts_with(member)))
     }
 
     /// The id of a field's element.

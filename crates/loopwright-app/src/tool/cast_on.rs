@@ -8,7 +8,9 @@ use crate::fields;
 use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader, Start, TAPE, plus_behind, read_multiple};
 use crate::part::plain::{button, element, items, list, status, text, text_element};
-use crate::part::{Form, Part, Part::Words, View, answer_choice, answered, good_to_know, keep_offer, wait, working};
+use crate::part::{
+    Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, good_to_know, keep_offer, wait, working,
+};
 use crate::store::Typed;
 use crate::words::intl::number;
 use crate::words::page::{MORE, PRACTICE};
@@ -144,6 +146,18 @@ impl Tool for CastOn {
             good_to_know(answer.notes.iter().map(words::note).collect()),
             working(words::steps(question, answer, lengths), words::SOURCE),
         ])
+    }
+
+    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+        Summary {
+            title: words::title(question.knitting),
+            lines: vec![words::headline(answer)],
+            outcome: words::outcome(question, answer, view.lengths(&TAPE)),
+            figures: vec![
+                Figure::count("cast_on", answer.pick.cast_on),
+                Figure::length("width", answer.pick.width),
+            ],
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {

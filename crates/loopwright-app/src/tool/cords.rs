@@ -8,7 +8,7 @@ use crate::fields;
 use crate::form::kept::Kept;
 use crate::form::{Field, Fields, NEEDLE, Reader, TAPE};
 use crate::part::plain::{element, items, list, text_element};
-use crate::part::{Below, Form, Part, Part::Words, View, answered, good_to_know, wait, working};
+use crate::part::{Below, Figure, Form, Part, Part::Words, Summary, View, answered, good_to_know, wait, working};
 use crate::words::cords as words;
 use crate::words::page::MORE;
 use crate::words::tell::Long;
@@ -123,6 +123,18 @@ impl Tool for Cords {
         shown(view, question, answer)
     }
 
+    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+        let long: Long = &|length| view.tape(length);
+        let in_inches = is_in_inches(view, question);
+        let cord: Long = &|length| words::cord(length, in_inches, long);
+        Summary {
+            title: words::ANSWER,
+            lines: vec![words::headline(answer, cord)],
+            outcome: words::outcome(question, answer, long),
+            figures: answer.picks.iter().map(|pick| Figure::length("cord", *pick)).collect(),
+        }
+    }
+
     fn wait(view: &View, problems: &[Problem]) -> Html {
         wait(view, problems, words::WAITING)
     }
@@ -188,12 +200,16 @@ fn even(reader: &mut Reader, from: u32) -> Around {
     Around::Even { from, to, rounds }
 }
 
-/// The cords, the changes, the drawing and the sum.
-fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
-    // A cord is called as it was typed.
+/// Whether cords are called by their inches: each is called as it was typed.
+fn is_in_inches(view: &View, question: &Question) -> bool {
     let (_, unit) = view.fields.list_unit(Name::Cords.into());
     let is_typed_in_inches = !question.cords.is_empty() && unit == LengthUnit::Inch;
-    let in_inches = is_typed_in_inches || view.in_inches(&TAPE);
+    is_typed_in_inches || view.in_inches(&TAPE)
+}
+
+/// The cords, the changes, the drawing and the sum.
+fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
+    let in_inches = is_in_inches(view, question);
     let long: Long = &|length| view.tape(length);
     let cord: Long = &|length| words::cord(length, in_inches, long);
     let line = text_element("p", "row", words::headline(answer, cord));

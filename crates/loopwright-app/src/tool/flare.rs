@@ -8,7 +8,7 @@ use crate::fields;
 use crate::form::kept::{Kept, Value};
 use crate::form::{Field, Fields, Reader, Start, TAPE};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{View, answered, choices, counted, spoken, wait, working};
+use crate::part::{Figure, Summary, View, answered, choices, counted, spoken, wait, working};
 use crate::store::Typed;
 use crate::words::flare as words;
 use crate::words::page::{MORE, PRACTICE};
@@ -167,6 +167,21 @@ impl Tool for Flare {
             text_element("p", "", words::bind_off(answer, print)),
             working(words::steps(question, answer, long), words::SOURCE),
         ])
+    }
+
+    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+        let long = &|length: Length| view.tape(length);
+        Summary {
+            title: words::ANSWER,
+            lines: vec![words::headline(question, answer)],
+            outcome: words::outcome(answer, long),
+            figures: vec![
+                Figure::count("hem", answer.hem),
+                Figure::count("gain", answer.gain),
+                Figure::count("rounds", answer.rounds),
+                Figure::count("increase_rounds", answer.increase_rounds),
+            ],
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {

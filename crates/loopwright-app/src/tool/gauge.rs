@@ -8,7 +8,7 @@ use crate::fields;
 use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, NEEDLE, Reader, Start, TAPE};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{Below, View, answered, good_to_know, keep_offer, wait, working};
+use crate::part::{Below, Figure, Summary, View, answered, good_to_know, keep_offer, wait, working};
 use crate::store::Typed;
 use crate::words::gauge as words;
 use crate::words::page::MORE;
@@ -124,6 +124,19 @@ impl Tool for Gauge {
 
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         shown(view, question, answer)
+    }
+
+    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+        let (title, line) = words::headline(answer);
+        let rows = answer.rows.as_ref().map(|rows| Figure::gauge("rows", rows.gauge));
+        let mut figures = vec![Figure::gauge("stitches", answer.stitches.gauge)];
+        figures.extend(rows);
+        Summary {
+            title,
+            lines: vec![line],
+            outcome: words::outcome(question, answer, view.lengths(&TAPE)),
+            figures,
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {

@@ -3,8 +3,8 @@
 use crate::desk::Desk;
 use crate::form::kept::Offer;
 use crate::form::{Field, Fields};
-use crate::part::{Form, Memory, View};
-use crate::store::Typed;
+use crate::part::{Form, Frame, Memory, Summary, View};
+use crate::store::{self, Typed};
 use crate::words::{self, Title};
 use loopwright::problem::Problem;
 use loopwright::tools::Group;
@@ -12,10 +12,14 @@ use next::Gift;
 #[cfg(test)]
 use next::Gifts;
 use std::fmt::Debug;
+use std::rc::Rc;
 use yew::{Html, html};
 
 mod next;
 mod page;
+mod reply;
+
+pub use reply::Reply;
 
 /// A tool: its table of fields, and four functions from what was typed to what is shown. What it asks and how it answers
 /// can be run without drawing anything.
@@ -55,6 +59,9 @@ pub trait Tool {
 
     /// Draws the answer.
     fn show(view: &View, question: &Self::Question, answer: &Self::Answer) -> Html;
+
+    /// The answer in short, as data: what its headline says, and its figures.
+    fn summary(view: &View, question: &Self::Question, answer: &Self::Answer) -> Summary;
 
     /// Draws the question; without a sentence around its fields it is the table from top to bottom.
     fn form(form: &Form) -> Html {
@@ -105,9 +112,12 @@ pub struct Entry {
     pub states: &'static [State],
     /// Its small picture on the first page.
     pub sign: fn() -> Html,
-    draw: fn(&Desk, Title, &mut Memory) -> Html,
+    /// Its fields.
+    pub fields: &'static [Field],
+    /// What it says to some fields, as data.
+    pub reply: fn(&Desk, &store::Fields) -> Reply,
     rehearse: fn(&Desk),
-    fields: &'static [Field],
+    draw: fn(&page::Props, &mut Memory) -> Html,
     #[cfg(test)]
     check: fn(),
     #[cfg(test)]
@@ -125,9 +135,10 @@ impl Entry {
             group: Group::Before,
             states: T::STATES,
             sign: T::sign,
-            draw: page::draw::<T>,
+            reply: reply::reply::<T>,
             rehearse: page::rehearse::<T>,
             fields: T::FIELDS,
+            draw: page::draw::<T>,
             #[cfg(test)]
             check: tests::check::<T>,
             #[cfg(test)]
@@ -143,7 +154,16 @@ impl Entry {
 
     /// Draws the tool as it stands on the desk.
     pub fn page(&'static self, desk: &Desk) -> Html {
-        html! { <page::Page key={self.id} tool={page::Id(self)} desk={desk.clone()} /> }
+        self.shown(desk, None)
+    }
+
+    /// Draws the tool inside another page.
+    pub fn framed(&'static self, desk: &Desk, frame: Rc<Frame>) -> Html {
+        self.shown(desk, Some(frame))
+    }
+
+    fn shown(&'static self, desk: &Desk, frame: Option<Rc<Frame>>) -> Html {
+        html! { <page::Page key={self.id} tool={page::Id(self)} desk={desk.clone()} {frame} /> }
     }
 }
 

@@ -7,7 +7,7 @@ use crate::fields;
 use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{Form, Part, View, answered, good_to_know, keep_offer, wait, working};
+use crate::part::{Figure, Form, Part, Summary, View, answered, good_to_know, keep_offer, wait, working};
 use crate::store::Typed;
 use crate::words::needles as words;
 use loopwright::needles::{Answer, GivenIn, Name, Needle, Question, Size, answer};
@@ -74,6 +74,16 @@ impl Tool for Needles {
 
     fn show(view: &View, _: &Question, answer: &Answer) -> Html {
         shown(view, answer)
+    }
+
+    fn summary(_: &View, _: &Question, answer: &Answer) -> Summary {
+        let across = |needle: &Needle| Figure::length("across", needle.across);
+        Summary {
+            title: words::ANSWER,
+            lines: vec![words::headline(answer)],
+            outcome: words::outcome(answer),
+            figures: answer.needles.iter().map(across).collect(),
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {

@@ -165,6 +165,10 @@ const WAYS: &[Way] = &[
 
 /// The ways on from an answer, each with what it carries.
 pub fn next(view: &View, gifts: &[(Gift, Typed)]) -> Html {
+    // Another page has one tool in a frame, and a link of its own to the rest.
+    if view.sheet.frame.is_some() {
+        return Html::default();
+    }
     let ways = WAYS.iter().filter(|way| way.from == view.sheet.id);
     let ways: Vec<Html> = ways.filter_map(|way| drawn(view, way, gifts)).collect();
     if ways.is_empty() {

@@ -11,11 +11,11 @@ use super::{Entry, FILLED, Tool};
 use crate::desk::Desk;
 use crate::form::{Fields, SETTINGS, Settings};
 use crate::part::plain::list;
-use crate::part::{Answered, Form, Memory, Sheet, View, tool_page};
+use crate::part::{Answered, Form, Frame, Memory, Sheet, View, tool_page};
 use crate::route;
-use crate::words::Title;
 use gloo_timers::callback::Timeout;
 use loopwright::problem::Problem;
+use std::rc::Rc;
 use yew::prelude::*;
 
 /// What a page is drawn from.
@@ -25,6 +25,8 @@ pub struct Props {
     pub tool: Id,
     /// The desk as it lies.
     pub desk: Desk,
+    /// How it is shown inside another page, if it is.
+    pub frame: Option<Rc<Frame>>,
 }
 
 /// A row of the list of tools; two are equal if they are the same tool.
@@ -47,7 +49,7 @@ pub fn Page(props: &Props) -> Html {
         let timeout = Timeout::new(PAGE_IS_SEEN_MS, move || (tool.rehearse)(&desk));
         move || drop(timeout)
     });
-    (tool.draw)(&props.desk, tool.title, &mut memory.borrow_mut())
+    (tool.draw)(props, &mut memory.borrow_mut())
 }
 
 /// By then the page itself is drawn, and no key is pressed yet.
@@ -61,7 +63,7 @@ pub fn rehearse<T: Tool>(desk: &Desk) {
     let typed = route::to_fields(&route::parse_query(state.link));
     let view = View {
         fields: Fields::new(T::FIELDS, typed, Settings::new(desk.fields(SETTINGS))),
-        sheet: Sheet::new(desk, T::ID),
+        sheet: Sheet::new(desk, T::ID, None),
     };
     if let Ok(answered) = answered::<T>(&view) {
         drop(answered.draw());
@@ -69,10 +71,11 @@ pub fn rehearse<T: Tool>(desk: &Desk) {
 }
 
 /// Draws a tool as it stands on the desk.
-pub fn draw<T: Tool>(desk: &Desk, title: Title, memory: &mut Memory) -> Html {
+pub fn draw<T: Tool>(props: &Props, memory: &mut Memory) -> Html {
+    let Props { tool, desk, frame } = props;
     let view = View {
         fields: Fields::new(T::FIELDS, desk.fields(T::ID), Settings::new(desk.fields(SETTINGS))),
-        sheet: Sheet::new(desk, T::ID),
+        sheet: Sheet::new(desk, T::ID, frame.clone()),
     };
     let (answers, question, problems) = match answered::<T>(&view) {
         Ok(answered) => (memory.fresh(answered), None, Vec::new()),
@@ -84,7 +87,7 @@ pub fn draw<T: Tool>(desk: &Desk, title: Title, memory: &mut Memory) -> Html {
         problems: &problems,
         sentence: &sentence,
     };
-    tool_page(&view.sheet, title, T::form(&form), answers)
+    tool_page(&view.sheet, tool.0.title, T::form(&form), answers)
 }
 
 /// The answer to what stands in the fields; or what is wrong, with the question where all of it could be read.

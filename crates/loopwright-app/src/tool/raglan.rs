@@ -8,7 +8,7 @@ use crate::fields;
 use crate::form::kept::Value;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{MOST_COUNTED, View, answered, choices, counts, spoken, wait, working};
+use crate::part::{Figure, MOST_COUNTED, Summary, View, answered, choices, counts, spoken, wait, working};
 use crate::store::Typed;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::raglan as words;
@@ -134,6 +134,20 @@ impl Tool for Raglan {
             counts(listed, words::tells_rounds(answer)),
             working(words::steps(question, answer), words::SOURCE),
         ])
+    }
+
+    fn summary(_: &View, question: &Question, answer: &Answer) -> Summary {
+        Summary {
+            title: words::title(answer),
+            lines: words::headline(answer),
+            outcome: words::outcome(question, answer),
+            figures: vec![
+                Figure::count("full", answer.full),
+                Figure::count("body_only", answer.body_only),
+                Figure::count("sleeves_only", answer.sleeves_only),
+                Figure::count("needle", answer.needle),
+            ],
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {

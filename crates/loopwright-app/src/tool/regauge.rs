@@ -11,7 +11,7 @@ use crate::fields;
 use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Start, TAPE, plus_behind};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{Below, View, answered, good_to_know, row_by_row, wait, working};
+use crate::part::{Below, Figure, Summary, View, answered, good_to_know, row_by_row, wait, working};
 use crate::words::regauge::{self as words, ABOUT_COUNTS, ABOUT_ROWS, ABOUT_SHAPING, Column, Lead, Sentences};
 use crate::words::{schedule, sizing};
 use loopwright::cast_on::EDGE;
@@ -83,6 +83,26 @@ impl Tool for Regauge {
             lengths: view.lengths(&TAPE),
         };
         shown(&sentences, &read::missing_of_shaping(&view.fields))
+    }
+
+    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+        let sentences = Sentences {
+            question,
+            answer,
+            lengths: view.lengths(&TAPE),
+        };
+        let Lead { title, line, outcome } = sentences.lead();
+        let stitches = answer
+            .stitches
+            .iter()
+            .map(|found| Figure::count("stitches", found.count));
+        let rows = answer.rows.iter().map(|found| Figure::count("rows", found.count));
+        Summary {
+            title,
+            lines: vec![line],
+            outcome,
+            figures: stitches.chain(rows).collect(),
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {

@@ -8,7 +8,7 @@ use crate::fields;
 use crate::form::kept::{Kept, Value};
 use crate::form::{Field, Fields, Reader, Start, TAPE};
 use crate::part::plain::{items, list, text_element};
-use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, wait, working};
+use crate::part::{Figure, Form, Part, Part::Words, Summary, View, answered, good_to_know, wait, working};
 use crate::store::Typed;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::rows as words;
@@ -176,6 +176,19 @@ impl Tool for Rows {
             good_to_know(answer.notes.iter().copied().map(words::note).collect()),
             working(words::steps(question, answer, lengths), words::SOURCE),
         ])
+    }
+
+    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+        let lengths = view.lengths(&TAPE);
+        Summary {
+            title: words::title(question),
+            lines: vec![words::headline(question, answer, lengths)],
+            outcome: words::outcome(question, answer, lengths),
+            figures: vec![
+                Figure::count("rows", answer.pick.rows),
+                Figure::length("length", answer.pick.length),
+            ],
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {

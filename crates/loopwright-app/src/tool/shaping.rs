@@ -8,7 +8,9 @@ use crate::fields;
 use crate::form::kept::Value;
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, items, list, text_element};
-use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, one_by_one, spoken, wait, working};
+use crate::part::{
+    Figure, Form, Part, Part::Words, Summary, View, answered, good_to_know, one_by_one, spoken, wait, working,
+};
 use crate::store::Typed;
 use crate::words::page::MORE;
 use crate::words::{problem, schedule, shaping as words};
@@ -148,6 +150,23 @@ impl Tool for Shaping {
             good_to_know(words::notes(question, answer)),
             working(words::steps(question, answer), words::SOURCE),
         ])
+    }
+
+    fn summary(_: &View, question: &Question, answer: &Answer) -> Summary {
+        let mut lines = vec![words::headline(question, answer)];
+        lines.extend(words::in_full(answer));
+        let mut figures = vec![
+            Figure::count("shaping_rows", answer.shaping_rows),
+            Figure::count("change", answer.change),
+            Figure::count("used", answer.used),
+        ];
+        figures.extend(answer.after.map(|after| Figure::count("after", after)));
+        Summary {
+            title: words::from_next(question.knitting),
+            lines,
+            outcome: words::outcome(question, answer),
+            figures,
+        }
     }
 
     /// What is too steep can be mended in the sentence, which is looked at first, or by a figure that is folded away.

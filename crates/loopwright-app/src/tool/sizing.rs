@@ -12,7 +12,7 @@ use crate::fields;
 use crate::form::kept::Kept;
 use crate::form::{Field, Fields, TAPE};
 use crate::part::plain::{element, folded, items, list, text, text_element};
-use crate::part::{Form, View, answered, wait, working};
+use crate::part::{Figure, Form, Summary, View, answered, wait, working};
 use crate::store::Typed;
 use crate::words::page::{self, MORE};
 use crate::words::sizing::{self as words, Headline, Sentences};
@@ -127,6 +127,26 @@ impl Tool for Sizing {
         };
         let lengths = view.lengths(&TAPE);
         shown(&Sentences { question, lengths }, answer, best)
+    }
+
+    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+        let lengths = view.lengths(&TAPE);
+        let best = answer.ranked.first();
+        let headline = best.map(|best| Sentences { question, lengths }.headline(answer, best));
+        let mut figures = vec![
+            Figure::count("size", answer.pick as u32 + 1),
+            Figure::length("body", answer.body),
+        ];
+        figures.extend(best.and_then(|best| best.ease).map(|ease| Figure::length("ease", ease)));
+        match headline {
+            Some(Headline { title, line, outcome }) => Summary {
+                title,
+                lines: vec![line],
+                outcome,
+                figures,
+            },
+            None => Summary::default(),
+        }
     }
 
     /// First to say what the list measures, where that is all that is missing.

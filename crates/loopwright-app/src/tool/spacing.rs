@@ -6,10 +6,11 @@ use crate::drawing::needle::{self, Needle};
 use crate::fields;
 use crate::form::kept::Value;
 use crate::form::{Field, Fields, Reader, Start};
-use crate::part::plain::{button, element, element_with, list, text_element};
-use crate::part::{Form, Part, Part::Words, View, answer_choice, answered, notes, row, wait, working};
+use crate::part::plain::{element, element_with, list, text_element};
+use crate::part::{Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, notes, row, wait, working};
 use crate::store::Typed;
 use crate::words::page::MORE;
+use crate::words::row::line;
 use crate::words::spacing as words;
 use loopwright::bounds::Bounds;
 use loopwright::choice::Key;
@@ -52,7 +53,7 @@ fields! { FIELDS of Name, words::label;
     Stitches => Field::count(STITCHES).in_sentence(),
     Ask => Field::choice::<Asked>().in_sentence(),
     Amount => Field::count(AMOUNTS).in_sentence(),
-    Plus => Field::count(Bounds::new(0, MULTIPLE.most)).starts(Start::Count(0)).in_sentence(),
+    Plus => Field::count(Bounds::new(0, MULTIPLE.most)).starts(Start::Count(0)).in_sentence().only_if(is_multiple),
     Knitting => Field::choice::<Working>().in_sentence(),
     Decrease => Field::choice::<Decrease>().folded(MORE).only_if(may_decrease),
     Increase => Field::choice::<Increase>().folded(MORE).only_if(may_increase),
@@ -65,6 +66,10 @@ fields! { FIELDS of Name, words::label;
     Face => Field::choice::<Face>().folded(MORE),
     Fabric => Field::choice::<Fabric>().folded(MORE),
     Order => Field::text().in_answer(),
+}
+
+fn is_multiple(fields: &Fields) -> bool {
+    fields.choice::<Asked>(Name::Ask) == Asked::Multiple
 }
 
 fn may_decrease(fields: &Fields) -> bool {
@@ -134,7 +139,7 @@ impl Tool for Spacing {
             Part::Field(Name::Ask),
             Part::Field(Name::Amount),
         ];
-        if form.view.fields.choice::<Asked>(Name::Ask) == Asked::Multiple {
+        if is_multiple(&form.view.fields) {
             want.extend([Words(words::PLUS), Part::Field(Name::Plus)]);
         }
         list(vec![
@@ -151,6 +156,21 @@ impl Tool for Spacing {
 
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         shown(view, question, answer)
+    }
+
+    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+        let round = matches!(question.knitting, Knitting::Round { .. });
+        let way = chosen_way(view, answer);
+        Summary {
+            title: words::once(round),
+            lines: vec![line(&way.row)],
+            outcome: words::outcome(answer),
+            figures: vec![
+                Figure::count("before", answer.before),
+                Figure::count("after", answer.after),
+                Figure::count("changes", answer.changes),
+            ],
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {
@@ -254,11 +274,11 @@ fn neighbours(view: &View, answer: &Answer) -> Html {
     };
     let mut line = vec![text_element("span", "", words::MULTIPLES)];
     for reached in [multiples.below, multiples.above].into_iter().flatten() {
-        let go = view.sheet.setting(vec![
+        let set = vec![
             (Name::Ask.into(), Asked::Reach.key().into()),
             (Name::Amount.into(), reached.stitches.to_string()),
-        ]);
-        line.push(button(words::reached(answer.before, &reached), go));
+        ];
+        line.push(view.sheet.setting(words::reached(answer.before, &reached), set));
     }
     element("p", "line", line)
 }

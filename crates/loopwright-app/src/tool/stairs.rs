@@ -9,7 +9,7 @@ use crate::fields;
 use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, Start, TAPE};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, row_by_row, wait, working};
+use crate::part::{Figure, Form, Part, Part::Words, Summary, View, answered, good_to_know, row_by_row, wait, working};
 use crate::words::page::MORE;
 use crate::words::schedule;
 use crate::words::stairs as words;
@@ -180,6 +180,23 @@ impl Tool for Stairs {
         match found {
             Found::Edge(question, answer) => show_edge(question, answer),
             Found::Raise(question, answer) => raised::show(view, question, answer),
+        }
+    }
+
+    fn summary(view: &View, _: &Asks, found: &Found) -> Summary {
+        match found {
+            Found::Edge(question, answer) => Summary {
+                title: schedule::FROM_NEXT_ROW,
+                lines: vec![words::headline(question, answer)],
+                outcome: words::outcome(question, answer),
+                figures: vec![
+                    Figure::count("steps", answer.steps),
+                    Figure::count("smaller", answer.smaller),
+                    Figure::count("used", answer.used),
+                    Figure::count("left", answer.left),
+                ],
+            },
+            Found::Raise(_, answer) => raised::summary(view, answer),
         }
     }
 

@@ -7,7 +7,7 @@ use crate::fields;
 use crate::form::kept::Kept;
 use crate::form::{Field, Fields, NEEDLE, Reader, Start, plus_behind, read_multiple};
 use crate::part::plain::{element, items, list, text_element};
-use crate::part::{Form, Part, View, answered, good_to_know, wait, working};
+use crate::part::{Figure, Form, Part, Summary, View, answered, good_to_know, wait, working};
 use crate::words::page::MORE;
 use crate::words::{swatch as words, units::length_beside};
 use loopwright::problem::Problem;
@@ -83,6 +83,19 @@ impl Tool for Swatch {
 
     fn show(_: &View, question: &Question, answer: &Answer) -> Html {
         shown(question, answer)
+    }
+
+    fn summary(_: &View, _: &Question, answer: &Answer) -> Summary {
+        Summary {
+            title: words::BEFORE,
+            lines: vec![words::headline(answer)],
+            outcome: words::outcome(answer),
+            figures: vec![
+                Figure::count("cast_on", answer.cast_on),
+                Figure::length("width", answer.width),
+                Figure::length("height", answer.height),
+            ],
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {

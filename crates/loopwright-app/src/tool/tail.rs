@@ -9,7 +9,7 @@ use super::{Entry, State, Tool};
 use crate::drawing::tail as drawing;
 use crate::form::{Field, Fields, TAPE, YARN};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{Form, Part, Part::Words, View, answered, good_to_know, unit_choice, wait, working};
+use crate::part::{Figure, Form, Part, Part::Words, Summary, View, answered, good_to_know, unit_choice, wait, working};
 use crate::words::page::PRACTICE;
 use crate::words::tail::{self as words, Print};
 use loopwright::problem::Problem;
@@ -78,6 +78,21 @@ impl Tool for Tail {
             good_to_know(words::notes(answer)),
             working(words::sum(answer, question.end, print), words::SOURCE),
         ])
+    }
+
+    fn summary(view: &View, _: &Question, answer: &Answer) -> Summary {
+        let print = Print {
+            yards: is_in_yards(view, answer),
+        };
+        Summary {
+            title: words::title(answer.strand),
+            lines: vec![words::headline(answer, print)],
+            outcome: words::outcome(answer),
+            figures: vec![
+                Figure::length("tail", answer.tail),
+                Figure::length("needs", answer.needs),
+            ],
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {

@@ -13,7 +13,7 @@ use crate::fields;
 use crate::form::kept::Kept;
 use crate::form::{Field, Fields, Reader, Start, TAPE, WEIGHT, YARN};
 use crate::part::plain::text_element;
-use crate::part::{Form, View, wait};
+use crate::part::{Form, Summary, View, wait};
 use crate::words::page::MORE;
 use crate::words::yarn as words;
 use loopwright::bounds::Bounds;
@@ -232,6 +232,10 @@ impl Tool for Yarn {
 
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         show::show(view, question, answer)
+    }
+
+    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+        show::summary(view, question, answer)
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {

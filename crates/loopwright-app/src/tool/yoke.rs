@@ -9,7 +9,7 @@ use crate::fields;
 use crate::form::kept::{Kept, Value};
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, list, text, text_element};
-use crate::part::{View, answered, notes, wait, working};
+use crate::part::{Figure, Summary, View, answered, notes, wait, working};
 use crate::store::Typed;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::row;
@@ -153,6 +153,18 @@ impl Tool for Yoke {
             meanings,
             working(words::steps(question, answer), words::SOURCE),
         ])
+    }
+
+    fn summary(_: &View, question: &Question, answer: &Answer) -> Summary {
+        let after = answer.rounds.last().map(|round| Figure::count("after", round.after));
+        let mut figures = vec![Figure::count("plain", answer.plain)];
+        figures.extend(after);
+        Summary {
+            title: words::ANSWER,
+            lines: vec![words::headline(answer)],
+            outcome: words::outcome(question),
+            figures,
+        }
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {

@@ -1,7 +1,13 @@
 //! Rules for what is shipped.
 
 use super::Finding;
-use crate::{files::Files, finish::text, house, page::elements, sizes};
+use crate::{
+    files::Files,
+    finish::{EMBED, text},
+    house,
+    page::elements,
+    sizes,
+};
 use anyhow::Result;
 use std::{fs, path::PathBuf};
 
@@ -13,6 +19,9 @@ const NAMESPACES: [&str; 5] = [
     "http://www.w3.org/1998/Math/MathML",
     "http://www.w3.org/XML/1998/namespace",
 ];
+
+/// What the element for other pages may weigh, in bytes with brotli.
+const ELEMENT: usize = 4_096;
 
 /// Everything in the finished folder that breaks a rule.
 pub fn check(dist: &Files) -> Result<Vec<Finding>> {
@@ -33,6 +42,7 @@ pub fn check(dist: &Files) -> Result<Vec<Finding>> {
     if text(dist, crate::finish::WORKER)?.contains("const FILES = [];") {
         findings.push(finding(crate::finish::WORKER, "the worker's list of files is empty"));
     }
+    findings.extend(weigh_element(dist)?);
     Ok(findings)
 }
 
@@ -45,6 +55,18 @@ pub fn weigh(dist: &Files) -> Result<Vec<Finding>> {
     Ok(vec![finding(
         "dist/",
         &format!("{weight} bytes with brotli; {budget} are allowed"),
+    )])
+}
+
+/// A finding if the element for other pages, which each of them fetches, is heavier than it may be.
+fn weigh_element(dist: &Files) -> Result<Vec<Finding>> {
+    let weight = sizes::brotli(text(dist, EMBED)?.as_bytes())?.len();
+    if weight < ELEMENT {
+        return Ok(Vec::new());
+    }
+    Ok(vec![finding(
+        EMBED,
+        &format!("{weight} bytes with brotli; it has to be under {ELEMENT}"),
     )])
 }
 
@@ -113,6 +135,7 @@ mod tests {
         Files::from([
             ("index.html".to_owned(), html.as_bytes().to_vec()),
             ("sw.js".to_owned(), worker.as_bytes().to_vec()),
+            (EMBED.to_owned(), b"// a frame".to_vec()),
         ])
     }
 
@@ -154,16 +177,33 @@ mod tests {
         assert!(paths_in("a", b"dep/yew-0.23.0/src/lib.rs", &paths).is_empty());
     }
 
-    #[test]
-    fn too_heavy_a_page_is_found() {
-        // Bytes without a pattern cannot be packed.
+    /// Bytes without a pattern cannot be packed.
+    fn noise(count: usize) -> Vec<u8> {
         let mut seed = 1_u32;
         let noise = std::iter::repeat_with(|| {
             seed = seed.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
             (seed >> 24) as u8
         });
+        noise.take(count).collect()
+    }
+
+    #[test]
+    fn too_heavy_an_element_is_found() {
+        let mut dist = dist(GOOD, "const FILES = [1];");
+        let written = fs::read(house::root().join("web").join(EMBED)).unwrap();
+        assert!(
+            sizes::brotli(&written).unwrap().len() < ELEMENT,
+            "with all that it says to its readers"
+        );
+        let letters = noise(4 * ELEMENT).into_iter().map(|byte| b'a' + byte % 16);
+        dist.insert(EMBED.to_owned(), letters.collect());
+        assert_eq!(check(&dist).unwrap().len(), 1);
+    }
+
+    #[test]
+    fn too_heavy_a_page_is_found() {
         let budget = sizes::Budget::now().unwrap().bytes();
-        let heavy = Files::from([("a".to_owned(), noise.take(budget + 1).collect())]);
+        let heavy = Files::from([("a".to_owned(), noise(budget + 1))]);
         assert_eq!(weigh(&heavy).unwrap().len(), 1);
         assert_eq!(weigh(&dist(GOOD, "")).unwrap(), []);
     }

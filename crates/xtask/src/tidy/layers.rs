@@ -10,19 +10,23 @@ const APP: &str = "crates/loopwright-app/src/";
 
 /// The rooms of the app, each with the rooms below it that it may know. The words know the maths only. What is in no row
 /// here, such as the start of the app, stands on top and may know all.
-const ROOMS: [(&str, &[&str]); 9] = [
+const ROOMS: [(&str, &[&str]); 10] = [
     ("words", &[]),
     ("store", &[]),
     ("desk", &["store"]),
-    ("route", &["store"]),
+    ("frame", &["words"]),
+    ("route", &["frame", "store"]),
     ("form", &["store", "words"]),
-    ("part", &["desk", "form", "route", "store", "words"]),
+    ("part", &["desk", "form", "frame", "route", "store", "words"]),
     ("drawing", &["part", "words"]),
-    ("tool", &["desk", "drawing", "form", "part", "route", "store", "words"]),
+    (
+        "tool",
+        &["desk", "drawing", "form", "frame", "part", "route", "store", "words"],
+    ),
     (
         "page",
         &[
-            "backup", "desk", "drawing", "form", "part", "route", "store", "tool", "words",
+            "backup", "desk", "drawing", "form", "frame", "part", "route", "store", "tool", "words",
         ],
     ),
 ];

@@ -3,7 +3,7 @@
 
 use crate::form::{LIST_UNITS, TAPE};
 use crate::part::View;
-use crate::part::plain::{button, element, folded, text_element};
+use crate::part::plain::{element, folded, text_element};
 use crate::store::Typed;
 use crate::words::sizing as words;
 use loopwright::problem::FieldPath;
@@ -13,6 +13,9 @@ use yew::prelude::*;
 
 /// The lists, folded away.
 pub fn offered(view: &View) -> Html {
+    if view.sheet.locks(Name::Sizes.into()) {
+        return Html::default();
+    }
     let mut content = vec![text_element("p", "", words::TAKING)];
     if is_own(&view.fields.text(Name::Sizes.into())) {
         content.push(text_element("p", "", words::KEEPING_OWN));
@@ -25,9 +28,9 @@ pub fn offered(view: &View) -> Html {
 }
 
 fn offer(view: &View, standard: Standard, wanted: LengthUnit) -> Html {
-    let take = view.sheet.putting(taken(standard, wanted));
     let content = vec![
-        button(words::standard(standard).into(), take),
+        view.sheet
+            .putting(words::standard(standard).into(), taken(standard, wanted)),
         text_element("small", "practice", words::certainty(standard.certainty(wanted))),
     ];
     element("p", "line", content)

@@ -4,7 +4,7 @@ use super::MOST_OPEN;
 use crate::drawing::raise::raise as raise_drawn;
 use crate::form::Reader;
 use crate::part::plain::{element, list, text_element};
-use crate::part::{View, answered, good_to_know, row_by_row, working};
+use crate::part::{Figure, Summary, View, answered, good_to_know, row_by_row, working};
 use crate::words::stairs::raise as words;
 use crate::words::tell::Long;
 use loopwright::stairs::Name;
@@ -27,6 +27,20 @@ pub(super) fn question(reader: &mut Reader) -> raise::Question {
         method: reader.choice(Name::Method),
         begins: reader.choice(Name::Begins),
         ..raise::Question::about(across, reader.length(Name::Height), reader.gauge(Name::RowGauge))
+    }
+}
+
+/// The answer as data.
+pub(super) fn summary(view: &View, answer: &raise::Answer) -> Summary {
+    let long: Long = &|length| view.tape(length);
+    Summary {
+        title: words::WHEN,
+        lines: vec![words::headline(answer)],
+        outcome: words::outcome(answer, long),
+        figures: vec![
+            Figure::count("across", answer.across),
+            Figure::length("raised", answer.raised),
+        ],
     }
 }
 

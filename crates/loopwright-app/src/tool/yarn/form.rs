@@ -1,7 +1,7 @@
 //! The fields as they are drawn: a sentence or two for each section, the swatch, the ball; the rest is folded away.
 
 use super::sections::{fresh, is_first, sections, taken_out};
-use crate::part::plain::{button, element, list, text_element};
+use crate::part::plain::{element, list, text_element};
 use crate::part::{Form, Part, Part::Words, answer_choice};
 use crate::words::Worded;
 use crate::words::yarn as words;
@@ -195,5 +195,5 @@ fn presence(form: &Form, label: &'static str, index: Option<usize>, presence: Pr
 
 /// A button that sets a choice.
 fn tap(form: &Form, label: &'static str, (field, key): (FieldPath, &'static str)) -> Html {
-    button(label.into(), form.view.sheet.setting(vec![(field, key.into())]))
+    form.view.sheet.setting(label.into(), vec![(field, key.into())])
 }

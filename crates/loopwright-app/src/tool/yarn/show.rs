@@ -3,12 +3,33 @@
 use crate::drawing::balls::{self, Balls};
 use crate::form::{WEIGHT, YARN};
 use crate::part::plain::{element, items, list, text_element};
-use crate::part::{View, answered, good_to_know, working};
+use crate::part::{Figure, Summary, View, answered, good_to_know, working};
 use crate::words::yarn::{self as words, Printer};
 use loopwright::units::print::Step;
 use loopwright::units::{Mass, MassUnit};
 use loopwright::yarn::{Answer, Question};
 use yew::prelude::*;
+
+/// The answer as data.
+pub fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+    let print = &Printer {
+        yarn: &|length, step| view.print_to(&YARN, length, step),
+        mass: &|mass| view.print_to(&WEIGHT, mass, weighed(view, mass)),
+        unit: YARN.shown(view.fields.settings()).unit,
+    };
+    let mut figures = vec![
+        Figure::count("balls", answer.balls),
+        Figure::length("need", answer.need),
+        Figure::length("bought", answer.bought),
+    ];
+    figures.extend(answer.mass.map(|mass| Figure::mass("mass", mass)));
+    Summary {
+        title: words::title(question),
+        lines: vec![words::buy(answer)],
+        outcome: words::used(question, answer, print),
+        figures,
+    }
+}
 
 /// The answer, its drawing, and its sum.
 pub fn show(view: &View, question: &Question, answer: &Answer) -> Html {

@@ -3,8 +3,7 @@
 //! Native tests have no browser; there a plain number and the English rule stand in.
 
 /// The language of these words.
-#[cfg(target_arch = "wasm32")]
-const LANGUAGE: &str = "en";
+pub const LANGUAGE: &str = "en";
 
 pub const DECIMAL_MARK: &str = ".";
 

@@ -4,12 +4,14 @@ use super::{Title, Worded};
 
 pub mod about;
 pub mod doubt;
+pub mod frame;
 pub mod gallery;
 pub mod home;
 pub mod intl;
 pub mod known;
 pub mod next;
 pub mod page;
+pub mod panel;
 pub mod problem;
 pub mod row;
 pub mod schedule;

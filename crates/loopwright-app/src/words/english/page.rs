@@ -78,6 +78,9 @@ pub const UPDATE: &str = "A new version is ready. Your figures stay as they are.
 pub const UPDATE_NOW: &str = "Use it now";
 pub const LOST: &str = "There is no page at this address.";
 
+/// A page around this one asks with a name that no field has.
+pub const NO_SUCH_FIELD: &str = "Nothing of this name is asked here.";
+
 pub const KEPT: &str = "Kept on this device";
 pub const KEEPING: &str = "Keeping…";
 pub const NOTHING_KEPT_INSIDE: &str = "Nothing is kept inside another page";

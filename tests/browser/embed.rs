@@ -1,0 +1,186 @@
+//! The lesson in `web/lesson/` on another site than the calculators: they compute in it by the element and as plain
+//! frames, with storage blocked and in a sandbox without an origin of its own; they are fetched once, nothing jumps, and
+//! there is no barrier that a machine can find.
+
+use crate::{
+    browser::{Browser, Engine},
+    gallery::{axe, barriers},
+    job::{fill, works_out},
+    stage::Stage,
+};
+use anyhow::{Context, Result, ensure};
+use loopwright_tests::drive::{PATIENCE, STARTED};
+use serde_json::json;
+use std::{fs, time::Duration};
+use thirtyfour::WebElement;
+use xtask::yardstick::Patience;
+
+/// The frames of a lesson in their order, by the words that their answers have in them.
+const ANSWERS: [&str; 3] = ["132", "tail", "k2tog"];
+
+/// Adds up how far things jump that nobody touched, from the first drawing on.
+const WATCH_JUMPS: &str = "
+    window.jumped = 0;
+    const seen = (list) => list.getEntries().forEach((entry) => { if (!entry.hadRecentInput) jumped += entry.value; });
+    new PerformanceObserver(seen).observe({ type: 'layout-shift', buffered: true });";
+
+/// Between two looks.
+const PAUSE: Duration = Duration::from_millis(40);
+
+/// More than this a reader notices.
+const MOST_JUMPED: f64 = 0.02;
+
+/// Finds a frame, whether it stands in the page or in an element.
+const FRAME: &str = "const frame = document.querySelectorAll('loopwright-tool, iframe')[arguments[0]];
+    frame.scrollIntoView();
+    return frame.shadowRoot?.querySelector('iframe') ?? frame;";
+
+/// A page of the lesson as it is shipped, put on another site than the calculators as its comment says.
+pub fn lesson(stage: &Stage, page: &str, change: impl Fn(String) -> String) -> Result<String> {
+    let file = stage.dist.join("lesson").join(page);
+    let html = fs::read_to_string(&file).with_context(|| format!("no lesson at {}", file.display()))?;
+    let guest = stage.server.other_site();
+    let html = html
+        .replace("'self'", &format!("'self' {guest}"))
+        .replace("\"../", &format!("\"{guest}"))
+        .replace("\"lesson.css", &format!("\"{guest}lesson/lesson.css"));
+    let path = format!("/class/{page}");
+    stage.server.page(&path, &change(html));
+    Ok(format!("{}{path}", stage.server.url().trim_end_matches('/')))
+}
+
+/// Goes into one of the frames of the page and waits until the app runs there. A frame that is not loaded yet becomes
+/// another document under the driver's hands, so each look goes in anew.
+pub async fn enter(browser: &Browser, place: usize) -> Result<()> {
+    let mut patience = Patience::of(PATIENCE);
+    while !is_entered(browser, place).await.unwrap_or(false) {
+        ensure!(!patience.is_over(), "the app does not start in frame {place}");
+        tokio::time::sleep(PAUSE).await;
+    }
+    Ok(())
+}
+
+async fn is_entered(browser: &Browser, place: usize) -> Result<bool> {
+    browser.driver.enter_default_frame().await?;
+    frame(browser, place).await?.enter_frame().await?;
+    Ok(browser.look_up(&format!("Boolean({STARTED})")).await? == json!(true))
+}
+
+async fn frame(browser: &Browser, place: usize) -> Result<WebElement> {
+    let found = browser.driver.execute(FRAME, vec![json!(place)]).await?;
+    Ok(found.element()?)
+}
+
+/// How many times the WebAssembly was asked for.
+pub fn fetched(stage: &Stage) -> usize {
+    let asked = stage.server.asked();
+    asked.iter().filter(|path| path.ends_with(".wasm")).count()
+}
+
+/// Opens a page and goes through its frames from top to bottom: each computes, and computes again.
+async fn reads_through(stage: &Stage, address: &str) -> Result<()> {
+    let browser = &stage.browser;
+    browser.leave().await?;
+    browser.driver.goto(address).await?;
+    if stage.engine == Engine::Chromium {
+        browser.run(WATCH_JUMPS).await?;
+    }
+    for (place, words) in ANSWERS.iter().enumerate() {
+        enter(browser, place).await.with_context(|| format!("frame {place}"))?;
+        let answer = "document.querySelector('.answer .row')?.innerText";
+        browser.until(&format!("{answer}.includes({words:?})")).await?;
+    }
+    browser.driver.enter_default_frame().await?;
+    browser.settle().await?;
+    if stage.engine == Engine::Chromium {
+        let jumped = browser.look_up("window.jumped").await?.as_f64().unwrap_or(1.0);
+        println!("{address}: what nobody touched jumped by {jumped}");
+        ensure!(jumped < MOST_JUMPED, "what nobody touched jumped by {jumped}");
+    }
+    enter(browser, ANSWERS.len() - 1).await?;
+    works_out(browser, 132, 116).await?;
+    fill(browser, "90", "9").await?;
+    works_out(browser, 90, 81).await?;
+    browser.driver.enter_default_frame().await?;
+    println!(
+        "{:?}, {address}: the WebAssembly was fetched {} times",
+        stage.engine,
+        fetched(stage)
+    );
+    Ok(())
+}
+
+/// By the element: all three compute, and the WebAssembly is fetched once.
+pub async fn a_lesson_computes_in_three_elements(stage: &mut Stage) -> Result<()> {
+    let address = lesson(stage, "index.html", |html| html)?;
+    reads_through(stage, &address).await?;
+    let fetched = fetched(stage);
+    ensure!(fetched == 1, "the WebAssembly was fetched {fetched} times");
+    no_barrier(stage).await
+}
+
+/// As plain frames, on a page that may run no script.
+pub async fn a_lesson_computes_without_a_script_of_its_own(stage: &mut Stage) -> Result<()> {
+    let address = lesson(stage, "plain.html", |html| html)?;
+    reads_through(stage, &address).await?;
+    no_barrier(stage).await
+}
+
+/// The frames kept apart, with an origin that no other page has. Such a frame shares no cache with the next one.
+pub async fn a_lesson_computes_in_frames_kept_apart(stage: &mut Stage) -> Result<()> {
+    let address = lesson(stage, "index.html", |html| {
+        html.replace("<loopwright-tool ", "<loopwright-tool sandbox=\"apart\" ")
+    })?;
+    reads_through(stage, &address).await?;
+    ensure!(fetched(stage) <= ANSWERS.len(), "fetched {} times", fetched(stage));
+    let address = lesson(stage, "plain.html", |html| html.replace("allow-same-origin ", ""))?;
+    reads_through(stage, &address).await
+}
+
+/// In a browser that lets no page store anything.
+pub async fn a_lesson_computes_without_storage(stage: &mut Stage) -> Result<()> {
+    if stage.engine == Engine::WebKit {
+        println!("skipped: WebKit's driver has no switch that denies storage");
+        return Ok(());
+    }
+    stage
+        .prefer(json!({ "profile.default_content_setting_values.cookies": 2 }))
+        .await?;
+    for page in ["index.html", "plain.html"] {
+        let address = lesson(stage, page, |html| html)?;
+        reads_through(stage, &address).await?;
+    }
+    Ok(())
+}
+
+/// On a host whose headers do not let a frame that is kept apart have its scripts, the page says what is missing.
+pub async fn a_frame_kept_apart_says_which_header_is_missing(stage: &mut Stage) -> Result<()> {
+    stage.expect_faults();
+    stage.server.withhold_leave();
+    let address = lesson(stage, "plain.html", |html| html.replace("allow-same-origin ", ""))?;
+    let browser = &stage.browser;
+    browser.leave().await?;
+    browser.driver.goto(&address).await?;
+    frame(browser, 0).await?.enter_frame().await?;
+    let said = "document.querySelector('.apart')?.innerText";
+    browser
+        .until(&format!("{said}.includes('Access-Control-Allow-Origin')"))
+        .await?;
+    browser.driver.enter_default_frame().await?;
+    Ok(())
+}
+
+/// The page and each of its frames.
+async fn no_barrier(stage: &Stage) -> Result<()> {
+    let Some(axe) = axe()? else { return Ok(()) };
+    let browser = &stage.browser;
+    for place in 0..ANSWERS.len() {
+        enter(browser, place).await?;
+        let found = barriers(browser, &axe, &format!("frame {place}")).await?;
+        ensure!(found.is_empty(), "{}", found.join("\n"));
+    }
+    browser.driver.enter_default_frame().await?;
+    let found = barriers(browser, &axe, "the lesson").await?;
+    ensure!(found.is_empty(), "{}", found.join("\n"));
+    Ok(())
+}
