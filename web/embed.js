@@ -52,7 +52,7 @@
 
   // The height of a tool at a width between two that were measured lies between theirs.
   function heightAt(tool, width) {
-    const rows = HEIGHTS[tool] ?? [[0, USUAL_HEIGHT]];
+    const rows = Object.hasOwn(HEIGHTS, tool) ? HEIGHTS[tool] : [[0, USUAL_HEIGHT]];
     const above = rows.findIndex(([wide]) => wide >= width);
     if (above <= 0) return rows.at(above)[1];
     const [[left, from], [right, to]] = rows.slice(above - 1, above + 1);
