@@ -8,6 +8,7 @@
 //   loopwright:accept       (fired by the app, its storage flushed) take the newer version now
 // and of a tool that is framed by another page:
 //   loopwright:tell         (fired by the app) its detail goes to that page: an answer, or the reply to a question
+//   loopwright:drawn        the first page, or the recover screen, is drawn
 //   loopwright:ask          its detail is a question of that page
 
 const page = document.documentElement.dataset;
@@ -28,6 +29,7 @@ import("./loopwright-app.js")
   })
   // Even after a failed start: a broken version must be able to learn that there is a better one.
   .finally(firstPage)
+  .finally(() => tell("drawn"))
   .finally(keepForOffline);
 
 if (window.parent !== window) speakWithHost();
@@ -69,7 +71,9 @@ function speakWithHost() {
 
   const take = (event) => {
     const { data, ports, source } = event;
-    const isGreeting = Object(data).loopwright === 1 && Object.keys(data).length === 1 && ports.length === 1;
+    // By its own properties: what a message inherits was not said.
+    const [[name, value] = [], ...more] = Object.entries(Object(data));
+    const isGreeting = name === "loopwright" && value === 1 && more.length === 0 && ports.length === 1;
     if (source !== window.parent || !isGreeting) return;
     window.removeEventListener("message", take);
     port = ports[0];
@@ -109,6 +113,7 @@ function speakWithHost() {
     const { height } = document.documentElement.getBoundingClientRect();
     if (!isWaiting) port?.postMessage({ height: Math.ceil(height) });
   };
+  window.addEventListener("loopwright:drawn", sendHeight);
   new ResizeObserver(sendHeight).observe(document.documentElement);
 }
 
