@@ -7,6 +7,9 @@
 use crate::csp;
 use std::{fs, path::Path};
 
+/// What the page never asks a device for.
+const NO_DEVICES: &str = "camera=(), geolocation=(), microphone=(), payment=(), usb=()";
+
 /// An answer over HTTP.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Response {
@@ -77,11 +80,11 @@ fn found(path: &str, body: Vec<u8>) -> Response {
         // Names carry no hash, so a copy must be asked for again; the worker is what makes the page quick.
         ("Cache-Control", "no-cache"),
         ("Content-Security-Policy", &policy),
-        // The page may be framed by others; its parts are for itself.
-        (
-            "Cross-Origin-Resource-Policy",
-            if html { "cross-origin" } else { "same-origin" },
-        ),
+        ("Permissions-Policy", NO_DEVICES),
+        // In a frame whose sandbox gives it no origin, the page's own scripts are another origin's. Nothing in the files
+        // is secret, so anyone may have them.
+        ("Access-Control-Allow-Origin", "*"),
+        ("Cross-Origin-Resource-Policy", "cross-origin"),
     ];
     answer(200, kind(path), &headers, body)
 }
@@ -159,6 +162,11 @@ mod tests {
         assert_eq!((wasm.status, header(&wasm, "Content-Type")), (200, "application/wasm"));
         assert_eq!(header(&wasm, "Content-Length"), "4");
         assert!(page.headers.iter().all(|header| header.0 != "X-Frame-Options"));
+        for file in [&page, &wasm] {
+            assert_eq!(header(file, "Access-Control-Allow-Origin"), "*");
+            assert_eq!(header(file, "Cross-Origin-Resource-Policy"), "cross-origin");
+            assert_eq!(header(file, "X-Content-Type-Options"), "nosniff");
+        }
         fs::remove_dir_all(folder).unwrap();
     }
 
