@@ -125,6 +125,7 @@ scenarios! {
         update::a_new_version_asks_and_loses_nothing,
         update::an_untouched_page_renews_itself_once,
         update::another_window_is_not_pulled_along,
+        update::a_release_with_plain_names_goes_on_and_is_followed,
         update::a_broken_update_changes_nothing,
         broken::a_first_visit_that_breaks_says_so,
         broken::an_app_that_stops_shows_what_she_typed,

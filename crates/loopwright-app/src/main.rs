@@ -6,6 +6,7 @@ mod desk;
 mod drawing;
 mod form;
 mod offline;
+mod one_file;
 mod page;
 mod part;
 mod route;

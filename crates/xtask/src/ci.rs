@@ -51,6 +51,7 @@ pub fn test(extent: Extent) -> Result<()> {
             steps.take("the package for JavaScript", package)?;
             steps.take("the same bytes from another folder", elsewhere::same_bytes)?;
             browsers(&mut steps)?;
+            steps.take("the site on real servers", hosting)?;
             live_reload(&mut steps)
         }
     }
@@ -161,6 +162,18 @@ fn browsers(steps: &mut Steps) -> Result<()> {
         steps.shaky = scenarios.lines().map(str::to_owned).collect();
     }
     Ok(())
+}
+
+/// The site on the servers that the examples are written for. A person's machine may lack them and be unable to install
+/// them, which is said; a machine may not.
+fn hosting() -> Result<()> {
+    if let Err(why) = packages::install_servers() {
+        ensure!(!house::is_ci(), "the servers are needed: {why:#}");
+        say(&format!("The examples for servers are not tried: {why:#}"));
+        return Ok(());
+    }
+    let mut command = browser_test("hosting");
+    run(command.env("LOOPWRIGHT_DIST", house::root().join("dist")), minutes(5))
 }
 
 /// That `trunk serve` gives a working page.

@@ -76,5 +76,5 @@ fn chore(arguments: &[String]) -> Result<()> {
 fn finish_folder(folder: PathBuf) -> Result<()> {
     let mut page = files::read(&folder)?;
     finish::finish(&mut page)?;
-    files::write(&folder, &page)
+    files::replace(&folder, &page)
 }

@@ -22,7 +22,7 @@ const ROOMS: [(&str, &[&str]); 9] = [
     (
         "page",
         &[
-            "backup", "desk", "drawing", "form", "part", "route", "store", "tool", "words",
+            "backup", "desk", "drawing", "form", "one_file", "part", "route", "store", "tool", "words",
         ],
     ),
 ];
@@ -53,7 +53,7 @@ pub fn check(path: &str, text: &str) -> Vec<Finding> {
 }
 
 fn is_room(name: &str) -> bool {
-    ROOMS.iter().any(|(room, _)| *room == name) || ["app", "backup", "offline"].contains(&name)
+    ROOMS.iter().any(|(room, _)| *room == name) || ["app", "backup", "offline", "one_file"].contains(&name)
 }
 
 #[cfg(test)]

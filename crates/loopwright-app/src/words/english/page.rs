@@ -71,6 +71,9 @@ pub const UPDATE_NOW: &str = "Use it now";
 pub const LOST: &str = "There is no page at this address.";
 
 pub const KEPT: &str = "Kept on this device";
+pub const KEPT_BESIDE_FILE: &str = "Kept in this browser on this computer, not in the file";
+pub const COPY_BEFORE_CLOSING: &str = "Save a copy before you close";
+pub const BRING_BACK: &str = "Bring one back";
 pub const KEEPING: &str = "Keeping…";
 pub const NOTHING_KEPT_INSIDE: &str = "Nothing is kept inside another page";
 
