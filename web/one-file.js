@@ -9,7 +9,9 @@
 const WASM = "loopwright-wasm";
 
 export async function assemble() {
-  const page = new DOMParser().parseFromString(await text("./"), "text/html");
+  const page = new DOMParser().parseFromString(await text("./"), "text/html").documentElement;
+  // In a document a style would be held to this page's policy, which does not know it.
+  page.remove();
   const linked = (which) => page.querySelector(which).getAttribute("href");
   const glue = linked("link[rel=modulepreload]");
   const wasm = await packed(linked("link[rel=preload][as=fetch]"));
@@ -18,12 +20,12 @@ export async function assemble() {
 
   for (const link of page.querySelectorAll("link")) await takeIn(page, link);
   for (const script of page.querySelectorAll("script")) script.remove();
-  page.body.append(
+  page.querySelector("body").append(
     element(page, "script", wasm, { type: "application/octet-stream", id: WASM }),
     element(page, "script", harmless(program), { type: "module" }),
   );
   await enforce(page);
-  return `<!doctype html>${page.documentElement.outerHTML}`;
+  return `<!doctype html>${page.outerHTML}`;
 }
 
 // ---- Styles and pictures --------------------------------------------------------------------------------------
@@ -135,7 +137,7 @@ function base64(blob) {
 }
 
 function element(page, name, content, attributes) {
-  const made = page.createElement(name);
+  const made = page.ownerDocument.createElement(name);
   for (const [attribute, value] of Object.entries(attributes)) made.setAttribute(attribute, value);
   made.textContent = content;
   return made;

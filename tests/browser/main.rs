@@ -25,6 +25,7 @@ mod large_text;
 mod link;
 mod measures;
 mod needles;
+mod one_file;
 mod paper;
 mod print;
 mod raglan;
@@ -140,6 +141,8 @@ scenarios! {
         link::a_copied_link_opens_to_the_same,
         link::an_address_without_a_page_says_so,
         guest::the_single_file_computes,
+        one_file::she_takes_the_workbox_along_as_one_file,
+        one_file::a_workbox_in_one_file_gives_a_copy_and_takes_it,
         guest::inside_another_page_it_is_a_guest,
         guest::without_storage_it_computes_and_says_so,
         yarn::she_types_her_scarf_and_reads_the_balls,

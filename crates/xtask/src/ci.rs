@@ -51,6 +51,7 @@ pub fn test(extent: Extent) -> Result<()> {
             steps.take("the package for JavaScript", package)?;
             steps.take("the same bytes from another folder", elsewhere::same_bytes)?;
             browsers(&mut steps)?;
+            steps.take("the package in a bundled page", bundle)?;
             steps.take("the site on real servers", hosting)?;
             live_reload(&mut steps)
         }
@@ -99,6 +100,18 @@ fn sources(steps: &mut Steps) -> Result<()> {
         let mut command = workspace("doc");
         command.args(["--no-deps", "--features", DRIVEN]);
         run(command.env("RUSTDOCFLAGS", "-D warnings"), minutes(10))
+    })?;
+    steps.take("the crate as it would be published", || {
+        // Built once more from what is packed, without the network: nothing it needs lies outside of it.
+        let arguments = [
+            "package",
+            "--locked",
+            "--offline",
+            "--allow-dirty",
+            "--package",
+            "loopwright",
+        ];
+        run(&mut cargo(&arguments), minutes(10))
     })?;
     steps.take("tests", || {
         run(workspace("test").args(["--features", DRIVEN]), minutes(15))
@@ -162,6 +175,16 @@ fn browsers(steps: &mut Steps) -> Result<()> {
         steps.shaky = scenarios.lines().map(str::to_owned).collect();
     }
     Ok(())
+}
+
+/// The page that the package's tests bundled, in a browser; there is none where the bundler could not be had.
+fn bundle() -> Result<()> {
+    let folder = house::target_folder()?.join("tmp/bundled/dist");
+    if !folder.exists() && !house::is_ci() {
+        say("The bundled page is not opened: there is none");
+        return Ok(());
+    }
+    run(browser_test("bundle").env("LOOPWRIGHT_BUNDLE", folder), minutes(5))
 }
 
 /// The site on the servers that the examples are written for. A person's machine may lack them and be unable to install

@@ -37,5 +37,6 @@ pub mod sizes;
 pub mod squeeze;
 pub mod tidy;
 pub mod tools;
+pub mod tour;
 pub mod weight;
 pub mod yardstick;

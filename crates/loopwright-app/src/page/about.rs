@@ -32,12 +32,7 @@ pub fn about(desk: &Desk, offline_ready: bool) -> Html {
         units(desk),
         says_so(words::MEASURES_TEXT),
         heading(words::STORED),
-        says_so(if one_file::is_opened() {
-            words::STORED_IN_FILE
-        } else {
-            words::STORED_TEXT
-        }),
-        says_so(storage::persistence(desk.status().persistence)),
+        stored(desk),
         heading(words::COPY),
         says_so(words::COPY_TEXT),
         copies(desk),
@@ -52,6 +47,21 @@ pub fn about(desk: &Desk, offline_ready: bool) -> Html {
         element("p", "practice", vec![gallery]),
     ];
     element("article", "about", page)
+}
+
+/// Where what is typed is kept, and whether the browser may clear it.
+fn stored(desk: &Desk) -> Html {
+    let sentences = if one_file::is_opened() {
+        vec![words::STORED_IN_FILE]
+    } else {
+        vec![words::STORED_TEXT, storage::persistence(desk.status().persistence)]
+    };
+    list(
+        sentences
+            .into_iter()
+            .map(|words| text_element("p", "", words))
+            .collect(),
+    )
 }
 
 /// Whether the page opens without the internet.

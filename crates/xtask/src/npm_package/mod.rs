@@ -61,9 +61,7 @@ pub fn build() -> Result<PathBuf> {
     files.insert("package.json".to_owned(), manifest.into_bytes());
     let folder = house::target_folder()?.join("npm").join(NAME);
     files::replace(&folder, &files)?;
-    for (path, bytes) in &files {
-        say(&format!("{:>8} {path}", bytes.len()));
-    }
+    println!("\nnpm/{NAME}/\n{}", sizes::table(&files)?.0);
     say(&format!("The package is in {}", folder.display()));
     Ok(folder)
 }

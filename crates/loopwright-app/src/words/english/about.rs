@@ -37,9 +37,9 @@ pub const OFFLINE_READY: &str =
 pub const OFFLINE_NOT: &str = "The sums are done here in your browser. Once you have opened the page from its web address, it opens without the internet too. Put it on your home screen to have it at hand.";
 pub const OFFLINE_IN_FILE: &str =
     "Everything is in this one file: it opens and does its sums without the internet, and asks for nothing.";
-pub const STORED_IN_FILE: &str = "This page is one file, and it asks nobody for anything. What you type is kept by the browser you opened it in, on this computer, and not in the file: elsewhere the file opens empty. So save a copy before you close it, and bring it back there.";
-pub const WHOLE: &str = "For a place without the internet";
-pub const WHOLE_TEXT: &str = "The whole workbox fits into one file, with every tool, for a stick or a mail. On a computer you open it in any browser of today. What you have typed stays here; to have that there too, save a copy as well and bring it back there.";
+pub const STORED_IN_FILE: &str = "This page is one file, and it asks nobody for anything. What you type is kept by the browser you opened it in, on this computer, and not in the file: elsewhere the file opens empty, and the browser may clear it one day. So save a copy before you close it, and bring it back there.";
+pub const WHOLE: &str = "Take the workbox along";
+pub const WHOLE_TEXT: &str = "For a place without the internet the whole workbox fits into one file, with every tool, for a stick or a mail. On a computer you open it in any browser of today. What you have typed stays here; to have that there too, save a copy as well and bring it back there.";
 pub const WHOLE_ON_TABLETS: &str = "A tablet or a phone often shows such a file and does no sums in it (from memory). There, open this page from its web address once, before you go, and put it on the home screen.";
 pub const SAVE_WHOLE: &str = "Save the whole workbox as one file";
 pub const GATHERING: &str = "Gathering everything…";
