@@ -89,7 +89,7 @@ pub async fn she_holds_a_tape_to_her_knitting(stage: &mut Stage) -> Result<()> {
         Reads("Ahead by 1 cm"),
         Begins(
             ".outcome",
-            "Knitted on like this, 133 rows make the length: 73 are to go.",
+            "Knitted on like this, 133 rows make the length: 73 are to go",
         ),
         // What was kept is offered where rows are asked for again.
         Go("#/regauge"),

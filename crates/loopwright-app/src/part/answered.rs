@@ -42,8 +42,7 @@ fn locked_note(sheet: &Sheet) -> Html {
 pub fn answered(title: &'static str, line: Html, (before, after): (String, String)) -> Html {
     let foot = vec![line.clone(), text_element("strong", "", after.clone())];
     // What it comes to has a line of its own: at the end of the words before it, it would jump as these get longer.
-    let comes_to = element("span", "", vec![text_element("strong", "", after), text(".".into())]);
-    let outcome = vec![text((before + " ").into()), comes_to];
+    let outcome = vec![text((before + " ").into()), text_element("strong", "", after)];
     let attributes = [("class", "answer"), ("aria-live", "polite")];
     let answer = vec![text_element("h2", "", title), line, element("p", "outcome", outcome)];
     list(vec![

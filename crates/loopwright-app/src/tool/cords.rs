@@ -8,7 +8,7 @@ use crate::fields;
 use crate::form::kept::Kept;
 use crate::form::{Field, Fields, NEEDLE, Reader, TAPE};
 use crate::part::plain::{element, items, list, text_element};
-use crate::part::{Below, Figure, Form, Part, Part::Words, Summary, View, answered, good_to_know, wait, working};
+use crate::part::{Figure, Form, Part, Part::Words, Summary, View, answered, good_to_know, wait, working};
 use crate::words::cords as words;
 use crate::words::page::MORE;
 use crate::words::tell::Long;
@@ -213,32 +213,53 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
     let long: Long = &|length| view.tape(length);
     let cord: Long = &|length| words::cord(length, in_inches, long);
     let line = text_element("p", "row", words::headline(answer, cord));
-    let mut below = Below::of(answered(words::ANSWER, line, words::outcome(question, answer, long)));
-    below.sentence("", words::needle(answer).unwrap_or_default());
+    let easier = answer
+        .easier
+        .as_ref()
+        .map(|easier| words::easier(easier, question.flat, cord));
+    let growth = match question.around {
+        Around::Even { from, to, rounds } if from != to => drawn(question, answer, rounds, cord),
+        Around::Steps { rounds, .. } => drawn(question, answer, rounds, cord),
+        Around::Even { .. } | Around::Girth(_) | Around::Rounds(_) => {
+            text_element("p", "", words::serving(answer, cord))
+        }
+    };
+    // Each has its place whether it is there or not, so that none takes that of another.
+    list(vec![
+        answered(words::ANSWER, line, words::outcome(question, answer, long)),
+        text_element("p", "", words::needle(answer).unwrap_or_default()),
+        element("div", "", changes(question, answer, cord)),
+        easier.map_or_else(Html::default, |easier| text_element("p", "", easier)),
+        growth,
+        good_to_know(words::notes(question, answer, long, cord)),
+        element("div", "", gaps(question, answer, cord)),
+        working(words::steps(question, answer, long, cord), words::SOURCE),
+    ])
+}
+
+/// From which round on which cord.
+fn changes(question: &Question, answer: &Answer, cord: Long) -> Vec<Html> {
     let mut before = None;
+    let mut changes = Vec::new();
     for stretch in &answer.plan {
-        below.sentence("verdict", words::change(before, stretch, question.flat, cord));
+        let change = words::change(before, stretch, question.flat, cord);
+        changes.push(text_element("p", "verdict", change));
         before = Some(stretch);
     }
-    if let Some(easier) = &answer.easier {
-        below.sentence("", words::easier(easier, question.flat, cord));
-    }
-    match question.around {
-        Around::Even { from, to, rounds } if from != to => below.add(drawn(question, answer, rounds, cord)),
-        Around::Steps { rounds, .. } => below.add(drawn(question, answer, rounds, cord)),
-        Around::Even { .. } | Around::Girth(_) | Around::Rounds(_) => below.sentence("", words::serving(answer, cord)),
-    }
-    // Below the drawing, since it is long where it is there at all.
+    changes
+}
+
+/// What to do where no cord serves: after all else, since it is long where it is there at all.
+fn gaps(question: &Question, answer: &Answer, cord: Long) -> Vec<Html> {
+    let whole = answer.plan.len() == 1;
+    let mut gaps = Vec::new();
     for stretch in &answer.plan {
         if let By::Gap(gap) = &stretch.by {
-            let whole = answer.plan.len() == 1;
-            below.sentence("", words::gap(stretch, whole, question.flat));
-            below.add(items("ul", words::ways(gap, cord)));
+            gaps.push(text_element("p", "", words::gap(stretch, whole, question.flat)));
+            gaps.push(items("ul", words::ways(gap, cord)));
         }
     }
-    below.add(good_to_know(words::notes(question, answer, long, cord)));
-    below.add(working(words::steps(question, answer, long, cord), words::SOURCE));
-    below.done()
+    gaps
 }
 
 /// The cords along the piece.
@@ -262,7 +283,7 @@ fn drawn(question: &Question, answer: &Answer, rounds: u32, cord: Long) -> Html 
     let picture = bars.drawn(&words::drawing(answer, &gaps, question.flat, cord));
     let key = words::key(answer, !gaps.is_empty(), question.flat);
     let caption = text_element("figcaption", "quiet", key);
-    element("figure", "scale", vec![picture, caption])
+    element("figure", "scale bars", vec![picture, caption])
 }
 
 #[cfg(test)]

@@ -8,7 +8,7 @@ use crate::fields;
 use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, NEEDLE, Reader, Start, TAPE};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{Below, Figure, Summary, View, answered, good_to_know, keep_offer, wait, working};
+use crate::part::{Figure, Summary, View, answered, good_to_know, keep_offer, wait, working};
 use crate::store::Typed;
 use crate::words::gauge as words;
 use crate::words::page::MORE;
@@ -200,24 +200,24 @@ const fn kept(direction: Direction, washed: bool) -> Kept {
 fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
     let lengths = view.lengths(&TAPE);
     let (title, line) = words::headline(answer);
-    let mut below = Below::of(answered(
-        title,
-        text_element("p", "row", line),
-        words::outcome(question, answer, lengths),
-    ));
-    below.sentence("", words::needle(answer).unwrap_or_default());
-    if answer.rows_only {
-        below.sentence("verdict", words::ROWS_ONLY.into());
-    }
     let one_way = |(direction, found)| one_way(view, direction, question, (answer, found));
-    below.add(element("div", "ways", answer.directions().map(one_way).collect()));
-    below.add(figure(question, answer, lengths));
-    below.add(good_to_know(
-        answer.notes.iter().map(|note| words::note(*note).into()).collect(),
-    ));
     let steps = |(direction, found)| words::steps(direction, question, found, lengths);
-    below.add(working(answer.directions().flat_map(steps).collect(), words::SOURCE));
-    below.done()
+    let notes = answer.notes.iter().map(|note| words::note(*note).into());
+    let rows_only = answer.rows_only.then(|| text_element("p", "verdict", words::ROWS_ONLY));
+    // Each has its place whether it is there or not, so that none takes that of another.
+    list(vec![
+        answered(
+            title,
+            text_element("p", "row", line),
+            words::outcome(question, answer, lengths),
+        ),
+        words::needle(answer).map_or_else(Html::default, |needle| text_element("p", "", needle)),
+        rows_only.unwrap_or_default(),
+        figure(question, answer, lengths),
+        element("div", "ways", answer.directions().map(one_way).collect()),
+        good_to_know(notes.collect()),
+        working(answer.directions().flat_map(steps).collect(), words::SOURCE),
+    ])
 }
 
 /// The piece as it would be beside the one that is wanted; as long as the pattern's gauge is not there, the one that is

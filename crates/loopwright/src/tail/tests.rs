@@ -472,7 +472,8 @@ proptest! {
             answer(&Question { left, ..question }).unwrap().left.unwrap()
         };
         let Some(gives) = with(0).gives else {
-            prop_assert!(!matches!(question.method.strand(), Strand::Thumb { .. }));
+            let is_thumb = matches!(question.method.strand(), Strand::Thumb { .. });
+            prop_assert!(!is_thumb);
             return Ok(());
         };
         prop_assert!(gives.with_reserve <= gives.bare);
