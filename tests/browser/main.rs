@@ -19,6 +19,7 @@ mod frozen;
 mod gallery;
 mod gauge;
 mod guest;
+mod heights;
 mod home;
 mod job;
 mod keep;
@@ -27,6 +28,7 @@ mod large_text;
 mod link;
 mod measures;
 mod needles;
+mod panel;
 mod paper;
 mod print;
 mod raglan;
@@ -143,6 +145,15 @@ scenarios! {
         link::an_address_without_a_page_says_so,
         guest::the_single_file_computes,
         guest::inside_another_page_it_is_a_guest,
+        panel::her_lines_make_a_frame,
+        panel::her_lines_make_an_element,
+        panel::what_she_chooses_is_kept,
+        panel::hostile_accents_are_refused,
+        panel::what_a_frame_does_not_know_is_said,
+        panel::a_frame_opened_by_itself_keeps_nothing,
+        panel::an_address_is_checked,
+        panel::copying_says_what_came_of_it,
+        panel::the_preview_follows_what_she_chooses,
         guest::without_storage_it_computes_and_says_so,
         embed::a_lesson_computes_in_three_elements,
         embed::a_lesson_computes_without_a_script_of_its_own,
@@ -177,6 +188,7 @@ scenarios! {
     chromium: {
         still::on_a_phone_the_answer_is_in_the_window,
         snapshot::every_state_says_what_it_said,
+        heights::every_tool_is_as_high_as_the_table_says,
         paper::a_page_printed_at_dusk_is_dark_on_white,
         print::every_tool_is_printed_on_one_page,
         print::paper_holds_rounds_to_tick_and_nothing_to_press,

@@ -26,6 +26,8 @@ pub struct State {
     pub name: String,
     /// Its address inside the page.
     pub page: String,
+    /// The fields that bring it about, as a link has them.
+    pub link: String,
 }
 
 /// Each tool with the values of a link that has an answer, of those that were noted with an earlier release.
@@ -47,11 +49,11 @@ pub fn answered_links() -> Vec<(&'static str, &'static str)> {
 /// Opens the gallery and reads which states it lists.
 pub async fn named(stage: &Stage) -> Result<Vec<State>> {
     const STATES: &str = "return [...document.querySelectorAll('a[data-state]')]
-        .map((link) => [link.dataset.state, link.getAttribute('href')])";
+        .map((link) => [link.dataset.state, link.getAttribute('href'), link.dataset.link])";
     stage.open("#/gallery").await?;
-    let listed: Vec<(String, String)> = serde_json::from_value(stage.browser.run(STATES).await?)?;
+    let listed: Vec<(String, String, String)> = serde_json::from_value(stage.browser.run(STATES).await?)?;
     ensure!(listed.len() > 100, "the gallery lists only {listed:?}");
-    let state = |(name, page): (String, String)| {
+    let state = |(name, page, link): (String, String, String)| {
         let (tool, name) = name
             .split_once('/')
             .with_context(|| format!("{name} is no state's name"))?;
@@ -59,6 +61,7 @@ pub async fn named(stage: &Stage) -> Result<Vec<State>> {
             tool: tool.to_owned(),
             name: name.to_owned(),
             page,
+            link,
         })
     };
     listed.into_iter().map(state).collect()

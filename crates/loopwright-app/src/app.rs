@@ -77,7 +77,9 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
         Route::About => page::about(desk, offline.ready),
         Route::Gallery => page::gallery(),
         Route::GalleryState { tool, state } => page::gallery_state(tool, state),
-        Route::Tool { id, .. } | Route::Embed { id, .. } => tool_view(desk, id),
+        Route::Tool { id, .. } | Route::Embed { id, .. } => {
+            list(vec![tool_view(desk, id), page::panel::panel(desk, id)])
+        }
         Route::Unknown(_) => lost(),
     }
 }

@@ -167,7 +167,7 @@ pub fn parse_query(query: &str) -> Pairs {
 }
 
 /// The question mark and the fields behind it; nothing where there are none.
-fn print_query(fields: &[(String, String)]) -> String {
+pub fn print_query(fields: &[(String, String)]) -> String {
     let mut query = String::new();
     for (field, text) in fields {
         query.push(if query.is_empty() { '?' } else { '&' });

@@ -77,6 +77,18 @@ pub fn snapshot() -> Result<()> {
     run(&mut command, minutes(10))
 }
 
+/// Measures anew how high each tool is inside another page, and builds the page once more, with what was measured in it.
+pub fn heights() -> Result<()> {
+    build::build_folder()?;
+    packages::install()?;
+    let mut command = browser_test("browser");
+    command
+        .env("LOOPWRIGHT_HEIGHTS", "write")
+        .arg("chromium::every_tool_is_as_high");
+    run(&mut command, minutes(10))?;
+    build::build_folder()
+}
+
 /// What can be said of the sources without a browser. The benches are run once as tests: that they work is shown, and
 /// how fast they are is not asked.
 fn sources(steps: &mut Steps) -> Result<()> {

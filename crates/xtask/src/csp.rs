@@ -27,7 +27,7 @@ pub fn policy(html: &str, sources: Sources) -> String {
         rule("img-src", &[own, "data:"]),
     ];
     if sources == Sources::OwnFolder {
-        rules.extend(["connect-src", "manifest-src", "worker-src"].map(|name| rule(name, &[own])));
+        rules.extend(["connect-src", "frame-src", "manifest-src", "worker-src"].map(|name| rule(name, &[own])));
     }
     rules.extend(["base-uri 'none'".to_owned(), "form-action 'none'".to_owned()]);
     rules.join("; ")

@@ -7,7 +7,7 @@
 use crate::{
     csp::{self, Sources},
     files::Files,
-    house,
+    heights, house,
     page::{elements, replaced, without},
     preload::preload,
 };
@@ -23,6 +23,7 @@ pub const EMBED: &str = "embed.js";
 
 /// Finishes a page that was built by us or by trunk.
 pub fn finish(files: &mut Files) -> Result<()> {
+    heights::fill(files)?;
     finish_page(files, house::APP)?;
     let worker = text(files, WORKER)?;
     let worker = fill(&worker, files)?;

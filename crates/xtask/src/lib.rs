@@ -16,6 +16,7 @@ pub mod elsewhere;
 pub mod files;
 pub mod finish;
 pub mod glue;
+pub mod heights;
 pub mod house;
 pub mod http;
 pub mod minify;

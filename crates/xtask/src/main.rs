@@ -24,6 +24,7 @@ cargo xtask bench keys         how long a key waits to be seen, in every tool; [
 cargo xtask npm                the maths for JavaScript, a package folder in target/npm/
 cargo xtask npm declare        the same, and its declarations into crates/loopwright-js/index.d.ts
 cargo xtask snapshot           the text of every state, for the browser tests to compare: look at `git diff`
+cargo xtask heights            how high each tool is inside another page, into web/heights.txt
 cargo xtask shots [--out D]    pictures of every state of the gallery, and the README's
 cargo xtask finish [--dist D]  policy and offline list for a page built by trunk";
 
@@ -58,6 +59,7 @@ fn chore(arguments: &[String]) -> Result<()> {
         ["npm"] => npm_package::build().map(|_| ()),
         ["npm", "declare"] => npm_package::declare(),
         ["snapshot"] => ci::snapshot(),
+        ["heights"] => ci::heights(),
         ["shots"] => shots::shots(None),
         ["shots", "--out", folder] => shots::shots(Some(folder.into())),
         ["finish"] => {

@@ -86,6 +86,11 @@ impl Fields {
         members.map(|(index, _)| index).collect()
     }
 
+    /// The keys under which anything was ever typed, in their order.
+    pub fn typed_keys(&self) -> impl Iterator<Item = &str> {
+        self.typed.keys().map(String::as_str)
+    }
+
     /// The rows of the table that stand alone, or those of a repeated group.
     pub fn table(&self, group: Option<&'static GroupName>) -> impl Iterator<Item = &'static Field> {
         self.table.iter().filter(move |field| field.group == group)
@@ -121,8 +126,14 @@ impl Fields {
         unlike.filter_map(|key| self.stored_as(key)).collect()
     }
 
-    /// The field that is stored under a key, with the fields as it sees them.
+    /// The field that is stored under a key, with the fields as it sees them; the row that is asked, where there are several.
     pub fn stored_as(&self, stored: &str) -> Option<(Self, &'static Field)> {
+        let (fields, field) = self.first_stored_as(stored)?;
+        let asked = fields.row(fields.path_of(field)).unwrap_or(field);
+        Some((fields, asked))
+    }
+
+    fn first_stored_as(&self, stored: &str) -> Option<(Self, &'static Field)> {
         self.table.iter().find_map(|row| match row.group {
             None => (row.key == stored).then(|| (self.clone(), row)),
             Some(group) => {

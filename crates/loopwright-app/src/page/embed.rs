@@ -13,7 +13,6 @@ use crate::store::{self, Typed};
 use crate::tool::{self, Entry};
 use crate::words::{frame as words, page};
 use gloo_utils::{document, document_element};
-use loopwright::choice::Key;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::{FocusOptions, HtmlElement};
@@ -66,7 +65,7 @@ pub fn light(options: &Pairs) -> Light {
 
 /// What can be done of what is asked, and what cannot: fields are only locked where there are such fields, and something
 /// stands in them.
-fn options(asked: &Asked) -> (Options, Vec<Fault>) {
+pub fn options(asked: &Asked) -> (Options, Vec<Fault>) {
     let (mut options, mut faults) = frame::parse(&asked.options);
     let Some(tool) = tool::find(&asked.id) else {
         return (options, faults);

@@ -18,11 +18,11 @@ pub fn gallery() -> Html {
     let mut entries = Vec::new();
     for tool in TOOLS {
         for state in tool.states {
-            entries.push(entry(tool.id, state.name));
+            entries.push(entry(tool.id, state.name, state.link));
         }
     }
     for part in PARTS {
-        entries.push(entry(PART, part.name));
+        entries.push(entry(PART, part.name, ""));
     }
     let page = vec![
         text_element("h1", "", words::TITLE),
@@ -32,12 +32,17 @@ pub fn gallery() -> Html {
     element("article", "gallery", page)
 }
 
-fn entry(tool: &'static str, state: &'static str) -> Html {
+/// A state by its name, with the fields that bring it about for those who drive the page.
+fn entry(tool: &'static str, state: &'static str, link: &'static str) -> Html {
     let route = Route::GalleryState {
         tool: tool.into(),
         state: state.into(),
     };
-    let attributes = [("data-state", &*name(tool, state)), ("href", &route::print(&route))];
+    let attributes = [
+        ("data-state", &*name(tool, state)),
+        ("data-link", link),
+        ("href", &route::print(&route)),
+    ];
     element(
         "li",
         "",

@@ -7,6 +7,7 @@ pub mod embed;
 mod gallery;
 mod home;
 pub mod light;
+pub mod panel;
 mod paper;
 mod search;
 mod storage;

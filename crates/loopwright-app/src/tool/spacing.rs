@@ -50,7 +50,7 @@ fields! { FIELDS of Name, words::label;
     Stitches => Field::count(STITCHES).in_sentence(),
     Ask => Field::choice::<Asked>().in_sentence(),
     Amount => Field::count(AMOUNTS).in_sentence(),
-    Plus => Field::count(Bounds::new(0, MULTIPLE.most)).starts(Start::Count(0)).in_sentence(),
+    Plus => Field::count(Bounds::new(0, MULTIPLE.most)).starts(Start::Count(0)).in_sentence().only_if(is_multiple),
     Knitting => Field::choice::<Working>().in_sentence(),
     Decrease => Field::choice::<Decrease>().folded(MORE).only_if(may_decrease),
     Increase => Field::choice::<Increase>().folded(MORE).only_if(may_increase),
@@ -63,6 +63,10 @@ fields! { FIELDS of Name, words::label;
     Face => Field::choice::<Face>().folded(MORE),
     Fabric => Field::choice::<Fabric>().folded(MORE),
     Order => Field::text().in_answer(),
+}
+
+fn is_multiple(fields: &Fields) -> bool {
+    fields.choice::<Asked>(Name::Ask) == Asked::Multiple
 }
 
 fn may_decrease(fields: &Fields) -> bool {
@@ -128,7 +132,7 @@ impl Tool for Spacing {
             Part::Field(Name::Ask),
             Part::Field(Name::Amount),
         ];
-        if form.view.fields.choice::<Asked>(Name::Ask) == Asked::Multiple {
+        if is_multiple(&form.view.fields) {
             want.extend([Words(words::PLUS), Part::Field(Name::Plus)]);
         }
         list(vec![

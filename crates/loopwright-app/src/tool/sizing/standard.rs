@@ -29,7 +29,8 @@ pub fn offered(view: &View) -> Html {
 
 fn offer(view: &View, standard: Standard, wanted: LengthUnit) -> Html {
     let content = vec![
-        view.sheet.putting(words::standard(standard).into(), taken(standard, wanted)),
+        view.sheet
+            .putting(words::standard(standard).into(), taken(standard, wanted)),
         text_element("small", "practice", words::certainty(standard.certainty(wanted))),
     ];
     element("p", "line", content)

@@ -10,6 +10,7 @@ pub mod home;
 pub mod intl;
 pub mod known;
 pub mod page;
+pub mod panel;
 pub mod problem;
 pub mod row;
 pub mod schedule;

@@ -1,0 +1,94 @@
+//! Lines to be copied, and what came of a tap on "copy". A clipboard may refuse, and in some frames and browsers it never
+//! answers: then the lines are selected, so that they can be copied by hand.
+
+use crate::part::copy_text;
+use crate::part::plain::{button, status, text, text_element};
+use crate::words::panel as words;
+use gloo_timers::callback::Timeout;
+use wasm_bindgen_futures::spawn_local;
+use web_sys::HtmlTextAreaElement;
+use yew::prelude::*;
+
+/// How long a clipboard is waited for.
+const PATIENCE_MS: u32 = 1_000;
+
+/// What came of a tap.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Outcome {
+    Copied,
+    Refused,
+    NoAnswer,
+}
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The id of the lines.
+    pub id: &'static str,
+    /// What they are.
+    pub title: &'static str,
+    /// What they are for.
+    pub about: &'static str,
+    /// The lines.
+    pub lines: AttrValue,
+}
+
+/// Lines with a button that copies them.
+#[component]
+pub fn Lines(props: &Props) -> Html {
+    let area = use_node_ref();
+    // With the lines that it is about: of others nothing has come yet.
+    let outcome = use_state_eq(|| None::<(Outcome, AttrValue)>);
+    let onclick = {
+        let (area, set, lines) = (area.clone(), outcome.setter(), props.lines.clone());
+        Callback::from(move |_| copy(&area, &lines, &set))
+    };
+    let said = outcome.as_ref().filter(|(_, lines)| *lines == props.lines);
+    let said = said.map_or("", |(outcome, _)| sentence(*outcome));
+    html! {
+        <section>
+            <h3>{ props.title }</h3>
+            { text_element("p", "quiet", props.about) }
+            <textarea ref={area} id={props.id} class="code" readonly=true rows="4" spellcheck="false"
+                aria-label={props.title} value={props.lines.clone()} />
+            <div class="line">{ button(words::COPY.into(), onclick) }{ status(text(said.into())) }</div>
+        </section>
+    }
+}
+
+const fn sentence(outcome: Outcome) -> &'static str {
+    match outcome {
+        Outcome::Copied => words::COPIED,
+        Outcome::Refused => words::NOT_COPIED,
+        Outcome::NoAnswer => words::NO_ANSWER,
+    }
+}
+
+fn copy(area: &NodeRef, lines: &AttrValue, set: &UseStateSetter<Option<(Outcome, AttrValue)>>) {
+    let say = {
+        let (area, lines, set) = (area.clone(), lines.clone(), set.clone());
+        move |outcome| {
+            if outcome != Outcome::Copied {
+                select(&area);
+            }
+            set.set(Some((outcome, lines.clone())));
+        }
+    };
+    let late = say.clone();
+    let waiting = Timeout::new(PATIENCE_MS, move || late(Outcome::NoAnswer));
+    let lines = lines.clone();
+    spawn_local(async move {
+        let outcome = match copy_text(&lines).await {
+            Some(()) => Outcome::Copied,
+            None => Outcome::Refused,
+        };
+        drop(waiting);
+        say(outcome);
+    });
+}
+
+fn select(area: &NodeRef) {
+    if let Some(area) = area.cast::<HtmlTextAreaElement>() {
+        let _ = area.focus();
+        area.select();
+    }
+}
