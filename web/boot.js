@@ -6,6 +6,9 @@
 //   data-touched="yes"      (set by the app) something was changed in this visit
 //   loopwright:offline, loopwright:update    the two first attributes have been set
 //   loopwright:accept       (fired by the app, its storage flushed) take the newer version now
+//   loopwright:copy         (fired by the app) make one file of the page
+//   data-copy="blob:..."    the address of that file; empty where it could not be made
+//   loopwright:copied       the attribute has been set
 // and of a tool that is framed by another page:
 //   loopwright:tell         (fired by the app) its detail goes to that page: an answer, or the reply to a question
 //   loopwright:drawn        the first page, or the recover screen, is drawn
@@ -13,6 +16,9 @@
 
 const page = document.documentElement.dataset;
 const tell = (what, detail) => window.dispatchEvent(new CustomEvent(`loopwright:${what}`, { detail }));
+
+// A page that is one file is copied from how it stood before the app drew anything.
+const wholePage = document.getElementById("loopwright-wasm") && document.documentElement.cloneNode(true);
 
 // ---- Start ----------------------------------------------------------------------------------------------------
 
@@ -166,6 +172,19 @@ function copy(text) {
   text.select();
   navigator.clipboard?.writeText(text.value).catch(() => {});
 }
+
+// ---- The page as one file -------------------------------------------------------------------------------------
+
+window.addEventListener("loopwright:copy", async () => {
+  try {
+    const html = wholePage ? `<!doctype html>${wholePage.outerHTML}` : await (await import("./one-file.js")).assemble();
+    page.copy = URL.createObjectURL(new Blob([html], { type: "text/html" }));
+  } catch (reason) {
+    console.warn("The page could not be made one file:", reason);
+    page.copy = "";
+  }
+  tell("copied");
+});
 
 // ---- Offline and update ---------------------------------------------------------------------------------------
 
