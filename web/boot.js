@@ -6,13 +6,13 @@
 //   data-touched="yes"      (set by the app) something was changed in this visit
 //   loopwright:offline, loopwright:update    the two first attributes have been set
 //   loopwright:accept       (fired by the app, its storage flushed) take the newer version now
+//   loopwright:copy         (fired by the app) make one file of the page
+//   data-copy="blob:..."    the address of that file; empty where it could not be made
+//   loopwright:copied       the attribute has been set
 // and of a tool that is framed by another page:
 //   loopwright:tell         (fired by the app) its detail goes to that page: an answer, or the reply to a question
 //   loopwright:drawn        the first page, or the recover screen, is drawn
 //   loopwright:ask          its detail is a question of that page
-//   loopwright:copy         (fired by the app) make one file of the page
-//   data-copy="blob:..."    the address of that file; empty where it could not be made
-//   loopwright:copied       the attribute has been set
 
 const page = document.documentElement.dataset;
 const tell = (what, detail) => window.dispatchEvent(new CustomEvent(`loopwright:${what}`, { detail }));

@@ -48,7 +48,7 @@ async fn choose_for_a_lesson(stage: &Stage) -> Result<()> {
     browser.choose("#frame-light", "day").await?;
     browser.choose("#frame-units", "inches").await?;
     browser.type_into("#frame-accent", "#00549F").await?;
-    browser.press("#frame-afresh").await?;
+    browser.choose("#frame-buttons", "afresh").await?;
     browser
         .until(&format!(
             "document.querySelector({FRAME:?}).value.includes('accent=00549f')"

@@ -15,7 +15,7 @@ use loopwright::choice::{Choice, Key};
 pub const PREFIX: &str = "frame.";
 
 /// The word by which a button is asked for.
-pub const YES: &str = "yes";
+const YES: &str = "yes";
 
 /// Between the fields of a list.
 const COMMA: char = ',';

@@ -28,6 +28,7 @@ const LIST: [&str; 2] = ["const FILES = ", ";\n"];
 
 /// Finishes a page that was built by us or by trunk, or one that was finished before and changed since.
 pub fn finish(files: &mut Files) -> Result<()> {
+    heights::fill(files)?;
     packed::take_away(files);
     names::plain(files);
     heights::fill(files)?;

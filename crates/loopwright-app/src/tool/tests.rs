@@ -5,7 +5,7 @@ use super::*;
 use crate::form::kept::{Dimension, Kept};
 use crate::form::{Keeping, Kind, Settings};
 use crate::frame;
-use crate::page::panel::chosen::{Language, OfTool, SHEET, Setting};
+use crate::page::panel::chosen::{Buttons, Language, OfTool, SHEET, Setting};
 use crate::route;
 use crate::store::Typed;
 use loopwright::choice::{Choice, Key};
@@ -46,7 +46,8 @@ fn frame_keys() -> String {
             Setting::Light => options_of::<frame::Light>(),
             Setting::Units => options_of::<frame::Units>(),
             Setting::Language => options_of::<Language>(),
-            Setting::Accent | Setting::Print | Setting::Afresh | Setting::Width | Setting::Address => String::new(),
+            Setting::Buttons => options_of::<Buttons>(),
+            Setting::Accent | Setting::Width | Setting::Address => String::new(),
         };
         keys += &format!("{SHEET} {}{options}\n", setting.key());
     }

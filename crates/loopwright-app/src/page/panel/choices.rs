@@ -3,7 +3,7 @@
 use super::chosen::{Chosen, Language, OfTool, Row, SHEET, Setting, Use, becoming};
 use super::heights::WIDTHS;
 use crate::desk::Desk;
-use crate::frame::{Light, Units, YES};
+use crate::frame::{Light, Units};
 use crate::page::embed::no_accent;
 use crate::part::Label;
 use crate::part::plain::{element, element_with, folded, list, text_element};
@@ -103,14 +103,17 @@ impl Panes<'_> {
             None => Language::OfCopy,
         };
         let language = self.choice(Setting::Language, words::LANGUAGE, language);
+        let buttons = self.choice(Setting::Buttons, words::BUTTONS, self.chosen.buttons);
         let widths = WIDTHS.map(|width| (width.to_string(), words::pixels(width)));
         let width = self.chosen.placed.width.to_string();
         let width = self.chosen_from(Setting::Width, words::WIDTH, widths.into(), &width);
         let pane = vec![
             text_element("h3", "", words::LOOK),
-            element("div", "fields", vec![light, units, width, language, self.accent()]),
-            self.check(Setting::Print, words::PRINT, options.print),
-            self.check(Setting::Afresh, words::AFRESH, options.afresh),
+            element(
+                "div",
+                "fields",
+                vec![light, self.accent(), units, width, buttons, language],
+            ),
         ];
         element("section", "", pane)
     }
@@ -174,16 +177,6 @@ impl Panes<'_> {
                     autocapitalize="none" spellcheck="false" aria-invalid={is_wrong.then_some("true")} />
             </>
         }
-    }
-
-    fn check(&self, setting: Setting, label: &'static str, checked: bool) -> Html {
-        let write = self.writing(setting.key().to_owned());
-        let onchange = move |event: Event| {
-            let is_checked = event.target_unchecked_into::<HtmlInputElement>().checked();
-            write.emit(if is_checked { YES.to_owned() } else { String::new() });
-        };
-        let id = [SHEET, "-", setting.key()].concat();
-        html! { <label class="check"><input {id} type="checkbox" {checked} {onchange} />{ label }</label> }
     }
 
     /// Keeps what is chosen or typed; what is emptied is as if it had never been.

@@ -28,10 +28,8 @@ pub enum Setting {
     Units,
     /// The language.
     Language,
-    /// Whether there is a button that prints.
-    Print,
-    /// Whether there is a button that starts afresh.
-    Afresh,
+    /// The buttons of the frame.
+    Buttons,
     /// How wide her column is.
     Width,
     /// The address of the copy that the tool comes from.
@@ -43,8 +41,7 @@ loopwright::keys!(Setting {
     Accent = "accent",
     Units = "units",
     Language = "language",
-    Print = "print",
-    Afresh = "afresh",
+    Buttons = "buttons",
     Width = "width",
     Address = "address",
 });
@@ -89,6 +86,44 @@ impl Worded for Language {
     }
 }
 
+/// Which buttons the frame has.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Buttons {
+    /// None.
+    Neither,
+    /// One that prints.
+    Print,
+    /// One that starts afresh.
+    Afresh,
+    /// Both.
+    Both,
+}
+
+loopwright::choice!(Buttons starts Neither { Neither = "none", Print = "print", Afresh = "afresh", Both = "both" });
+
+impl Buttons {
+    /// Whether there is one that prints, and one that starts afresh.
+    const fn asked(self) -> (bool, bool) {
+        match self {
+            Self::Neither => (false, false),
+            Self::Print => (true, false),
+            Self::Afresh => (false, true),
+            Self::Both => (true, true),
+        }
+    }
+}
+
+impl Worded for Buttons {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Neither => words::BUTTONS_NONE,
+            Self::Print => words::BUTTONS_PRINT,
+            Self::Afresh => words::BUTTONS_AFRESH,
+            Self::Both => words::BUTTONS_BOTH,
+        }
+    }
+}
+
 /// What becomes of what stands in a field.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Use {
@@ -122,6 +157,8 @@ pub struct Row {
 pub struct Chosen {
     /// The fields that can stand in the frame.
     pub rows: Vec<Row>,
+    /// The buttons.
+    pub buttons: Buttons,
     /// The frame.
     pub placed: Placed,
     /// Why the colour that is typed is not taken, if one is typed.
@@ -135,6 +172,8 @@ pub fn chosen(tool: &Entry, typed: &store::Fields, kept: &store::Fields, setting
     let accent = Some(text(Setting::Accent).trim()).filter(|text| !text.is_empty());
     let accent = accent.map(|text| Accent::parse(text).and_then(|accent| accent.readable(light)));
     let language = Language::from_key(text(Setting::Language)).unwrap_or(Language::START);
+    let buttons = Buttons::from_key(text(Setting::Buttons)).unwrap_or(Buttons::START);
+    let (print, afresh) = buttons.asked();
     let fields = Fields::new(tool.fields, typed.clone(), settings.clone());
     let rows = rows(tool.id, &fields, kept);
     let is_left = |key: &str| rows.iter().any(|row| row.key == *key && row.becomes == Use::Left);
@@ -144,8 +183,8 @@ pub fn chosen(tool: &Entry, typed: &store::Fields, kept: &store::Fields, setting
         light,
         accent: accent.clone().and_then(Result::ok),
         units: units(text(Setting::Units), settings),
-        print: text(Setting::Print) == frame::YES,
-        afresh: text(Setting::Afresh) == frame::YES,
+        print,
+        afresh,
         language: (language == Language::This).then_some(intl::LANGUAGE),
     };
     let preset = typed.iter().filter(|(key, _)| !is_left(key));
@@ -158,6 +197,7 @@ pub fn chosen(tool: &Entry, typed: &store::Fields, kept: &store::Fields, setting
     };
     Chosen {
         rows,
+        buttons,
         placed,
         no_accent: accent.and_then(Result::err),
     }

@@ -97,6 +97,19 @@ fn units_are_said_where_they_are_not_as_usual() {
 }
 
 #[test]
+fn buttons_are_there_where_they_are_asked_for() {
+    for (key, asked) in [
+        ("none", (false, false)),
+        ("afresh", (false, true)),
+        ("both", (true, true)),
+        ("x", (false, false)),
+    ] {
+        let options = of("spacing", "", &["buttons=", key].concat()).placed.options;
+        assert_eq!((options.print, options.afresh), asked, "{key}");
+    }
+}
+
+#[test]
 fn the_lists_that_are_kept_change_by_one_field() {
     let chosen = of("spacing", "stitches=132&amount=16", "spacing.locked=stitches");
     let plain = |keys| Some(Typed::plain(keys));
