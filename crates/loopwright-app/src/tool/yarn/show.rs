@@ -26,6 +26,7 @@ pub fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         } else {
             text_element("p", "close", close)
         },
+        apart(answer, print),
         text_element("p", "", words::bought(question, answer, print)),
         drawn(answer, print),
         lines(question, answer, print),
@@ -38,6 +39,14 @@ pub fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         ),
         working(words::steps(question, answer, print), words::source(question)),
     ])
+}
+
+/// What is bought of each yarn, where there are several.
+fn apart(answer: &Answer, print: &Printer) -> Html {
+    match answer.yarns.is_empty() {
+        true => Html::default(),
+        false => items("ul", words::apart(answer, print)),
+    }
 }
 
 /// How finely a weight is said: no kitchen scale shows tenths of a gram, and of a few grams they are something.
