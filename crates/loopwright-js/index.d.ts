@@ -23,6 +23,8 @@ export type NeedlesResult = Result<NeedlesAnswer>;
 
 export type RaglanResult = Result<RaglanAnswer>;
 
+export type RaiseResult = Result<RaiseAnswer>;
+
 export type RegaugeResult = Result<RegaugeAnswer>;
 
 export type RowsResult = Result<RowsAnswer>;
@@ -279,6 +281,8 @@ export interface YarnAnswer {
   stitches: YarnStitchSum | null;
   /** Yarn in one stitch of the swatch's fabric, when it was reckoned with. */
   per_stitch: YarnPerStitch | null;
+  /** Each yarn by itself, where there are several; `balls` are those of all of them then. */
+  yarns: YarnPerYarn[];
   /** Where the yarn goes. The expected lengths add up to `length.expected`, the greatest ones to `need`: the sum. */
   lines: YarnLine[];
   /** What else she should know. */
@@ -363,6 +367,20 @@ export type YarnPart =
   | "Joins"
   /** The reserve for mistakes: bought, and not expected to be used. */
   | "Reserve";
+
+/** One of several yarns. */
+export interface YarnPerYarn {
+  /** Which one. */
+  yarn: number;
+  /** Balls of it to buy. */
+  balls: number;
+  /** What is used of it. */
+  length: YarnEstimate;
+  /** What its balls have to hold. */
+  need: Length;
+  /** What is left of it as likely as not. */
+  leftover: Length;
+}
 
 /** Yarn in one stitch of the swatch's fabric, and how it was found. */
 export interface YarnPerStitch {
@@ -451,6 +469,11 @@ export interface YarnQuestion {
   ball: YarnBall;
   /** Reserve for mistakes on the top of the range, in percent, within `RESERVE`. */
   reserve: number;
+  /**
+   * Which yarn each section is knitted with, in their order, such as its colour: within `YARNS`. Those beyond are
+   * knitted with `USUAL_YARN`, so that nothing has to be said where there is one yarn.
+   */
+  yarns: number[];
 }
 
 /** A ball as its band has it. */
@@ -866,6 +889,8 @@ export interface SwatchAnswer {
   height: Length;
   /** Rows for that; none when no row gauge is hoped for. */
   rows: SwatchRows | null;
+  /** The needle, and those to try next; none where it is not known. */
+  needles: SwatchNeedles | null;
   /** What else she should know. */
   notes: SwatchNote[];
 }
@@ -879,6 +904,27 @@ export type SwatchNote =
     } }
   /** A swatch worked flat can be a stitch or two off for a round. */
   | "FlatDiffers";
+
+/** The needle of a swatch, and the ones that come next to it. */
+export interface SwatchNeedles {
+  /** The needle it will be knitted on. */
+  this: GaugeCalled;
+  /** A size down, for too few stitches; none where the table begins. */
+  thinner: GaugeCalled | null;
+  /** A size up, for too many; none where the table ends. */
+  thicker: GaugeCalled | null;
+}
+
+/** A needle and its US number. */
+export interface GaugeCalled {
+  /** How thick it is, exactly. */
+  across: Length;
+  /** Its number, if there is a US needle of just this thickness. */
+  us: Number | null;
+}
+
+/** A number of a needle: `7`, `10 1/2`, `000`. Held in quarters; noughts beyond the first count down from nothing. */
+export type Number = number;
 
 /** How many rows to work. */
 export interface SwatchRows {
@@ -902,6 +948,8 @@ export interface SwatchQuestion {
   row_repeat: number;
   /** How the piece is worked, and so the swatch. */
   knitting: Working;
+  /** The needle it will be knitted on, within `NEEDLE`; where it is known those to try next have a name. */
+  needle: Length | null;
 }
 
 /** In the round or flat, where nothing else has to be said about it. */
@@ -2069,6 +2117,82 @@ export interface RegaugeShaping {
   right_side_only: boolean;
 }
 
+/** The short rows. */
+export interface RaiseAnswer {
+  /** Stitches that the short rows go over in the end: an even number, both sides alike. */
+  across: number;
+  /** A stitch of an odd number that stays out. */
+  left_out: boolean;
+  /** How far from the middle each turn is, in stitches, the nearest first; the same at both sides. */
+  turns: number[];
+  /** The short rows in the order they are worked. */
+  rows: RaiseShortRow[];
+  /** Stitches from the last turn to where the round begins, its double stitch not counted. */
+  home: number;
+  /** How much higher the middle is in the end. */
+  raised: Length;
+  /** By how much that is over what was wanted; negative when it is under. */
+  off: Length;
+}
+
+/** One short row. */
+export interface RaiseShortRow {
+  /** Its number, counted from 1. */
+  row: number;
+  /** The side that faces the knitter. */
+  side: Side;
+  /** Whether it begins with the double stitch of the turn before. */
+  double: boolean;
+  /** What is worked before the turn, the double stitch not counted: `K6`. */
+  text: string;
+  /** The same as data. */
+  worked: Row;
+  /** How far from the middle it is turned, in stitches. */
+  from_middle: number;
+}
+
+/** What is to be raised, and by how much. */
+export interface RaiseQuestion {
+  /** How wide the back is. */
+  across: RaiseAcross;
+  /** How high it is to be raised in the middle, washed, within `HEIGHT`. */
+  height: Length;
+  /** Rows in a span of the washed swatch. */
+  rows: Gauge;
+  /** Turns at one side, within `TURNS`, where she would rather say than have them worked out. */
+  turns: number | null;
+  /** How it is turned. */
+  method: RaiseMethod;
+  /** Where the round begins. */
+  begins: RaiseBegins;
+}
+
+/** Where the round begins. */
+export type RaiseBegins =
+  /** In the middle of the back. */
+  | "Middle"
+  /** At the edge of the back, whose stitches come first. */
+  | "Edge";
+
+/** How a short row is turned. */
+export type RaiseMethod =
+  /** One stitch further, turned, and that stitch pulled up into a double one. */
+  | "German"
+  /** The next stitch wrapped, and turned. */
+  | "Wrap";
+
+/** How wide the back is. */
+export type RaiseAcross =
+  /** So many stitches, within `ACROSS`. */
+  | { Stitches: number }
+  /** So wide, at this gauge. */
+  | { Width: {
+      /** Within `WIDTH`. */
+      width: Length;
+      /** Stitches in a span of the washed swatch. */
+      gauge: Gauge;
+    } };
+
 /** The raglan rounds, and what they come to. */
 export interface RaglanAnswer {
   /**
@@ -2178,9 +2302,6 @@ export interface NeedlesNamed {
   certainty: Certainty;
 }
 
-/** A number of a needle: `7`, `10 1/2`, `000`. Held in quarters; noughts beyond the first count down from nothing. */
-export type Number = number;
-
 /** A way to name how thick a needle is. */
 export type System =
   /** Millimetres across, as sold. */
@@ -2245,14 +2366,6 @@ export interface GaugeChange {
   from: GaugeCalled;
   /** The one to try; none where the table ends before it. */
   to: GaugeCalled | null;
-}
-
-/** A needle and its US number. */
-export interface GaugeCalled {
-  /** How thick it is, exactly. */
-  across: Length;
-  /** Its number, if there is a US needle of just this thickness. */
-  us: Number | null;
 }
 
 /** What to do next. */
@@ -2504,6 +2617,8 @@ export interface CordsAnswer {
   plan: CordsStretch[];
   /** What one cord more would give, where a change of the plan can fall on a single round only. */
   easier: CordsEasier | null;
+  /** The needle that all of them have to be, where it is known: another thickness would change the gauge. */
+  needle: GaugeCalled | null;
 }
 
 /** The piece on one cord more, with wider windows to change in. */
@@ -2588,6 +2703,8 @@ export interface CordsQuestion {
   cords: Length[];
   /** How long one tip is on cords up to `TIPS_MATTER_TO`, where known; within `TIP`. */
   tip: Length | null;
+  /** How thick the needles are, where known; within `NEEDLE`. All cords have to be of that thickness. */
+  needle: Length | null;
 }
 
 /** What goes round the cord. */
@@ -3035,6 +3152,14 @@ export function printMass(mass: Mass, unit: MassUnit): string;
  * A `TypeError` whose sentence names the field, when the object is no question.
  */
 export function raglan(question: Asked<RaglanQuestion, 'body' | 'sleeve' | 'body_to' | 'sleeve_to' | 'rounds'>): RaglanResult;
+
+/**
+ * "My yoke is worked in the round and the back of the neck is to sit 2.5 cm higher. Where do I turn?"
+ *
+ * # Errors
+ * A `TypeError` whose sentence names the field, when the object is no question.
+ */
+export function raise(question: Asked<RaiseQuestion, 'across' | 'height' | 'rows'>): RaiseResult;
 
 /**
  * Reads a count: `"132"`, `"1,000 sts"`. Half a stitch is unreadable, with the counts either side.

@@ -13,7 +13,7 @@
 //! something to say is an object of one key (`{ AtLeast: 3 }`). What is not known is `null`. Types carry their tool's
 //! name: `SpacingQuestion`, `SpacingAnswer`, `SpacingResult`.
 //!
-//! A tool that answers two questions has a function for each: [`raise`] beside [`stairs()`].
+//! A tool that answers two questions has a function for each: [`raise()`] beside [`stairs()`].
 //!
 //! **Left out.** A field that has a usual start may be left out; the declaration says which may not.
 //!

@@ -95,6 +95,9 @@ assert.equal(own.stitches.would_be, 904_761_905);
 assert.equal(own.rows, null);
 assert.deepEqual(gaugeOf({ stitches: [] }).problems, [{ field: "stitches", kind: "Missing" }]);
 const plan = swatch({ gauge, rows: readGauge("28", centimetres(10)).value }).answer;
+assert.equal(plan.needles, null);
+const { needles: beside } = swatch({ gauge, needle: readNeedle("4 mm").value }).answer;
+assert.equal(beside.thinner.across, readNeedle("3.75 mm").value);
 assert.deepEqual([plan.cast_on, plan.measured, plan.rows.count], [43, 21, 42]);
 // US 7 is 4.5 mm, and 12 is no needle; 90 to 230 stitches take two cords.
 const seven = needles({ size: { Us: 28 } }).answer.needles;

@@ -23,7 +23,7 @@ use loopwright::units::{Length, LengthUnit, Mass};
 use loopwright::yarn::{
     Answer, BALL_LENGTH, BALL_MASS, BALLS, Band, Beginning, Counted, EXTRA, Ending, Extras, MEASURED, Name, PINNED,
     Presence, Question, RESERVE, ROWS, RestKind, STATED, STITCHES, SWATCH_MASS, SectionName, ShapeKind, Source,
-    SwatchKind, TAPERED, TIMES, TOTAL, USUAL_PINNED, USUAL_TIMES, answer, practice,
+    SwatchKind, TAPERED, TIMES, TOTAL, USUAL_PINNED, USUAL_TIMES, USUAL_YARN, YARNS, answer, practice,
 };
 use yew::prelude::*;
 
@@ -101,6 +101,7 @@ fields! { FIELDS of Name, words::label;
         CastOn => Field::choice::<Beginning>().starts(Start::From(usual_beginning)).in_sentence(),
         BindOff => Field::choice::<Ending>().starts(Start::From(usual_ending)).in_sentence(),
         Name => Field::text().example(Start::Text(words::EXAMPLE_NAME)).in_sentence(),
+        Yarn => Field::count(YARNS).starts(Start::Count(USUAL_YARN)).in_sentence().only_if(sections::are_several),
     ]
 }
 
@@ -218,6 +219,7 @@ impl Tool for Yarn {
             ask: read::ask(&mut reader),
             ball: read::ball(&mut reader, Name::BallLength, Name::BallMass),
             reserve: reader.count(Name::Reserve),
+            yarns: read::yarns(&mut reader),
         };
         reader.done(question)
     }

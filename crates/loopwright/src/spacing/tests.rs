@@ -1,13 +1,15 @@
 //! Every answer is written, the text is read back, and what was read is worked on a simulated needle.
 
+mod limits;
+mod mirrored;
+mod shortest;
+mod suggested;
+
 use super::*;
 use crate::problem::Kind;
 use crate::row::shorten::tests::fewest_terms;
 use crate::row::{self, Run, Worked};
 use proptest::prelude::*;
-
-mod limits;
-mod suggested;
 
 const DECREASES: [Decrease; 5] = [
     Decrease::K2tog,
@@ -174,77 +176,6 @@ fn a_hundred_thousand_stitches_and_any_number_of_changes() {
             assert_eq!(worked.on_needle, u64::from(100_000 - changes));
         }
         assert!(answer.ways[answer.suggested].readable, "{changes}");
-    }
-}
-
-/// Every place the ring of runs may be cut, written in every way: the fewest terms of all.
-fn fewest_over_all_beginnings(question: &Question, answer: &Answer, row: &Row) -> usize {
-    let runs = plain_runs(row);
-    let (first, between, last) = (runs[0], &runs[1..runs.len() - 1], runs[runs.len() - 1]);
-    let ring: Vec<u32> = std::iter::once(first + last).chain(between.iter().copied()).collect();
-    let longest = *ring.iter().max().unwrap();
-    let whole = matches!(question.knitting, Knitting::Round { end_on_change: true });
-    (0..ring.len())
-        .filter(|at| whole || ring[*at] >= 2 || longest < 2 && ring[*at] == longest)
-        .map(|at| {
-            let turned = [&ring[at..], &ring[..at]].concat();
-            let (head, tail) = if whole {
-                (turned[0], 0)
-            } else {
-                (turned[0] / 2, turned[0] - turned[0] / 2)
-            };
-            let mut text = Vec::new();
-            for plain in std::iter::once(&head).chain(&turned[1..]) {
-                text.extend([Run::new(Stitch::Knit, *plain), Run::new(answer.change, 1)]);
-            }
-            text.push(Run::new(Stitch::Knit, tail));
-            fewest_terms(&text)
-        })
-        .min()
-        .unwrap()
-}
-
-#[test]
-fn no_text_is_shorter_up_to_forty_stitches() {
-    for stitches in 1..=40 {
-        for end_on_change in [false, true] {
-            let knitting = Knitting::Round { end_on_change };
-            let about = Question {
-                knitting,
-                ..Question::about(stitches)
-            };
-            let downs = [Decrease::K2tog, Decrease::Sk2p].map(|d| Question { decrease: d, ..about });
-            let ups = [Increase::M1, Increase::Kfb].map(|i| Question { increase: i, ..about });
-            let asks = (1..=stitches).flat_map(|k| {
-                let down = downs.map(|q| Question {
-                    ask: Ask::Decreases(k),
-                    ..q
-                });
-                let up = ups.map(|q| Question {
-                    ask: Ask::Increases(k),
-                    ..q
-                });
-                [down, up].concat()
-            });
-            for question in asks {
-                let Ok(answer) = answer(&question) else {
-                    continue;
-                };
-                if end_on_change && answer.change.is_in_gap() {
-                    continue;
-                }
-                for way in &answer.ways {
-                    let fewest = fewest_over_all_beginnings(&question, &answer, &way.row);
-                    let is_varied = way.row.items.iter().any(|item| matches!(item, row::Item::Varied(_)));
-                    let terms = way.row.terms();
-                    assert!(
-                        if is_varied { terms < fewest } else { terms == fewest },
-                        "{question:?} {}",
-                        way.row
-                    );
-                }
-            }
-        }
     }
 }
 
@@ -490,96 +421,6 @@ fn multiples_agree_with_looking_at_every_count() {
             }
         }
     }
-}
-
-/// Where the changes sit among the stitches of the finished row. The change of a kfb is its bar, the second stitch.
-fn places(row: &Row) -> Vec<(u64, Stitch)> {
-    row.changes()
-        .map(|c| (c.made + u64::from(c.stitch.gives()) - 1, c.stitch))
-        .collect()
-}
-
-#[test]
-fn a_mirrored_row_is_its_own_mirror_or_says_that_it_is_not_by_one() {
-    for stitches in 2..=60 {
-        for changes in 1..=stitches {
-            for (ask, inc) in [
-                (Ask::Decreases(changes), Increase::M1),
-                (Ask::Increases(changes), Increase::M1),
-                (Ask::Increases(changes), Increase::Kfb),
-            ] {
-                let knitting = Knitting::Flat { edge: Edge::Mirrored };
-                let question = Question {
-                    ask,
-                    increase: inc,
-                    knitting,
-                    ..Question::about(stitches)
-                };
-                let Ok(answer) = answer(&question) else {
-                    continue;
-                };
-                let out_by_one = u64::from(answer.notes.contains(&Note::MirroredButForOne));
-                for way in &answer.ways {
-                    let places = places(&way.row);
-                    for (near, far) in places.iter().zip(places.iter().rev()) {
-                        assert_eq!(
-                            near.0 + far.0 + 1 + out_by_one,
-                            u64::from(answer.after),
-                            "{question:?} {}",
-                            way.row
-                        );
-                        if near.0 != far.0 {
-                            assert_eq!(near.1.mirror().lean(), far.1.lean(), "{}", way.row);
-                        }
-                    }
-                }
-            }
-        }
-    }
-}
-
-#[test]
-fn decreases_of_a_mirrored_row_lean_to_the_middle_from_either_side() {
-    let knitting = Knitting::Flat { edge: Edge::Mirrored };
-    let question = Question {
-        ask: Ask::Lose(4),
-        knitting,
-        ..Question::about(40)
-    };
-    let text = |face| answer(&Question { face, ..question }).unwrap().ways[0].row.to_string();
-    assert_eq!(text(Face::Knit), "K4, ssk, K8, ssk, (K8, k2tog) twice, K4");
-    assert_eq!(text(Face::Purl), "P4, p2tog, P8, p2tog, (P8, ssp) twice, P4");
-}
-
-/// Three k2tog are no mirror of each other: the one in the middle has no partner. It is the stitch that was asked for, and
-/// the one that is named.
-#[test]
-fn the_change_in_the_middle_is_the_one_that_is_named() {
-    let mirrored = |decrease, face, changes| {
-        let answer = answer(&Question {
-            ask: Ask::Decreases(changes),
-            decrease,
-            face,
-            knitting: Knitting::Flat { edge: Edge::Mirrored },
-            ..Question::about(41)
-        });
-        let answer = answer.unwrap();
-        let named = |note: &Note| matches!(note, Note::MiddleLeans { .. });
-        let named = answer.notes.iter().copied().find(named);
-        let changes: Vec<Stitch> = answer.ways[0].row.changes().map(|change| change.stitch).collect();
-        (changes, named)
-    };
-    for (face, changes) in [
-        (Face::Knit, [Stitch::Ssk, Stitch::K2tog, Stitch::K2tog]),
-        (Face::Purl, [Stitch::P2tog, Stitch::P2tog, Stitch::Ssp]),
-    ] {
-        let change = changes[1];
-        let named = Some(Note::MiddleLeans { change });
-        assert_eq!(mirrored(Decrease::K2tog, face, 3), (changes.to_vec(), named));
-    }
-    // With an even number each has its partner, and one that leans neither way needs none.
-    assert_eq!(mirrored(Decrease::K2tog, Face::Knit, 4).1, None);
-    assert_eq!(mirrored(Decrease::Cdd, Face::Knit, 3), (vec![Stitch::Cdd; 3], None));
 }
 
 #[test]

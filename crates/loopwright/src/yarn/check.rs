@@ -3,7 +3,7 @@
 
 use super::{
     Ask, BALL_LENGTH, BALL_MASS, BALLS, Ball, EXTRA, GAUGE, Name, PINNED, Piece, Question, RESERVE, ROWS, Rest,
-    SECTIONS, STATED, STITCHES, SWATCH_MASS, Section, Swatch, TOTAL,
+    SECTIONS, STATED, STITCHES, SWATCH_MASS, Section, SectionName, Swatch, TOTAL, YARNS,
 };
 use crate::check::Check;
 use crate::fabric::Fabric;
@@ -45,6 +45,9 @@ pub(super) fn check(question: &Question) -> Result<(), Vec<Problem>> {
     match &question.ask {
         Ask::Piece(piece) => {
             check_piece(&mut check, piece);
+            for (section, yarn) in question.yarns.iter().enumerate() {
+                check.count(SectionName::Yarn.at(section), *yarn, YARNS);
+            }
             if matches!(piece.swatch, Swatch::Weighed { .. }) && question.ball.mass.is_none() {
                 check.missing(Name::BallMass);
             }

@@ -129,6 +129,8 @@ pub enum SectionName {
     BindOff,
     /// What she calls it.
     Name,
+    /// Which yarn it is knitted with.
+    Yarn,
 }
 
 crate::field_names!(SectionName in "sections" stored "s" {
@@ -144,6 +146,7 @@ crate::field_names!(SectionName in "sections" stored "s" {
     CastOn = "cast_on",
     BindOff = "bind_off",
     Name = "name",
+    Yarn = "yarn",
 });
 
 /// What the yarn is worked out from: an [`Ask`](super::Ask) without its figures.

@@ -35,7 +35,7 @@ impl Estimate {
 }
 
 /// What a line of the list is for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub enum Part {
     /// A section, by its place counted from nought.
@@ -235,6 +235,7 @@ pub(super) fn finish(question: &Question, mut lines: Vec<Line>, join: Length, co
         close: close(question, &balls, bought - need),
         stitches,
         per_stitch,
+        yarns: Vec::new(),
         lines,
         notes: note::notes(question, balls.bought > 1),
     }

@@ -6,6 +6,8 @@
 //! joins and the swatch are lines of their own. Balls are bought for the top of the range and a reserve on it, and the
 //! ceiling is taken of whole nanometres, so that 6 x 125 m exactly is 6 balls.
 //!
+//! Sections of several yarns, such as colours, are told apart, each with its own balls (`apart`).
+//!
 //! The other way round, a pattern that asks for 7 balls of 125 m asks for anything from 751 to 875 m ([`Ask::Balls`]).
 //!
 //! Source of the loop: see [`crate::fabric`]. Factors, edges, seams, joins, spread and reserve are common practice, no
@@ -29,6 +31,7 @@
 //! assert_eq!(theirs.length.most, Length::of(875, LengthUnit::M));
 //! ```
 
+mod apart;
 mod band;
 mod check;
 mod choices;
@@ -38,6 +41,7 @@ pub mod practice;
 mod section;
 mod swatch;
 
+pub use apart::PerYarn;
 pub use band::Band;
 pub use choices::{Beginning, Counted, Ending, Name, Presence, RestKind, SectionName, ShapeKind, Source, SwatchKind};
 pub use line::{Estimate, Line, Part};
@@ -64,6 +68,10 @@ pub const TOTAL: Bounds<u32> = Bounds::new(1, 50_000_000);
 pub const SECTIONS: Bounds<u32> = Bounds::new(1, 200);
 /// How often a section is worked, such as two sleeves.
 pub const TIMES: Bounds<u32> = Bounds::new(1, 100);
+/// Which of the yarns of a piece a section is knitted with.
+pub const YARNS: Bounds<u32> = Bounds::new(1, 20);
+/// The yarn of a section where nothing is said.
+pub const USUAL_YARN: u32 = 1;
 /// Stitches or rows of a gauge, over 10 cm.
 pub const GAUGE: Bounds<u32> = Bounds::new(1, 400);
 /// How far a swatch is pinned out each way, in percent.
@@ -97,6 +105,9 @@ pub struct Question {
     pub ball: Ball,
     /// Reserve for mistakes on the top of the range, in percent, within [`RESERVE`].
     pub reserve: u32,
+    /// Which yarn each section is knitted with, in their order, such as its colour: within [`YARNS`]. Those beyond are
+    /// knitted with [`USUAL_YARN`], so that nothing has to be said where there is one yarn.
+    pub yarns: Vec<u32>,
 }
 
 impl Question {
@@ -111,6 +122,7 @@ impl Question {
             }),
             ball: Ball::USUAL,
             reserve: practice::RESERVE,
+            yarns: Vec::new(),
         }
     }
 
@@ -120,6 +132,7 @@ impl Question {
             ask,
             ball: Ball::USUAL,
             reserve: practice::RESERVE_IN_PATTERN,
+            yarns: Vec::new(),
         }
     }
 }
@@ -226,6 +239,8 @@ pub struct Answer {
     pub stitches: Option<StitchSum>,
     /// Yarn in one stitch of the swatch's fabric, when it was reckoned with.
     pub per_stitch: Option<PerStitch>,
+    /// Each yarn by itself, where there are several; `balls` are those of all of them then.
+    pub yarns: Vec<PerYarn>,
     /// Where the yarn goes. The expected lengths add up to `length.expected`, the greatest ones to `need`: the sum.
     pub lines: Vec<Line>,
     /// What else she should know.
@@ -253,6 +268,17 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
 }
 
 fn answer_piece(question: &Question, piece: &Piece) -> Result<Answer, Vec<Problem>> {
+    let mut answer = match question.yarns_of(piece.sections.len()).as_slice() {
+        [] | [_] => answer_yarn(question, piece)?,
+        yarns => apart::answer(question, piece, yarns)?,
+    };
+    let per_stitch = swatch::measure(&piece.swatch, question.ball);
+    answer.notes.extend(line::left_open(&piece.sections, &per_stitch));
+    Ok(answer)
+}
+
+/// What is knitted with one yarn.
+fn answer_yarn(question: &Question, piece: &Piece) -> Result<Answer, Vec<Problem>> {
     let per_stitch = swatch::measure(&piece.swatch, question.ball);
     let lines = line::lines(piece, &per_stitch);
     if per_stitch.length == Length::ZERO || line::total(&lines).most > STATED.most {
@@ -265,11 +291,8 @@ fn answer_piece(question: &Question, piece: &Piece) -> Result<Answer, Vec<Proble
         Length::ZERO
     };
     let halves = piece.sections.iter().map(|section| section.sum().halves).sum();
-    let left_open = line::left_open(&piece.sections, &per_stitch);
     let counted = (StitchSum { halves }, per_stitch);
-    let mut answer = line::finish(question, lines, join, Some(counted));
-    answer.notes.extend(left_open);
-    Ok(answer)
+    Ok(line::finish(question, lines, join, Some(counted)))
 }
 
 fn answer_pattern(question: &Question, stated: Estimate) -> Answer {

@@ -1,5 +1,6 @@
 //! The traps of yarn sums, each by its subject.
 
+mod apart;
 mod balls;
 
 use super::*;

@@ -38,7 +38,10 @@ pub const NAMED: &[State] = &[
         "stitches-and-rows",
         "pattern=20&own=22&counts=180&pattern_rows=28&own_rows=30&rows=84",
     ),
-    State::new("impossible", "pattern=20&own=22&counts=180&rows=40&from=60&to=41"),
+    State::new(
+        "impossible",
+        "pattern=20&own=22&counts=180&rows=40&from=60&to=41&shaping_rows=30",
+    ),
     State::new("unreadable", "pattern=20&own=22 cm&counts=180 (19x, 212)"),
     State::new(
         "extreme",

@@ -1,6 +1,6 @@
 //! The fields as they are drawn: a sentence or two for each section, the swatch, the ball; the rest is folded away.
 
-use super::sections::{fresh, is_first, sections, taken_out};
+use super::sections::{are_several, fresh, is_first, sections, taken_out};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{Form, Part, Part::Words, answer_choice};
 use crate::words::Worded;
@@ -71,8 +71,23 @@ fn section(form: &Form, place: Option<u32>) -> Html {
     element(
         "div",
         "section",
-        vec![head(form, place), knit, figures(form, kind), edges(form, kind)],
+        vec![
+            head(form, place),
+            knit,
+            yarn(form),
+            figures(form, kind),
+            edges(form, kind),
+        ],
     )
+}
+
+/// Which yarn a section is knitted with, where there are several sections.
+fn yarn(form: &Form) -> Html {
+    if are_several(&form.view.fields) {
+        form.line(&[Words(words::WITH_YARN), Part::Field(SectionName::Yarn)])
+    } else {
+        Html::default()
+    }
 }
 
 /// A section's number, its name and the way to take it out, where there are several; the name alone where one was typed

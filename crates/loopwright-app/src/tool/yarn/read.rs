@@ -1,6 +1,6 @@
 //! From the fields as typed to the question.
 
-use super::sections::sections;
+use super::sections::{are_several, sections};
 use crate::form::Reader;
 use loopwright::fabric::Fabric;
 use loopwright::problem::Kind;
@@ -20,6 +20,16 @@ pub fn ask(reader: &mut Reader) -> Ask {
         },
         Source::Length => Ask::Length(reader.length(Name::Length)),
     }
+}
+
+/// Which yarn each section is knitted with; none where there is but one section.
+pub fn yarns(reader: &mut Reader) -> Vec<u32> {
+    let sections = sections(reader.fields());
+    let is_asked = are_several(reader.fields()) && reader.choice::<Source>(Name::From) == Source::Piece;
+    let asked = sections.into_iter().filter(|_| is_asked);
+    asked
+        .map(|index| reader.member(index, |reader| reader.count(SectionName::Yarn)))
+        .collect()
 }
 
 /// A ball by its band.

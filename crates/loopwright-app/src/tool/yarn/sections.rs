@@ -16,6 +16,11 @@ pub fn sections(fields: &Fields) -> Vec<usize> {
     if sections.is_empty() { vec![0] } else { sections }
 }
 
+/// Whether a piece has several sections, so that they may be of several yarns.
+pub fn are_several(fields: &Fields) -> bool {
+    sections(fields).len() > 1
+}
+
 /// Whether the section that these fields are of is the first of the piece; one after it goes on from live stitches.
 pub fn is_first(fields: &Fields) -> bool {
     sections(fields).first().copied() == fields.index()

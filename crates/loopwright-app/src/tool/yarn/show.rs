@@ -55,6 +55,7 @@ fn drawn_below_each_other(question: &Question, answer: &Answer, print: &Printer)
         } else {
             text_element("p", "close", close)
         },
+        apart(answer, print),
         text_element("p", "", words::bought(question, answer, print)),
         drawn(answer, print),
         lines(question, answer, print),
@@ -67,6 +68,14 @@ fn drawn_below_each_other(question: &Question, answer: &Answer, print: &Printer)
         ),
         working(words::steps(question, answer, print), words::source(question)),
     ])
+}
+
+/// What is bought of each yarn, where there are several.
+fn apart(answer: &Answer, print: &Printer) -> Html {
+    match answer.yarns.is_empty() {
+        true => Html::default(),
+        false => items("ul", words::apart(answer, print)),
+    }
 }
 
 /// How finely a weight is said: no kitchen scale shows tenths of a gram, and of a few grams they are something.

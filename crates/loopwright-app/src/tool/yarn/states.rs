@@ -42,6 +42,10 @@ pub const NAMED: &[State] = &[
         "s1_shape=sum&s1_stitches=24640&s1_fabric=stranded&swatch_stitches=24&swatch_rows=32&rest=unwashed&ball_length=125&ball_mass=50",
     ),
     State::new(
+        "two-yarns",
+        "s1_stitches=40&s1_rows=400&s1_name=main&s2_on=yes&s2_stitches=40&s2_rows=120&s2_yarn=2&s2_name=stripe&s3_on=yes&s3_stitches=40&s3_rows=60&swatch_stitches=21&swatch_rows=28&ball_length=125&ball_mass=50",
+    ),
+    State::new(
         "balls",
         "from=balls&balls=7&pattern_length=125&pattern_mass=50&ball_length=210&ball_mass=50",
     ),

@@ -17,7 +17,7 @@ use loopwright::fabric::Fabric;
 use loopwright::problem::{FieldPath, Kind, Problem};
 use loopwright::tables::Certainty;
 use loopwright::units::Length;
-use loopwright::yarn::{Answer, Ask, Band, Close, Line, Name, Part, Question, SECTIONS, Section, SectionName};
+use loopwright::yarn::{Answer, Ask, Band, Close, Line, Name, Part, PerYarn, Question, SECTIONS, Section, SectionName};
 
 pub const TITLE: Title = Title {
     name: "Yarn needed",
@@ -86,7 +86,8 @@ const fn waiting_for_section(name: SectionName) -> &'static str {
         | SectionName::Fabric
         | SectionName::CastOn
         | SectionName::BindOff
-        | SectionName::Name => TYPE_STITCHES,
+        | SectionName::Name
+        | SectionName::Yarn => TYPE_STITCHES,
     }
 }
 
@@ -109,7 +110,25 @@ pub fn title(question: &Question) -> &'static str {
 
 /// What to do.
 pub fn buy(answer: &Answer) -> String {
-    fill_pattern("Buy # {ball|balls}", &[answer.balls])
+    let all = fill_pattern("Buy # {ball|balls}", &[answer.balls]);
+    let each = answer.yarns.iter();
+    let each: Vec<String> = each
+        .map(|one| fill_pattern("# of yarn #", &[one.balls, one.yarn]))
+        .collect();
+    match each.is_empty() {
+        true => all,
+        false => format!("{all}: {}", each.join(", ")),
+    }
+}
+
+/// Each yarn by itself, where there are several.
+pub fn apart(answer: &Answer, print: &Printer) -> Vec<String> {
+    let one = |one: &PerYarn| {
+        let pattern = "Yarn #: it takes @ to @, most likely @. # {ball|balls}, which {leaves|leave} @.";
+        let lengths = [one.length.least, one.length.most, one.length.expected, one.leftover].map(Yarn);
+        print.sentence(pattern, &[one.yarn, one.balls], &lengths)
+    };
+    answer.yarns.iter().map(one).collect()
 }
 
 /// How much yarn it takes, where the ball is not known yet.

@@ -16,7 +16,7 @@ const SHORT_TURN: u32 = 4;
 
 /// How long a turn may be among so many gaps: a long one that does not come twice would be three rates one after another.
 pub(super) fn longest_turn(gaps: u32) -> u32 {
-    let most = (gaps / 2).max(SHORT_TURN).min(LONGEST_TURN);
+    let most = (gaps / 2).clamp(SHORT_TURN, LONGEST_TURN);
     most.min(gaps.saturating_sub(1))
 }
 

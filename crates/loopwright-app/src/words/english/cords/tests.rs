@@ -180,3 +180,42 @@ fn a_missing_cord_is_one_that_is_sold() {
     let told = headline(&answer(&question).unwrap(), &centimetres);
     assert_eq!(told, "40 cm, then a cord of 50 cm, which is not among these");
 }
+
+#[test]
+fn all_cords_are_of_one_thickness() {
+    let said = |to, thick: Option<i64>| {
+        let question = Question {
+            needle: thick.map(Length::from_mm),
+            ..asked(
+                Around::Even {
+                    from: 90,
+                    to,
+                    rounds: 60,
+                },
+                &[],
+                false,
+            )
+        };
+        needle(&answer(&question).unwrap()).map(|said| said.replace('\u{a0}', " "))
+    };
+    assert_eq!(said(90, None), None);
+    let one = "Take it as US 6 (4 mm): another thickness would change your gauge.";
+    assert_eq!(said(90, Some(4)).as_deref(), Some(one));
+    assert!(
+        said(300, Some(4))
+            .unwrap()
+            .starts_with("Take each of them as US 6 (4 mm), tips")
+    );
+}
+
+/// A word among the cords is pointed at by itself.
+#[test]
+fn what_is_no_cord_is_pointed_at() {
+    let text = "40, 60 or 80";
+    let unread = loopwright::cords::read_list(text, LengthUnit::Cm).unwrap_err();
+    let said = problem(&Problem::new(Name::Cords, Kind::UnreadableList(unread)), text);
+    assert_eq!(
+        said,
+        "This is read as 40, 60 and 80. The “or” has no place in such a list: take it out."
+    );
+}

@@ -113,3 +113,17 @@ fn half_a_stitch_is_hoped_for_as_half_a_stitch() {
     let first = steps(&question, &plan, &long)[0].replace('\u{a0}', " ");
     assert_eq!(first, "20½ over 10 cm, so room for 21 whole stitches in 10 cm.");
 }
+
+#[test]
+fn the_needles_to_try_next_are_named() {
+    let said = |hundredths: Option<i64>| {
+        let question = Question {
+            needle: hundredths.map(|hundredths| Length::from_nm(hundredths * 10_000)),
+            ..Question::about(Gauge::of(21, Gauge::TEN_CM))
+        };
+        needles(&answer(&question).unwrap()).map(|said| said.replace('\u{a0}', " "))
+    };
+    assert_eq!(said(None), None);
+    let both = "Knit it with US 6 (4 mm). If it comes out with too few stitches, swatch again with US 5 (3.75 mm); with too many, with US 7 (4.5 mm).";
+    assert_eq!(said(Some(400)).as_deref(), Some(both));
+}

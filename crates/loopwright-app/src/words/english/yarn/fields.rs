@@ -10,6 +10,7 @@ pub const WORK_FROM: &str = "Work it out from";
 pub const I_KNIT: &str = "I knit";
 pub const TIMES: &str = "×";
 pub const OF: &str = "of";
+pub const WITH_YARN: &str = "with yarn or colour number";
 pub const FROM: &str = "from";
 pub const TO: &str = "to";
 pub const STITCHES: &str = "stitches";
@@ -81,6 +82,7 @@ pub const fn section_label(name: SectionName) -> &'static str {
         SectionName::CastOn => "It begins with",
         SectionName::BindOff => "It ends with",
         SectionName::Name => "called",
+        SectionName::Yarn => "Number of the yarn or colour",
     }
 }
 

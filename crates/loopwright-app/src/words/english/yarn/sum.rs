@@ -4,7 +4,7 @@ use super::Value::{About, Exact, Fine, Held, Number, Word, Yarn};
 use super::{Printer, section_name};
 use loopwright::tables::Certainty;
 use loopwright::units::Length;
-use loopwright::yarn::{Answer, Ask, Found, Note, PerStitch, Piece, Question, Section, Shape};
+use loopwright::yarn::{Answer, Ask, Found, Note, PerStitch, PerYarn, Piece, Question, Section, Shape};
 
 /// One note.
 pub fn note(note: Note, question: &Question, print: &Printer) -> String {
@@ -71,6 +71,10 @@ pub fn steps(question: &Question, answer: &Answer, print: &Printer) -> Vec<Strin
             &[per_stitch.hand, per_stitch.reading, per_stitch.spread].map(About),
         ));
     }
+    if !answer.yarns.is_empty() {
+        steps.extend(answer.yarns.iter().map(|yarn| of_yarn(yarn, question, print)));
+        return steps;
+    }
     steps.push(print.sentence(
         "Top of the range @, with the reserve @; in balls of @, rounded up: #. Left: @ − @ = @.",
         &[answer.balls],
@@ -84,6 +88,13 @@ pub fn steps(question: &Question, answer: &Answer, print: &Printer) -> Vec<Strin
         ],
     ));
     steps
+}
+
+/// The balls of one yarn of several.
+fn of_yarn(yarn: &PerYarn, question: &Question, print: &Printer) -> String {
+    let values = [Exact(yarn.length.most), Exact(yarn.need), Held(question.ball.length)];
+    let pattern = "Yarn #: top of the range @, with the reserve @; in balls of @, rounded up: #.";
+    print.sentence(pattern, &[yarn.yarn, yarn.balls], &values)
 }
 
 /// How many stitches there are.

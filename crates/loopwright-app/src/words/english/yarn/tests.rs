@@ -264,3 +264,37 @@ fn no_weight_is_said_where_none_is_known() {
         "6 balls of 125 m hold 750 m, which leaves 0 m."
     );
 }
+
+/// Each yarn has its own balls in the headline, and its own sum.
+#[test]
+fn several_yarns_are_told_apart() {
+    let section = |rows| Section::stockinette(Shape::rectangle(40, rows));
+    let question = Question {
+        yarns: vec![1, 2],
+        ..Question::about(
+            vec![section(400), section(140)],
+            gauge(Fabric::Stockinette, Rest::Washed),
+        )
+    };
+    all_said(&question);
+    let told = answer(&question).unwrap();
+    let [one, two] = [told.yarns[0].balls, told.yarns[1].balls];
+    assert_eq!(
+        buy(&told),
+        format!("Buy {} balls: {one} of yarn 1, {two} of yarn 2", one + two)
+    );
+    let each = apart(&told, PRINT);
+    assert!(
+        each[0].starts_with("Yarn 1: it takes ") && each[1].starts_with("Yarn 2: it takes "),
+        "{each:?}"
+    );
+    assert!(
+        each.iter().all(|sentence| !sentence.contains(['@', '#', '{'])),
+        "{each:?}"
+    );
+    let sums = steps(&question, &told, PRINT);
+    assert!(
+        sums[sums.len() - 1].starts_with("Yarn 2: top of the range "),
+        "{sums:?}"
+    );
+}
