@@ -17,6 +17,8 @@ for (const element of document.body.querySelectorAll("*")) {
   if (box.width && (box.left < -1 || box.right > width + 1)) {
     found.push(`${name(element)} stands out of the page: ${box.left} to ${box.right} of ${width}`);
   }
+  // A choice whose words are shown once more in their place is not seen itself.
+  if (style.opacity === "0") continue;
   const hides = style.overflowX !== "visible" && element.localName !== "svg";
   const cut = element.scrollWidth > element.clientWidth + 1 && (hides || element.localName === "input");
   if (cut) found.push(`${name(element)} is cut off: ${element.scrollWidth} in ${element.clientWidth}`);

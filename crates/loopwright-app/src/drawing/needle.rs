@@ -3,7 +3,7 @@
 //! into the fabric for a decrease, an open angle that opens out of it for an increase. Never by colour alone.
 
 use super::path::{Path, Point};
-use super::picture::picture;
+use super::picture::moving_picture;
 use crate::part::plain::{self, element, element_with, text};
 use std::f64::consts::TAU;
 use yew::prelude::*;
@@ -163,7 +163,7 @@ pub fn comb(needle: &Needle) -> Html {
 /// The drawing around its lines.
 fn framed(needle: &Needle, class: &str, size: (u32, u32), content: Vec<Html>) -> Html {
     let words = needle.caption.as_ref().map_or("", |caption| &caption.text);
-    picture(class, size, words, content)
+    moving_picture(class, size, words, content).into()
 }
 
 /// The words in the drawing, at these heights.

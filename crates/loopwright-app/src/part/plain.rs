@@ -1,6 +1,7 @@
 //! Plain elements from data: a tag, a class, and what stands inside. Where an element has several attributes or children
 //! within children, `html!` reads better and is used.
 
+use std::collections::BTreeMap;
 use yew::prelude::*;
 use yew::virtual_dom::{VList, VTag, VText};
 
@@ -64,16 +65,15 @@ pub fn folded(class: &'static str, summary: &'static str, content: Vec<Html>) ->
     element("details", class, children)
 }
 
-/// A list of sentences: `ul`, `ol`.
+/// A list of sentences: `ul`, `ol`. Where another one comes before a sentence, that stays what it was.
 pub fn items(tag: &'static str, sentences: Vec<String>) -> Html {
-    element(
-        tag,
-        "",
-        sentences
-            .into_iter()
-            .map(|sentence| text_element("li", "", sentence))
-            .collect(),
-    )
+    let mut said: BTreeMap<String, u32> = BTreeMap::new();
+    let item = |sentence: String| {
+        let before = said.entry(sentence.clone()).or_default();
+        *before += 1;
+        html! { <li key={format!("{before} {sentence}")}>{ sentence }</li> }
+    };
+    element(tag, "", sentences.into_iter().map(item).collect())
 }
 
 /// A line of a drawing.

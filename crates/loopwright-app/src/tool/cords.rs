@@ -231,9 +231,9 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
         element("div", "", changes(question, answer, cord)),
         easier.map_or_else(Html::default, |easier| text_element("p", "", easier)),
         growth,
+        working(words::steps(question, answer, long, cord), words::SOURCE),
         good_to_know(words::notes(question, answer, long, cord)),
         element("div", "", gaps(question, answer, cord)),
-        working(words::steps(question, answer, long, cord), words::SOURCE),
     ])
 }
 

@@ -215,8 +215,8 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
         rows_only.unwrap_or_default(),
         figure(question, answer, lengths),
         element("div", "ways", answer.directions().map(one_way).collect()),
-        good_to_know(notes.collect()),
         working(answer.directions().flat_map(steps).collect(), words::SOURCE),
+        good_to_know(notes.collect()),
     ])
 }
 

@@ -39,12 +39,6 @@ pub fn problem(question: Option<&Question>, problem: &Problem) -> String {
         (Some(Name::SleeveTo), Kind::TooMany { most }) => {
             in_rounds("In # {round|rounds} a sleeve grows to # at most.", most)
         }
-        (Some(Name::BodyTo), Kind::NoExact { .. }) => {
-            Some("Each raglan round adds 4 to the body. ".to_owned() + &advice())
-        }
-        (Some(Name::SleeveTo), Kind::NoExact { .. }) => {
-            Some("Each raglan round adds 2 to a sleeve. ".to_owned() + &advice())
-        }
         (Some(Name::Rounds), Kind::TooFew { least }) => Some(fill_pattern(
             "To grow this far takes # {round|rounds} or more.",
             &[least],

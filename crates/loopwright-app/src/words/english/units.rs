@@ -106,7 +106,7 @@ fn counted(Quarters { number, is_exact }: Quarters) -> String {
         (true, ..) => in_quarters(number),
         // Half a quarter is the least that is written as one.
         (false, 0, Rest::Nothing) => "less than\u{a0}¼".into(),
-        (false, ..) => format!("about\u{a0}{}", in_quarters(number)),
+        (false, ..) => format!("about {}", in_quarters(number)),
     }
 }
 

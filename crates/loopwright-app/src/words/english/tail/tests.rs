@@ -205,7 +205,7 @@ fn the_tail_that_is_left_says_how_many_stitches_it_gives() {
     assert_eq!(written(Method::LongTail, 1_250), ["It gives 37 to 41 stitches", tight]);
     let short = "Not enough: for 40 to go, 32 cm is lacking";
     assert_eq!(written(Method::LongTail, 900), ["It gives 25 to 27 stitches", short]);
-    let none = "Not enough: for 40 to go, 113 cm is lacking";
+    let none = "Not enough: for 40 to go, 1.2 m is lacking";
     assert_eq!(written(Method::LongTail, 90), ["It gives no stitch more", none]);
     let cable = "Enough: with 40 to go, 5 cm will be over";
     assert_eq!(written(Method::Cable, 250), ["It only has to be woven in", cable]);
