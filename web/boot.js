@@ -6,12 +6,19 @@
 //   data-touched="yes"      (set by the app) something was changed in this visit
 //   loopwright:offline, loopwright:update    the two first attributes have been set
 //   loopwright:accept       (fired by the app, its storage flushed) take the newer version now
+//   loopwright:copy         (fired by the app) make one file of the page
+//   data-copy="blob:..."    the address of that file; empty where it could not be made
+//   loopwright:copied       the attribute has been set
 // and of a tool that is framed by another page:
 //   loopwright:tell         (fired by the app) its detail goes to that page: an answer, or the reply to a question
+//   loopwright:drawn        the first page, or the recover screen, is drawn
 //   loopwright:ask          its detail is a question of that page
 
 const page = document.documentElement.dataset;
 const tell = (what, detail) => window.dispatchEvent(new CustomEvent(`loopwright:${what}`, { detail }));
+
+// A page that is one file is copied from how it stood before the app drew anything.
+const wholePage = document.getElementById("loopwright-wasm") && document.documentElement.cloneNode(true);
 
 // ---- Start ----------------------------------------------------------------------------------------------------
 
@@ -28,6 +35,7 @@ import("./loopwright-app.js")
   })
   // Even after a failed start: a broken version must be able to learn that there is a better one.
   .finally(firstPage)
+  .finally(() => tell("drawn"))
   .finally(keepForOffline);
 
 if (window.parent !== window) speakWithHost();
@@ -69,7 +77,9 @@ function speakWithHost() {
 
   const take = (event) => {
     const { data, ports, source } = event;
-    const isGreeting = Object(data).loopwright === 1 && Object.keys(data).length === 1 && ports.length === 1;
+    // By its own properties: what a message inherits was not said.
+    const [[name, value] = [], ...more] = Object.entries(Object(data));
+    const isGreeting = name === "loopwright" && value === 1 && more.length === 0 && ports.length === 1;
     if (source !== window.parent || !isGreeting) return;
     window.removeEventListener("message", take);
     port = ports[0];
@@ -109,6 +119,7 @@ function speakWithHost() {
     const { height } = document.documentElement.getBoundingClientRect();
     if (!isWaiting) port?.postMessage({ height: Math.ceil(height) });
   };
+  window.addEventListener("loopwright:drawn", sendHeight);
   new ResizeObserver(sendHeight).observe(document.documentElement);
 }
 
@@ -161,6 +172,19 @@ function copy(text) {
   text.select();
   navigator.clipboard?.writeText(text.value).catch(() => {});
 }
+
+// ---- The page as one file -------------------------------------------------------------------------------------
+
+window.addEventListener("loopwright:copy", async () => {
+  try {
+    const html = wholePage ? `<!doctype html>${wholePage.outerHTML}` : await (await import("./one-file.js")).assemble();
+    page.copy = URL.createObjectURL(new Blob([html], { type: "text/html" }));
+  } catch (reason) {
+    console.warn("The page could not be made one file:", reason);
+    page.copy = "";
+  }
+  tell("copied");
+});
 
 // ---- Offline and update ---------------------------------------------------------------------------------------
 

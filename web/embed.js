@@ -52,7 +52,7 @@
 
   // The height of a tool at a width between two that were measured lies between theirs.
   function heightAt(tool, width) {
-    const rows = HEIGHTS[tool] ?? [[0, USUAL_HEIGHT]];
+    const rows = Object.hasOwn(HEIGHTS, tool) ? HEIGHTS[tool] : [[0, USUAL_HEIGHT]];
     const above = rows.findIndex(([wide]) => wide >= width);
     if (above <= 0) return rows.at(above)[1];
     const [[left, from], [right, to]] = rows.slice(above - 1, above + 1);
@@ -124,7 +124,6 @@
     #lay() {
       this.#leave();
       this.#frame = document.createElement("iframe");
-      this.#frame.sandbox = this.#isApart() ? TOKENS : `${TOKENS} allow-same-origin`;
       this.#root.replaceChildren(this.#frame);
       this.#frame.style.blockSize = `${heightAt(this.#tool(), this.#frame.clientWidth)}px`;
       LoopwrightTool.#near.observe(this);
@@ -143,6 +142,7 @@
       const frame = this.#frame;
       this.#sent = this.#query();
       frame.title = this.title || this.textContent.trim() || this.#tool();
+      frame.sandbox = this.#isApart() ? TOKENS : `${TOKENS} allow-same-origin`;
       frame.addEventListener("load", () => frame === this.#frame && this.#greet());
       frame.src = new URL(`#/embed/${encodeURIComponent(this.#tool())}?${this.#sent}`, SITE).href;
       return new Promise((resolve) => {

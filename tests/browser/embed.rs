@@ -30,6 +30,9 @@ const PAUSE: Duration = Duration::from_millis(40);
 /// More than this a reader notices.
 const MOST_JUMPED: f64 = 0.02;
 
+/// Nothing in the frame has to be scrolled to.
+const FITS: &str = "Math.ceil(document.documentElement.getBoundingClientRect().height) <= innerHeight + 1";
+
 /// Finds a frame, whether it stands in the page or in an element.
 const FRAME: &str = "const frame = document.querySelectorAll('loopwright-tool, iframe')[arguments[0]];
     frame.scrollIntoView();
@@ -89,6 +92,11 @@ async fn reads_through(stage: &Stage, address: &str) -> Result<()> {
         enter(browser, place).await.with_context(|| format!("frame {place}"))?;
         let answer = "document.querySelector('.answer .row')?.innerText";
         browser.until(&format!("{answer}.includes({words:?})")).await?;
+        // An element takes a moment until it has heard; a plain frame has to be high enough as it is.
+        browser
+            .until(FITS)
+            .await
+            .with_context(|| format!("frame {place} is too low"))?;
     }
     browser.driver.enter_default_frame().await?;
     browser.settle().await?;

@@ -13,9 +13,10 @@ use crate::{
     states::TABLET,
     visible::{difference, visible},
 };
-use anyhow::{Context, Result, ensure};
+use anyhow::{Context, Result, bail, ensure};
 use serde_json::json;
 use std::{
+    collections::BTreeSet,
     fs,
     path::{Path, PathBuf},
 };
@@ -64,6 +65,23 @@ pub async fn a_log_from_before_opens_as_it_was_left(stage: &mut Stage) -> Result
 pub async fn links_from_before_open_as_they_did(stage: &mut Stage) -> Result<()> {
     stage.open("#/about").await?;
     opens_as_before(stage, "links.txt").await
+}
+
+/// The first link of each tool opens with the answer that stood below it, in whatever page is open.
+pub async fn one_link_of_each_tool_opens(stage: &Stage) -> Result<()> {
+    let mut links = parse(&fs::read_to_string(fixture("links.txt"))?)?;
+    let mut met = BTreeSet::new();
+    links.retain(|link| met.insert(link.address.split('?').next().unwrap_or_default().to_owned()));
+    ensure!(links.len() >= 16, "links of {} tools only", links.len());
+    stage.browser.look(TABLET).await?;
+    for before in links {
+        let lines = read(stage, &before.address).await?;
+        let address = before.address.clone();
+        if let Some(difference) = differs((&before, &Opened { address, lines })) {
+            bail!(difference);
+        }
+    }
+    Ok(())
 }
 
 async fn opens_as_before(stage: &Stage, name: &str) -> Result<()> {

@@ -28,6 +28,7 @@ mod large_text;
 mod link;
 mod measures;
 mod needles;
+mod one_file;
 mod panel;
 mod paper;
 mod print;
@@ -130,6 +131,7 @@ scenarios! {
         update::a_new_version_asks_and_loses_nothing,
         update::an_untouched_page_renews_itself_once,
         update::another_window_is_not_pulled_along,
+        update::a_release_with_plain_names_goes_on_and_is_followed,
         update::a_broken_update_changes_nothing,
         broken::a_first_visit_that_breaks_says_so,
         broken::an_app_that_stops_shows_what_she_typed,
@@ -144,6 +146,8 @@ scenarios! {
         link::a_copied_link_opens_to_the_same,
         link::an_address_without_a_page_says_so,
         guest::the_single_file_computes,
+        one_file::she_takes_the_workbox_along_as_one_file,
+        one_file::a_workbox_in_one_file_gives_a_copy_and_takes_it,
         guest::inside_another_page_it_is_a_guest,
         panel::her_lines_make_a_frame,
         panel::her_lines_make_an_element,

@@ -12,7 +12,7 @@ use std::{
     thread::{self, JoinHandle},
 };
 use xtask::{
-    http,
+    http, names,
     site::{self, Response},
 };
 
@@ -98,7 +98,7 @@ impl Server {
         self.state().root = root.to_path_buf();
     }
 
-    /// From now on this file (a path inside the folder) is spoiled.
+    /// From now on this file (a path inside the folder, without the hash in its name) is spoiled.
     pub fn spoil(&self, path: &str, how: Spoil) {
         self.state().spoiled.insert(path.to_owned(), how);
     }
@@ -186,7 +186,7 @@ fn answer(shared: &Shared, asked: &str) -> Option<Response> {
     let Some(inside) = path.strip_prefix(&state.mount) else {
         return Some(missing());
     };
-    let spoiled = state.spoiled.get(inside).copied();
+    let spoiled = state.spoiled.get(&names::without_hash(inside)).copied();
     let mut response = site::respond(&state.root, &format!("/{inside}"));
     if !state.gives_leave {
         let gives_leave = |name: &str| name == "Access-Control-Allow-Origin" || name == "Cross-Origin-Resource-Policy";

@@ -85,8 +85,11 @@ fn repeated(text: &str) -> String {
     [before, &what.repeat(times.parse().unwrap_or(1)), after].concat()
 }
 
+/// A message as text, which the page reads: on its way a driver would change some of them.
 fn message(stranger: &Stranger) -> Result<Value> {
-    serde_json::from_str(&stranger.text).with_context(|| format!("{}: no message: {}", stranger.kind, stranger.text))
+    let read: serde_json::Result<Value> = serde_json::from_str(&stranger.text);
+    read.with_context(|| format!("{}: no message: {}", stranger.kind, stranger.text))?;
+    Ok(json!(stranger.text))
 }
 
 /// There are a hundred of them, and some of every kind.
@@ -148,7 +151,7 @@ pub async fn nothing_that_is_put_into_a_frame_runs(stage: &mut Stage) -> Result<
             .browser
             .ask("tool.setAttribute('tool', arguments[0])", [json!(stranger.text)])
             .await?;
-        watch_both(stage).await?;
+        watch_both(stage).await.context(stranger.text.clone())?;
         nothing_happened_to(stage, &stranger.text).await?;
     }
     Ok(())
@@ -175,7 +178,10 @@ pub async fn nothing_is_said_to_a_stranger(stage: &mut Stage) -> Result<()> {
     let greetings = strangers("greeting");
     for stranger in &greetings {
         browser
-            .ask("fromOther(arguments[0]); fromHost(arguments[0])", [message(stranger)?])
+            .ask(
+                "fromOther(JSON.parse(arguments[0])); fromHost(JSON.parse(arguments[0]))",
+                [message(stranger)?],
+            )
             .await?;
     }
     browser
@@ -188,7 +194,7 @@ pub async fn nothing_is_said_to_a_stranger(stage: &mut Stage) -> Result<()> {
         .await?;
     for stranger in strangers("down") {
         browser
-            .ask("port.postMessage(arguments[0])", [message(&stranger)?])
+            .ask("port.postMessage(JSON.parse(arguments[0]))", [message(&stranger)?])
             .await?;
     }
     browser
@@ -216,7 +222,7 @@ pub async fn an_element_takes_figures_and_text_only(stage: &mut Stage) -> Result
         embed::enter(browser, 0).await?;
         browser
             .ask(
-                "dispatchEvent(new CustomEvent('loopwright:tell', { detail: arguments[0] }))",
+                "dispatchEvent(new CustomEvent('loopwright:tell', { detail: JSON.parse(arguments[0]) }))",
                 [message(stranger)?],
             )
             .await?;

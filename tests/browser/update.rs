@@ -90,6 +90,30 @@ pub async fn an_untouched_page_renews_itself_once(stage: &mut Stage) -> Result<(
     opened(stage, 3).await
 }
 
+/// The release before had files without a hash in their names: it goes on by what its worker keeps, also where the host
+/// has the new files only, and is followed by the new one as any other.
+pub async fn a_release_with_plain_names_goes_on_and_is_followed(stage: &mut Stage) -> Result<()> {
+    let first = edition::make_with_plain_names(&stage.dist, stage.folder.path(), "first")?;
+    let second = edition::make(&stage.dist, stage.folder.path(), "second")?;
+    ensure!(
+        first.join("boot.js").exists() && !second.join("boot.js").exists(),
+        "no difference in the names"
+    );
+    stage.server.serve(&first);
+    stage.open_and_keep("#/spacing").await?;
+    fill(&stage.browser, "132", "16").await?;
+    stage.until_kept().await?;
+    stage.server.serve(&second);
+    expect(&look_for_one(stage).await?, &["installed"])?;
+    runs(stage, "first").await?;
+    stage.browser.run("setTimeout(() => location.reload(), 0)").await?;
+    until_runs(stage, "second").await?;
+    stands(&stage.browser, "132", "16").await?;
+    works_out(&stage.browser, 132, 116).await?;
+    // Once at first, once more by the old worker alone, and once as the new one.
+    opened(stage, 3).await
+}
+
 /// Two windows, both worked in: the one that takes the new version reloads; the other keeps its words, asks as well,
 /// and comes along when she says so.
 pub async fn another_window_is_not_pulled_along(stage: &mut Stage) -> Result<()> {

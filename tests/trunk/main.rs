@@ -12,7 +12,7 @@ use std::{
     time::Duration,
 };
 use xtask::{
-    house,
+    house, names,
     run::{Ending, minutes},
     yardstick::Patience,
 };
@@ -26,7 +26,7 @@ async fn trunk_serve_gives_a_working_page() -> Result<()> {
         page.contains("Content-Security-Policy") && !page.contains("data-trunk"),
         "the page is not finished"
     );
-    let wasm = fetch(port, &format!("/{}_bg.wasm", house::APP))?;
+    let wasm = fetch(port, &format!("/{}", wasm_of(&page)?))?;
     ensure!(
         wasm.head.contains("application/wasm"),
         "WebAssembly under a wrong type: {}",
@@ -57,6 +57,16 @@ async fn trunk_serve_gives_a_working_page() -> Result<()> {
     browser.driver.goto(&address).await?;
     browser.until_started().await?;
     browser.quit().await
+}
+
+/// The file that the page asks for ahead by its name, which carries a hash.
+fn wasm_of(page: &str) -> Result<String> {
+    let links = xtask::page::elements(page, "link").into_iter();
+    let mut files = links.filter_map(|link| Some(link.attribute("href")?.trim_start_matches("./").to_owned()));
+    let wasm = files.find(|file| names::without_hash(file) == format!("{}_bg.wasm", house::APP));
+    let wasm = wasm.context("the page asks for no WebAssembly")?;
+    ensure!(names::has_hash(&wasm), "{wasm} has no hash in its name");
+    Ok(wasm)
 }
 
 /// Notes what goes wrong in the page, from its first moment.

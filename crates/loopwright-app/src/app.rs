@@ -3,9 +3,10 @@
 use crate::desk::{Announcement, Desk, use_desk};
 use crate::form::SETTINGS;
 use crate::offline::{self, Offline, use_offline};
+use crate::one_file;
 use crate::page::embed::{self, Embedded};
 use crate::page::{self, light, light::Light};
-use crate::part::plain::{button, element, element_with, list, status, text, text_element};
+use crate::part::plain::{button, element, element_with, link, list, status, text, text_element};
 use crate::route::{self, Route, use_route};
 use crate::tool;
 use crate::words::page as words;
@@ -18,6 +19,7 @@ use yew::prelude::*;
 pub fn App() -> Html {
     let (desk, route, offline) = (use_desk(&None), use_route(), use_offline());
     let desk = use_link(desk, &route);
+    one_file::use_question_before_closing(desk.as_ref());
     page::use_folds_open_on_paper();
     use_effect_with((light(&desk, &route), title(&route)), |(light, title)| {
         set_light(*light);
@@ -46,7 +48,6 @@ fn shell(desk: &Desk, route: &Route, offline: Offline) -> Html {
     let skip = [("class", "skip"), ("href", "#page")];
     let mark = [("class", "mark"), ("href", &route::print(&Route::Home))];
     let place = [("id", "page"), ("tabindex", "-1")];
-    let keeping = text(page::keeping(&desk.status().keeping).into());
     let ways = vec![
         element_with("a", &mark, vec![text(words::NAME.into())]),
         nav_link(route, &Route::Home, words::HOME),
@@ -57,8 +58,21 @@ fn shell(desk: &Desk, route: &Route, offline: Offline) -> Html {
         element("header", "top", vec![element("nav", "", ways)]),
         update(desk, offline),
         element_with("main", &place, vec![page(desk, route, offline)]),
-        element("footer", "keeping", vec![status(keeping)]),
+        footer(desk),
     ])
+}
+
+/// What may be said about the storage. A page that is one file may be opened elsewhere next time, so a copy is offered.
+fn footer(desk: &Desk) -> Html {
+    let mut content = vec![status(text(page::keeping(&desk.status().keeping).into()))];
+    if one_file::is_opened() {
+        let desk = desk.clone();
+        let save = Callback::from(move |_| page::save_copy(&desk));
+        content.push(button(words::COPY_BEFORE_CLOSING.into(), save));
+        let about = route::print(&Route::About);
+        content.push(link(about, vec![text(words::BRING_BACK.into())]));
+    }
+    element("footer", "keeping", content)
 }
 
 fn nav_link(here: &Route, there: &Route, name: &'static str) -> Html {

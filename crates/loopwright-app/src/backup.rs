@@ -8,6 +8,7 @@ use crate::store::{Entry, Sheets, json};
 use gloo_timers::callback::Timeout;
 use gloo_utils::document;
 use js_sys::{Array, JSON};
+use std::cell::RefCell;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
@@ -20,6 +21,11 @@ const MAX_BYTES: f64 = 4_000_000.0;
 const VERSION: u8 = 1;
 /// Long enough for any browser to have begun the download.
 const FORGET_MS: u32 = 60_000;
+
+thread_local! {
+    /// What the last copy of this visit holds.
+    static SAVED: RefCell<Sheets> = RefCell::default();
+}
 
 /// Why a copy could not be made or brought back. The sentence for each is in `words`.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -42,7 +48,14 @@ pub fn save_copy(desk: &Desk) -> Result<(), BackupError> {
         .and_then(|sheets| json::object(&[("loopwright", VERSION.into()), ("sheets", sheets)]))
         .and_then(|copy| json::text(&copy, 2))
         .ok_or(BackupError::NotMade)?;
-    download(&text).map_err(|_| BackupError::NotMade)
+    download(&text).map_err(|_| BackupError::NotMade)?;
+    SAVED.set((*desk.newest()).clone());
+    Ok(())
+}
+
+/// Whether everything on the desk is in the last copy of this visit, or there is nothing.
+pub fn holds(desk: &Desk) -> bool {
+    SAVED.with_borrow(|saved| *saved == *desk.newest())
 }
 
 /// Lays a file's sheets on the desk; answers how many fields changed.
@@ -100,10 +113,14 @@ fn download(text: &str) -> Result<(), JsValue> {
     let kind = BlobPropertyBag::new();
     kind.set_type("application/json");
     let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &kind)?;
-    let address = Url::create_object_url_with_blob(&blob)?;
+    hand_over(Url::create_object_url_with_blob(&blob)?, FILE_NAME)
+}
+
+/// Has the browser download what is at an address of this page's own making; the address is given up after a while.
+pub fn hand_over(address: String, name: &str) -> Result<(), JsValue> {
     let anchor: HtmlAnchorElement = document().create_element("a")?.dyn_into()?;
     anchor.set_href(&address);
-    anchor.set_download(FILE_NAME);
+    anchor.set_download(name);
     anchor.click();
     Timeout::new(FORGET_MS, move || {
         let _ = Url::revoke_object_url(&address);

@@ -7,6 +7,7 @@ mod drawing;
 mod form;
 mod frame;
 mod offline;
+mod one_file;
 mod page;
 mod part;
 mod route;

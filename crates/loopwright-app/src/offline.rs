@@ -54,7 +54,8 @@ fn look() -> Offline {
     }
 }
 
-fn dispatch(name: &str) {
+/// Says something to `boot.js`.
+pub fn dispatch(name: &str) {
     if let Ok(event) = Event::new(name) {
         let _ = window().dispatch_event(&event);
     }

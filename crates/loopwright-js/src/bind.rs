@@ -5,6 +5,8 @@
 //! class gives it, or one that is worked out when it is read.
 
 use crate::given::{own_keys, read};
+#[cfg(feature = "words")]
+use crate::told::{self, Spoken};
 use js_sys::{Array, Object, Reflect, TypeError};
 use loopwright::problem::Problem;
 use serde::Serialize;
@@ -21,7 +23,7 @@ enum Outcome<A> {
 }
 
 /// Asks one tool. `usual` is its question where nothing is said, `always` the fields that have to be said.
-pub(crate) fn ask<Q: Serialize + DeserializeOwned, A: Serialize>(
+pub(crate) fn ask<Q: Serialize + DeserializeOwned + Spoken, A: Serialize>(
     tool: &str,
     usual: &Q,
     always: &[&str],
@@ -34,8 +36,27 @@ pub(crate) fn ask<Q: Serialize + DeserializeOwned, A: Serialize>(
         Ok(answer) => Outcome::Answer(answer),
         Err(problems) => Outcome::Problems(problems),
     };
-    plain(&outcome)
+    with_words(plain(&outcome)?, &question)
 }
+
+/// What comes out with what the app would say beside it.
+#[cfg(feature = "words")]
+fn with_words(outcome: JsValue, question: &impl Spoken) -> Result<JsValue, JsValue> {
+    Reflect::set(&outcome, &JsValue::from_str("words"), &plain(&told::said(question))?)?;
+    Ok(outcome)
+}
+
+#[cfg(not(feature = "words"))]
+fn with_words<Q: Spoken>(outcome: JsValue, _: &Q) -> Result<JsValue, JsValue> {
+    Ok(outcome)
+}
+
+/// Without words there is nothing that a question has to have for them.
+#[cfg(not(feature = "words"))]
+pub(crate) trait Spoken {}
+
+#[cfg(not(feature = "words"))]
+impl<Q> Spoken for Q {}
 
 /// As a plain object: no `Map`, and `null` for what is not there.
 pub(crate) fn plain(value: &impl Serialize) -> Result<JsValue, JsValue> {

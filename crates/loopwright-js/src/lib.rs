@@ -24,12 +24,25 @@
 //! thing that would be right. An object that is no question at all (a field missing, unknown, or not of its kind, such
 //! as half a stitch) is a mistake of the program: a `TypeError` whose sentence names the field. Numbers that a person
 //! typed therefore go through `readCount` first.
+//!
+//! **In words.** With the feature `words`, which is the package's second entry, what comes out has `words` beside it: the
+//! sentences that the app would say to that question.
 
 mod bind;
 mod given;
 mod quantity;
+#[cfg(feature = "words")]
+mod told;
+// The app's own sentences. It has no library, and what is not said here is of use there.
+#[cfg(feature = "words")]
+#[allow(dead_code, unused_imports)]
+#[path = "../../loopwright-app/src/words/mod.rs"]
+mod words;
 
 pub use quantity::{print_length, print_mass, read_count, read_gauge, read_length, read_mass, read_needle};
+
+#[cfg(feature = "words")]
+pub use told::measure_in;
 
 /// One file for each tool of the list, with a function of the tool's name: without it this does not compile.
 macro_rules! bindings {

@@ -102,22 +102,49 @@ fn the_types_of_the_element_allow_what_is_right_and_refuse_what_is_wrong() {
 }
 
 #[test]
+fn every_function_is_asked() {
+    let ask = include_str!("ask.mjs");
+    let (_, imported) = ask.rsplit_once("import {").expect("ask.mjs imports");
+    let (imported, _) = imported.split_once('}').expect("ask.mjs names what it imports");
+    let imported: Vec<&str> = imported.split([',', ' ', '\n']).collect();
+    let declared = include_str!("../index.d.ts").lines();
+    let functions = declared.filter_map(|line| line.strip_prefix("export function ")?.split('(').next());
+    let functions: Vec<&str> = functions.filter(|name| *name != "initSync").collect();
+    assert!(functions.len() >= 22, "{functions:?}");
+    for name in functions {
+        assert!(imported.contains(&name), "nobody asks {name}");
+    }
+}
+
+/// A browser opens the same bundle in a test of its own, which finds it where this one leaves it.
+#[test]
 fn a_bundle_has_the_webassembly_beside_it() {
     let (Some(place), Some(vite)) = (installed("bundled"), env::var_os("LOOPWRIGHT_VITE")) else {
         println!("left out: LOOPWRIGHT_VITE names no folder of Vite");
         return;
     };
-    place_script(
-        &place,
-        "index.html",
-        "<script type=\"module\" src=\"page.js\"></script>",
-    );
-    place_script(&place, "page.js", include_str!("page.js"));
+    place_script(&place, "index.html", PAGE);
+    let page = [
+        include_str!("page.js"),
+        include_str!("ask.mjs"),
+        "globalThis.asked = true;\n",
+    ];
+    place_script(&place, "page.js", &page.concat());
+    place_script(&place, "assert.js", include_str!("assert.js"));
+    place_script(&place, "vite.config.js", include_str!("vite.config.js"));
     let vite = PathBuf::from(vite).join("bin/vite.js");
     node(&place, &[&vite.to_string_lossy(), "build", "--logLevel", "warn"]);
     place_script(&place, "bundled.mjs", include_str!("bundled.mjs"));
     node(&place, &["bundled.mjs"]);
 }
+
+/// A page with the policy that the README says is needed, and no more.
+const PAGE: &str = "<!doctype html><html lang=\"en\"><meta charset=\"utf-8\"><title>Asked</title>
+<meta http-equiv=\"Content-Security-Policy\"
+  content=\"default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'; img-src data:\">
+<link rel=\"icon\" href=\"data:,\">
+<script type=\"module\" src=\"page.js\"></script>
+";
 
 /// A folder in which the packed package is installed, or nothing where there is no node.
 fn installed(name: &str) -> Option<PathBuf> {

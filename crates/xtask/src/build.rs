@@ -3,7 +3,7 @@
 use crate::{
     compile,
     files::{self, Files},
-    finish, house, minify, page,
+    finish, house, minify, packed, page,
     run::say,
     single, sizes, squeeze,
     weight::{self, Weight},
@@ -63,9 +63,11 @@ fn assemble(package: &str, page: &str) -> Result<Made> {
 
 fn write_folder(mut made: Made) -> Result<Made> {
     made.is_small &= minify::minify(&mut made.files)?;
-    say("Writing dist/ with its policy and its list for offline use");
+    say("Writing dist/ with its policy, its list for offline use, and each file packed beside itself");
     finish::finish(&mut made.files)?;
-    files::replace(&house::root().join("dist"), &made.files)?;
+    let dist = house::root().join("dist");
+    files::replace(&dist, &made.files)?;
+    files::write(&dist, &packed::beside(&made.files)?)?;
     Ok(made)
 }
 

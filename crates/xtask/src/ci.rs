@@ -51,6 +51,8 @@ pub fn test(extent: Extent) -> Result<()> {
             steps.take("the package for JavaScript", package)?;
             steps.take("the same bytes from another folder", elsewhere::same_bytes)?;
             browsers(&mut steps)?;
+            steps.take("the package in a bundled page", bundle)?;
+            steps.take("the site on real servers", hosting)?;
             live_reload(&mut steps)
         }
     }
@@ -110,6 +112,18 @@ fn sources(steps: &mut Steps) -> Result<()> {
         let mut command = workspace("doc");
         command.args(["--no-deps", "--features", DRIVEN]);
         run(command.env("RUSTDOCFLAGS", "-D warnings"), minutes(10))
+    })?;
+    steps.take("the crate as it would be published", || {
+        // Built once more from what is packed, without the network: nothing it needs lies outside of it.
+        let arguments = [
+            "package",
+            "--locked",
+            "--offline",
+            "--allow-dirty",
+            "--package",
+            "loopwright",
+        ];
+        run(&mut cargo(&arguments), minutes(10))
     })?;
     steps.take("tests", || {
         run(workspace("test").args(["--features", DRIVEN]), minutes(15))
@@ -173,6 +187,28 @@ fn browsers(steps: &mut Steps) -> Result<()> {
         steps.shaky = scenarios.lines().map(str::to_owned).collect();
     }
     Ok(())
+}
+
+/// The page that the package's tests bundled, in a browser; there is none where the bundler could not be had.
+fn bundle() -> Result<()> {
+    let folder = house::target_folder()?.join("tmp/bundled/dist");
+    if !folder.exists() && !house::is_ci() {
+        say("The bundled page is not opened: there is none");
+        return Ok(());
+    }
+    run(browser_test("bundle").env("LOOPWRIGHT_BUNDLE", folder), minutes(5))
+}
+
+/// The site on the servers that the examples are written for. A person's machine may lack them and be unable to install
+/// them, which is said; a machine may not.
+fn hosting() -> Result<()> {
+    if let Err(why) = packages::install_servers() {
+        ensure!(!house::is_ci(), "the servers are needed: {why:#}");
+        say(&format!("The examples for servers are not tried: {why:#}"));
+        return Ok(());
+    }
+    let mut command = browser_test("hosting");
+    run(command.env("LOOPWRIGHT_DIST", house::root().join("dist")), minutes(5))
 }
 
 /// That `trunk serve` gives a working page.

@@ -1,6 +1,6 @@
 //! The page's content security policy: what may run and load, with a hash for each piece that stands inside the page.
 
-use crate::page::{elements, replaced};
+use crate::page::{elements, replaced, without};
 use anyhow::{Context, Result};
 use base64::{Engine, engine::general_purpose::STANDARD};
 use sha2::{Digest, Sha256};
@@ -33,8 +33,12 @@ pub fn policy(html: &str, sources: Sources) -> String {
     rules.join("; ")
 }
 
-/// The page with its policy written as the first thing after the character set, before anything it governs.
+/// The page with its policy written as the first thing after the character set, before anything it governs, in place of
+/// one that it may have from an earlier build.
 pub fn enforce(html: &str, sources: Sources) -> Result<String> {
+    let earlier = elements(html, "meta").into_iter();
+    let earlier = earlier.filter(|meta| meta.attribute("http-equiv") == Some(NAME));
+    let html = &without(html, earlier.map(|meta| meta.range).collect());
     let metas = elements(html, "meta");
     let charset = metas.iter().find(|meta| meta.attribute("charset").is_some());
     let end = charset.context("the page does not open with <meta charset>")?.range.end;
@@ -109,6 +113,14 @@ mod tests {
         assert!(page.find("http-equiv").unwrap() < page.find("<style").unwrap());
         assert_eq!(policy_in(&page), Some(policy(PAGE, Sources::OwnFolder)));
         assert_eq!(policy_in(PAGE), None);
+    }
+
+    #[test]
+    fn a_page_that_has_a_policy_is_given_the_new_one() {
+        let once = enforce(PAGE, Sources::Nowhere).unwrap();
+        assert_eq!(enforce(&once, Sources::Nowhere).unwrap(), once);
+        let other = enforce(&once, Sources::OwnFolder).unwrap();
+        assert_eq!(other, enforce(PAGE, Sources::OwnFolder).unwrap());
     }
 
     #[test]

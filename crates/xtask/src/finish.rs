@@ -1,4 +1,5 @@
-//! The last step of every build: the page gets its policy and its preload links, and the offline worker its list of files.
+//! The last step of every build: files get names by their bytes, the page its policy and its preload links, and the offline
+//! worker its list of files.
 //!
 //! The list is written after everything else has its final bytes. Each file stands in it with a hash, so that the
 //! worker can refuse a file that arrived broken; the version is a hash over all of them and the worker's own text, so
@@ -7,11 +8,11 @@
 use crate::{
     csp::{self, Sources},
     files::Files,
-    heights, house,
+    heights, house, names, packed,
     page::{elements, replaced, without},
     preload::preload,
 };
-use anyhow::{Context, Result, ensure};
+use anyhow::{Context, Result, bail};
 use base64::{Engine, engine::general_purpose::STANDARD};
 use sha2::{Digest, Sha256};
 
@@ -21,20 +22,45 @@ pub const WORKER: &str = "sw.js";
 /// The element for other pages. It has one address, which stands in pages that are not ours.
 pub const EMBED: &str = "embed.js";
 
-/// Finishes a page that was built by us or by trunk.
+/// What the worker's version stands between, and its list of files.
+const VERSION: [&str; 2] = ["const VERSION = ", ";\n"];
+const LIST: [&str; 2] = ["const FILES = ", ";\n"];
+
+/// Finishes a page that was built by us or by trunk, or one that was finished before and changed since.
 pub fn finish(files: &mut Files) -> Result<()> {
     heights::fill(files)?;
-    finish_page(files, house::APP)?;
-    let worker = text(files, WORKER)?;
-    let worker = fill(&worker, files)?;
-    files.insert(WORKER.to_owned(), worker.into_bytes());
-    Ok(())
+    packed::take_away(files);
+    names::plain(files);
+    link(files, house::APP)?;
+    names::by_bytes(files)?;
+    enforce(files)?;
+    list(files)
 }
 
 /// Finishes the page of the program of this name; a page that keeps nothing for offline use needs no more.
 pub fn finish_page(files: &mut Files, program: &str) -> Result<()> {
+    link(files, program)?;
+    enforce(files)
+}
+
+/// Writes the list of files into the worker, and a version over them. It is made anew where there was one.
+pub fn list(files: &mut Files) -> Result<()> {
+    let worker = fill(&emptied(&text(files, WORKER)?)?, files)?;
+    files.insert(WORKER.to_owned(), worker.into_bytes());
+    Ok(())
+}
+
+/// The page's links are those that a browser needs.
+fn link(files: &mut Files, program: &str) -> Result<()> {
     let html = settle_reload(&drop_links(&text(files, "index.html")?));
-    let html = csp::enforce(&preload(&html, program)?, Sources::OwnFolder)?;
+    let html = preload(&html, program)?;
+    files.insert("index.html".to_owned(), html.into_bytes());
+    Ok(())
+}
+
+/// The page carries its policy.
+fn enforce(files: &mut Files) -> Result<()> {
+    let html = csp::enforce(&text(files, "index.html")?, Sources::OwnFolder)?;
     files.insert("index.html".to_owned(), html.into_bytes());
     Ok(())
 }
@@ -96,21 +122,26 @@ fn fill(worker: &str, files: &Files) -> Result<String> {
         .iter()
         .take(8)
         .fold(String::new(), |text, byte| format!("{text}{byte:02x}"));
-    let worker = write_in(
-        worker,
-        "const VERSION = \"\";",
-        &format!("const VERSION = {version:?};"),
-    )?;
-    write_in(&worker, "const FILES = [];", &format!("const FILES = {list};"))
+    let worker = write_in(worker, VERSION, &format!("{version:?}"))?;
+    write_in(&worker, LIST, &list)
 }
 
-/// `text` with the one place where `blank` stands filled.
-fn write_in(text: &str, blank: &str, filling: &str) -> Result<String> {
-    ensure!(
-        text.matches(blank).count() == 1,
-        "{WORKER} must have exactly one line `{blank}`"
-    );
-    Ok(text.replace(blank, filling))
+/// The worker's text without what an earlier build wrote into it.
+fn emptied(worker: &str) -> Result<String> {
+    write_in(&write_in(worker, VERSION, "\"\"")?, LIST, "[]")
+}
+
+/// `text` with what is written between these two, in their one place.
+fn write_in(text: &str, [start, end]: [&str; 2], filling: &str) -> Result<String> {
+    let mut parts = text.split(start);
+    let only = (parts.next(), parts.next(), parts.next());
+    let (Some(before), Some(rest), None) = only else {
+        bail!("{WORKER} must have `{start}` exactly once");
+    };
+    let (_, after) = rest
+        .split_once(end)
+        .with_context(|| format!("`{start}` does not end"))?;
+    Ok([before, start, filling, end, after].concat())
 }
 
 #[cfg(test)]
@@ -136,10 +167,8 @@ mod tests {
     #[test]
     fn every_file_but_the_worker_is_listed_with_its_hash() {
         let (_, worker) = finished(page());
-        assert!(
-            worker.contains("[\"./a/b.css\", \"X1RutGBrXCt9KkSaXMK7tHftWiRscFHOhxsS8tv8hBk=\"]"),
-            "{worker}"
-        );
+        let css = "[\"./a/b-5f546eb4606b5c2b.css\", \"X1RutGBrXCt9KkSaXMK7tHftWiRscFHOhxsS8tv8hBk=\"]";
+        assert!(worker.contains(css), "{worker}");
         assert!(worker.contains("[\"./\", ") && !worker.contains("./sw.js"), "{worker}");
     }
 
@@ -157,6 +186,18 @@ mod tests {
             b"// x\nconst VERSION = \"\";\nconst FILES = [];\n".to_vec(),
         );
         assert_ne!(version(&first), version(&finished(other).1));
+    }
+
+    #[test]
+    fn a_finished_page_that_changed_is_finished_anew() {
+        let mut files = page();
+        finish(&mut files).unwrap();
+        let css = names::find(&files, "a/b.css").unwrap().to_owned();
+        files.insert(css, b"b{}".to_vec());
+        files.insert("index.html.br".to_owned(), Vec::new());
+        let mut other = page();
+        other.insert("a/b.css".to_owned(), b"b{}".to_vec());
+        assert_eq!(finished(files), finished(other));
     }
 
     #[test]

@@ -1,8 +1,9 @@
 //! The house's chores, as a library: how the page is built, finished, served and checked.
 //!
 //! One way through: [`build`] compiles and binds the app, [`page`] reads from `web/index.html` what else belongs to
-//! the page, [`finish`] makes it fit for offline use and strict about where scripts come from, [`single`] folds it
-//! into one file, and [`site`] answers for it over HTTP. A built page is [`files::Files`], a map from path to bytes,
+//! the page, [`finish`] gives the files names by their bytes ([`names`]) and makes the page fit for offline use and strict
+//! about where scripts come from, [`packed`] puts packed files beside them, [`single`] folds the page into one file, and
+//! [`site`] answers for it over HTTP. A built page is [`files::Files`], a map from path to bytes,
 //! until it is written: every step but the first and the last is a function from such a map to another.
 //!
 //! What is *not* here: the trade's arithmetic, and anything the browser runs. `web/boot.js` and `web/sw.js` are
@@ -20,9 +21,11 @@ pub mod heights;
 pub mod house;
 pub mod http;
 pub mod minify;
+pub mod names;
 pub mod npm;
 pub mod npm_package;
 pub mod packages;
+pub mod packed;
 pub mod page;
 pub mod pages;
 pub mod preload;
@@ -35,5 +38,6 @@ pub mod sizes;
 pub mod squeeze;
 pub mod tidy;
 pub mod tools;
+pub mod tour;
 pub mod weight;
 pub mod yardstick;

@@ -9,7 +9,7 @@ use std::{
 use xtask::{
     build,
     ci::{self, Extent},
-    files, finish, npm_package, pages, serve, shots, tidy,
+    files, finish, npm_package, pages, serve, shots, tidy, tour,
 };
 
 const HELP: &str = "\
@@ -23,6 +23,7 @@ cargo xtask bench pages        how long a first visit waits for its answer; [--b
 cargo xtask bench keys         how long a key waits to be seen, in every tool; [--beside D] and in another built folder
 cargo xtask npm                the maths for JavaScript, a package folder in target/npm/
 cargo xtask npm declare        the same, and its declarations into crates/loopwright-js/index.d.ts
+cargo xtask tour               the README of the maths crate, from the words at the head of its lib.rs
 cargo xtask snapshot           the text of every state, for the browser tests to compare: look at `git diff`
 cargo xtask heights            how high each tool is inside another page, into web/heights.txt
 cargo xtask shots [--out D]    pictures of every state of the gallery, and the README's
@@ -58,6 +59,7 @@ fn chore(arguments: &[String]) -> Result<()> {
         ["bench", "keys", "--beside", folder] => pages::keys(Some(Path::new(folder))),
         ["npm"] => npm_package::build().map(|_| ()),
         ["npm", "declare"] => npm_package::declare(),
+        ["tour"] => tour::write(),
         ["snapshot"] => ci::snapshot(),
         ["heights"] => ci::heights(),
         ["shots"] => shots::shots(None),
@@ -78,5 +80,5 @@ fn chore(arguments: &[String]) -> Result<()> {
 fn finish_folder(folder: PathBuf) -> Result<()> {
     let mut page = files::read(&folder)?;
     finish::finish(&mut page)?;
-    files::write(&folder, &page)
+    files::replace(&folder, &page)
 }

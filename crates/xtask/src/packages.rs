@@ -1,11 +1,11 @@
-//! The browsers and their drivers, from Debian where that is possible.
+//! The browsers and their drivers, and the servers that examples are written for, from Debian where that is possible.
 
 use crate::{
     house,
     run::{minutes, run, say},
 };
 use anyhow::{Result, bail};
-use std::{fs, process::Command};
+use std::{fs, path::Path, process::Command};
 
 /// A program the browser tests need, and the Debian package that brings it.
 const PROGRAMS: [(&str, &str); 4] = [
@@ -15,12 +15,35 @@ const PROGRAMS: [(&str, &str); 4] = [
     ("Xvfb", "xvfb"),
 ];
 
+/// The servers that the examples in `web/hosting` are for, and a module of one of them.
+const SERVERS: [(&str, &str); 2] = [("nginx", "nginx"), ("apache2", "apache2-bin")];
+const BROTLI: (&str, &str) = (
+    "/usr/lib/nginx/modules/ngx_http_brotli_static_module.so",
+    "libnginx-mod-http-brotli-static",
+);
+
 /// Letters to measure and picture pages with; a bare machine has none.
 const FONTS: &str = "fonts-dejavu-core";
 
-/// Installs what is missing, or says in one sentence what to install.
+/// Installs what is missing of browsers, drivers and letters, or says in one sentence what to install.
 pub fn install() -> Result<()> {
-    let missing = missing();
+    let mut missing = missing(&PROGRAMS);
+    if fs::read_dir("/usr/share/fonts/truetype").map_or(true, |mut fonts| fonts.next().is_none()) {
+        missing.push(FONTS);
+    }
+    fetch(&missing)
+}
+
+/// Installs what is missing of the servers, or says in one sentence what to install.
+pub fn install_servers() -> Result<()> {
+    let mut missing = missing(&SERVERS);
+    if !Path::new(BROTLI.0).exists() {
+        missing.push(BROTLI.1);
+    }
+    fetch(&missing)
+}
+
+fn fetch(missing: &[&str]) -> Result<()> {
     if missing.is_empty() {
         return Ok(());
     }
@@ -33,18 +56,14 @@ pub fn install() -> Result<()> {
     run(
         apt()
             .args(["install", "--quiet", "--yes", "--no-install-recommends"])
-            .args(&missing),
+            .args(missing),
         minutes(10),
     )
 }
 
-fn missing() -> Vec<&'static str> {
-    let programs = PROGRAMS.iter().filter(|(program, _)| !house::on_path(program));
-    let mut missing: Vec<&str> = programs.map(|(_, package)| *package).collect();
-    if fs::read_dir("/usr/share/fonts/truetype").map_or(true, |mut fonts| fonts.next().is_none()) {
-        missing.push(FONTS);
-    }
-    missing
+fn missing(programs: &[(&'static str, &'static str)]) -> Vec<&'static str> {
+    let missing = programs.iter().filter(|(program, _)| !house::on_path(program));
+    missing.map(|(_, package)| *package).collect()
 }
 
 fn apt() -> Command {

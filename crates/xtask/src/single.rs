@@ -18,6 +18,9 @@ use base64::{Engine, engine::general_purpose::STANDARD};
 /// How `boot.js` asks for the glue; in one file there is nothing to ask for.
 const ASK: &str = "import(\"./loopwright-app.js\")";
 
+/// How `boot.js` asks for what assembles such a page in the browser.
+const ASSEMBLE: &str = "import(\"./one-file.js\")";
+
 /// The name under which the glue is found instead.
 const GLUE: &str = "loopwrightGlue";
 
@@ -82,7 +85,8 @@ fn scripts(files: &Files) -> Result<String> {
         boot.matches(ASK).count() == 1,
         "boot.js must ask for the glue once, by `{ASK}`"
     );
-    let boot = boot.replace(ASK, &format!("{GLUE}()"));
+    // A page that is one file is copied as it stands: there is nothing to assemble it from, and no need.
+    let boot = boot.replace(ASK, &format!("{GLUE}()")).replace(ASSEMBLE, "null");
     let module = format!("const {GLUE} = (() => {{\n{glue}\n{UNPACK}}})();\n{{\n{boot}}}\n");
     Ok(format!(
         "<script type=\"application/octet-stream\" id=\"loopwright-wasm\">{packed}</script>\n\

@@ -4,8 +4,11 @@
 //! and spoil some of them. It never leaves the folder, and it never forbids being framed: a teacher may put a tool in
 //! a page of her own.
 
-use crate::csp;
+use crate::{csp, names};
 use std::{fs, path::Path};
+
+/// What the page never asks a device for.
+pub const NO_DEVICES: &str = "camera=(), geolocation=(), microphone=(), payment=(), usb=()";
 
 /// An answer over HTTP.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -74,15 +77,24 @@ fn found(path: &str, body: Vec<u8>) -> Response {
     // What is no page needs nothing, but the worker, which asks for the page's files.
     let policy = policy.unwrap_or_else(|| "default-src 'none'; connect-src 'self'".to_owned());
     let headers = [
-        // Names carry no hash, so a copy must be asked for again; the worker is what makes the page quick.
-        ("Cache-Control", "no-cache"),
+        ("Cache-Control", keeping(path)),
         ("Content-Security-Policy", &policy),
-        // The page may be framed by others, also in a sandbox without an origin of its own, to which its parts are
-        // another site's. There is nothing secret in them.
-        ("Cross-Origin-Resource-Policy", "cross-origin"),
+        ("Permissions-Policy", NO_DEVICES),
+        // In a frame whose sandbox gives it no origin, the page's own scripts are another origin's. Nothing in the files
+        // is secret, so anyone may have them.
         ("Access-Control-Allow-Origin", "*"),
+        ("Cross-Origin-Resource-Policy", "cross-origin"),
     ];
     answer(200, kind(path), &headers, body)
+}
+
+/// How long a browser may keep a file: for ever where its name would be another if its bytes were.
+pub fn keeping(path: &str) -> &'static str {
+    if names::has_hash(path) {
+        "public, max-age=31536000, immutable"
+    } else {
+        "no-cache"
+    }
 }
 
 fn missing() -> Response {
@@ -136,6 +148,7 @@ mod tests {
         fs::write(folder.join("secret.txt"), "secret").unwrap();
         fs::write(folder.join("in/index.html"), "<meta charset=utf-8>").unwrap();
         fs::write(folder.join("in/a b.wasm"), "wasm").unwrap();
+        fs::write(folder.join("in/a-0123456789abcdef.js"), "f()").unwrap();
         folder
     }
 
@@ -157,7 +170,14 @@ mod tests {
         let wasm = respond(&root, "/a%20b.wasm");
         assert_eq!((wasm.status, header(&wasm, "Content-Type")), (200, "application/wasm"));
         assert_eq!(header(&wasm, "Content-Length"), "4");
+        let hashed = respond(&root, "/a-0123456789abcdef.js");
+        assert!(header(&hashed, "Cache-Control").ends_with(" immutable"));
         assert!(page.headers.iter().all(|header| header.0 != "X-Frame-Options"));
+        for file in [&page, &wasm] {
+            assert_eq!(header(file, "Access-Control-Allow-Origin"), "*");
+            assert_eq!(header(file, "Cross-Origin-Resource-Policy"), "cross-origin");
+            assert_eq!(header(file, "X-Content-Type-Options"), "nosniff");
+        }
         fs::remove_dir_all(folder).unwrap();
     }
 

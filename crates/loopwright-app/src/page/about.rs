@@ -3,8 +3,10 @@
 use super::light::{self, Light};
 use super::storage;
 use super::units::units;
+use super::whole::WholeWorkbox;
 use crate::backup::{self, BackupError};
 use crate::desk::{Announcement, Desk};
+use crate::one_file;
 use crate::part::plain::{button, element, link, list, status, text, text_element};
 use crate::part::{Label, announced, settings_choice};
 use crate::route::{self, Route};
@@ -30,17 +32,16 @@ pub fn about(desk: &Desk, offline_ready: bool) -> Html {
         units(desk),
         says_so(words::MEASURES_TEXT),
         heading(words::STORED),
-        says_so(words::STORED_TEXT),
-        says_so(storage::persistence(desk.status().persistence)),
+        stored(desk),
         heading(words::COPY),
         says_so(words::COPY_TEXT),
         copies(desk),
         heading(words::OFFLINE),
-        says_so(if offline_ready {
-            words::OFFLINE_READY
-        } else {
-            words::OFFLINE_NOT
-        }),
+        says_so(without_network(offline_ready)),
+        heading(words::WHOLE),
+        says_so(words::WHOLE_TEXT),
+        says_so(words::WHOLE_ON_TABLETS),
+        html! { <WholeWorkbox /> },
         heading(words::LIGHT),
         element("div", "line", vec![light]),
         element("p", "practice", vec![gallery]),
@@ -48,16 +49,45 @@ pub fn about(desk: &Desk, offline_ready: bool) -> Html {
     element("article", "about", page)
 }
 
+/// Where what is typed is kept, and whether the browser may clear it.
+fn stored(desk: &Desk) -> Html {
+    let sentences = if one_file::is_opened() {
+        vec![words::STORED_IN_FILE]
+    } else {
+        vec![words::STORED_TEXT, storage::persistence(desk.status().persistence)]
+    };
+    list(
+        sentences
+            .into_iter()
+            .map(|words| text_element("p", "", words))
+            .collect(),
+    )
+}
+
+/// Whether the page opens without the internet.
+fn without_network(offline_ready: bool) -> &'static str {
+    if one_file::is_opened() {
+        words::OFFLINE_IN_FILE
+    } else if offline_ready {
+        words::OFFLINE_READY
+    } else {
+        words::OFFLINE_NOT
+    }
+}
+
+/// Saves a copy; what went wrong is said where the page says such things.
+pub fn save_copy(desk: &Desk) {
+    desk.announce(match backup::save_copy(desk) {
+        Ok(()) => Announcement::Nothing,
+        Err(why) => Announcement::Words(refused(&why).into()),
+    });
+}
+
 /// Saving a copy and bringing one back.
 fn copies(desk: &Desk) -> Html {
     let save = {
         let desk = desk.clone();
-        Callback::from(move |_| {
-            desk.announce(match backup::save_copy(&desk) {
-                Ok(()) => Announcement::Nothing,
-                Err(why) => Announcement::Words(refused(&why).into()),
-            });
-        })
+        Callback::from(move |_| save_copy(&desk))
     };
     let bring = {
         let desk = desk.clone();

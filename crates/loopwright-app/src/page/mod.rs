@@ -12,8 +12,9 @@ mod paper;
 mod search;
 mod storage;
 mod units;
+mod whole;
 
-pub use about::about;
+pub use about::{about, save_copy};
 pub use gallery::{gallery, gallery_state};
 pub use home::home;
 pub use paper::use_folds_open_on_paper;

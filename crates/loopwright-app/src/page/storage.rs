@@ -1,6 +1,7 @@
 //! What may be said about the storage, in the footer of every page and on the page about it.
 
 use crate::desk::{Keeping, Persistence};
+use crate::one_file;
 use crate::store::StoreError;
 use crate::words::page as words;
 use std::borrow::Cow;
@@ -8,6 +9,7 @@ use std::borrow::Cow;
 /// Whether what was typed is kept, in few words.
 pub fn keeping(keeping: &Keeping) -> String {
     match keeping {
+        Keeping::Kept if one_file::is_opened() => words::KEPT_BESIDE_FILE.into(),
         Keeping::Kept => words::KEPT.into(),
         Keeping::Writing => words::KEEPING.into(),
         Keeping::Failed(why) => words::not_kept_yet(&reason(why)),

@@ -3,12 +3,15 @@
 //!
 //! The names are those of the declarations that the binding library writes, so that no function can be forgotten.
 
-use super::{GLUE, WASM};
+use super::Entry;
 use anyhow::{Context, Result, ensure};
 use std::fmt::Write;
 
 /// The functions that start, declared here and not by the binding library, whose own declarations tell of its insides.
 const START: &str = include_str!("start.d.ts");
+
+/// What the sentences are, in the entry that has them.
+const WORDS: &str = include_str!("words.d.ts");
 
 /// A function of the maths: its name and what it takes.
 struct Function<'a> {
@@ -29,11 +32,38 @@ pub fn declarations(bound: &str) -> Result<String> {
     Ok(format!("{}\n\n{START}", own.trim()))
 }
 
+/// The declarations of the entry with sentences: its functions give what the others give, and what the app would say.
+pub fn declarations_in_words(types: &str, bound: &str) -> Result<String> {
+    let names = types.lines().filter_map(|line| {
+        let rest = line
+            .strip_prefix("export type ")
+            .or(line.strip_prefix("export interface "))?;
+        rest.split(|letter: char| !letter.is_alphanumeric()).next()
+    });
+    let names: Vec<&str> = names.collect();
+    let own: Vec<String> = declarations(bound)?.lines().map(in_words).collect();
+    Ok(format!(
+        "import type {{\n  {},\n}} from \"./index.js\";\nexport type * from \"./index.js\";\n\n{WORDS}\n{}\n",
+        names.join(",\n  "),
+        own.join("\n")
+    ))
+}
+
+/// A function that answers a question does so in words as well.
+fn in_words(line: &str) -> String {
+    let result = line.strip_suffix("Result;").and_then(|rest| rest.rsplit_once("): "));
+    match result {
+        Some((start, tool)) if line.starts_with("export function ") => format!("{start}): InWords<{tool}Result>;"),
+        _ => line.to_owned(),
+    }
+}
+
 /// The entry for browsers and bundlers.
-pub fn browsers(bound: &str) -> Result<String> {
+pub fn browsers(bound: &str, entry: &Entry) -> Result<String> {
+    let glue = entry.glue();
     let mut script = format!(
         "// The arithmetic of hand knitting. Everything is declared in index.d.ts.\n\
-         import start, * as glue from \"./{GLUE}\";\n\n\
+         import start, * as glue from \"./{glue}\";\n\n\
          let started = false;\n\n\
          /** Fetches the WebAssembly, or takes what it is given, and starts it; once is enough. */\n\
          export default async function init(source) {{\n  \
@@ -60,13 +90,14 @@ pub fn browsers(bound: &str) -> Result<String> {
 }
 
 /// The entry for node, which reads the WebAssembly from beside itself.
-pub fn node() -> String {
+pub fn node(entry: &Entry) -> String {
+    let (browsers, wasm) = (entry.scripts[0], entry.wasm());
     format!(
         "// Starts itself: in node the WebAssembly is a file beside this one.\n\
          import {{ readFileSync }} from \"node:fs\";\n\
-         import {{ initSync }} from \"./index.js\";\n\n\
-         initSync(readFileSync(new URL(\"./{WASM}\", import.meta.url)));\n\n\
-         export * from \"./index.js\";\n\n\
+         import {{ initSync }} from \"./{browsers}\";\n\n\
+         initSync(readFileSync(new URL(\"./{wasm}\", import.meta.url)));\n\n\
+         export * from \"./{browsers}\";\n\n\
          /** Nothing is left to be done: it has started. */\n\
          export default async function init() {{}}\n"
     )
@@ -110,10 +141,28 @@ mod tests {
 
     #[test]
     fn functions_have_their_names_and_arguments() {
-        let script = browsers(BOUND).unwrap();
+        let script = browsers(BOUND, &super::super::DATA).unwrap();
+        assert!(script.contains("from \"./loopwright.js\""), "{script}");
         assert!(script.contains("export function hem(question) {"), "{script}");
         assert!(script.contains("return glue.print(length, unit);"), "{script}");
         assert_eq!(script.matches("export function initSync").count(), 1);
+    }
+
+    #[test]
+    fn a_tool_answers_in_words_and_other_functions_do_not() {
+        let types = "export interface Hem {\nexport type HemResult = Result<Hem>;\n";
+        let bound = "export function hem(question: Hem): HemResult;\nexport function print(a: A): string;\n\
+            export type InitInput = 1;";
+        let declared = declarations_in_words(types, bound).unwrap();
+        assert!(
+            declared.starts_with("import type {\n  Hem,\n  HemResult,\n} from"),
+            "{declared}"
+        );
+        assert!(
+            declared.contains("hem(question: Hem): InWords<HemResult>;"),
+            "{declared}"
+        );
+        assert!(declared.contains("print(a: A): string;"), "{declared}");
     }
 
     #[test]

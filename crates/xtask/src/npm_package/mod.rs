@@ -1,8 +1,9 @@
-//! The maths for JavaScript as a package folder: `target/npm/loopwright`, ready for `npm pack` or `npm install`.
+//! The maths for JavaScript as a package folder: `target/npm/loopwright`, ready for `npm pack` or `npm install`. It has two
+//! entries, one of data and one with the sentences of the app beside it.
 //!
 //! The glue and the WebAssembly come from the binding library, as for the page; `entry` writes what a program imports.
 //! The declarations are made from the Rust types by `declare`, with the library's own for the functions behind them. They
-//! stand in git as well (`crates/loopwright-js/index.d.ts`), so that a change of the interface is seen.
+//! stand in git as well (beside the sources of `loopwright-js`), so that a change of the interface is seen.
 
 mod declare;
 mod entry;
@@ -23,12 +24,44 @@ use wasm_bindgen_cli_support::Bindgen;
 const CRATE: &str = "loopwright-js";
 /// The package's name.
 const NAME: &str = "loopwright";
-/// What the binding library writes.
-const GLUE: &str = "loopwright.js";
-/// The WebAssembly, as the glue looks for it.
-const WASM: &str = "loopwright_bg.wasm";
-/// Everything that is declared; the same file stands in git.
-const DECLARATIONS: &str = "index.d.ts";
+/// Everything that is declared; the same files stand in git.
+const DECLARATIONS: [&str; 2] = ["index.d.ts", "words.d.ts"];
+
+/// One of the two entries, each with a WebAssembly of its own: who wants no sentences loads none.
+struct Entry {
+    /// What a browser or a bundler imports, and node.
+    scripts: [&'static str; 2],
+    /// What the binding library's files are called.
+    bound: &'static str,
+    /// The features of the crate.
+    features: &'static [&'static str],
+}
+
+/// The maths alone.
+const DATA: Entry = Entry {
+    scripts: ["index.js", "node.js"],
+    bound: "loopwright",
+    features: &[],
+};
+
+/// The same with the sentences of the app beside the data.
+const WORDS: Entry = Entry {
+    scripts: ["words.js", "words-node.js"],
+    bound: "loopwright_words",
+    features: &["--features", "words"],
+};
+
+impl Entry {
+    /// What the binding library writes.
+    fn glue(&self) -> String {
+        format!("{}.js", self.bound)
+    }
+
+    /// The WebAssembly, as the glue looks for it.
+    fn wasm(&self) -> String {
+        format!("{}_bg.wasm", self.bound)
+    }
+}
 
 const README: &str = include_str!("readme.md");
 /// The manifest. In `exports` the order counts: the first condition that holds is taken, so `types` comes first.
@@ -37,21 +70,22 @@ const MANIFEST: &str = include_str!("package.json");
 /// Builds the package and says where it is.
 pub fn build() -> Result<PathBuf> {
     compile::add_target()?;
-    say("Compiling the maths to WebAssembly");
-    run(
-        Command::new("cargo")
-            .args(["build", "--locked", "--release", "--package", CRATE])
-            .args(["--target", house::WASM_TARGET])
-            .current_dir(house::root())
-            .env_remove("RUSTFLAGS")
-            .env("CARGO_ENCODED_RUSTFLAGS", compile::flags()?.join("\x1f")),
-        minutes(15),
-    )?;
-    let mut files = bind()?;
-    if let Some(smaller) = squeeze::squeeze(&files[WASM])? {
-        files.insert(WASM.to_owned(), smaller);
+    let types = types()?;
+    let mut files = Files::new();
+    for (entry, declared) in [DATA, WORDS].into_iter().zip(DECLARATIONS) {
+        compile(&entry)?;
+        let (bound, made) = bind(&entry)?;
+        files.extend(made);
+        let text = match declared {
+            "words.d.ts" => entry::declarations_in_words(&types, &bound)?,
+            _ => format!("{types}\n{}", entry::declarations(&bound)?),
+        };
+        files.insert(declared.to_owned(), text.into_bytes());
+        if let Some(smaller) = squeeze::squeeze(&files[&entry.wasm()])? {
+            files.insert(entry.wasm(), smaller);
+        }
     }
-    files.insert("README.md".to_owned(), readme(&files[WASM])?.into_bytes());
+    files.insert("README.md".to_owned(), readme(&files)?.into_bytes());
     for license in ["LICENSE-MIT", "LICENSE-APACHE"] {
         if let Ok(text) = std::fs::read(house::root().join(license)) {
             files.insert(license.to_owned(), text);
@@ -61,33 +95,48 @@ pub fn build() -> Result<PathBuf> {
     files.insert("package.json".to_owned(), manifest.into_bytes());
     let folder = house::target_folder()?.join("npm").join(NAME);
     files::replace(&folder, &files)?;
-    for (path, bytes) in &files {
-        say(&format!("{:>8} {path}", bytes.len()));
-    }
+    println!("\nnpm/{NAME}/\n{}", sizes::table(&files)?.0);
     say(&format!("The package is in {}", folder.display()));
     Ok(folder)
 }
 
 /// Builds the package and keeps its declarations in git, where a change of the interface is seen.
 pub fn declare() -> Result<()> {
-    let made = build()?.join(DECLARATIONS);
-    let kept = house::root().join("crates").join(CRATE).join(DECLARATIONS);
-    std::fs::copy(&made, &kept).with_context(|| format!("cannot write {}", kept.display()))?;
-    say(&format!(
-        "{} is written anew; `git diff` shows what changed",
-        kept.display()
-    ));
+    let folder = build()?;
+    for name in DECLARATIONS {
+        let kept = house::root().join("crates").join(CRATE).join(name);
+        std::fs::copy(folder.join(name), &kept).with_context(|| format!("cannot write {}", kept.display()))?;
+        say(&format!(
+            "{} is written anew; `git diff` shows what changed",
+            kept.display()
+        ));
+    }
     Ok(())
 }
 
-fn bind() -> Result<Files> {
+fn compile(entry: &Entry) -> Result<()> {
+    say(&format!("Compiling {} to WebAssembly", entry.bound));
+    run(
+        Command::new("cargo")
+            .args(["build", "--locked", "--release", "--package", CRATE])
+            .args(["--target", house::WASM_TARGET])
+            .args(entry.features)
+            .current_dir(house::root())
+            .env_remove("RUSTFLAGS")
+            .env("CARGO_ENCODED_RUSTFLAGS", compile::flags()?.join("\x1f")),
+        minutes(15),
+    )
+}
+
+/// What the binding library declares, and the files of an entry without its declarations.
+fn bind(entry: &Entry) -> Result<(String, Files)> {
     let wasm = house::target_folder()?
         .join(house::WASM_TARGET)
         .join("release")
         .join(format!("{}.wasm", CRATE.replace('-', "_")));
     let mut output = Bindgen::new()
         .input_path(wasm)
-        .out_name(NAME)
+        .out_name(entry.bound)
         .web(true)?
         .typescript(true)
         .omit_default_module_path(false)
@@ -98,15 +147,18 @@ fn bind() -> Result<Files> {
         output.snippets().values().all(Vec::is_empty) && output.local_modules().is_empty(),
         "a crate brings JavaScript of its own"
     );
-    let bound = output.ts().context("the binding library wrote no declarations")?;
-    let declared = format!("{}\n{}", types()?, entry::declarations(bound)?);
-    Ok(Files::from([
-        (DECLARATIONS.to_owned(), declared.into_bytes()),
-        ("index.js".to_owned(), entry::browsers(bound)?.into_bytes()),
-        ("node.js".to_owned(), entry::node().into_bytes()),
-        (GLUE.to_owned(), output.js().as_bytes().to_vec()),
-        (WASM.to_owned(), output.wasm_mut().emit_wasm()),
-    ]))
+    let bound = output
+        .ts()
+        .context("the binding library wrote no declarations")?
+        .to_owned();
+    let [browsers, node] = entry.scripts;
+    let files = Files::from([
+        (browsers.to_owned(), entry::browsers(&bound, entry)?.into_bytes()),
+        (node.to_owned(), entry::node(entry).into_bytes()),
+        (entry.glue(), output.js().as_bytes().to_vec()),
+        (entry.wasm(), output.wasm_mut().emit_wasm()),
+    ]);
+    Ok((bound, files))
 }
 
 /// The declarations of everything that goes in and comes out.
@@ -117,11 +169,16 @@ fn types() -> Result<String> {
     declare::declarations(&sources::types(&maths, &bindings)?, &tools)
 }
 
-/// The README with the size of what it tells of.
-fn readme(wasm: &[u8]) -> Result<String> {
+/// The README with the sizes of what it tells of.
+fn readme(files: &Files) -> Result<String> {
     let kilobytes = |bytes: usize| format!("{} KB", bytes.div_ceil(1000));
-    let text = README.replace("{wasm}", &kilobytes(wasm.len()));
-    Ok(text.replace("{packed}", &kilobytes(sizes::gzip(wasm)?.len())))
+    let mut text = README.to_owned();
+    for (entry, names) in [(DATA, ["{wasm}", "{packed}"]), (WORDS, ["{words}", "{words packed}"])] {
+        let wasm = &files[&entry.wasm()];
+        text = text.replace(names[0], &kilobytes(wasm.len()));
+        text = text.replace(names[1], &kilobytes(sizes::gzip(wasm)?.len()));
+    }
+    Ok(text)
 }
 
 #[cfg(test)]

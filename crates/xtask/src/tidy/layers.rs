@@ -26,7 +26,7 @@ const ROOMS: [(&str, &[&str]); 10] = [
     (
         "page",
         &[
-            "backup", "desk", "drawing", "form", "frame", "part", "route", "store", "tool", "words",
+            "backup", "desk", "drawing", "form", "frame", "one_file", "part", "route", "store", "tool", "words",
         ],
     ),
 ];
@@ -57,7 +57,7 @@ pub fn check(path: &str, text: &str) -> Vec<Finding> {
 }
 
 fn is_room(name: &str) -> bool {
-    ROOMS.iter().any(|(room, _)| *room == name) || ["app", "backup", "offline"].contains(&name)
+    ROOMS.iter().any(|(room, _)| *room == name) || ["app", "backup", "offline", "one_file"].contains(&name)
 }
 
 #[cfg(test)]

@@ -11,7 +11,7 @@ mod sentences;
 mod sources;
 mod top;
 
-use crate::{files, house};
+use crate::{files, house, packed, tour};
 use anyhow::{Result, bail, ensure};
 
 /// Something that breaks a rule: where, and what.
@@ -60,6 +60,12 @@ pub fn tidy_sources() -> Result<()> {
         findings.extend(built::paths_in(path, text.as_bytes(), &paths));
     }
     findings.extend(lists::check()?);
+    if !tour::is_told()? {
+        findings.push(Finding {
+            place: "crates/loopwright/README.md".to_owned(),
+            broken: "it does not say what the tour in lib.rs says: `cargo xtask tour`".to_owned(),
+        });
+    }
     report(findings)
 }
 
@@ -67,7 +73,8 @@ pub fn tidy_sources() -> Result<()> {
 pub fn tidy_built() -> Result<()> {
     let root = house::root();
     let paths = built::machine_paths()?;
-    let dist = files::read(&root.join("dist"))?;
+    let mut dist = files::read(&root.join("dist"))?;
+    packed::take_away(&mut dist);
     let single = files::read(&root.join(crate::build::SINGLE_FOLDER))?;
     let mut findings = built::check(&dist)?;
     findings.extend(built::weigh(&dist)?);

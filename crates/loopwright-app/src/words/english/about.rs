@@ -1,6 +1,6 @@
 //! The words of the page about storage, copies and care.
 
-use super::intl::fill_pattern;
+use super::intl::{fill_pattern, fill_pattern_with};
 
 pub const TITLE: &str = "About Loopwright";
 pub const WHAT: &str = "Loopwright does the sums of knitting, for a teacher and her students: it takes you from a pattern, a yarn and a body to something that fits. It is free, and you can check every number: each answer shows its sum and says where the rule comes from.";
@@ -35,6 +35,21 @@ pub const OFFLINE: &str = "Without the internet";
 pub const OFFLINE_READY: &str =
     "Everything is on this device now: the page opens and does its sums without the internet.";
 pub const OFFLINE_NOT: &str = "The sums are done here in your browser. Once you have opened the page from its web address, it opens without the internet too. Put it on your home screen to have it at hand.";
+pub const OFFLINE_IN_FILE: &str =
+    "Everything is in this one file: it opens and does its sums without the internet, and asks for nothing.";
+pub const STORED_IN_FILE: &str = "This page is one file, and it asks nobody for anything. What you type is kept by the browser you opened it in, on this computer, and not in the file: elsewhere the file opens empty, and the browser may clear it one day. So save a copy before you close it, and bring it back there.";
+pub const WHOLE: &str = "Take the workbox along";
+pub const WHOLE_TEXT: &str = "For a place without the internet the whole workbox fits into one file, with every tool, for a stick or a mail. On a computer you open it in any browser of today. What you have typed stays here; to have that there too, save a copy as well and bring it back there.";
+pub const WHOLE_ON_TABLETS: &str = "A tablet or a phone often shows such a file and does no sums in it (from memory). There, open this page from its web address once, before you go, and put it on the home screen.";
+pub const SAVE_WHOLE: &str = "Save the whole workbox as one file";
+pub const GATHERING: &str = "Gathering everything…";
+pub const WHOLE_NOT_MADE: &str = "The file could not be made. Open the page from its https address once more, with the internet, and try again; or use another browser.";
+
+/// After the page was handed over as one file.
+pub fn whole_saved(name: &str) -> String {
+    fill_pattern_with("@ is among your downloads.", &[], &[name])
+}
+
 pub const GALLERY: &str = "For those who build this page: every tool in all its states";
 
 /// After a copy was brought back.

@@ -74,6 +74,9 @@ pub const LOST: &str = "There is no page at this address.";
 pub const NO_SUCH_FIELD: &str = "Nothing of this name is asked here.";
 
 pub const KEPT: &str = "Kept on this device";
+pub const KEPT_BESIDE_FILE: &str = "Kept in this browser on this computer, not in the file";
+pub const COPY_BEFORE_CLOSING: &str = "Save a copy before you close";
+pub const BRING_BACK: &str = "Bring one back";
 pub const KEEPING: &str = "Keeping…";
 pub const NOTHING_KEPT_INSIDE: &str = "Nothing is kept inside another page";
 
