@@ -12,12 +12,10 @@ use crate::route::{self, Pairs};
 use crate::store::{self, Typed};
 use crate::tool::{self, Entry};
 use crate::words::{frame as words, page};
-use gloo_events::EventListener;
-use gloo_timers::callback::Timeout;
-use gloo_utils::{document, document_element, window};
+use gloo_utils::{document, document_element};
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, FocusOptions, HtmlElement};
+use web_sys::{FocusOptions, HtmlElement};
 use yew::prelude::*;
 
 /// What the address of a framed tool says.
@@ -154,34 +152,19 @@ fn set_colour(property: &str, accent: Option<frame::Accent>) {
     };
 }
 
-/// Puts the cursor into the field that is asked for, once. Some browsers let no frame take it before the reader comes there:
-/// then it waits for her.
+/// Puts the cursor into the field that is asked for, once, and without a jump of the page around. Some browsers let no frame
+/// of another site take it.
 #[hook]
 fn use_cursor(asked: &Asked, options: &Options, is_drawn: bool) {
-    let field = options.cursor.as_ref().map(|key| [&asked.id, "-", key].concat());
-    use_effect_with((field, is_drawn), |(field, _)| {
-        let coming = field.clone().map(|field| {
-            put_cursor(&field);
-            EventListener::once(&window(), "focus", move |_| {
-                // What she presses has it first.
-                Timeout::new(0, move || put_cursor(&field)).forget();
-            })
-        });
-        move || drop(coming)
+    let element = options.cursor.as_ref().map(|key| [&asked.id, "-", key].concat());
+    use_effect_with((element, is_drawn), |(element, _)| {
+        let element = element.as_ref().and_then(|id| document().get_element_by_id(id));
+        if let Some(field) = element.and_then(|element| element.dyn_into::<HtmlElement>().ok()) {
+            let still = FocusOptions::new();
+            still.set_prevent_scroll(true);
+            let _ = field.focus_with_options(&still);
+        }
     });
-}
-
-/// Puts the cursor into a field where nothing else has it, and without a jump of the page around.
-fn put_cursor(field: &str) {
-    let has_it = |element: &Element| element.local_name() != "body";
-    let field = document()
-        .get_element_by_id(field)
-        .and_then(|field| field.dyn_into::<HtmlElement>().ok());
-    if let Some(field) = field.filter(|_| !document().active_element().is_some_and(|element| has_it(&element))) {
-        let still = FocusOptions::new();
-        still.set_prevent_scroll(true);
-        let _ = field.focus_with_options(&still);
-    }
 }
 
 /// What cannot be done, each in a sentence.

@@ -37,6 +37,9 @@ impl Panes<'_> {
             pane.push(folded("starts", words::STARTS, vec![self.rows(&started)]));
         }
         pane.push(element("div", "line", vec![self.cursor()]));
+        if self.chosen.placed.options.cursor.is_some() {
+            pane.push(text_element("p", "practice", words::CURSOR_MAYBE));
+        }
         element("section", "", pane)
     }
 
