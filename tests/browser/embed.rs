@@ -46,7 +46,7 @@ pub fn lesson(stage: &Stage, page: &str, change: impl Fn(String) -> String) -> R
     let html = html
         .replace("'self'", &format!("'self' {guest}"))
         .replace("\"../", &format!("\"{guest}"))
-        .replace("\"lesson.css", &format!("\"{guest}lesson/lesson.css"));
+        .replace("\"lesson.css", "\"/lesson/lesson.css");
     let path = format!("/class/{page}");
     stage.server.page(&path, &change(html));
     Ok(format!("{}{path}", stage.server.url().trim_end_matches('/')))
@@ -107,8 +107,7 @@ async fn reads_through(stage: &Stage, address: &str) -> Result<()> {
     }
     enter(browser, ANSWERS.len() - 1).await?;
     works_out(browser, 132, 116).await?;
-    fill(browser, "90", "9").await?;
-    works_out(browser, 90, 81).await?;
+    types_into_a_frame(browser).await?;
     browser.driver.enter_default_frame().await?;
     println!(
         "{:?}, {address}: the WebAssembly was fetched {} times",
@@ -116,6 +115,13 @@ async fn reads_through(stage: &Stage, address: &str) -> Result<()> {
         fetched(stage)
     );
     Ok(())
+}
+
+/// In the frame of the even spacing that is entered. WebKit's driver types where the frame has the focus.
+pub async fn types_into_a_frame(browser: &Browser) -> Result<()> {
+    browser.press("#spacing-stitches").await?;
+    fill(browser, "90", "9").await?;
+    works_out(browser, 90, 81).await
 }
 
 /// By the element: all three compute, and the WebAssembly is fetched once.
