@@ -50,12 +50,16 @@
   const STYLE = new CSSStyleSheet();
   STYLE.replaceSync(":host { display: block } :host([hidden]) { display: none } iframe { display: block; inline-size: 100%; border: 0 }");
 
-  // The height of a tool at a width between two that were measured lies between theirs.
+  // From this width on the answer stands beside the question, and a tool is much lower.
+  const SIDE_BY_SIDE = 736;
+
+  // The height of a tool at a width between two that were measured lies between theirs, if both are laid out as it is.
   function heightAt(tool, width) {
     const rows = Object.hasOwn(HEIGHTS, tool) ? HEIGHTS[tool] : [[0, USUAL_HEIGHT]];
     const above = rows.findIndex(([wide]) => wide >= width);
     if (above <= 0) return rows.at(above)[1];
     const [[left, from], [right, to]] = rows.slice(above - 1, above + 1);
+    if (left < SIDE_BY_SIDE && right >= SIDE_BY_SIDE) return width < SIDE_BY_SIDE ? from : to;
     return Math.round(from + ((to - from) * (width - left)) / (right - left));
   }
 
