@@ -89,7 +89,12 @@ struct Control<'a> {
 
 impl Control<'_> {
     fn locked(&self) -> Html {
-        let standing = self.view.fields.standing(self.field).unwrap_or_default();
+        let mut standing = self.view.fields.standing(self.field).unwrap_or_default();
+        // Elsewhere a list is named without the unit that stands beside it.
+        if matches!(self.field.kind, Kind::List(List { lengths: true, .. })) {
+            let (_, unit) = self.view.fields.list_unit(self.path);
+            standing += &[" ", &words::list_unit(unit)].concat();
+        }
         list(vec![self.label(), fixed(&self.id, standing)])
     }
 

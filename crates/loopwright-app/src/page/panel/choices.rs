@@ -13,9 +13,6 @@ use loopwright::choice::{Choice, Key};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
-/// The element that says what is wrong with the address.
-pub const ADDRESS_ADVICE: &str = "frame-address";
-
 /// The choices of the panel for one tool.
 pub struct Panes<'a> {
     /// Where they are kept.
@@ -119,20 +116,20 @@ impl Panes<'_> {
     }
 
     fn accent(&self) -> Html {
-        let accent = self.chosen.placed.options.accent;
-        let is_host = self.chosen.placed.options.light == Light::Host;
         let wrong = self.chosen.no_accent.as_ref().map(no_accent);
-        let only = accent.filter(|_| is_host).map(|accent| match accent.by_day() {
-            true => words::ONLY_BY_DAY,
-            false => words::ONLY_AT_DUSK,
+        let field = self.text(Setting::Accent, words::ACCENT, words::ACCENT_EXAMPLE, wrong);
+        let options = &self.chosen.placed.options;
+        // No colour can be read in both lights.
+        let only = options.accent.filter(|_| options.light == Light::Host);
+        let only = only.map_or_else(Html::default, |accent| {
+            let only = if accent.by_day() {
+                words::ONLY_BY_DAY
+            } else {
+                words::ONLY_AT_DUSK
+            };
+            text_element("p", "practice", only)
         });
-        let said = match (&wrong, only) {
-            (Some(wrong), _) => text_element("p", "problem", wrong.clone()),
-            (None, Some(only)) => text_element("p", "practice", only),
-            (None, None) => Html::default(),
-        };
-        let field = self.text(Setting::Accent, words::ACCENT, words::ACCENT_EXAMPLE, wrong.is_some());
-        list(vec![field, said])
+        list(vec![field, only])
     }
 
     /// The address of the copy that the frame comes from.
@@ -143,9 +140,8 @@ impl Panes<'_> {
         } else {
             here
         };
-        let said = advice.map_or_else(Html::default, |advice| text_element("p", "problem", advice));
-        let field = self.text(Setting::Address, words::ADDRESS, example, advice.is_some());
-        element("section", "wide", vec![field, said])
+        let field = self.text(Setting::Address, words::ADDRESS, example, advice.map(str::to_owned));
+        element("section", "wide", vec![field])
     }
 
     fn choice<C: Choice + Worded>(&self, setting: Setting, label: &'static str, chosen: C) -> Html {
@@ -162,19 +158,26 @@ impl Panes<'_> {
         list(vec![label, select(id, options, chosen, onchange)])
     }
 
-    fn text(&self, setting: Setting, label: &'static str, example: &str, is_wrong: bool) -> Html {
+    /// A field for text, and what has to change in it.
+    fn text(&self, setting: Setting, label: &'static str, example: &str, wrong: Option<String>) -> Html {
         let id = [SHEET, "-", setting.key()].concat();
+        let problem = [&id, "-problem"].concat();
         let value = self
             .desk
             .text(SHEET, setting.key())
             .map_or_else(String::new, |typed| typed.text);
         let write = self.writing(setting.key().to_owned());
         let oninput = move |event: InputEvent| write.emit(event.target_unchecked_into::<HtmlInputElement>().value());
+        let said = wrong.as_ref().map_or_else(Html::default, |sentence| {
+            html! { <p class="problem" id={problem.clone()}>{ sentence }</p> }
+        });
         html! {
             <>
                 { Label::Shown(label).draw(&id) }
                 <input {id} {value} {oninput} type="text" placeholder={example.to_owned()} autocomplete="off"
-                    autocapitalize="none" spellcheck="false" aria-invalid={is_wrong.then_some("true")} />
+                    autocapitalize="none" spellcheck="false" aria-invalid={wrong.is_some().then_some("true")}
+                    aria-describedby={wrong.is_some().then_some(problem)} />
+                { said }
             </>
         }
     }

@@ -12,7 +12,8 @@ use crate::route;
 use crate::store::{self, Typed};
 use crate::tool::Entry;
 use crate::words::{Worded, intl, panel as words};
-use loopwright::choice::{Choice, Key};
+use loopwright::choice::{Choice, GroupName, Key};
+use std::collections::BTreeMap;
 
 /// The sheet of what is chosen here.
 pub const SHEET: &str = "frame";
@@ -262,10 +263,20 @@ fn rows(tool: &str, fields: &Fields, kept: &store::Fields) -> Vec<Row> {
         }
     };
     let alone = fields.table(None).map(|field| (fields.clone(), field));
-    let members = fields.typed_keys().filter_map(|key| fields.stored_as(key));
-    let members = members.filter(|(_, field)| field.group.is_some());
+    let members = members(fields).into_iter().flat_map(|(index, group)| {
+        let member = fields.table(Some(group));
+        member.map(move |field| (fields.member(index), field))
+    });
     let all = alone.chain(members).filter(|(fields, field)| is_shown(fields, field));
     all.map(row).collect()
+}
+
+/// The members of a repeated group in which anything was ever typed, in their order.
+fn members(fields: &Fields) -> BTreeMap<usize, &'static GroupName> {
+    let typed = fields.typed_keys().filter_map(|key| fields.stored_as(key));
+    typed
+        .filter_map(|(fields, field)| fields.index().zip(field.group))
+        .collect()
 }
 
 /// What is chosen beside the answer goes along as it is.

@@ -18,7 +18,7 @@ use crate::route::{self, Route};
 use crate::tool::{self, Entry};
 use crate::words::panel as words;
 use address::{Address, Caution, NoAddress};
-use choices::{ADDRESS_ADVICE, Panes};
+use choices::Panes;
 use chosen::{Chosen, SHEET, Setting};
 use lines::Lines;
 use preview::Preview;
@@ -93,7 +93,7 @@ fn advice(address: &Result<Address, NoAddress>) -> Option<&'static str> {
 /// The lines, in both ways; none without an address.
 fn lines(placed: &Placed, address: &Result<Address, NoAddress>) -> Html {
     let Ok(address) = address else {
-        return html! { <p class="quiet" id="panel-none"><a href={["#", ADDRESS_ADVICE].concat()}>{ words::NO_LINES }</a></p> };
+        return text_element("p", "quiet", words::NO_LINES);
     };
     html! {
         <>

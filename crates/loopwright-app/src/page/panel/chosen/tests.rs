@@ -49,6 +49,8 @@ fn members_of_a_group_have_rows_of_their_own() {
         row("s2_stitches").label
     );
     assert_eq!(chosen.placed.options.locked, ["s2_stitches"]);
+    let place = |key: &str| keys(&chosen).iter().position(|row| *row == key);
+    assert!(place("s1_stitches") < place("s1_rows") && place("s1_rows") < place("s2_stitches"));
 }
 
 #[test]
