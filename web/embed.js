@@ -157,15 +157,25 @@
 
     // Hands one end of a new channel to the page in the frame, if it is the calculator's.
     #greet() {
-      this.#port?.close();
+      const frame = this.#frame;
       const { port1, port2 } = new MessageChannel();
-      port1.onmessage = ({ data }) => this.#hear(data);
-      this.#port = port1;
+      port1.onmessage = ({ data }) => {
+        if (frame !== this.#frame) return;
+        if (port1 !== this.#port) this.#adopt(port1);
+        this.#hear(data);
+      };
       // What is kept apart has no origin to be named, and so has a page that is opened from a disk.
       const origin = this.#isApart() || SITE.origin === "null" ? "*" : SITE.origin;
-      this.#frame.contentWindow.postMessage({ loopwright: 1 }, origin, [port2]);
+      frame.contentWindow.postMessage({ loopwright: 1 }, origin, [port2]);
+    }
+
+    // A channel holds once the frame has spoken through it. Some browsers say that a frame is loaded when only the end of its
+    // address has changed; the page in it has a channel then, and does not take the new one.
+    #adopt(port) {
+      this.#port?.close();
+      this.#port = port;
       this.#set();
-      for (const { message } of this.#asked.values()) port1.postMessage(message);
+      for (const { message } of this.#asked.values()) port.postMessage(message);
     }
 
     #hear(data) {
