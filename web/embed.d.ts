@@ -17,7 +17,7 @@ interface LoopwrightFigure {
   /** How much. */
   readonly value: number;
   /** Of what; where it is not there, stitches, rows, rounds or balls are counted. */
-  readonly unit?: "mm" | "g" | "per 10 cm";
+  readonly unit?: "mm" | "g" | "per_10_cm";
 }
 
 /** The values of a tool's fields as typed, by the names that a link has for them: `stitches`, `width`, `width.unit`. */

@@ -50,12 +50,16 @@
   const STYLE = new CSSStyleSheet();
   STYLE.replaceSync(":host { display: block } :host([hidden]) { display: none } iframe { display: block; inline-size: 100%; border: 0 }");
 
-  // The height of a tool at a width between two that were measured lies between theirs.
+  // From this width on the answer stands beside the question, and a tool is much lower.
+  const SIDE_BY_SIDE = 736;
+
+  // The height of a tool at a width between two that were measured lies between theirs, if both are laid out as it is.
   function heightAt(tool, width) {
     const rows = Object.hasOwn(HEIGHTS, tool) ? HEIGHTS[tool] : [[0, USUAL_HEIGHT]];
     const above = rows.findIndex(([wide]) => wide >= width);
     if (above <= 0) return rows.at(above)[1];
     const [[left, from], [right, to]] = rows.slice(above - 1, above + 1);
+    if (left < SIDE_BY_SIDE && right >= SIDE_BY_SIDE) return width < SIDE_BY_SIDE ? from : to;
     return Math.round(from + ((to - from) * (width - left)) / (right - left));
   }
 
@@ -153,15 +157,25 @@
 
     // Hands one end of a new channel to the page in the frame, if it is the calculator's.
     #greet() {
-      this.#port?.close();
+      const frame = this.#frame;
       const { port1, port2 } = new MessageChannel();
-      port1.onmessage = ({ data }) => this.#hear(data);
-      this.#port = port1;
+      port1.onmessage = ({ data }) => {
+        if (frame !== this.#frame) return;
+        if (port1 !== this.#port) this.#adopt(port1);
+        this.#hear(data);
+      };
       // What is kept apart has no origin to be named, and so has a page that is opened from a disk.
       const origin = this.#isApart() || SITE.origin === "null" ? "*" : SITE.origin;
-      this.#frame.contentWindow.postMessage({ loopwright: 1 }, origin, [port2]);
+      frame.contentWindow.postMessage({ loopwright: 1 }, origin, [port2]);
+    }
+
+    // A channel holds once the frame has spoken through it. Some browsers say that a frame is loaded when only the end of its
+    // address has changed; the page in it has a channel then, and does not take the new one.
+    #adopt(port) {
+      this.#port?.close();
+      this.#port = port;
       this.#set();
-      for (const { message } of this.#asked.values()) port1.postMessage(message);
+      for (const { message } of this.#asked.values()) port.postMessage(message);
     }
 
     #hear(data) {

@@ -1,13 +1,7 @@
 //! What a framed tool says to the page around it by the element: its answers as figures and plain text, the same that it
 //! draws; the replies to that page's questions; and what becomes of attributes that change.
 
-use crate::{
-    browser::one_line,
-    embed,
-    job::{fill, works_out},
-    stage::Stage,
-    states,
-};
+use crate::{browser::one_line, embed, job::works_out, stage::Stage, states};
 use anyhow::{Result, ensure};
 use serde_json::{Value, json};
 
@@ -70,8 +64,7 @@ pub async fn a_page_hears_answers_and_asks(stage: &mut Stage) -> Result<()> {
     ensure!(reply["problems"][0]["field"] == "loops", "{reply}");
     embed::enter(browser, 0).await?;
     works_out(browser, 132, 116).await?;
-    fill(browser, "90", "9").await?;
-    works_out(browser, 90, 81).await?;
+    embed::types_into_a_frame(browser).await?;
     browser.driver.enter_default_frame().await?;
     browser
         .until("tool.answer.figures?.some(({ name, value }) => name === 'after' && value === 81)")
@@ -104,14 +97,16 @@ pub async fn attributes_are_followed(stage: &mut Stage) -> Result<()> {
     Ok(())
 }
 
-/// Of every tool what is told has the words that are drawn, and figures; and the frame is as high as
+/// In every tool's filled state what is told has the words that are drawn, and figures; and the frame is as high as
 /// what stands in it.
 pub async fn every_tool_tells_what_it_draws(stage: &mut Stage) -> Result<()> {
     const HEIGHTS: &str = "[innerHeight, Math.ceil(document.documentElement.getBoundingClientRect().height)]";
-    let links = states::answered_links();
-    ensure!(links.len() > 10, "only {links:?} have answers");
-    for (tool, values) in links {
-        open(stage, &format!("tool={tool} values=\"{values}\"")).await?;
+    let filled = states::named(stage)
+        .await?
+        .into_iter()
+        .filter(|state| state.name == "filled");
+    for states::State { tool, link, .. } in filled {
+        open(stage, &format!("tool={tool} values=\"{link}\"")).await?;
         let browser = &stage.browser;
         let answer = browser.look_up("tool.answer").await?;
         let sentence = one_line(answer["sentence"].as_str().unwrap_or_default());

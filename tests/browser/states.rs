@@ -30,22 +30,6 @@ pub struct State {
     pub link: String,
 }
 
-/// Each tool with the values of a link that has an answer, of those that were noted with an earlier release.
-pub fn answered_links() -> Vec<(&'static str, &'static str)> {
-    let mut links: Vec<(&str, &str)> = Vec::new();
-    for noted in include_str!("fixtures/links.txt").split("\n\n") {
-        let mut lines = noted.trim().lines();
-        let link = lines.next().and_then(|line| line.strip_prefix("#/")?.split_once('?'));
-        let is_answered = lines.any(|line| line.starts_with("= "));
-        if let Some((tool, values)) =
-            link.filter(|(tool, _)| is_answered && !tool.contains('/') && links.iter().all(|(known, _)| known != tool))
-        {
-            links.push((tool, values));
-        }
-    }
-    links
-}
-
 /// Opens the gallery and reads which states it lists.
 pub async fn named(stage: &Stage) -> Result<Vec<State>> {
     const STATES: &str = "return [...document.querySelectorAll('a[data-state]')]

@@ -96,7 +96,7 @@ fn figure(figure: &Figure) -> Option<JsValue> {
         Amount::Length(length) => (length.to_nm() as f64 / MILLION, Some("mm")),
         Amount::Gauge(gauge) => {
             let per_span = gauge.count() / gauge.span().to_nm() as f64;
-            (per_span * Gauge::TEN_CM.to_nm() as f64, Some("per 10 cm"))
+            (per_span * Gauge::TEN_CM.to_nm() as f64, Some("per_10_cm"))
         }
         Amount::Mass(mass) => (mass.to_ng() as f64 / THOUSAND_MILLION, Some("g")),
     };
