@@ -12,7 +12,7 @@ const ball = { length: readLength("125 m", "M").value, mass: readMass("50 g", "G
 
 const questions = {
   swatch: { gauge },
-  gauge: { stitches: gauge },
+  gauge: { stitches: [gauge] },
   sizing: { bust: cm(91), sizes: [size("S", 91), size("M", 97)], listed: "Garment" },
   regauge: { pattern: gauge, own: readGauge("22", cm(10)).value, counts: [180] },
   needles: { size: { Us: 28 } },
