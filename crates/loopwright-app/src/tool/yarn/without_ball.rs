@@ -35,6 +35,7 @@ fn on_one_ball(view: &View) -> Option<Question> {
             mass: None,
         },
         reserve: reader.count(Name::Reserve),
+        yarns: read::yarns(&mut reader),
     };
     reader.done(question).ok()
 }
