@@ -49,8 +49,9 @@ impl Fields {
         let path = self.path_of(field);
         let shown = scale.shown(self.settings());
         let typed = self.typed(path).cloned().unwrap_or_else(|| self.start(path));
-        if scale.named.is_some() && scale.read_any(&scale.settled(self.settings(), typed.clone())).is_none() {
-            // What is in doubt, or no needle at all, has no unit.
+        let is_in_doubt = || scale.read_any(&scale.settled(self.settings(), typed.clone())).is_none();
+        if scale.named.is_some() && (typed.text.contains(char::is_alphabetic) || is_in_doubt()) {
+            // What names its system itself, is in doubt, or is no needle at all, has no unit.
             return typed.text.trim().to_owned();
         }
         let typed = scale.as_typed(&typed);
@@ -63,19 +64,21 @@ impl Fields {
 mod tests {
     use super::*;
     use crate::fields;
-    use crate::form::{Settings, Start, TAPE};
+    use crate::form::{NEEDLE, Settings, Start, TAPE};
     use crate::store::Typed;
     use loopwright::cast_on::WIDTH;
     use loopwright::spacing::{Decrease, MULTIPLE};
+    use loopwright::tail::NEEDLE as NEEDLES;
 
     #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     enum Name {
         Multiple,
         Width,
         Decrease,
+        Needle,
     }
 
-    loopwright::field_names!(Name { Multiple = "multiple", Width = "width", Decrease = "decrease" });
+    loopwright::field_names!(Name { Multiple = "multiple", Width = "width", Decrease = "decrease", Needle = "needle" });
 
     const fn label(_: Name) -> &'static str {
         ""
@@ -85,6 +88,7 @@ mod tests {
         Multiple => Field::count(MULTIPLE).starts(Start::Count(1)),
         Width => Field::length(&TAPE, WIDTH),
         Decrease => Field::choice::<Decrease>(),
+        Needle => Field::length(&NEEDLE, NEEDLES),
     }
 
     fn fields(typed: &[(Name, Typed)]) -> Fields {
@@ -110,6 +114,15 @@ mod tests {
         assert_eq!(set(&[plain(Name::Multiple, "8"), inches]), ["8", "10.2 cm"]);
         assert_eq!(set(&[plain(Name::Multiple, "eight")]), ["eight"]);
         assert_eq!(set(&[plain(Name::Decrease, "ssk")]), ["ssk (leans left)"]);
+    }
+
+    /// 4 mm are no `us 6 mm`.
+    #[test]
+    fn a_needle_by_its_number_has_no_millimetres_behind_it() {
+        let needle = |text| set(&[(Name::Needle, Typed::plain(text))]);
+        assert_eq!(needle("us 6"), ["us 6"]);
+        assert_eq!(needle("4"), ["4 mm"]);
+        assert_eq!(needle("4 mm"), ["4 mm"]);
     }
 
     #[test]

@@ -37,7 +37,7 @@ pub const fn label(name: Name) -> &'static str {
         Name::Cords => "Your circular needles",
         Name::Tip => "Tip of your short ones",
         Name::Around => "Or how far round, on the needle",
-        Name::Needle => "How thick they are",
+        Name::Needle => "Needle, how thick",
     }
 }
 
