@@ -671,12 +671,26 @@ export interface TailRemaining {
   tail: Length;
   /** Stitches still to cast on. */
   to_go: number;
+  /** How many it gives; none where the stitches come from elsewhere. */
+  gives: TailGives | null;
+  /** What the stitches to go need. */
+  needs: Length;
+  /** That with the reserve. */
+  with_reserve: Length;
   /** Enough, tight or short. */
   verdict: TailVerdict;
   /** What is over when they have their reserve and the end; negative is how much is lacking. */
   over: Length;
   /** What is over without the reserve; negative is how much is lacking. */
   over_bare: Length;
+}
+
+/** How many stitches what is left gives, when the end to weave in is kept back. */
+export interface TailGives {
+  /** With the reserve on each. */
+  with_reserve: number;
+  /** Without it: if nothing takes more than it should. */
+  bare: number;
 }
 
 /** Whether what is left will do. */
