@@ -84,7 +84,10 @@ async fn is_as_chosen(stage: &Stage) -> Result<()> {
     for absent in ["nav", "footer.keeping", ".panel", ".known button"] {
         ensure!(!browser.shows(absent).await?, "{absent} stands in the frame");
     }
-    ensure!(!browser.shows(".working ol").await?, "the working is not folded");
+    let is_open = browser
+        .look_up("document.querySelector('details.working').open")
+        .await?;
+    ensure!(is_open == json!(false), "the working is not folded");
     let buttons = browser.look_up("[...document.querySelectorAll('.doings button')].map((one) => one.innerText)");
     ensure!(buttons.await? == json!(["Start afresh"]), "other buttons");
     takes_along(browser).await
