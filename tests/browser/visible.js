@@ -41,6 +41,8 @@ const drawing = (svg) => {
 const walk = (element) => {
   if (element.localName === "svg") return drawing(element);
   if (!element.checkVisibility()) return undefined;
+  // What puts a tool into another page is no part of the tool.
+  if (element.matches(".panel")) return undefined;
   if (FIELDS.includes(element.localName)) return field(element);
   // The label of a field is said with the field.
   if (element.localName === "label" && element.control) return undefined;
@@ -58,7 +60,7 @@ const walk = (element) => {
 };
 
 if (root) {
-  root.querySelectorAll("details").forEach((details) => {
+  root.querySelectorAll("details:not(.panel, .panel *)").forEach((details) => {
     details.open = true;
   });
   walk(root);

@@ -152,7 +152,8 @@ fn set_colour(property: &str, accent: Option<frame::Accent>) {
     };
 }
 
-/// Puts the cursor into the field that is asked for, once, and without a jump of the page around.
+/// Puts the cursor into the field that is asked for, once, and without a jump of the page around. Some browsers let no frame
+/// of another site take it.
 #[hook]
 fn use_cursor(asked: &Asked, options: &Options, is_drawn: bool) {
     let element = options.cursor.as_ref().map(|key| [&asked.id, "-", key].concat());

@@ -28,7 +28,7 @@ impl Panes<'_> {
     pub fn fields(&self) -> Html {
         let rows = self.chosen.rows.iter().filter(|row| row.standing.is_some());
         let (typed, started): (Vec<&Row>, Vec<&Row>) = rows.partition(|row| row.is_typed);
-        let mut pane = vec![text_element("h3", "", words::FIELDS)];
+        let mut pane = vec![text_element("h2", "", words::FIELDS)];
         if typed.is_empty() {
             pane.push(text_element("p", "quiet", words::NOTHING_FILLED));
         }
@@ -37,6 +37,9 @@ impl Panes<'_> {
             pane.push(folded("starts", words::STARTS, vec![self.rows(&started)]));
         }
         pane.push(element("div", "line", vec![self.cursor()]));
+        if self.chosen.placed.options.cursor.is_some() {
+            pane.push(text_element("p", "practice", words::CURSOR_MAYBE));
+        }
         element("section", "", pane)
     }
 
@@ -105,7 +108,7 @@ impl Panes<'_> {
         let width = self.chosen.placed.width.to_string();
         let width = self.chosen_from(Setting::Width, words::WIDTH, widths.into(), &width);
         let pane = vec![
-            text_element("h3", "", words::LOOK),
+            text_element("h2", "", words::LOOK),
             element(
                 "div",
                 "fields",

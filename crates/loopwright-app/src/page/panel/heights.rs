@@ -14,8 +14,8 @@ const UNMEASURED: u32 = 1_600;
 /// higher, so that nothing is cut off.
 pub fn height(tool: &str, width: u32) -> u32 {
     let measured = TABLE.lines().filter_map(read).filter(|line| line.0 == tool);
-    let fitting = measured.filter(|line| line.1 <= width.max(WIDTHS[0]));
-    fitting.last().map_or(UNMEASURED, |line| line.2)
+    let mut fitting = measured.filter(|line| line.1 <= width.max(WIDTHS[0]));
+    fitting.next_back().map_or(UNMEASURED, |line| line.2)
 }
 
 fn read(line: &str) -> Option<(&str, u32, u32)> {

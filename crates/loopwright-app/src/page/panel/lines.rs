@@ -46,7 +46,7 @@ pub fn Lines(props: &Props) -> Html {
     let said = said.map_or("", |(outcome, _)| sentence(*outcome));
     html! {
         <section>
-            <h3>{ props.title }</h3>
+            <h2>{ props.title }</h2>
             { text_element("p", "quiet", props.about) }
             <textarea ref={area} id={props.id} class="code" readonly=true rows="4" spellcheck="false"
                 aria-label={props.title} value={props.lines.clone()} />

@@ -105,7 +105,7 @@ fn lines(placed: &Placed, address: &Result<Address, NoAddress>) -> Html {
 
 /// How it will look, where the page can be shown in a frame.
 fn preview(chosen: &Chosen, here: &str) -> Html {
-    let heading = text_element("h3", "", words::PREVIEW);
+    let heading = text_element("h2", "", words::PREVIEW);
     if here.starts_with("file:") {
         return list(vec![heading, text_element("p", "quiet", words::PREVIEW_NONE)]);
     }

@@ -15,6 +15,7 @@ pub const USE_NONE: &str = "as it starts";
 pub const STARTS: &str = "What the other fields start with";
 pub const CURSOR: &str = "The cursor waits in";
 pub const NO_CURSOR: &str = "no field";
+pub const CURSOR_MAYBE: &str = "Some browsers let no frame take the cursor; there your reader taps the field.";
 pub const LOOK: &str = "How it looks";
 pub const LIGHT: &str = "It is shown";
 pub const UNITS: &str = "It measures in";
