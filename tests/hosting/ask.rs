@@ -28,9 +28,9 @@ impl Answer {
 pub fn ask(port: u16, path: &str, encodings: &str) -> Result<Answer> {
     let mut stream = TcpStream::connect(("127.0.0.1", port))?;
     stream.set_read_timeout(Some(Duration::from_secs(20)))?;
-    // By the older version of the protocol, in which nothing is sent in pieces.
-    let request = format!("GET {path} HTTP/1.0\r\nHost: 127.0.0.1:{port}\r\nAccept-Encoding: {encodings}\r\n\r\n");
-    stream.write_all(request.as_bytes())?;
+    // A file is sent in one piece, since its length is known.
+    let request = format!("GET {path} HTTP/1.1\r\nHost: 127.0.0.1:{port}\r\nAccept-Encoding: {encodings}\r\n");
+    stream.write_all(format!("{request}Connection: close\r\n\r\n").as_bytes())?;
     let mut bytes = Vec::new();
     stream.read_to_end(&mut bytes)?;
     let end = bytes.windows(4).position(|window| window == b"\r\n\r\n");

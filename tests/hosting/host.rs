@@ -6,8 +6,10 @@ use std::{
     env, fs,
     path::{Path, PathBuf},
     process::{Command, Stdio},
+    thread,
+    time::Duration,
 };
-use xtask::{files, house, run::Ending};
+use xtask::{files, house, run::Ending, yardstick::Patience};
 
 /// Where the site lies below the server's root.
 pub const FOLDER: &str = "/crafts/loopwright/";
@@ -17,7 +19,7 @@ pub struct Host {
     /// The port it listens on.
     pub port: u16,
     place: PathBuf,
-    _process: Ending,
+    process: Ending,
 }
 
 /// What nginx wants to be told beside a site. It runs in front, as whoever runs the tests, and writes into its folder only.
@@ -95,7 +97,7 @@ impl Host {
         Ok(Self {
             port,
             place,
-            _process: Ending(process),
+            process: Ending(process),
         })
     }
 
@@ -111,7 +113,14 @@ impl Host {
 }
 
 impl Drop for Host {
+    /// Asks the server to end, since one that is ended by force would leave those it started behind.
     fn drop(&mut self) {
+        let child = &mut self.process.0;
+        let _ = Command::new("kill").arg(child.id().to_string()).status();
+        let mut patience = Patience::of(Duration::from_secs(5));
+        while matches!(child.try_wait(), Ok(None)) && !patience.is_over() {
+            thread::sleep(Duration::from_millis(30));
+        }
         let _ = fs::remove_dir_all(&self.place);
     }
 }

@@ -19,6 +19,15 @@ fn node_asks_and_is_answered() {
 }
 
 #[test]
+fn every_tool_says_what_the_app_would_say() {
+    let Some(place) = installed("words") else {
+        return;
+    };
+    place_script(&place, "words.mjs", include_str!("words.mjs"));
+    node(&place, &["words.mjs"]);
+}
+
+#[test]
 fn a_call_before_the_start_names_what_is_missing() {
     let Some(place) = installed("early") else {
         return;
@@ -33,10 +42,9 @@ fn the_examples_of_the_readme_print_what_they_say() {
         return;
     };
     let readme = read(&place.join("node_modules/loopwright/README.md"));
-    assert!(
-        !readme.contains("{wasm}") && !readme.contains("{packed}"),
-        "a size is missing"
-    );
+    for size in ["{wasm}", "{packed}", "{words}", "{words packed}"] {
+        assert!(!readme.contains(size), "{size} is missing");
+    }
     let examples: Vec<&str> = readme
         .split("```js\n")
         .skip(1)
@@ -56,8 +64,16 @@ fn the_examples_of_the_readme_print_what_they_say() {
 
 #[test]
 fn the_declarations_are_those_that_stand_in_git() {
-    let made = read(&package().join("index.d.ts"));
-    let kept = include_str!("../index.d.ts");
+    for (name, kept) in [
+        ("index.d.ts", include_str!("../index.d.ts")),
+        ("words.d.ts", include_str!("../words.d.ts")),
+    ] {
+        is_kept(&read(&package().join(name)), kept);
+    }
+}
+
+/// That a file that was made is the one in git.
+fn is_kept(made: &str, kept: &str) {
     let at = made.lines().zip(kept.lines()).position(|(made, kept)| made != kept);
     let line = at.map_or("its end", |at| made.lines().nth(at).unwrap_or_default());
     assert!(

@@ -1,5 +1,7 @@
 // What the declarations allow, and what they refuse: only looked at by TypeScript, never run.
 import { readGauge, readLength, spacing } from "loopwright";
+import { measureIn, spacing as inWords } from "loopwright/words";
+import type { InWords } from "loopwright/words";
 import type { Gauge, Problem, SpacingAnswer, SpacingQuestion, SpacingResult } from "loopwright";
 
 const question: SpacingQuestion = {
@@ -29,6 +31,15 @@ if (span.value !== undefined) {
   gauge?.span.toFixed();
 }
 
+const told: InWords<SpacingResult> = inWords(question);
+if (told.answer) told.words.line.concat(told.words.notes.join());
+else told.words.map(({ field, sentence }) => `${field}: ${sentence}`);
+measureIn("inches");
+
+// @ts-expect-error: there are no such units
+measureIn("ells");
+// @ts-expect-error: without looking, there may be no line
+told.words.line;
 // @ts-expect-error: the count has to be said
 spacing({ ask: { Lose: 16 } });
 // @ts-expect-error: there is no such decrease

@@ -41,9 +41,13 @@ mod tests {
 
     #[test]
     fn what_can_be_packed_is_and_the_rest_is_not() {
-        let noise: Vec<u8> = (0_u32..400)
-            .map(|n| (n.wrapping_mul(2_654_435_761) >> 13) as u8)
-            .collect();
+        // Bytes without a pattern cannot be packed.
+        let mut seed = 1_u32;
+        let noise = std::iter::repeat_with(|| {
+            seed = seed.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+            (seed >> 24) as u8
+        });
+        let noise: Vec<u8> = noise.take(400).collect();
         let mut files = Files::from([
             ("a.js".to_owned(), b"knit ".repeat(100)),
             ("b.png".to_owned(), noise),
