@@ -113,11 +113,12 @@ function speakWithHost() {
     passOn();
   });
 
-  // The words that stand there while the app is loaded are not what the frame's height is for.
+  // The words that stand there while the app is loaded are not what the frame's height is for, and nor is the moment
+  // between them and the first page, in which there is nothing.
   const sendHeight = () => {
-    const isWaiting = !recovering && document.querySelector("#app > .waiting");
+    const isDrawn = recovering || document.querySelector("#app > :not(.waiting)");
     const { height } = document.documentElement.getBoundingClientRect();
-    if (!isWaiting) port?.postMessage({ height: Math.ceil(height) });
+    if (isDrawn) port?.postMessage({ height: Math.ceil(height) });
   };
   window.addEventListener("loopwright:drawn", sendHeight);
   new ResizeObserver(sendHeight).observe(document.documentElement);

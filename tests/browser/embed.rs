@@ -21,7 +21,13 @@ const ANSWERS: [&str; 3] = ["132", "tail", "k2tog"];
 /// Adds up how far things jump that nobody touched, from the first drawing on.
 const WATCH_JUMPS: &str = "
     window.jumped = 0;
-    const seen = (list) => list.getEntries().forEach((entry) => { if (!entry.hadRecentInput) jumped += entry.value; });
+    window.jumps = [];
+    const place = ({ top, height }) => `at ${Math.round(top)}, ${Math.round(height)} high`;
+    const jump = ({ node, previousRect, currentRect }) => `${node?.nodeName}: ${place(previousRect)}; then ${place(currentRect)}`;
+    const seen = (list) => list.getEntries().filter(({ hadRecentInput }) => !hadRecentInput).forEach(({ value, sources }) => {
+        jumped += value;
+        jumps.push(...sources.map(jump));
+    });
     new PerformanceObserver(seen).observe({ type: 'layout-shift', buffered: true });";
 
 /// Between two looks.
@@ -103,7 +109,8 @@ async fn reads_through(stage: &Stage, address: &str) -> Result<()> {
     if stage.engine == Engine::Chromium {
         let jumped = browser.look_up("window.jumped").await?.as_f64().unwrap_or(1.0);
         println!("{address}: what nobody touched jumped by {jumped}");
-        ensure!(jumped < MOST_JUMPED, "what nobody touched jumped by {jumped}");
+        let jumps = browser.look_up("jumps").await?;
+        ensure!(jumped < MOST_JUMPED, "what nobody touched jumped by {jumped}: {jumps}");
     }
     enter(browser, ANSWERS.len() - 1).await?;
     works_out(browser, 132, 116).await?;
