@@ -84,7 +84,10 @@ async fn is_as_chosen(stage: &Stage) -> Result<()> {
     for absent in ["nav", "footer.keeping", ".panel", ".known button"] {
         ensure!(!browser.shows(absent).await?, "{absent} stands in the frame");
     }
-    ensure!(!browser.shows(".working ol").await?, "the working is not folded");
+    let is_open = browser
+        .look_up("document.querySelector('details.working').open")
+        .await?;
+    ensure!(is_open == json!(false), "the working is not folded");
     let buttons = browser.look_up("[...document.querySelectorAll('.doings button')].map((one) => one.innerText)");
     ensure!(buttons.await? == json!(["Start afresh"]), "other buttons");
     takes_along(browser).await
@@ -93,6 +96,8 @@ async fn is_as_chosen(stage: &Stage) -> Result<()> {
 /// What is typed there goes along on the way to the tool itself; to start afresh is to go back to what was filled in.
 async fn takes_along(browser: &Browser) -> Result<()> {
     const AWAY: &str = "(({ target, rel, hash }) => [target, rel, hash])(document.querySelector('.doings a'))";
+    // A field of another site's frame can be typed into once it was pressed.
+    browser.press("#spacing-amount").await?;
     browser.type_into("#spacing-amount", "12").await?;
     works_out(browser, 132, 120).await?;
     let away = browser.look_up(AWAY).await?;
