@@ -8,8 +8,11 @@ use crate::{
 };
 use anyhow::Result;
 
+/// What packs a file.
+type Pack = fn(&[u8]) -> Result<Vec<u8>>;
+
 /// The endings, each with what the file is packed by.
-const ENDINGS: [(&str, fn(&[u8]) -> Result<Vec<u8>>); 2] = [(".br", brotli), (".gz", gzip)];
+const ENDINGS: [(&str, Pack); 2] = [(".br", brotli), (".gz", gzip)];
 
 /// The packed files that belong beside these.
 pub fn beside(files: &Files) -> Result<Files> {
