@@ -96,6 +96,8 @@ async fn is_as_chosen(stage: &Stage) -> Result<()> {
 /// What is typed there goes along on the way to the tool itself; to start afresh is to go back to what was filled in.
 async fn takes_along(browser: &Browser) -> Result<()> {
     const AWAY: &str = "(({ target, rel, hash }) => [target, rel, hash])(document.querySelector('.doings a'))";
+    // A field of another site's frame can be typed into once it was pressed.
+    browser.press("#spacing-amount").await?;
     browser.type_into("#spacing-amount", "12").await?;
     works_out(browser, 132, 120).await?;
     let away = browser.look_up(AWAY).await?;
