@@ -227,7 +227,7 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
     // Each has its place whether it is there or not, so that none takes that of another.
     list(vec![
         answered(words::ANSWER, line, words::outcome(question, answer, long)),
-        text_element("p", "", words::needle(answer).unwrap_or_default()),
+        words::needle(answer).map_or_else(Html::default, |needle| text_element("p", "", needle)),
         element("div", "", changes(question, answer, cord)),
         easier.map_or_else(Html::default, |easier| text_element("p", "", easier)),
         growth,
@@ -243,7 +243,9 @@ fn changes(question: &Question, answer: &Answer, cord: Long) -> Vec<Html> {
     let mut changes = Vec::new();
     for stretch in &answer.plan {
         let change = words::change(before, stretch, question.flat, cord);
-        changes.push(text_element("p", "verdict", change));
+        if !change.is_empty() {
+            changes.push(text_element("p", "verdict", change));
+        }
         before = Some(stretch);
     }
     changes

@@ -287,7 +287,10 @@ fn every_usual_raglan_keeps_near_and_nearly_every_one_is_held_in_the_head() {
             }
         }
     }
-    assert!(told > 5_000 && listed * 50 < told, "{told} are told and {listed} listed");
+    assert!(
+        told > 5_000 && listed * 50 < told,
+        "{told} are told and {listed} listed"
+    );
 }
 
 proptest! {

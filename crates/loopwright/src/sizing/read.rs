@@ -91,7 +91,8 @@ pub fn read_size_list(text: &str, unit: LengthUnit, listed: Option<Listed>) -> R
     let mut sizes = Vec::new();
     for (place, number) in girths.iter().enumerate() {
         let range = number.figures.range();
-        let Some(girth) = span(text, &number.figures, written).map_err(|why| Unread::at(&range, WhyUnread::Number(why)))?
+        let Some(girth) =
+            span(text, &number.figures, written).map_err(|why| Unread::at(&range, WhyUnread::Number(why)))?
         else {
             continue;
         };

@@ -160,7 +160,11 @@ fn the_needles_to_try_next_are_named() {
         };
         let needles = answer(&question).unwrap().needles.unwrap();
         let across = |called: Called| called.across;
-        (needles.thinner.map(across), across(needles.this), needles.thicker.map(across))
+        (
+            needles.thinner.map(across),
+            across(needles.this),
+            needles.thicker.map(across),
+        )
     };
     let four = Length::from_mm(4);
     let [thinner, thicker] = [375, 450].map(|hundredths| Some(Length::from_nm(hundredths * 10_000)));
@@ -168,5 +172,8 @@ fn the_needles_to_try_next_are_named() {
     let [first, last] = [NEEDLES[0].across, NEEDLES[NEEDLES.len() - 1].across];
     assert_eq!(beside(first).0, None);
     assert_eq!(beside(last).2, None);
-    assert_eq!(answer(&Question::about(Gauge::of(21, Gauge::TEN_CM))).unwrap().needles, None);
+    assert_eq!(
+        answer(&Question::about(Gauge::of(21, Gauge::TEN_CM))).unwrap().needles,
+        None
+    );
 }

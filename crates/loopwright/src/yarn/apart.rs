@@ -47,7 +47,11 @@ fn part(question: &Question, piece: &Piece, yarn: u32) -> Piece {
         sections: of_it.map(|(_, section)| section.clone()).collect(),
         extras: Extras {
             joins: piece.extras.joins,
-            ..if question.yarn_of(0) == yarn { piece.extras } else { Extras::NONE }
+            ..if question.yarn_of(0) == yarn {
+                piece.extras
+            } else {
+                Extras::NONE
+            }
         },
         ..piece.clone()
     }
@@ -57,13 +61,19 @@ fn part(question: &Question, piece: &Piece, yarn: u32) -> Piece {
 pub(super) fn answer(question: &Question, piece: &Piece, yarns: &[u32]) -> Result<Answer, Vec<Problem>> {
     let of = |yarn: &u32| super::answer_yarn(question, &part(question, piece, *yarn)).map(|answer| (*yarn, answer));
     let each: Vec<(u32, Answer)> = yarns.iter().map(of).collect::<Result<_, _>>()?;
-    let count = |of: fn(&Answer) -> u32| each.iter().fold(0, |sum: u32, (_, answer)| sum.saturating_add(of(answer)));
+    let count = |of: fn(&Answer) -> u32| {
+        each.iter()
+            .fold(0, |sum: u32, (_, answer)| sum.saturating_add(of(answer)))
+    };
     let sum = |of: fn(&Answer) -> Length| {
         let lengths = each.iter().map(|(_, answer)| of(answer));
         lengths.fold(Length::ZERO, Length::saturating_add)
     };
     let masses = each.iter().map(|(_, answer)| answer.mass.map(Mass::to_ng));
-    let halves = each.iter().filter_map(|(_, answer)| answer.stitches).map(|sum| sum.halves);
+    let halves = each
+        .iter()
+        .filter_map(|(_, answer)| answer.stitches)
+        .map(|sum| sum.halves);
     let several = each.iter().any(|(_, answer)| answer.balls > 1);
     Ok(Answer {
         balls: count(|answer| answer.balls),

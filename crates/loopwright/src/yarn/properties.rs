@@ -186,7 +186,12 @@ impl Values {
             1 => self.millimetres(1_000_i64..10_000_000).prop_map(Ask::Length),
         ];
         (ask, self.ball(), self.count(0_u32..=100))
-            .prop_map(|(ask, ball, reserve)| Question { ask, ball, reserve, yarns: Vec::new() })
+            .prop_map(|(ask, ball, reserve)| Question {
+                ask,
+                ball,
+                reserve,
+                yarns: Vec::new(),
+            })
             .boxed()
     }
 }

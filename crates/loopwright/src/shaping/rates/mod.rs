@@ -105,10 +105,7 @@ fn by_turns(runs: &[Rate]) -> Rates {
     let gaps = runs.iter().map(|run| run.times).sum();
     let is_held = turn[0].times + turn[1].times <= fit::longest_turn(gaps);
     match is_held && repeats && last.every == ends.every && last.times <= ends.times {
-        true => Rates::ByTurns {
-            turn,
-            times: gaps,
-        },
+        true => Rates::ByTurns { turn, times: gaps },
         false => Rates::Listed,
     }
 }

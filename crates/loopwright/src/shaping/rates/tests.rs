@@ -108,7 +108,11 @@ fn no_schedule_of_its_kind_strays_less() {
             let shaped: Vec<u32> = fitted.rounds().collect();
             assert!(shaped.windows(2).all(|pair| pair[0] < pair[1]) && shaped[0] > rounds.first.unwrap_or(0));
             assert!(shaped.len() as u32 == times && shaped[shaped.len() - 1] <= rounds.all - rounds.last);
-            assert_eq!(strays(rounds, &shaped).0, kinds[near], "{rounds:?} {times} {shaped:?} {kinds:?}");
+            assert_eq!(
+                strays(rounds, &shaped).0,
+                kinds[near],
+                "{rounds:?} {times} {shaped:?} {kinds:?}"
+            );
         }
         match near {
             Some(0) => one += 1,
@@ -222,18 +226,43 @@ fn the_rates_that_a_raglan_takes() {
 /// round adds, and is held in the head; with turns of four at most, 63 of the 648 tracks of a raglan strayed farther.
 #[test]
 fn what_is_offered_first_strays_less_than_one_round_adds() {
-    let raglan = |all| Rounds { all, first: Some(0), last: 1 };
-    let flare = |all| Rounds { all, first: None, last: 1 };
-    for (rounds_of, rhythm) in [(raglan as fn(u32) -> Rounds, Rhythm::Straight), (flare, Rhythm::Centred)] {
+    let raglan = |all| Rounds {
+        all,
+        first: Some(0),
+        last: 1,
+    };
+    let flare = |all| Rounds {
+        all,
+        first: None,
+        last: 1,
+    };
+    for (rounds_of, rhythm) in [
+        (raglan as fn(u32) -> Rounds, Rhythm::Straight),
+        (flare, Rhythm::Centred),
+    ] {
         let (mut tracks, mut listed) = (0, 0);
-        for (all, times) in (40..=92).step_by(2).flat_map(|all| (12..=35).map(move |times| (all, times))) {
+        for (all, times) in (40..=92)
+            .step_by(2)
+            .flat_map(|all| (12..=35).map(move |times| (all, times)))
+        {
             let (rounds, changes) = (rounds_of(all), vec![4; times]);
-            let growth = Growth { from: 56, changes: &changes };
+            let growth = Growth {
+                from: 56,
+                changes: &changes,
+            };
             let track = Track::at(Pace::Easiest, rounds, rhythm, growth);
-            assert!(track.drift.rounds() < track.drift.gap, "{all} {times}: {:?}", track.drift);
+            assert!(
+                track.drift.rounds() < track.drift.gap,
+                "{all} {times}: {:?}",
+                track.drift
+            );
             if Rates::of(&track.schedule) == Rates::Listed {
                 listed += 1;
-                assert_eq!(track, Track::at(Pace::MostEven, rounds, rhythm, growth), "{all} {times}");
+                assert_eq!(
+                    track,
+                    Track::at(Pace::MostEven, rounds, rhythm, growth),
+                    "{all} {times}"
+                );
             }
             let counts = track.schedule.rows().map(|shaped| shaped.stitches);
             assert_eq!(counts.last().flatten(), Some(56 + 4 * times as u32));

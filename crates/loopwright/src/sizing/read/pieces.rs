@@ -17,9 +17,39 @@ const FILLERS: [&str; 3] = ["to", "in", "of"];
 
 /// Numbers in letters. None of them is dropped as if it said nothing.
 const NUMBER_WORDS: [&str; 33] = [
-    "zero", "nought", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
-    "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty", "thirty", "forty",
-    "fifty", "sixty", "seventy", "eighty", "ninety", "hundred", "thousand", "half", "dozen",
+    "zero",
+    "nought",
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+    "thirteen",
+    "fourteen",
+    "fifteen",
+    "sixteen",
+    "seventeen",
+    "eighteen",
+    "nineteen",
+    "twenty",
+    "thirty",
+    "forty",
+    "fifty",
+    "sixty",
+    "seventy",
+    "eighty",
+    "ninety",
+    "hundred",
+    "thousand",
+    "half",
+    "dozen",
 ];
 
 /// What a piece is for.
@@ -164,7 +194,11 @@ impl Pieces {
         for (place, range) in words.iter().enumerate() {
             let word = text_of(range);
             // `one size`
-            let is_size_next = || words.get(place + 1).is_some_and(|next| is_one_of(&["size"], text_of(next)));
+            let is_size_next = || {
+                words
+                    .get(place + 1)
+                    .is_some_and(|next| is_one_of(&["size"], text_of(next)))
+            };
             let is_filler = is_one_of(&FILLERS, word) && !is_between || is_one_of(&["one"], word) && is_size_next();
             if is_filler || is_one_of(&LABELS, word) {
                 self.note_kind(word, row);

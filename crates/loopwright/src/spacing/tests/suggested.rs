@@ -100,7 +100,10 @@ fn the_suggested_row_alone_is_the_one_among_all_ways() {
     for stitches in (5..=400).step_by(7).chain((1_000..=9_000).step_by(1_237)) {
         for changes in (1..=stitches).step_by(1 + stitches as usize / 40) {
             for ask in [Ask::Lose(changes), Ask::Gain(changes)] {
-                let question = Question { ask, ..Question::about(stitches) };
+                let question = Question {
+                    ask,
+                    ..Question::about(stitches)
+                };
                 let Ok(mut answer) = answer(&question) else { continue };
                 let among_all = answer.ways.swap_remove(answer.suggested).row;
                 assert_eq!(suggested_row(&question), Ok(among_all), "{question:?}");

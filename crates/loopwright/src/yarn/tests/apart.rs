@@ -31,7 +31,10 @@ fn balls_of_each_yarn_are_rounded_up_apart() {
         answer(&Question { ask, ..striped(&[]) }).unwrap()
     };
     for (yarn, alone) in [(first, alone(&[400, 60])), (second, alone(&[140]))] {
-        assert_eq!((yarn.balls, yarn.length, yarn.need), (alone.balls, alone.length, alone.need));
+        assert_eq!(
+            (yarn.balls, yarn.length, yarn.need),
+            (alone.balls, alone.length, alone.need)
+        );
     }
 }
 

@@ -59,7 +59,13 @@ fn a_last_ball_is_for_the_reserve_only() {
             ..Ball::USUAL
         };
         let ask = Ask::Length(metres(metres_needed));
-        answer(&Question { ask, ball, reserve, yarns: Vec::new() }).unwrap()
+        answer(&Question {
+            ask,
+            ball,
+            reserve,
+            yarns: Vec::new(),
+        })
+        .unwrap()
     };
     let answered = with(380, 6);
     assert_eq!((answered.likely, answered.balls), (4, 5));

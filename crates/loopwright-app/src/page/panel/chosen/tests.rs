@@ -150,3 +150,42 @@ fn what_the_panel_makes_the_frame_takes() {
         }
     }
 }
+
+/// Every key that is stored or linked, of all tools and of this panel.
+const KEYS: &str = include_str!("../../../tool/keys.txt");
+
+/// What is stored and linked opens for ever, so a line of the file may be added and never changed or taken away.
+#[test]
+fn every_key_of_the_panel_is_the_one_that_was_stored() {
+    let keys = frame_keys();
+    assert!(KEYS.ends_with(&keys), "the keys are now:\n{keys}");
+}
+
+/// What is chosen for a tool inside another page, and how the address of its frame names it.
+fn frame_keys() -> String {
+    let mut keys = String::new();
+    for setting in Setting::ALL {
+        let options = match setting {
+            Setting::Light => options_of::<frame::Light>(),
+            Setting::Units => options_of::<frame::Units>(),
+            Setting::Language => options_of::<Language>(),
+            Setting::Buttons => options_of::<Buttons>(),
+            Setting::Accent | Setting::Width | Setting::Address => String::new(),
+        };
+        keys += &format!("{SHEET} {}{options}\n", setting.key());
+    }
+    for of_tool in OfTool::ALL {
+        keys += &format!("{SHEET} {}\n", of_tool.stored("<tool>"));
+    }
+    for name in frame::Name::ALL {
+        keys += &format!("link {}{}\n", frame::PREFIX, name.key());
+    }
+    keys
+}
+
+fn options_of<C: Choice>() -> String {
+    let mark = |choice: &C| if *choice == C::START { "*" } else { "" };
+    let option = |choice: &C| format!("{:?}{}", choice.key(), mark(choice));
+    let options: Vec<String> = C::ALL.iter().map(option).collect();
+    format!(" = {}", options.join(" | "))
+}
