@@ -4,12 +4,16 @@
 use super::{InWords, Measures, Spoken, advice, lead};
 use crate::words::{self, tail::Print, tell::Long, yarn::Printer};
 use loopwright::spacing::Knitting;
+use loopwright::stairs::raise;
 use loopwright::units::print::Step;
 use loopwright::units::{Length, LengthUnit, Mass, MassUnit};
 use loopwright::{
     cast_on, cords, flare, gauge, needles, raglan, regauge, rows, shaping, sizing, spacing, stairs, swatch, tail, yarn,
     yoke,
 };
+
+/// A question that a program hands over has values, and no text in which something could be pointed at.
+const NO_TEXT: &str = "";
 
 impl Spoken for swatch::Question {
     fn in_words(&self, _: Measures) -> InWords {
@@ -32,7 +36,7 @@ impl Spoken for gauge::Question {
         let lengths = measures.lengths();
         let answer = match gauge::answer(self) {
             Ok(answer) => answer,
-            Err(problems) => return advice(&problems, words::gauge::problem),
+            Err(problems) => return advice(&problems, |problem| words::gauge::problem(problem, NO_TEXT)),
         };
         let (title, line) = words::gauge::headline(&answer);
         let steps = answer.directions();
@@ -122,7 +126,7 @@ impl Spoken for cords::Question {
             )
             .noting(words::cords::notes(self, &answer, long, cord))
             .working(words::cords::steps(self, &answer, long, cord), words::cords::SOURCE),
-            Err(problems) => advice(&problems, words::cords::problem),
+            Err(problems) => advice(&problems, |problem| words::cords::problem(problem, NO_TEXT)),
         }
     }
 }
@@ -250,6 +254,25 @@ impl Spoken for stairs::Question {
             )
             .noting(words::stairs::notes(self, &answer))
             .working(words::stairs::steps(self, &answer), words::stairs::SOURCE),
+            Err(problems) => advice(&problems, |problem| words::problem::sentence(&problem.kind)),
+        }
+    }
+}
+
+impl Spoken for raise::Question {
+    fn in_words(&self, measures: Measures) -> InWords {
+        let long: Long = &|length| measures.tape(length);
+        match raise::answer(self) {
+            Ok(answer) => lead(
+                words::stairs::raise::WHEN,
+                words::stairs::raise::headline(&answer),
+                words::stairs::raise::outcome(&answer, long),
+            )
+            .noting(words::stairs::raise::notes(self, &answer, long))
+            .working(
+                words::stairs::raise::steps(self, &answer, long),
+                words::stairs::raise::SOURCE,
+            ),
             Err(problems) => advice(&problems, |problem| words::problem::sentence(&problem.kind)),
         }
     }
