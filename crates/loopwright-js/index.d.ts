@@ -685,14 +685,6 @@ export interface TailRemaining {
   over_bare: Length;
 }
 
-/** How many stitches what is left gives, when the end to weave in is kept back. */
-export interface TailGives {
-  /** With the reserve on each. */
-  with_reserve: number;
-  /** Without it: if nothing takes more than it should. */
-  bare: number;
-}
-
 /** Whether what is left will do. */
 export type TailVerdict =
   /** Enough, with the reserve. */
@@ -701,6 +693,14 @@ export type TailVerdict =
   | "Tight"
   /** Not enough: begin again, or go on with a second strand. */
   | "Short";
+
+/** How many stitches what is left gives, when the end to weave in is kept back. */
+export interface TailGives {
+  /** With the reserve on each. */
+  with_reserve: number;
+  /** Without it: if nothing takes more than it should. */
+  bare: number;
+}
 
 /** A quotient that is compared exactly. */
 export interface SpacingFraction {

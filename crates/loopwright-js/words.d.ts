@@ -8,6 +8,7 @@ import type {
   GaugeResult,
   NeedlesResult,
   RaglanResult,
+  RaiseResult,
   RegaugeResult,
   RowsResult,
   ShapingResult,
@@ -37,6 +38,7 @@ import type {
   YarnLine,
   Certainty,
   YarnPart,
+  YarnPerYarn,
   YarnPerStitch,
   YarnFound,
   YarnStitchSum,
@@ -57,6 +59,7 @@ import type {
   TailAnswer,
   TailRemaining,
   TailVerdict,
+  TailGives,
   SpacingFraction,
   TailWhy,
   TailEstimate,
@@ -71,6 +74,9 @@ import type {
   TailMethod,
   SwatchAnswer,
   SwatchNote,
+  SwatchNeedles,
+  GaugeCalled,
+  Number,
   SwatchRows,
   SwatchQuestion,
   Working,
@@ -139,6 +145,12 @@ import type {
   RegaugeQuestion,
   CastOnKnitting,
   RegaugeShaping,
+  RaiseAnswer,
+  RaiseShortRow,
+  RaiseQuestion,
+  RaiseBegins,
+  RaiseMethod,
+  RaiseAcross,
   RaglanAnswer,
   ShapingTrack,
   ShapingDrift,
@@ -147,14 +159,12 @@ import type {
   NeedlesAnswer,
   NeedlesNeedle,
   NeedlesNamed,
-  Number,
   System,
   NeedlesQuestion,
   NeedlesSize,
   GaugeAnswer,
   GaugeNote,
   GaugeChange,
-  GaugeCalled,
   GaugeNext,
   GaugeMeasured,
   GaugeWash,
@@ -298,6 +308,14 @@ export function printMass(mass: Mass, unit: MassUnit): string;
  * A `TypeError` whose sentence names the field, when the object is no question.
  */
 export function raglan(question: Asked<RaglanQuestion, 'body' | 'sleeve' | 'body_to' | 'sleeve_to' | 'rounds'>): InWords<RaglanResult>;
+
+/**
+ * "My yoke is worked in the round and the back of the neck is to sit 2.5 cm higher. Where do I turn?"
+ *
+ * # Errors
+ * A `TypeError` whose sentence names the field, when the object is no question.
+ */
+export function raise(question: Asked<RaiseQuestion, 'across' | 'height' | 'rows'>): InWords<RaiseResult>;
 
 /**
  * Reads a count: `"132"`, `"1,000 sts"`. Half a stitch is unreadable, with the counts either side.
