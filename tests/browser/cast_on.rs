@@ -31,7 +31,7 @@ pub async fn she_casts_on_the_width_she_wants(stage: &mut Stage) -> Result<()> {
         // 26 repeats and 3 are 211, and a stitch at each edge for the seam.
         Reads("Cast on 213"),
         Outcome("100.5 cm wide"),
-        Begins(".answer .outcome", "211 for the pattern, 2 for the seams."),
+        Begins(".answer .outcome", "211 for the pattern, 2 for the seams"),
         // As the pattern writes it: both in one field. And of 27 and 28 repeats neither is nearer.
         Type(GAUGE, "22"),
         Type("#cast_on-plus", "0"),

@@ -23,7 +23,7 @@ pub async fn she_loses_stitches_over_many_rows(stage: &mut Stage) -> Result<()> 
         ),
         Is(
             ".answer .outcome",
-            "The last change is in row 65 of 66. You lose 18 stitches.",
+            "The last change is in row 65 of 66. You lose 18 stitches",
         ),
         Says(".answers", "K1, ssk, knit to the last 3 stitches, k2tog, K1"),
         Says(".answers", "66 − 1 − 1 = 64 rows are shared between 8 gaps"),
@@ -35,7 +35,7 @@ pub async fn she_loses_stitches_over_many_rows(stage: &mut Stage) -> Result<()> 
         Reads("Decrease in row 2, then once 6 rows later, then every 8th row 7 times."),
         Is(
             ".answer .outcome",
-            "The last change is in row 64 of 66. 58 stitches become 40.",
+            "The last change is in row 64 of 66. 58 stitches become 40",
         ),
     ];
     play(stage, &steps).await
@@ -58,7 +58,7 @@ pub async fn she_widens_a_sleeve(stage: &mut Stage) -> Result<()> {
         Is(".places summary", "Round by round"),
         Is(
             ".answer .outcome",
-            "The last change is in round 95 of 96. 56 stitches become 84.",
+            "The last change is in round 95 of 96. 56 stitches become 84",
         ),
         Choose("#shaping-increase", "kfb"),
         Says(".answers", "K1, kfb, knit to the last 3 stitches, kfb, K2"),
@@ -76,7 +76,7 @@ pub async fn she_is_told_what_the_rows_can_take(stage: &mut Stage) -> Result<()>
         Reads("Decrease now, then every 2nd row 39 times more."),
         Is(
             ".answer .outcome",
-            "The last change is in row 79 of 80. You lose 80 stitches.",
+            "The last change is in row 79 of 80. You lose 80 stitches",
         ),
         Says(".answers", "At most 80 stitches could go in these 80 rows"),
     ];

@@ -19,15 +19,15 @@ pub async fn she_finds_her_size_among_finished_measures(stage: &mut Stage) -> Re
         Hides(".answer", "what the list measures was guessed"),
         Choose(LISTED, "garment"),
         Reads("Knit size M"),
-        Is(".answer .outcome", "97 cm round, 6 cm more than you: standard."),
+        Is(".answer .outcome", "97 cm round, 6 cm more than you: standard"),
         Choose("#sizing-fit", "ease"),
         Type("#sizing-ease", "-6"),
         Reads("Knit size XS"),
-        Is(".answer .outcome", "85 cm round, 6 cm less than you: very close."),
+        Is(".answer .outcome", "85 cm round, 6 cm less than you: very close"),
         Choose("#sizing-fit", "more"),
         Type("#sizing-percent", "-7%"),
         Reads("Knit size XS"),
-        Is(".answer .outcome", "85 cm round, 6 cm less than you: very close."),
+        Is(".answer .outcome", "85 cm round, 6 cm less than you: very close"),
     ];
     play(stage, &steps).await
 }
@@ -44,10 +44,10 @@ pub async fn two_rows_and_two_lists_are_read_as_they_stand(stage: &mut Stage) ->
         ),
         Choose(LISTED, "body"),
         Reads("Knit size 10"),
-        Is(".answer .outcome", "Made for a bust of 91 cm, and yours is the same."),
+        Is(".answer .outcome", "Made for a bust of 91 cm, and yours is the same"),
         Choose(LISTED, "garment"),
         Reads("Knit size 10"),
-        Is(".answer .outcome", "97 cm round, 6 cm more than you: standard."),
+        Is(".answer .outcome", "97 cm round, 6 cm more than you: standard"),
         Type(SIZES, "8, 81, 10, 86"),
         Says("#sizing-sizes-problem", "three times"),
         Begins(".stale .since", "This is still the answer for "),
@@ -84,24 +84,24 @@ pub async fn a_list_of_bodies_is_met_with_the_body(stage: &mut Stage) -> Result<
         Type(SIZES, "S 81-86, M 91-97, L 102-107"),
         Choose(LISTED, "body"),
         Reads("Knit size M"),
-        Is(".answer .outcome", "Made for 91 to 97 cm, and yours is within."),
+        Is(".answer .outcome", "Made for 91 to 97 cm, and yours is within"),
         Hides("#sizing-fit", "a fit is asked for beside a list of bodies"),
         Type(BUST, "88"),
         Reads("Knit size S"),
-        Is(".answer .outcome", "Made for 81 to 86 cm; yours is 2 cm more."),
+        Is(".answer .outcome", "Made for 81 to 86 cm; yours is 2 cm more"),
         Says(".notes", "between size S and size M"),
         Named(".girths", "you 88 cm"),
         Named(".girths", "S: knit this"),
         Press("details.more summary"),
         Choose("#sizing-cloth", "drapes"),
         Reads("Knit size M"),
-        Is(".answer .outcome", "Made for 91 to 97 cm; yours is 3 cm less."),
+        Is(".answer .outcome", "Made for 91 to 97 cm; yours is 3 cm less"),
         // Outside them all the headline says so, and the nearest comes next.
         Type(BUST, "130"),
         Reads("No size fits: the largest is 23 cm too small"),
         Is(
             ".answer .outcome",
-            "The nearest is size L. Made for 102 to 107 cm; yours is 23 cm more.",
+            "The nearest is size L. Made for 102 to 107 cm; yours is 23 cm more",
         ),
     ];
     play(stage, &steps).await
@@ -116,17 +116,17 @@ pub async fn she_finds_her_size_in_inches(stage: &mut Stage) -> Result<()> {
         Type(SIZES, "34 (37, 39 1/2, 42)"),
         Choose(LISTED, "garment"),
         Reads("Knit size 39 1/2"),
-        Is(".answer .outcome", "39 1/2 in round, 3 in more than you: standard."),
+        Is(".answer .outcome", "39 1/2 in round, 3 in more than you: standard"),
         Choose("#sizing-bust-unit", "cm"),
         Reads("Knit size 39 1/2"),
-        Is(".answer .outcome", "100.3 cm round, 7.6 cm more than you: standard."),
+        Is(".answer .outcome", "100.3 cm round, 7.6 cm more than you: standard"),
         Holds("#sizing-sizes-unit", "in"),
         // Said to be centimetres, the same numbers are other girths.
         Choose("#sizing-sizes-unit", "cm"),
         Reads("No size fits: the largest is 58.2 cm too small"),
         Is(
             ".answer .outcome",
-            "The nearest is size 42. 42 cm round, 50.7 cm less than you: very close.",
+            "The nearest is size 42. 42 cm round, 50.7 cm less than you: very close",
         ),
     ];
     play(stage, &steps).await
@@ -146,7 +146,7 @@ pub async fn her_own_gauge_picks_another_size(stage: &mut Stage) -> Result<()> {
         Reads("Knit size S"),
         Is(
             ".answer .outcome",
-            "97.6 cm round at your gauge (91 cm in the pattern), 6.6 cm more than you: standard.",
+            "97.6 cm round at your gauge (91 cm in the pattern), 6.6 cm more than you: standard",
         ),
         // What cannot be used is said beside its field.
         Type("#sizing-stitches", "188 (200"),
@@ -164,16 +164,16 @@ pub async fn she_takes_a_standard_list(stage: &mut Stage) -> Result<()> {
         Press(".question > details:last-of-type summary"),
         Button(".question", "Women, EN 13402-3"),
         Reads("Knit size M"),
-        Is(".answer .outcome", "Made for 90 to 98 cm, and yours is within."),
+        Is(".answer .outcome", "Made for 90 to 98 cm, and yours is within"),
         Holds(LISTED, "body"),
         // Another one takes its place; her own stays.
         Button(".question", "Men, EN 13402-3"),
         Reads("Knit size S"),
-        Is(".answer .outcome", "Made for 86 to 94 cm, and yours is within."),
+        Is(".answer .outcome", "Made for 86 to 94 cm, and yours is within"),
         Type(SIZES, "S 81-86, M 91-97"),
         Hides(".question .how button", "her own list may be written over"),
         Reads("Knit size M"),
-        Is(".answer .outcome", "Made for 91 to 97 cm, and yours is within."),
+        Is(".answer .outcome", "Made for 91 to 97 cm, and yours is within"),
     ];
     play(stage, &steps).await
 }

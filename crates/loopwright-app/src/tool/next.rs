@@ -175,7 +175,7 @@ pub fn next(view: &View, gifts: &[(Gift, Typed)]) -> Html {
         return Html::default();
     }
     element(
-        "nav",
+        "section",
         "next",
         vec![text_element("h3", "", words::TITLE), element("ul", "", ways)],
     )
