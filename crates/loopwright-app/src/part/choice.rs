@@ -14,11 +14,17 @@ use yew::prelude::*;
 
 /// The list to choose from. What is chosen stands in front of it once more, for the eye only: a list cannot break its
 /// words into lines and this can, so that where type is very large the styles show it in place of the list's own words.
-pub fn selected(id: String, options: Vec<(&'static str, String)>, chosen: &str, onchange: Callback<Event>) -> Html {
-    let seen = options.iter().find(|(key, _)| *key == chosen);
+pub fn selected<Key: AsRef<str>>(
+    id: String,
+    options: Vec<(Key, String)>,
+    chosen: &str,
+    onchange: Callback<Event>,
+) -> Html {
+    let seen = options.iter().find(|(key, _)| key.as_ref() == chosen);
     let seen = seen.map_or_else(String::new, |(_, words)| words.clone());
-    let option = |(key, words): (&'static str, String)| {
-        html! { <option key={key} value={key} selected={key == chosen}>{ words }</option> }
+    let option = |(key, words): (Key, String)| {
+        let (key, is_chosen) = (key.as_ref().to_owned(), key.as_ref() == chosen);
+        html! { <option key={key.clone()} value={key} selected={is_chosen}>{ words }</option> }
     };
     let options: Html = options.into_iter().map(option).collect();
     html! {

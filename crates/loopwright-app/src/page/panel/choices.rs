@@ -5,7 +5,7 @@ use super::heights::WIDTHS;
 use crate::desk::Desk;
 use crate::frame::{Light, Units};
 use crate::page::embed::no_accent;
-use crate::part::Label;
+use crate::part::{Label, selected};
 use crate::part::plain::{element, element_with, folded, list, text_element};
 use crate::store::{Entry, Typed};
 use crate::words::{Worded, panel as words};
@@ -197,10 +197,6 @@ impl Panes<'_> {
 
 /// A choice: each option by its key and its words.
 fn select(id: String, options: Vec<(String, String)>, chosen: &str, onchange: Callback<String>) -> Html {
-    let option = |(key, words): (String, String)| {
-        let selected = key == chosen;
-        html! { <option key={key.clone()} value={key} {selected}>{ words }</option> }
-    };
     let onchange = move |event: Event| onchange.emit(event.target_unchecked_into::<HtmlSelectElement>().value());
-    html! { <select {id} {onchange}>{ for options.into_iter().map(option) }</select> }
+    selected(id, options, chosen, onchange.into())
 }
