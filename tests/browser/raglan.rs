@@ -15,7 +15,7 @@ pub async fn she_shapes_a_raglan_to_two_targets(stage: &mut Stage) -> Result<()>
         Type("#raglan-body_to", "120"),
         Type("#raglan-sleeve_to", "50"),
         Type("#raglan-rounds", "12"),
-        Begins(".question .problem", "Type 84 or fewer."),
+        Begins(".question .problem", "In 12 rounds the body grows to 84 at most."),
         Type("#raglan-rounds", "24"),
         // 20 raglan rounds in 24: nothing that is easy to hold keeps to the slope, and it is told by how much.
         Reads("Increase 8 now, then every 2nd round twice more, then every round 17 times."),

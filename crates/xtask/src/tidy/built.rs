@@ -12,7 +12,9 @@ use anyhow::Result;
 use std::{fs, path::PathBuf};
 
 /// Names that look like addresses and are none: nothing is ever fetched from them.
-const NAMESPACES: [&str; 5] = [
+const NAMESPACES: [&str; 6] = [
+    // The name that is kept for examples (RFC 2606): the page shows how an address is typed.
+    "https://example.org/",
     "http://www.w3.org/2000/svg",
     "http://www.w3.org/1999/xlink",
     "http://www.w3.org/1999/xhtml",
@@ -97,8 +99,10 @@ fn addresses_in(path: &str, bytes: &[u8]) -> Vec<Finding> {
     let text = String::from_utf8_lossy(bytes);
     let starts = text.match_indices("http://").chain(text.match_indices("https://"));
     let is_namespace = |at: usize| NAMESPACES.iter().any(|name| text[at..].starts_with(name));
+    // The beginning of an address, in a sentence about addresses, leads nowhere.
+    let is_bare = |at: usize, begins: &str| !text[at + begins.len()..].starts_with(|c: char| c.is_ascii_alphanumeric());
     starts
-        .filter(|(at, _)| !is_namespace(*at) && !in_comment(&text, *at))
+        .filter(|(at, begins)| !is_namespace(*at) && !is_bare(*at, begins) && !in_comment(&text, *at))
         .map(|(at, _)| {
             let address: String = text[at..]
                 .chars()
@@ -156,15 +160,17 @@ mod tests {
     fn foreign_addresses_are_found_and_namespaces_are_not() {
         let found = addresses_in(
             "a",
-            b"\xff http://www.w3.org/2000/svghttps://example.org/x \"http://example.org\"",
+            b"\xff http://www.w3.org/2000/svghttps://example.com/x \"http://example.org\"",
         );
         assert_eq!(found.len(), 2, "{found:?}");
+        let said = b"begins with https:// and is such as https://example.org/loopwright/";
+        assert!(addresses_in("a", said).is_empty());
         let comment = b"  // see https://example.org\nfetch('https://example.org')";
         assert_eq!(addresses_in("a.js", comment).len(), 1);
         assert!(
             found
                 .iter()
-                .any(|finding| finding.broken.ends_with("https://example.org/x")),
+                .any(|finding| finding.broken.ends_with("https://example.com/x")),
             "{found:?}"
         );
     }

@@ -20,7 +20,7 @@ use print::across;
 
 pub const TITLE: Title = Title {
     name: "Tail",
-    asks: "How much yarn to leave before the first stitch, and whether it will do.",
+    asks: "How much yarn to leave, and whether it will do.",
 };
 pub const I_CAST_ON: &str = "I cast on";
 pub const STITCHES: &str = "stitches,";
