@@ -24,6 +24,7 @@ const questions = {
   rows: { ask: { Length: cm(40) }, gauge: row_gauge },
   shaping: { ask: { Lose: 18 }, rows: 66 },
   stairs: { stitches: 27, ask: { Steps: 4 } },
+  raise: { across: { Stitches: 40 }, height: cm(2.5), rows: row_gauge },
   flare: { neck: 96, depth: cm(30), gauge, row_gauge },
   yoke: { from: 320, to: 96, rounds: 60, multiple: 8 },
   raglan: { body: 56, sleeve: 16, body_to: 200, sleeve_to: 68, underarm: 8, rounds: 64 },
