@@ -17,9 +17,9 @@ pub async fn she_shapes_a_raglan_to_two_targets(stage: &mut Stage) -> Result<()>
         Type("#raglan-rounds", "12"),
         Begins(".question .problem", "In 12 rounds the body grows to 84 at most."),
         Type("#raglan-rounds", "24"),
-        // 20 raglan rounds in 24: nothing that is easy to hold keeps to the slope, and it is told by how much.
-        Reads("Increase 8 now, then every 2nd round twice more, then every round 17 times."),
-        Says(".answers", "At most 2 rounds (12 stitches) behind an even slope."),
+        // 20 raglan rounds in 24: one rate after the other would stray, and a turn that comes again keeps to the slope.
+        Reads("Increase 8 now. Then 4 times over: every round 4 times, then 2 rounds later; 20 in all."),
+        Says(".answers", "It grows evenly, to the round."),
         Begins(".answers", "From neck to underarm"),
         Unfold,
         Type("#raglan-body", "56"),
