@@ -72,7 +72,7 @@ pub async fn every_control_is_reached_and_seen(stage: &mut Stage) -> Result<()> 
         stage.open(page).await?;
         stage
             .browser
-            .run("document.querySelectorAll('details:not(.panel)').forEach((details) => { details.open = true; })")
+            .run("document.querySelectorAll('details').forEach((details) => { details.open = true; })")
             .await?;
         stage.browser.settle().await?;
         let controls = stage.browser.run(CONTROLS).await?;

@@ -237,8 +237,16 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
     ])
 }
 
-/// From which round on which cord.
+/// From which round on which cord; of a piece that grows and stays on what it began with, that it does.
 fn changes(question: &Question, answer: &Answer, cord: Long) -> Vec<Html> {
+    let is_same_all_along = match question.around {
+        Around::Even { from, to, .. } => from == to,
+        Around::Steps { .. } => false,
+        Around::Girth(_) | Around::Rounds(_) => true,
+    };
+    if let ([stretch], false) = (answer.plan.as_slice(), is_same_all_along) {
+        return vec![text_element("p", "verdict", words::all_along(stretch, question.flat))];
+    }
     let mut before = None;
     let mut changes = Vec::new();
     for stretch in &answer.plan {

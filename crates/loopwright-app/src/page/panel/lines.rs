@@ -6,7 +6,7 @@ use crate::part::plain::{button, status, text, text_element};
 use crate::words::panel as words;
 use gloo_timers::callback::Timeout;
 use wasm_bindgen_futures::spawn_local;
-use web_sys::HtmlTextAreaElement;
+use web_sys::{HtmlTextAreaElement, ScrollIntoViewOptions, ScrollLogicalPosition};
 use yew::prelude::*;
 
 /// How long a clipboard is waited for.
@@ -42,13 +42,17 @@ pub fn Lines(props: &Props) -> Html {
         let (area, set, lines) = (area.clone(), outcome.setter(), props.lines.clone());
         Callback::from(move |_| copy(&area, &lines, &set))
     };
+    let onfocus = {
+        let area = area.clone();
+        move |_: FocusEvent| bring_into_sight(&area)
+    };
     let said = outcome.as_ref().filter(|(_, lines)| *lines == props.lines);
     let said = said.map_or("", |(outcome, _)| sentence(*outcome));
     html! {
         <section>
             <h2>{ props.title }</h2>
             { text_element("p", "quiet", props.about) }
-            <textarea ref={area} id={props.id} class="code" readonly=true rows="4" spellcheck="false"
+            <textarea ref={area} {onfocus} id={props.id} class="code" readonly=true rows="4" spellcheck="false"
                 aria-label={props.title} value={props.lines.clone()} />
             <div class="line">{ button(words::COPY.into(), onclick) }{ status(text(said.into())) }</div>
         </section>
@@ -84,6 +88,16 @@ fn copy(area: &NodeRef, lines: &AttrValue, set: &UseStateSetter<Option<(Outcome,
         drop(waiting);
         say(outcome);
     });
+}
+
+/// All of the lines are seen once they have the focus: WebKit scrolls to the caret, and leaves the rest outside the window.
+fn bring_into_sight(area: &NodeRef) {
+    if let Some(area) = area.cast::<HtmlTextAreaElement>() {
+        let nearest = ScrollIntoViewOptions::new();
+        nearest.set_block(ScrollLogicalPosition::Nearest);
+        // The browser scrolls once the event is over.
+        Timeout::new(0, move || area.scroll_into_view_with_scroll_into_view_options(&nearest)).forget();
+    }
 }
 
 fn select(area: &NodeRef) {

@@ -132,6 +132,15 @@ pub fn change(before: Option<&Stretch>, to: &Stretch, flat: bool, cord: Long) ->
     )
 }
 
+/// Of a piece that grows or shrinks, and is knitted on one thing from beginning to end.
+pub fn all_along(stretch: &Stretch, flat: bool) -> String {
+    let round = round(flat);
+    match stretch.by {
+        By::Cord(_) => fill_pattern_with("It does for every @: nothing to change.", &[], &[round]),
+        By::Gap(_) => "None of the cords will do; what to take instead stands below.".into(),
+    }
+}
+
 /// Above the ways to knit where no cord serves; `whole` when that is all of the piece.
 pub fn gap(stretch: &Stretch, whole: bool, flat: bool) -> String {
     let pattern = if whole {
