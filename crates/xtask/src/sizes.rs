@@ -12,7 +12,7 @@ const HOUSE: usize = 162_000;
 /// What each tool adds to that: its sums, its sentences, and a drawing to scale. It was seven thousand when a tool had a
 /// line for an answer; rounds written out, tracks, divisions and short rows with their pictures, questions the other way
 /// round, and what the next tool is handed weigh the rest.
-const TOOL: usize = 11_600;
+const TOOL: usize = 11_700;
 
 /// Pages that are no tool, each with what it weighed when it came. None may add more than [`PAGE`].
 const PAGES: [(&str, usize); 6] = [
@@ -156,8 +156,8 @@ mod tests {
         let source = "//! A tool in a file,\nthen! {\n    gauge in Before,\n    cast_on in Starting,\n}\n";
         assert_eq!(tools(source).len(), 2);
         let pages = 12_500;
-        assert_eq!(Budget { tools: 16, pages: 0 }.bytes(), 347_600);
-        assert_eq!(Budget { tools: 17, pages }.bytes(), 371_700);
+        assert_eq!(Budget { tools: 16, pages: 0 }.bytes(), 349_200);
+        assert_eq!(Budget { tools: 17, pages }.bytes(), 373_400);
         assert!(Budget::now().unwrap().tools >= 16);
     }
 

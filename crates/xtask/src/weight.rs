@@ -118,7 +118,7 @@ mod tests {
         assert!(text(before(1_000)).ends_with("; as many as at commit 0123456"));
         assert_eq!(
             text(None),
-            "1000 bytes with brotli, of 347600 for 16 tools; no earlier figure"
+            "1000 bytes with brotli, of 349200 for 16 tools; no earlier figure"
         );
     }
 

@@ -9,6 +9,7 @@ use super::plain::{element, folded, list, text_element};
 use super::room::{Wrong, room};
 use super::set::set_in;
 use crate::form::{Field, Kind, Place};
+use crate::words::page;
 use loopwright::choice::{FieldName, GroupName};
 use loopwright::problem::Kind::Missing;
 use loopwright::problem::{FieldPath, Problem};
@@ -72,7 +73,11 @@ impl Form<'_> {
 
     /// What is set in fields that may lie folded away, with a tap that clears it.
     fn set_in(&self, fields: Vec<&'static Field>) -> Html {
-        let advice = fields.iter().find_map(|field| self.advice(field));
+        let advised = |field: &&'static Field| {
+            let sentence = self.advice(field)?.sentence;
+            Some(page::of_field(field.label_in(&self.view.fields), &sentence))
+        };
+        let advice = fields.iter().find_map(advised);
         set_in(self.view, &fields, advice)
     }
 

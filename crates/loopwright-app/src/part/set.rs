@@ -1,7 +1,6 @@
 //! What is set in a fold, said beside it while it is closed: a value that counts is seen, and one tap clears it.
 
 use super::View;
-use super::advice::Advice;
 use super::plain::{button, element, text};
 use crate::form::Field;
 use crate::store::Entry;
@@ -10,7 +9,7 @@ use yew::prelude::*;
 
 /// What is set in these fields; nothing where each holds what it starts with. With it stands what has to change before
 /// there is an answer, if that is one of them, set or not: beside the field itself the fold hides it.
-pub fn set_in(view: &View, fields: &[&'static Field], advice: Option<Advice>) -> Html {
+pub fn set_in(view: &View, fields: &[&'static Field], advice: Option<String>) -> Html {
     let set = fields.iter().filter_map(|field| {
         let value = view.fields.set(field)?;
         Some(words::value(field.label_in(&view.fields), &value))
@@ -23,7 +22,7 @@ pub fn set_in(view: &View, fields: &[&'static Field], advice: Option<Advice>) ->
     if !set.is_empty() {
         content.push(text(words::set(&set).into()));
     }
-    content.extend(advice.map(|advice| element("strong", "", vec![text(advice.sentence)])));
+    content.extend(advice.map(|advice| element("strong", "", vec![text(advice.into())])));
     let is_locked = |field: &&'static Field| view.sheet.locks(view.fields.path_of(field));
     if !set.is_empty() && !fields.iter().any(is_locked) {
         content.push(button(words::CLEAR_THESE.into(), clearing(view, fields)));

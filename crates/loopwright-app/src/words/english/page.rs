@@ -21,6 +21,11 @@ pub fn set(values: &[String]) -> String {
     fill_pattern_with("Set here: @.", &[], &[&values.join(", ")])
 }
 
+/// What has to change in a field that a fold hides.
+pub fn of_field(label: &str, sentence: &str) -> String {
+    format!("{label}: {sentence}")
+}
+
 /// Beside an answer that is older than what is typed now: the numbers it answers, each with the label of its field. A
 /// number that is alone is named by it, a list is known without: one line has room for it.
 pub fn still_for(values: &[(&str, String)]) -> String {
