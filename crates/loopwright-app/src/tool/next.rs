@@ -1,8 +1,8 @@
 //! Where a knitter goes on from an answer: the tools that follow from it, and what each of them is handed.
 //!
-//! The table says what travels from where to where: a text as it was typed, or a value of the answer. Beneath an answer
-//! each row whose values are there is a link that lays them on the other tool's sheet, over what lies there already and
-//! with a way to put that back; so nothing is carried before it has been seen, nor lost after.
+//! The table says what travels from where to where: a text as it was typed, or a value of the answer. Beneath an answer each
+//! row becomes a link, with what it carries said beside it. The link lays that on the other tool's sheet, and what lay there
+//! before can be put back.
 
 use super::cast_on::CastOn;
 use super::cords::Cords;
@@ -72,8 +72,8 @@ enum Source {
 
 use Source::{Answer, Field, Settled};
 
-/// One way on: from a tool to another, and what goes into which of its fields. The first of them is that for whose sake she
-/// goes: where it is not there, there is no way. The others go along where they are there.
+/// One way on: from a tool to another, and what goes into which of its fields. Without the first of them she has no reason to
+/// go, and the tool is not named; the others go along where they are known.
 struct Way {
     from: &'static str,
     to: &'static str,
