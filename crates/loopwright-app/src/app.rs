@@ -9,7 +9,7 @@ use crate::page::{self, light, light::Light};
 use crate::part::plain::{button, element, element_with, link, list, status, text, text_element};
 use crate::route::{self, Route, use_route};
 use crate::tool;
-use crate::words::page as words;
+use crate::words::{page as words, project};
 use gloo_utils::{document, document_element};
 use loopwright::choice::{Choice, Key};
 use yew::prelude::*;
@@ -52,6 +52,7 @@ fn shell(desk: &Desk, route: &Route, offline: Offline) -> Html {
         element_with("a", &mark, vec![text(words::NAME.into())]),
         nav_link(route, &Route::Home, words::HOME),
         nav_link(route, &Route::About, words::ABOUT),
+        element("span", "open", vec![nav_link(route, &Route::Project, project::TITLE), page::project::choosing(desk)]),
     ];
     list(vec![
         element_with("a", &skip, vec![text(words::SKIP.into())]),
@@ -89,6 +90,8 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
     match route {
         Route::Home => page::home(desk),
         Route::About => page::about(desk, offline.ready),
+        Route::Project => page::project::project(desk),
+        Route::Step(step) => page::project::step(desk, *step),
         Route::Gallery => page::gallery(),
         Route::GalleryState { tool, state } => page::gallery_state(tool, state),
         Route::Tool { id, .. } | Route::Embed { id, .. } => {
@@ -166,6 +169,7 @@ fn title(route: &Route) -> String {
     let title = match route {
         Route::Tool { id, .. } | Route::Embed { id, .. } => tool::find(id).map(|tool| tool.title.name),
         Route::About => Some(words::ABOUT),
+        Route::Project | Route::Step(_) => Some(project::TITLE),
         _ => None,
     };
     title.map_or_else(|| words::NAME.into(), |title| format!("{title} · {}", words::NAME))

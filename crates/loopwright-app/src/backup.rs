@@ -73,7 +73,7 @@ pub async fn bring_back(desk: &Desk, file: &File) -> Result<usize, BackupError> 
         .iter()
         .filter(|entry| !undo::is_side_sheet(&entry.sheet))
         .count();
-    desk.write_many(entries);
+    desk.write_stored(entries);
     Ok(count)
 }
 

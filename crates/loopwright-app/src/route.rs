@@ -2,7 +2,7 @@
 //! data in it all work without a server's help.
 //!
 //! `#/`  `#/about`  `#/gallery`  `#/gallery/spacing/impossible`  `#/spacing?stitches=132&change=k2tog`
-//! `#/embed/spacing?stitches=132&frame.light=dusk`
+//! `#/project`  `#/project/3`  `#/embed/spacing?stitches=132&frame.light=dusk`
 //!
 //! A field is text as typed. Its unit travels beside it: `girth=36&girth.unit=in`. Reading is total: whatever is in
 //! the address, it is a route, if only [`Route::Unknown`].
@@ -13,6 +13,7 @@ pub use page::{link, replace, use_route};
 
 use crate::frame;
 use crate::store::{Fields, Typed};
+use loopwright_project::StepId;
 
 /// Fields as they stand in an address, in their order.
 pub type Pairs = Vec<(String, String)>;
@@ -22,6 +23,10 @@ pub type Pairs = Vec<(String, String)>;
 pub enum Route {
     /// The list of tools.
     Home,
+    /// What is known of the open project, its steps, and all that follows.
+    Project,
+    /// One step of the open project.
+    Step(StepId),
     /// What is stored, how to back up, cautions.
     About,
     /// Every part and tool in its named states.
@@ -83,6 +88,8 @@ pub fn parse(hash: &str) -> Route {
     match names[..] {
         [""] => Route::Home,
         ["about"] => Route::About,
+        ["project"] => Route::Project,
+        ["project", step] => StepId::parse(step).map_or_else(|| Route::Unknown(hash.into()), Route::Step),
         ["gallery"] => Route::Gallery,
         ["gallery", tool, state] if !tool.is_empty() && !state.is_empty() => Route::GalleryState {
             tool: tool.into(),
@@ -113,6 +120,8 @@ pub fn print(route: &Route) -> String {
     match route {
         Route::Home => "#/".into(),
         Route::About => "#/about".into(),
+        Route::Project => "#/project".into(),
+        Route::Step(step) => format!("#/project/{step}"),
         Route::Gallery => "#/gallery".into(),
         Route::GalleryState { tool, state } => format!("#/gallery/{}/{}", encode(tool), encode(state)),
         Route::Tool { id, fields } => format!("#/{}{}", encode(id), print_query(fields)),
@@ -239,6 +248,9 @@ mod tests {
             ("#main", Route::Home),
             ("#/about", Route::About),
             ("#/gallery/", Route::Gallery),
+            ("#/project", Route::Project),
+            ("#/project/12", Route::Step(StepId(12))),
+            ("#/project/012", Route::Unknown("#/project/012".into())),
             (
                 "#/gallery/spacing/impossible",
                 Route::GalleryState {
@@ -304,9 +316,11 @@ mod tests {
         let fields = || proptest::collection::vec(any::<(String, String)>(), 0..5);
         let option = |(name, value): (String, String)| ([frame::PREFIX, &name].concat(), value);
         let options = move || fields().prop_map(move |pairs| pairs.into_iter().map(option).collect());
-        let reserved = ["about", "gallery", "embed"];
+        let reserved = ["about", "gallery", "embed", "project"];
         prop_oneof![
             Just(Route::Home),
+            Just(Route::Project),
+            any::<u32>().prop_map(|step| Route::Step(StepId(step))),
             Just(Route::About),
             Just(Route::Gallery),
             (any_name(), any_name()).prop_map(|(tool, state)| Route::GalleryState { tool, state }),

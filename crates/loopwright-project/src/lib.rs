@@ -43,7 +43,7 @@ pub mod stored;
 mod text;
 
 pub use derive::{Derived, Given, GivenText, Sheet, Toolbox, derive, given};
-pub use outcome::{Answered, Outcome, Totals, Trouble};
+pub use outcome::{All, Answered, Outcome, Totals, Trouble, sum};
 pub use project::{Draft, Project, Step, StepId};
 pub use reference::Reference;
 pub use stored::Sheets;

@@ -10,6 +10,7 @@
 //! | `step.3.about` | `tool`, `name`, `section`, `amount`, `place`               |
 //! | `tail`         | what was typed into a tool and is no step                  |
 //! | `tail.from`    | where others of its fields get their text                  |
+//! | `undo`         | what the last change of the steps can be undone with       |
 //!
 //! Reading is total: what means nothing is passed over, and stays where it is kept.
 
@@ -27,6 +28,8 @@ pub const FACTS: &str = "known";
 pub const WAS: &str = "known.was";
 /// The sheet of the project itself.
 pub const PROJECT: &str = "project";
+/// The sheet of what the last change of the steps can be undone with.
+pub const UNDO: &str = "undo";
 /// What stands for a fact that was not there.
 const ABSENT: &str = "absent";
 
@@ -50,7 +53,8 @@ pub fn kept_was(was: Option<&Typed>) -> Typed {
     was.cloned().unwrap_or_else(|| Typed::with_unit("", ABSENT))
 }
 
-fn read_was(typed: &Typed) -> Option<Typed> {
+/// What was, of what is kept for it.
+pub fn read_was(typed: &Typed) -> Option<Typed> {
     let is_absent = typed.text.is_empty() && typed.unit.as_deref() == Some(ABSENT);
     (!is_absent).then(|| typed.clone())
 }
@@ -119,7 +123,7 @@ impl Project {
 }
 
 fn is_draft(name: &str) -> bool {
-    !name.contains('.') && ![PROJECT, FACTS].contains(&name)
+    !name.contains('.') && ![PROJECT, FACTS, UNDO].contains(&name)
 }
 
 fn text(texts: &Texts, field: &str) -> String {

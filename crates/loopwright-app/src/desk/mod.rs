@@ -3,8 +3,10 @@
 //! A write changes the page at once and goes to the store behind it. What may be said about the storage is no part of what
 //! makes two desks differ: when a keystroke is kept the footer is drawn anew, and the page above it is not.
 
+mod facts;
 mod keeper;
 mod persist;
+mod place;
 mod provider;
 mod queue;
 mod state;
@@ -15,9 +17,11 @@ pub use provider::use_desk;
 pub use queue::Keeping;
 pub use state::{Announcement, Status};
 
-use crate::store::{Entry, Fields, Sheets, StoreError, Typed};
+use crate::store::{Entry, Fields, ProjectId, Sheets, StoreError, Typed};
 use gloo_utils::document_element;
 use keeper::Keeper;
+use loopwright_project::{Project, StepId};
+use place::Place;
 use state::{Action, State};
 use std::rc::Rc;
 use wasm_bindgen_futures::spawn_local;
@@ -29,6 +33,7 @@ pub struct Desk {
     live: UseReducerHandle<State>,
     keeper: Rc<Keeper>,
     moment: Moment,
+    place: Place,
 }
 
 /// What lay on the desk when it was handed out.
@@ -42,7 +47,7 @@ struct Moment {
 impl PartialEq for Desk {
     /// Two desks are equal if nothing that lies on them changed between the moments they were handed out.
     fn eq(&self, other: &Self) -> bool {
-        self.moment == other.moment && Rc::ptr_eq(&self.keeper, &other.keeper)
+        self.moment == other.moment && self.place == other.place && Rc::ptr_eq(&self.keeper, &other.keeper)
     }
 }
 
@@ -52,14 +57,47 @@ impl Desk {
         self.live.sheets.clone()
     }
 
+    /// The project that is open.
+    pub fn project_id(&self) -> ProjectId {
+        place::open_project(&self.live.sheets)
+    }
+
+    /// All that is known of the project that is open.
+    pub fn project(&self) -> Project {
+        Project::from_sheets(&self.live.sheets.of_project(self.project_id()))
+    }
+
+    /// The same desk, where the sheet of a tool is that of a step.
+    pub fn at_step(&self, tool: &'static str, step: StepId) -> Self {
+        Self {
+            place: Place::at_step(tool, step),
+            ..self.clone()
+        }
+    }
+
+    /// Whether it keeps nothing: an example, or a page inside another one.
+    pub fn is_guest(&self) -> bool {
+        self.keeper.is_guest()
+    }
+
+    /// The step at which this desk stands, if at any.
+    pub const fn step(&self) -> Option<StepId> {
+        self.place.step()
+    }
+
+    /// The name under which a sheet of the open project is kept.
+    fn stored(&self, sheet: &str) -> String {
+        self.place.stored(&self.live.sheets, sheet)
+    }
+
     /// What stands in a field now, also in a callback older than the last change: a tap that counts may start from it.
     pub fn text(&self, sheet: &str, field: &str) -> Option<Typed> {
-        self.live.sheets.text(sheet, field).cloned()
+        self.live.sheets.text(&self.stored(sheet), field).cloned()
     }
 
     /// All fields of a sheet now.
     pub fn fields(&self, sheet: &str) -> Fields {
-        self.live.sheets.fields(sheet)
+        self.live.sheets.fields(&self.stored(sheet))
     }
 
     /// What may be said about the storage.
@@ -82,9 +120,18 @@ impl Desk {
         self.write_many(vec![Entry::new(sheet, field, typed)]);
     }
 
-    /// Several changes as one: all are kept or none. Each field once.
+    /// Several changes of sheets of the open project as one: all are kept or none. Each field once.
     pub fn write_many(&self, mut entries: Vec<Entry>) {
-        entries.retain(|entry| self.text(&entry.sheet, &entry.field) != entry.typed);
+        for entry in &mut entries {
+            entry.sheet = self.stored(&entry.sheet);
+        }
+        self.write_stored(entries);
+    }
+
+    /// Several changes of sheets under the names they are kept under as one: all are kept or none. Each field once.
+    pub fn write_stored(&self, mut entries: Vec<Entry>) {
+        entries.retain(|entry| self.live.sheets.text(&entry.sheet, &entry.field) != entry.typed.as_ref());
+        entries.extend(facts::remembered(&self.live.sheets, &entries));
         if entries.is_empty() {
             return;
         }
@@ -98,7 +145,12 @@ impl Desk {
 
     /// Makes a sheet exactly what a link says; what lay there can be put back.
     pub fn open_link(&self, sheet: &str, fields: &Fields) {
-        self.lay(undo::lay_over(&self.live.sheets, sheet, fields));
+        self.lay(undo::lay_over_all(&self.live.sheets, &self.stored(sheet), fields, &Fields::new()));
+    }
+
+    /// Makes a sheet what another answer hands on, with the references from where fields get their text.
+    pub fn hand_over(&self, sheet: &str, fields: &Fields, from: &Fields) {
+        self.lay(undo::lay_over_all(&self.live.sheets, &self.stored(sheet), fields, from));
     }
 
     /// How many times something was laid over a sheet as a whole in this visit.
@@ -113,7 +165,7 @@ impl Desk {
 
     /// Puts back what lay on a sheet before a link or a copy was laid over it.
     pub fn put_back(&self, sheet: &str) {
-        self.lay(undo::put_back(&self.live.sheets, sheet));
+        self.lay(undo::put_back_all(&self.live.sheets, &self.stored(sheet)));
     }
 
     /// Keeps everything now; `Ok` only when it is kept.
@@ -127,18 +179,26 @@ impl Desk {
             announcement: live.announcement.clone(),
             laid: live.laid,
         };
-        Self { live, keeper, moment }
+        Self {
+            live,
+            keeper,
+            moment,
+            place: Place::default(),
+        }
     }
 
     /// The same desk, handed out anew.
     pub fn as_it_lies(&self) -> Self {
-        Self::new(self.live.clone(), self.keeper.clone())
+        Self {
+            place: self.place,
+            ..Self::new(self.live.clone(), self.keeper.clone())
+        }
     }
 
     fn lay(&self, entries: Vec<Entry>) {
         if !entries.is_empty() {
             self.live.dispatch(Action::Laid);
-            self.write_many(entries);
+            self.write_stored(entries);
         }
     }
 

@@ -4,7 +4,9 @@
 //! What lay there goes to the sheet `<sheet>.before`, one deep. `<sheet>.link` remembers what was laid, so that a
 //! second link over an untouched first one does not push the knitter's own figures out of `.before`.
 
-use crate::store::{Entry, Fields, Sheets};
+use crate::store::{Entry, Fields, ProjectId, SheetId, Sheets};
+use loopwright_project::Project;
+use loopwright_project::stored::from_sheet;
 
 /// The name of the sheet that holds what was there before.
 pub fn before(sheet: &str) -> String {
@@ -48,6 +50,30 @@ pub fn put_back(sheets: &Sheets, sheet: &str) -> Vec<Entry> {
     entries
 }
 
+/// The same for a sheet and the one beside it that says from where others of its fields get their text.
+pub fn lay_over_all(sheets: &Sheets, sheet: &str, fields: &Fields, from: &Fields) -> Vec<Entry> {
+    let beside = from_sheet(sheet);
+    let mut entries = lay_over(sheets, sheet, fields);
+    let own_work = entries.iter().any(|entry| entry.sheet == before(sheet));
+    if own_work {
+        entries.extend(become_exactly(sheets, &before(&beside), &sheets.fields(&beside)));
+    }
+    entries.extend(become_exactly(sheets, &beside, from));
+    entries
+}
+
+/// Brings back what was there on both.
+pub fn put_back_all(sheets: &Sheets, sheet: &str) -> Vec<Entry> {
+    let beside = from_sheet(sheet);
+    let [now, then] = [beside.clone(), before(&beside)].map(|name| sheets.fields(&name));
+    let mut entries = put_back(sheets, sheet);
+    if !entries.is_empty() {
+        entries.extend(become_exactly(sheets, &beside, &then));
+        entries.extend(become_exactly(sheets, &before(&beside), &now));
+    }
+    entries
+}
+
 /// The changes that make a sheet equal to these fields.
 pub fn become_exactly(sheets: &Sheets, sheet: &str, fields: &Fields) -> Vec<Entry> {
     let now = sheets.fields(sheet);
@@ -62,6 +88,19 @@ pub fn become_exactly(sheets: &Sheets, sheet: &str, fields: &Fields) -> Vec<Entr
             entries.push(Entry::new(sheet, field.clone(), Some(typed.clone())));
         }
     }
+    entries
+}
+
+/// The changes that make the sheets of a project those of this one, as far as it says what lies on them.
+pub fn become_project(sheets: &Sheets, id: ProjectId, project: &Project) -> Vec<Entry> {
+    let stored = |name: &str| SheetId::within(id, name).to_string();
+    let then = project.to_sheets();
+    let now = Project::from_sheets(&sheets.of_project(id)).to_sheets();
+    let gone = now.into_keys().filter(|name| !then.contains_key(name));
+    let mut entries: Vec<Entry> =
+        gone.flat_map(|name| become_exactly(sheets, &stored(&name), &Fields::new())).collect();
+    let changed = then.iter().flat_map(|(name, fields)| become_exactly(sheets, &stored(name), fields));
+    entries.extend(changed);
     entries
 }
 
@@ -101,6 +140,20 @@ mod tests {
         let entries = put_back(&sheets, "spacing");
         sheets.apply_all(&entries);
         assert_eq!(sheets.fields("spacing"), fields(&[("stitches", "90")]));
+    }
+
+    #[test]
+    fn where_texts_come_from_goes_with_them() {
+        let from = fields(&[("amount", "step 3 after")]);
+        let mut sheets = desk_with(&[("stitches", "132")]);
+        sheets.apply_all(&become_exactly(&Sheets::default(), "spacing.from", &from));
+        let entries = lay_over_all(&sheets, "spacing", &fields(&[("stitches", "90")]), &Fields::new());
+        sheets.apply_all(&entries);
+        assert!(sheets.fields("spacing.from").is_empty());
+        let entries = put_back_all(&sheets, "spacing");
+        sheets.apply_all(&entries);
+        assert_eq!(sheets.fields("spacing.from"), from);
+        assert_eq!(sheets.fields("spacing"), fields(&[("stitches", "132")]));
     }
 
     #[test]

@@ -9,6 +9,7 @@ use loopwright::choice::{Choice, FieldName, GroupName};
 use loopwright::problem::FieldPath;
 use loopwright::units::print::{self, Step};
 use loopwright::units::{LengthUnit, MassUnit};
+use loopwright_project::{Given, GivenText, Reference};
 use std::collections::BTreeSet;
 use std::rc::Rc;
 
@@ -41,14 +42,18 @@ fn member_of<'a>(group: &GroupName, stored: &'a str) -> Option<(usize, &'a str)>
 pub struct Fields {
     table: &'static [Field],
     typed: Rc<store::Fields>,
+    given: Rc<Given>,
     settings: Rc<Settings>,
     member: Option<usize>,
 }
 
 impl PartialEq for Fields {
-    /// Two snapshots of one tool are equal if the same was typed into both.
+    /// Two snapshots of one tool are equal if the same stands in both.
     fn eq(&self, other: &Self) -> bool {
-        self.member == other.member && self.typed == other.typed && self.settings == other.settings
+        self.member == other.member
+            && self.typed == other.typed
+            && self.given == other.given
+            && self.settings == other.settings
     }
 }
 
@@ -58,9 +63,47 @@ impl Fields {
         Self {
             table,
             typed: Rc::new(typed),
+            given: Rc::default(),
             settings: Rc::new(settings),
             member: None,
         }
+    }
+
+    /// The same with what the project gives to fields into which nothing was typed.
+    pub fn with_given(self, given: Given) -> Self {
+        Self {
+            given: Rc::new(given),
+            ..self
+        }
+    }
+
+    /// What the project gives to a field, whether something else was typed there or not.
+    pub fn given(&self, path: FieldPath) -> Option<&GivenText> {
+        self.given.get(&path.stored())
+    }
+
+    /// Whether what stands in a field is given, and not typed.
+    pub fn is_given(&self, path: FieldPath) -> bool {
+        !self.typed.contains_key(&path.stored()) && self.given(path).is_some()
+    }
+
+    /// Where what stands in a field comes from, if it is given and not typed.
+    pub fn given_from(&self, path: FieldPath) -> Option<&Reference> {
+        let given = self.given(path).filter(|_| self.is_given(path));
+        given.map(|given| &given.from)
+    }
+
+    /// What stands in the fields as if all of it had been typed: what was, and what is given where nothing was.
+    pub fn filled(&self) -> store::Fields {
+        let given = self.given.iter().map(|(key, given)| (key.clone(), given.typed.clone()));
+        let mut filled: store::Fields = given.collect();
+        filled.extend(self.typed.iter().map(|(key, typed)| (key.clone(), typed.clone())));
+        filled
+    }
+
+    fn held(&self, stored: &str) -> Option<&Typed> {
+        let given = || self.given.get(stored).map(|given| &given.typed);
+        self.typed.get(stored).or_else(given)
     }
 
     /// The fields as one member of the repeated group sees them, counted from nought.
@@ -120,9 +163,9 @@ impl Fields {
 
     /// The fields in which other texts stand than in a snapshot taken later, as this one has them.
     pub fn unlike(&self, later: &Self) -> Vec<(Self, &'static Field)> {
-        let begun_later = later.typed.keys().filter(|key| !self.typed.contains_key(*key));
-        let keys = self.typed.keys().chain(begun_later);
-        let unlike = keys.filter(|key| self.typed.get(*key) != later.typed.get(*key));
+        let [now, then] = [self, later].map(|fields| fields.typed.keys().chain(fields.given.keys()));
+        let keys: BTreeSet<&String> = now.chain(then).collect();
+        let unlike = keys.into_iter().filter(|key| self.held(key) != later.held(key));
         unlike.filter_map(|key| self.stored_as(key)).collect()
     }
 
@@ -171,9 +214,9 @@ impl Fields {
         }
     }
 
-    /// What was typed into a field, if anything ever was.
+    /// What was typed into a field, if anything ever was, or else what is given to it.
     pub fn typed(&self, path: FieldPath) -> Option<&Typed> {
-        self.typed.get(&path.stored())
+        self.held(&path.stored())
     }
 
     /// Whether something stands in a field that was typed, more than spaces.

@@ -10,6 +10,7 @@ pub mod kept;
 mod measures;
 mod multiple;
 pub mod pair;
+mod printing;
 mod reader;
 mod scale;
 mod span;
@@ -370,6 +371,15 @@ impl Field {
     /// What it is called as the other fields stand.
     pub fn label_in(&self, fields: &Fields) -> &'static str {
         self.label_by.map_or(self.label, |label| label(fields))
+    }
+
+    /// The fact of the project that it stands for as the other fields stand, if for any.
+    pub fn kept_name(&self, fields: &Fields) -> Option<Kept> {
+        match self.kept {
+            Keeping::Nothing => None,
+            Keeping::As(name) => Some(name),
+            Keeping::By(name) => Some(name(fields)),
+        }
     }
 
     /// The title below which it lies folded away.

@@ -9,6 +9,7 @@ mod home;
 pub mod light;
 pub mod panel;
 mod paper;
+pub mod project;
 mod search;
 mod storage;
 mod units;

@@ -2,7 +2,7 @@
 //! another page: what that page asks for, and a way to the tool itself that takes along what stands in the fields.
 
 use super::plain::{button, element, element_with, status, text};
-use super::{Frame, Sheet};
+use super::{Frame, Sheet, View};
 use crate::desk::{Announcement, Desk};
 use crate::route::{self, Route};
 use crate::store::Fields;
@@ -12,7 +12,8 @@ use wasm_bindgen_futures::{JsFuture, spawn_local};
 use yew::prelude::*;
 
 /// What can be done with a tool as it stands. Nothing, while nothing is typed.
-pub fn actions(sheet: &Sheet) -> Html {
+pub fn actions(view: &View) -> Html {
+    let sheet = &view.sheet;
     let Sheet { desk, id, frame } = sheet;
     if let Some(frame) = frame {
         return framed(sheet, frame);
@@ -27,7 +28,7 @@ pub fn actions(sheet: &Sheet) -> Html {
         Html::default()
     };
     let ways = vec![
-        action(sheet, words::COPY_LINK, copy_link),
+        copy_link(view),
         action(sheet, words::PRINT, print),
         // What was there can be put back, as after a link.
         action(sheet, words::CLEAR, |desk, id| desk.open_link(id, &Fields::new())),
@@ -66,15 +67,23 @@ fn action(sheet: &Sheet, label: &'static str, does: fn(&Desk, &str)) -> Html {
     button(label.into(), Callback::from(move |_| does(&desk, id)))
 }
 
-fn copy_link(desk: &Desk, id: &str) {
-    let link = route::link(&Route::tool(id, &desk.fields(id)));
-    let desk = desk.clone();
-    spawn_local(async move {
-        desk.announce(match copy_text(&link).await {
-            Some(()) => Announcement::Words(words::COPIED.into()),
-            None => Announcement::Link(link),
+/// The link says all that stands in the fields: whoever opens it has another project.
+fn copy_link(view: &View) -> Html {
+    let (desk, link) = (view.sheet.desk.clone(), link_of(view));
+    let copy = move |_| {
+        let (desk, link) = (desk.clone(), link.clone());
+        spawn_local(async move {
+            desk.announce(match copy_text(&link).await {
+                Some(()) => Announcement::Words(words::COPIED.into()),
+                None => Announcement::Link(link),
+            });
         });
-    });
+    };
+    button(words::COPY_LINK.into(), Callback::from(copy))
+}
+
+fn link_of(view: &View) -> String {
+    route::link(&Route::tool(view.sheet.id, &view.fields.filled()))
 }
 
 /// What there is to say about the last tap.

@@ -1,8 +1,8 @@
 //! The page of a tool: the question on one side; on the other the answer, one line, large; then what is good to know,
 //! what the abbreviations mean, and the sum. Inside another page the sum is folded.
 
-use super::Sheet;
 use super::actions::actions;
+use super::View;
 use super::plain::{element, element_with, folded, items, list, text, text_element};
 use crate::words::{self, Title, frame, page, stitch};
 use loopwright::row::{Row, Stitch};
@@ -12,23 +12,23 @@ use yew::prelude::*;
 const LOOKED_AT: usize = 500;
 
 /// The page of a tool. The answers stand below the question or beside it, so that it does not move as they grow.
-pub fn tool_page(sheet: &Sheet, title: Title, question: Html, answers: Html) -> Html {
+pub fn tool_page(view: &View, title: Title, question: Html, answers: Html) -> Html {
     let stay = |event: SubmitEvent| event.prevent_default();
     // A question that stays in sight stays within the two sides, and never lies over what comes below.
     html! {
         <article class="tool">
             <header><h1>{ title.name }</h1><p>{ title.asks }</p></header>
             <div class="sides">
-                <form class="question" onsubmit={stay}>{ question }{ locked_note(sheet) }</form>
+                <form class="question" onsubmit={stay}>{ question }{ locked_note(&view.sheet) }</form>
                 { answers }
             </div>
-            { actions(sheet) }
+            { actions(view) }
         </article>
     }
 }
 
 /// What the locks mean, where there are any.
-fn locked_note(sheet: &Sheet) -> Html {
+fn locked_note(sheet: &super::Sheet) -> Html {
     if sheet.locks_any(|_| true) {
         text_element("p", "quiet", frame::LOCKED_NOTE)
     } else {

@@ -1,14 +1,19 @@
-//! What holds for all tools, beside a field or an answer: a tap takes the kept value, another keeps the one that stands
-//! there. Nothing is taken or kept without a tap.
+//! What the project knows, beside a field or an answer. Where the project gives a text to a field it says so; where another
+//! one was typed a tap goes back to the project's, and another makes it the project's. Nothing is kept without a tap, and
+//! nothing is taken without a mark.
 
 use super::doubt::doubted;
 use super::plain::{button, element, quiet_button, text_element};
 use super::{Sheet, View};
+use crate::desk::Desk;
 use crate::form::kept::{self, Kept, Value};
-use crate::form::{Field, Keeping, Kind, Scale, gauge_text};
-use crate::store::Typed;
+use crate::form::{Field, Kind, Scale, gauge_text};
+use crate::store::{Entry, Typed};
 use crate::words::known as words;
+use loopwright::problem::FieldPath;
 use loopwright::units::Measure;
+use loopwright_project::stored::{about_sheet, from_sheet};
+use loopwright_project::{GivenText, Reference, StepId};
 use yew::prelude::*;
 
 /// Beside a field: how its text was read, where that has to be said; then takes the kept value, or keeps the one that stands
@@ -24,12 +29,70 @@ pub fn offered(view: &View, field: &'static Field) -> Html {
 
 /// What can be kept and taken beside a field: nothing that the field would not take, and nothing inside another page.
 fn kept_beside(view: &View, field: &'static Field) -> Vec<Html> {
-    let name = match field.kept {
-        _ if view.sheet.frame.is_some() => return Vec::new(),
-        Keeping::Nothing => return Vec::new(),
-        Keeping::As(name) => name,
-        Keeping::By(name) => name(&view.fields),
+    if view.sheet.frame.is_some() {
+        return Vec::new();
+    }
+    let path = view.fields.path_of(field);
+    if let Some(given) = view.fields.given(path) {
+        return given_beside(view, field, given);
+    }
+    let mut content = gone_beside(view, path);
+    content.extend(field.kept_name(&view.fields).map(|name| offered_beside(view, field, name)).unwrap_or_default());
+    content
+}
+
+/// Beside a field to which the project gives a text: that it does; or, where something else was typed, both ways out of
+/// the difference.
+fn given_beside(view: &View, field: &'static Field, given: &GivenText) -> Vec<Html> {
+    let path = view.fields.path_of(field);
+    if view.fields.is_given(path) {
+        return vec![text_element("span", "given", source(&given.from, &view.sheet.desk))];
+    }
+    let name = field.kept_name(&view.fields);
+    let measures = view.fields.settings().measures();
+    let print = |typed: &Typed| name.map_or_else(|| typed.text.clone(), |name| name.print_in(measures, typed));
+    let back = {
+        let (sheet, key) = (view.sheet.clone(), path.stored());
+        Callback::from(move |_| sheet.desk.write(sheet.id, &key, None))
     };
+    let mut content = vec![
+        text_element("span", "own", words::own(&print(&given.typed))),
+        button(words::BACK.into(), back),
+    ];
+    let here = view.fields.typed_as_read(field).map(|typed| field.keepable(&typed));
+    let here = here.filter(|typed| field.takes(typed));
+    if let (Reference::Fact(_), Some(name), Some(here)) = (&given.from, name, here) {
+        content.push(quiet_button(words::MAKE_IT.into(), making_a_fact(&view.sheet, name, here, path)));
+    }
+    content
+}
+
+/// Where a given text comes from, in words.
+fn source(from: &Reference, desk: &Desk) -> String {
+    match from {
+        Reference::Fact(_) => words::FROM_PROJECT.into(),
+        Reference::Step { step, .. } => words::from_step(&step_name(desk, *step)),
+        Reference::Gone(name) => words::from_gone(name),
+    }
+}
+
+fn step_name(desk: &Desk, step: StepId) -> String {
+    let name = desk.text(&about_sheet(step), "name");
+    name.map_or_else(String::new, |name| name.text)
+}
+
+/// Beside a field whose text came from a step that was taken out: that it did.
+fn gone_beside(view: &View, path: FieldPath) -> Vec<Html> {
+    let from = view.sheet.desk.text(&from_sheet(view.sheet.id), &path.stored());
+    match from.and_then(|typed| Reference::parse(&typed.text)) {
+        Some(gone @ Reference::Gone(_)) => vec![text_element("span", "own", source(&gone, &view.sheet.desk))],
+        Some(Reference::Fact(_) | Reference::Step { .. }) | None => Vec::new(),
+    }
+}
+
+/// Beside a field that stands for a fact which the project does not give to it: takes the fact, or makes what stands
+/// there the fact.
+fn offered_beside(view: &View, field: &'static Field, name: Kept) -> Vec<Html> {
     let measures = view.fields.settings().measures();
     let path = view.fields.path_of(field);
     let here = view.fields.typed_as_read(field);
@@ -50,11 +113,22 @@ fn kept_beside(view: &View, field: &'static Field) -> Vec<Html> {
             });
             let keep = here.map(|here| {
                 let label = words::keep(&name.print_in(measures, &here));
-                quiet_button(label, writing(&view.sheet, kept::SHEET, name.key().to_owned(), here))
+                quiet_button(label, making_a_fact(&view.sheet, name, here, path))
             });
             take.into_iter().chain(keep).collect()
         }
     }
+}
+
+/// Makes a text the project's, and has the field follow it from then on.
+fn making_a_fact(sheet: &Sheet, name: Kept, typed: Typed, path: FieldPath) -> Callback<MouseEvent> {
+    let sheet = sheet.clone();
+    Callback::from(move |_| {
+        sheet.desk.write_many(vec![
+            Entry::new(kept::SHEET, name.key(), Some(typed.clone())),
+            Entry::new(sheet.id, path.stored(), None),
+        ]);
+    })
 }
 
 /// Whether two texts are the same value: 22 1/2 and 22.5 are.

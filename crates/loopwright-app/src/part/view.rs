@@ -1,7 +1,7 @@
 //! What a tool's form and answer are drawn with: the sheet that taps write to, and the fields as they stand.
 
 use super::Sheet;
-use crate::form::{Fields, Scale, TAPE};
+use crate::form::{Fields, Scale};
 use crate::words::units::Lengths;
 use loopwright::units::print::Step;
 use loopwright::units::{Length, Measure};
@@ -24,32 +24,23 @@ impl View {
         }
     }
 
-    /// A quantity as it stands in a sentence, in the unit that is shown.
-    pub fn print<T: Measure>(&self, scale: &Scale<T>, value: T) -> String {
-        scale.print(self.fields.settings(), value)
-    }
-
-    /// The same, as finely as `step` says.
+    /// A quantity as it stands in a sentence, as finely as `step` says.
     pub fn print_to<T: Measure>(&self, scale: &Scale<T>, value: T, step: Step) -> String {
-        scale.print_to(self.fields.settings(), value, step)
+        self.fields.print_to(scale, value, step)
     }
 
     /// A length as a tape shows it.
     pub fn tape(&self, length: Length) -> String {
-        self.print(&TAPE, length)
+        self.fields.tape(length)
     }
 
     /// How lengths on this scale are written in sentences.
     pub fn lengths(&self, scale: &Scale<Length>) -> Lengths {
-        let shown = scale.shown(self.fields.settings());
-        Lengths {
-            unit: shown.unit,
-            step: shown.step,
-        }
+        self.fields.lengths(scale)
     }
 
     /// Whether a scale shows inches and yards.
     pub fn in_inches(&self, scale: &Scale<Length>) -> bool {
-        scale.in_inches(self.fields.settings())
+        self.fields.in_inches(scale)
     }
 }

@@ -1,44 +1,22 @@
 //! What is written down, and what it adds up to: one [`Entry`] for each keystroke or tap, and the [`Sheets`] they
 //! make when read in order. Pure: nothing here knows where the log lives.
 
+use super::sheet_id::{ProjectId, SheetId};
+use loopwright_project::{self as project, Texts};
 use std::collections::BTreeMap;
+
+pub use loopwright_project::Typed;
 
 /// The shape of an entry as this version writes it. A changed meaning needs a new number; old numbers stay readable.
 pub const VERSION: u8 = 1;
-
-/// Text as it was typed, with the unit that stood beside it. Never a result, never rewritten.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Typed {
-    /// The very characters.
-    pub text: String,
-    /// The unit chosen beside the field, where it has one: `cm`, `in`.
-    pub unit: Option<String>,
-}
-
-impl Typed {
-    /// Text without a unit of its own.
-    pub fn plain(text: impl Into<String>) -> Self {
-        Self {
-            text: text.into(),
-            unit: None,
-        }
-    }
-
-    /// Text with the unit that stood beside it.
-    pub fn with_unit(text: impl Into<String>, unit: impl Into<String>) -> Self {
-        Self {
-            text: text.into(),
-            unit: Some(unit.into()),
-        }
-    }
-}
 
 /// One change of one field. `typed: None` takes the field away.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Entry {
     /// The version that wrote it.
     pub v: u8,
-    /// A tool's id, or `settings`, `known`, or a tool's `.before` and `.link` (see `desk::undo`).
+    /// The sheet, as [`SheetId`] names it: a tool's id, or `settings`, `known`, or a tool's `.before` and `.link` (see
+    /// `desk::undo`).
     pub sheet: String,
     /// The field on that sheet.
     pub field: String,
@@ -68,7 +46,7 @@ pub enum Line {
 }
 
 /// The fields of one sheet, by name.
-pub type Fields = BTreeMap<String, Typed>;
+pub type Fields = Texts;
 
 /// Everything that stands on the desk: sheet, then field, then what was typed.
 #[derive(Clone, Debug, Default)]
@@ -101,6 +79,15 @@ impl Sheets {
     /// Every sheet that has a field, by name.
     pub fn iter(&self) -> impl Iterator<Item = (&String, &Fields)> {
         self.sheets.iter()
+    }
+
+    /// The sheets of one project, by their names in it.
+    pub fn of_project(&self, project: ProjectId) -> project::Sheets {
+        let sheets = self.sheets.iter().filter_map(|(stored, fields)| {
+            let id = SheetId::parse(stored);
+            (id.project == Some(project)).then(|| (id.name, fields.clone()))
+        });
+        sheets.collect()
     }
 
     /// Takes one change in. A sheet without fields is no sheet, so that equal desks compare equal.

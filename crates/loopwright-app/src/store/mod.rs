@@ -7,12 +7,14 @@ mod faulty;
 mod idb;
 pub mod json;
 mod memory;
+mod sheet_id;
 
 pub use entry::{Entry, Fields, Line, Sheets, Typed, compact, fold, last_words};
 #[cfg(test)]
 pub use faulty::Faulty;
 pub use idb::Idb;
 pub use memory::Memory;
+pub use sheet_id::{PROJECTS, ProjectId, SheetId};
 
 use std::future::Future;
 use std::pin::Pin;

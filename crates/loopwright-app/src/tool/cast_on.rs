@@ -148,11 +148,11 @@ impl Tool for CastOn {
         ])
     }
 
-    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+    fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {
         Summary {
             title: words::title(question.knitting),
             lines: vec![words::headline(answer)],
-            outcome: words::outcome(question, answer, view.lengths(&TAPE)),
+            outcome: words::outcome(question, answer, fields.lengths(&TAPE)),
             figures: vec![
                 Figure::count("cast_on", answer.pick.cast_on),
                 Figure::length("width", answer.pick.width),

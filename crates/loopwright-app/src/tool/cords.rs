@@ -123,9 +123,9 @@ impl Tool for Cords {
         shown(view, question, answer)
     }
 
-    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
-        let long: Long = &|length| view.tape(length);
-        let in_inches = is_in_inches(view, question);
+    fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {
+        let long: Long = &|length| fields.tape(length);
+        let in_inches = is_in_inches(fields, question);
         let cord: Long = &|length| words::cord(length, in_inches, long);
         Summary {
             title: words::ANSWER,
@@ -139,8 +139,8 @@ impl Tool for Cords {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(view: &View, _: Option<&Question>, problem: &Problem) -> String {
-        words::problem(problem, &view.fields.text(problem.field))
+    fn problem(fields: &Fields, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem, &fields.text(problem.field))
     }
 
     /// Three cords along a piece.
@@ -201,15 +201,15 @@ fn even(reader: &mut Reader, from: u32) -> Around {
 }
 
 /// Whether cords are called by their inches: each is called as it was typed.
-fn is_in_inches(view: &View, question: &Question) -> bool {
-    let (_, unit) = view.fields.list_unit(Name::Cords.into());
+fn is_in_inches(fields: &Fields, question: &Question) -> bool {
+    let (_, unit) = fields.list_unit(Name::Cords.into());
     let is_typed_in_inches = !question.cords.is_empty() && unit == LengthUnit::Inch;
-    is_typed_in_inches || view.in_inches(&TAPE)
+    is_typed_in_inches || fields.in_inches(&TAPE)
 }
 
 /// The cords, the changes, the drawing and the sum.
 fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
-    let in_inches = is_in_inches(view, question);
+    let in_inches = is_in_inches(&view.fields, question);
     let long: Long = &|length| view.tape(length);
     let cord: Long = &|length| words::cord(length, in_inches, long);
     let line = text_element("p", "row", words::headline(answer, cord));

@@ -169,8 +169,8 @@ impl Tool for Flare {
         ])
     }
 
-    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
-        let long = &|length: Length| view.tape(length);
+    fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {
+        let long = &|length: Length| fields.tape(length);
         Summary {
             title: words::ANSWER,
             lines: vec![words::headline(question, answer)],
@@ -188,7 +188,7 @@ impl Tool for Flare {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+    fn problem(_: &Fields, _: Option<&Question>, problem: &Problem) -> String {
         words::problem(problem)
     }
 

@@ -126,7 +126,7 @@ impl Tool for Gauge {
         shown(view, question, answer)
     }
 
-    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+    fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {
         let (title, line) = words::headline(answer);
         let rows = answer.rows.as_ref().map(|rows| Figure::gauge("rows", rows.gauge));
         let mut figures = vec![Figure::gauge("stitches", answer.stitches.gauge)];
@@ -134,7 +134,7 @@ impl Tool for Gauge {
         Summary {
             title,
             lines: vec![line],
-            outcome: words::outcome(question, answer, view.lengths(&TAPE)),
+            outcome: words::outcome(question, answer, fields.lengths(&TAPE)),
             figures,
         }
     }
@@ -143,8 +143,8 @@ impl Tool for Gauge {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(view: &View, _: Option<&Question>, problem: &Problem) -> String {
-        words::problem(problem, &view.fields.text(problem.field))
+    fn problem(fields: &Fields, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem, &fields.text(problem.field))
     }
 
     /// A piece that comes out smaller than the one that was wanted.

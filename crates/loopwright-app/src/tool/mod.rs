@@ -8,18 +8,23 @@ use crate::store::{self, Typed};
 use crate::words::{self, Title};
 use loopwright::problem::Problem;
 use loopwright::tools::Group;
-use next::Gift;
+use loopwright::units::Length;
+use loopwright_project::Answered;
 #[cfg(test)]
 use next::Gifts;
 use std::fmt::Debug;
 use std::rc::Rc;
 use yew::{Html, html};
 
+mod keep;
 mod next;
 mod page;
 mod reply;
+mod toolbox;
 
+pub use next::Gift;
 pub use reply::Reply;
+pub use toolbox::Tools;
 
 /// A tool: its table of fields, and four functions from what was typed to what is shown. What it asks and how it answers
 /// can be run without drawing anything.
@@ -57,11 +62,16 @@ pub trait Tool {
         Vec::new()
     }
 
+    /// What of an answer is bought, of the one tool that counts yarn.
+    fn bought(_answer: &Self::Answer) -> Option<Bought> {
+        None
+    }
+
     /// Draws the answer.
     fn show(view: &View, question: &Self::Question, answer: &Self::Answer) -> Html;
 
     /// The answer in short, as data: what its headline says, and its figures.
-    fn summary(view: &View, question: &Self::Question, answer: &Self::Answer) -> Summary;
+    fn summary(fields: &Fields, question: &Self::Question, answer: &Self::Answer) -> Summary;
 
     /// Draws the question; without a sentence around its fields it is the table from top to bottom.
     fn form(form: &Form) -> Html {
@@ -72,12 +82,21 @@ pub trait Tool {
     fn wait(view: &View, problems: &[Problem]) -> Html;
 
     /// What to type instead, for a problem; the question is there if all of it could be read.
-    fn problem(_view: &View, _question: Option<&Self::Question>, problem: &Problem) -> String {
+    fn problem(_fields: &Fields, _question: Option<&Self::Question>, problem: &Problem) -> String {
         words::problem::sentence(&problem.kind)
     }
 
     /// Its small picture on the first page.
     fn sign() -> Html;
+}
+
+/// Yarn that an answer counts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Bought {
+    /// What is needed.
+    pub need: Length,
+    /// The balls to buy.
+    pub balls: u32,
 }
 
 /// One named state of a tool, for the gallery and the browser tests.
@@ -116,6 +135,8 @@ pub struct Entry {
     pub fields: &'static [Field],
     /// What it says to some fields, as data.
     pub reply: fn(&Desk, &store::Fields) -> Reply,
+    /// What it answers to some fields, for the sheet of a project.
+    pub outcome: fn(&Fields) -> Answered,
     rehearse: fn(&Desk),
     draw: fn(&page::Props, &mut Memory) -> Html,
     #[cfg(test)]
@@ -136,6 +157,7 @@ impl Entry {
             states: T::STATES,
             sign: T::sign,
             reply: reply::reply::<T>,
+            outcome: toolbox::outcome::<T>,
             rehearse: page::rehearse::<T>,
             fields: T::FIELDS,
             draw: page::draw::<T>,
@@ -163,7 +185,11 @@ impl Entry {
     }
 
     fn shown(&'static self, desk: &Desk, frame: Option<Rc<Frame>>) -> Html {
-        html! { <page::Page key={self.id} tool={page::Id(self)} desk={desk.clone()} {frame} /> }
+        let key = match desk.step() {
+            Some(step) => format!("{} {step}", self.id),
+            None => self.id.to_owned(),
+        };
+        html! { <page::Page {key} tool={page::Id(self)} desk={desk.clone()} {frame} /> }
     }
 }
 

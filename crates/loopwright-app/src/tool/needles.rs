@@ -76,7 +76,7 @@ impl Tool for Needles {
         shown(view, answer)
     }
 
-    fn summary(_: &View, _: &Question, answer: &Answer) -> Summary {
+    fn summary(_: &Fields, _: &Question, answer: &Answer) -> Summary {
         let across = |needle: &Needle| Figure::length("across", needle.across);
         Summary {
             title: words::ANSWER,
@@ -90,7 +90,7 @@ impl Tool for Needles {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+    fn problem(_: &Fields, _: Option<&Question>, problem: &Problem) -> String {
         words::problem(problem)
     }
 

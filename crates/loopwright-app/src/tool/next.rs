@@ -20,8 +20,9 @@ use super::swatch::Swatch;
 use super::tail::Tail;
 use super::yarn::Yarn;
 use super::yoke::Yoke;
+use super::toolbox::takes;
 use super::{Entry, Tool, find};
-use crate::form::{Fields, Kind, SETTINGS, Settings};
+use crate::form::{Fields, SETTINGS, Settings};
 use crate::part::View;
 use crate::part::plain::{element, link, list, text, text_element};
 use crate::route::{self, Route};
@@ -31,6 +32,7 @@ use loopwright::problem::FieldPath;
 use loopwright::{
     cast_on, cords, flare, gauge, regauge, rows, shaping, sizing, spacing, stairs, swatch, tail, terms, yarn, yoke,
 };
+use loopwright_project::{Reference, StepId};
 use yew::prelude::*;
 
 /// A value that an answer hands on.
@@ -55,6 +57,18 @@ pub enum Gift {
     /// A needle, across.
     Needle,
 }
+
+loopwright::keys!(Gift {
+    StitchGauge = "stitch_gauge",
+    RowGauge = "row_gauge",
+    Girth = "girth",
+    CastOn = "cast_on",
+    Before = "before",
+    After = "after",
+    Rows = "rows",
+    Steps = "steps",
+    Needle = "needle",
+});
 
 /// What an answer hands on, as it would be typed.
 pub type Gifts = Vec<(Gift, Typed)>;
@@ -185,17 +199,43 @@ fn drawn(view: &View, way: &Way, gifts: &[(Gift, Typed)]) -> Option<Html> {
     let tool = find(way.to)?;
     let carried = carried(&view.fields, way, gifts)?;
     let said = said(view, tool, way, &carried);
-    let mut laid = view.sheet.desk.fields(tool.id);
-    laid.extend(carried);
-    let name = link(
-        route::print(&Route::tool(tool.id, &laid)),
-        vec![text(tool.title.name.into())],
-    );
+    let name = vec![text(tool.title.name.into())];
+    let name = match view.sheet.desk.step() {
+        Some(step) => from_step(view, way, step, carried, name),
+        None => {
+            let mut laid = view.sheet.desk.fields(tool.id);
+            laid.extend(carried);
+            link(route::print(&Route::tool(tool.id, &laid)), name)
+        }
+    };
     Some(element(
         "li",
         "",
         vec![list(vec![name, text_element("span", "", said)])],
     ))
+}
+
+/// The way on from a step: what it hands on stays its own, so that the next one moves with it.
+fn from_step(view: &View, way: &Way, step: StepId, mut carried: store::Fields, name: Vec<Html>) -> Html {
+    let mut from = store::Fields::new();
+    for (source, key) in way.carries {
+        let reference = match source {
+            Answer(gift) => Some(Reference::Step {
+                step,
+                gift: gift.key().to_owned(),
+            }),
+            Field(field) => view.fields.given_from(FieldPath::alone(field)).cloned(),
+            Settled(_) => None,
+        };
+        if let Some(reference) = reference.filter(|_| carried.contains_key(*key)) {
+            carried.remove(*key);
+            from.insert((*key).to_owned(), Typed::plain(reference.to_string()));
+        }
+    }
+    let (desk, to) = (view.sheet.desk.clone(), way.to);
+    let onclick = Callback::from(move |_: MouseEvent| desk.hand_over(to, &carried, &from));
+    let href = route::print(&Route::tool(way.to, &store::Fields::new()));
+    html! { <a {href} {onclick}>{ for name }</a> }
 }
 
 /// The texts that a way carries, by the fields they go into: none that the other tool would refuse.
@@ -216,13 +256,6 @@ fn carried(fields: &Fields, way: &Way, gifts: &[(Gift, Typed)]) -> Option<store:
     };
     way.carries.first().and_then(taken)?;
     Some(way.carries.iter().filter_map(taken).collect())
-}
-
-/// Whether a tool takes a text in a field. Lists it reads itself.
-fn takes(tool: &str, key: &str, typed: &Typed) -> bool {
-    let mut fields = find(tool).into_iter().flat_map(|tool| tool.fields);
-    let field = fields.find(|field| field.key == key && field.group.is_none());
-    field.is_some_and(|field| matches!(field.kind, Kind::List(_)) || field.takes(typed))
 }
 
 /// What is carried, as it will stand there.

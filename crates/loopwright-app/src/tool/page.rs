@@ -7,7 +7,7 @@
 //! first answer would wait for all of them (four times as long as any later key). An example is answered unseen before.
 
 use super::next::{self, Gifts};
-use super::{Entry, FILLED, Tool};
+use super::{Entry, FILLED, Tool, keep, toolbox};
 use crate::desk::Desk;
 use crate::form::{Fields, SETTINGS, Settings};
 use crate::part::plain::list;
@@ -65,7 +65,7 @@ pub fn rehearse<T: Tool>(desk: &Desk) {
         fields: Fields::new(T::FIELDS, typed, Settings::new(desk.fields(SETTINGS))),
         sheet: Sheet::new(desk, T::ID, None),
     };
-    if let Ok(answered) = answered::<T>(&view) {
+    if let Ok(answered) = answered::<T>(&view, "") {
         drop(answered.draw());
     }
 }
@@ -74,29 +74,29 @@ pub fn rehearse<T: Tool>(desk: &Desk) {
 pub fn draw<T: Tool>(props: &Props, memory: &mut Memory) -> Html {
     let Props { tool, desk, frame } = props;
     let view = View {
-        fields: Fields::new(T::FIELDS, desk.fields(T::ID), Settings::new(desk.fields(SETTINGS))),
+        fields: toolbox::fields_on(desk, tool.0, frame.as_deref()),
         sheet: Sheet::new(desk, T::ID, frame.clone()),
     };
-    let (answers, question, problems) = match answered::<T>(&view) {
+    let (answers, question, problems) = match answered::<T>(&view, tool.0.title.name) {
         Ok(answered) => (memory.fresh(answered), None, Vec::new()),
         Err((question, problems)) => (memory.stale(&view, || T::wait(&view, &problems)), question, problems),
     };
-    let sentence = |problem: &Problem| T::problem(&view, question.as_ref(), problem);
+    let sentence = |problem: &Problem| T::problem(&view.fields, question.as_ref(), problem);
     let form = Form {
         view: &view,
         problems: &problems,
         sentence: &sentence,
     };
-    tool_page(&view.sheet, tool.0.title, T::form(&form), answers)
+    tool_page(&view, tool.0.title, T::form(&form), answers)
 }
 
 /// The answer to what stands in the fields; or what is wrong, with the question where all of it could be read.
-fn answered<T: Tool>(view: &View) -> Result<Answered, (Option<T::Question>, Vec<Problem>)> {
+fn answered<T: Tool>(view: &View, name: &'static str) -> Result<Answered, (Option<T::Question>, Vec<Problem>)> {
     let question = T::read(&view.fields).map_err(|problems| (None, problems))?;
     match T::answer(&question) {
         Ok(answer) => Ok(Answered::new(view.clone(), move |view| {
             let gifts = given::<T>(&question, &answer);
-            list(vec![T::show(view, &question, &answer), next::next(view, &gifts)])
+            list(vec![T::show(view, &question, &answer), keep::keep_offer(view, name), next::next(view, &gifts)])
         })),
         Err(problems) => Err((Some(question), problems)),
     }

@@ -136,7 +136,7 @@ impl Tool for Raglan {
         ])
     }
 
-    fn summary(_: &View, question: &Question, answer: &Answer) -> Summary {
+    fn summary(_: &Fields, question: &Question, answer: &Answer) -> Summary {
         Summary {
             title: words::title(answer),
             lines: words::headline(answer),
@@ -154,7 +154,7 @@ impl Tool for Raglan {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(_: &View, question: Option<&Question>, problem: &Problem) -> String {
+    fn problem(_: &Fields, question: Option<&Question>, problem: &Problem) -> String {
         words::problem(question, problem)
     }
 

@@ -85,11 +85,11 @@ impl Tool for Regauge {
         shown(&sentences, &read::missing_of_shaping(&view.fields))
     }
 
-    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+    fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {
         let sentences = Sentences {
             question,
             answer,
-            lengths: view.lengths(&TAPE),
+            lengths: fields.lengths(&TAPE),
         };
         let Lead { title, line, outcome } = sentences.lead();
         let stitches = answer
@@ -109,8 +109,8 @@ impl Tool for Regauge {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(view: &View, _: Option<&Question>, problem: &Problem) -> String {
-        words::problem(problem, &view.fields.text(problem.field))
+    fn problem(fields: &Fields, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem, &fields.text(problem.field))
     }
 
     /// Stitches, and wider ones over the same width.

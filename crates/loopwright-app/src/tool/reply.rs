@@ -4,7 +4,7 @@
 use super::Tool;
 use crate::desk::Desk;
 use crate::form::{Fields, SETTINGS, Settings};
-use crate::part::{Sheet, Summary, View};
+use crate::part::Summary;
 use crate::route::{self, Pairs};
 use crate::store;
 use crate::words::page as words;
@@ -25,13 +25,9 @@ pub struct Reply {
 pub fn reply<T: Tool>(desk: &Desk, instead: &store::Fields) -> Reply {
     let mut typed = desk.fields(T::ID);
     typed.extend(instead.clone());
-    let view = View {
-        fields: Fields::new(T::FIELDS, typed.clone(), Settings::new(desk.fields(SETTINGS))),
-        sheet: Sheet::new(desk, T::ID, None),
-    };
+    let fields = Fields::new(T::FIELDS, typed.clone(), Settings::new(desk.fields(SETTINGS)));
     // A name that is asked by mistake is said, so that nobody takes the answer to something else for hers.
-    let unknown: Vec<_> = view
-        .fields
+    let unknown: Vec<_> = fields
         .unknown()
         .into_iter()
         .filter(|name| instead.contains_key(*name))
@@ -41,21 +37,21 @@ pub fn reply<T: Tool>(desk: &Desk, instead: &store::Fields) -> Reply {
         tool: T::ID,
         question: route::to_pairs(&typed),
         answer: match unknown[..] {
-            [] => answer::<T>(&view),
+            [] => answer::<T>(&fields),
             _ => Err(unknown.into_iter().map(sentence).collect()),
         },
     }
 }
 
-fn answer<T: Tool>(view: &View) -> Result<Summary, Vec<(String, String)>> {
-    let question = T::read(&view.fields).map_err(|problems| said::<T>(view, None, &problems))?;
+fn answer<T: Tool>(fields: &Fields) -> Result<Summary, Vec<(String, String)>> {
+    let question = T::read(fields).map_err(|problems| said::<T>(fields, None, &problems))?;
     match T::answer(&question) {
-        Ok(answer) => Ok(T::summary(view, &question, &answer)),
-        Err(problems) => Err(said::<T>(view, Some(&question), &problems)),
+        Ok(answer) => Ok(T::summary(fields, &question, &answer)),
+        Err(problems) => Err(said::<T>(fields, Some(&question), &problems)),
     }
 }
 
-fn said<T: Tool>(view: &View, question: Option<&T::Question>, problems: &[Problem]) -> Vec<(String, String)> {
-    let sentence = |problem: &Problem| (problem.field.stored(), T::problem(view, question, problem));
+fn said<T: Tool>(fields: &Fields, question: Option<&T::Question>, problems: &[Problem]) -> Vec<(String, String)> {
+    let sentence = |problem: &Problem| (problem.field.stored(), T::problem(fields, question, problem));
     problems.iter().map(sentence).collect()
 }

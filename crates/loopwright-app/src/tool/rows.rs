@@ -86,7 +86,7 @@ fn usually_wanted(fields: &Fields) -> String {
 
 /// The gauge before washing is for the tape; one that was typed without a tape, before there was a choice, is still seen.
 fn asks_unwashed(fields: &Fields) -> bool {
-    asks_course(fields) || (fields.is_typed(Name::Unwashed) && !fields.is_typed(Name::Wanted))
+    asks_course(fields) || (fields.is_typed(Name::Unwashed) && !fields.is_given(Name::Unwashed.into()) && !fields.is_typed(Name::Wanted))
 }
 
 fn asks_length(fields: &Fields) -> bool {
@@ -178,8 +178,8 @@ impl Tool for Rows {
         ])
     }
 
-    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
-        let lengths = view.lengths(&TAPE);
+    fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {
+        let lengths = fields.lengths(&TAPE);
         Summary {
             title: words::title(question),
             lines: vec![words::headline(question, answer, lengths)],
@@ -199,7 +199,7 @@ impl Tool for Rows {
         wait(view, problems, words)
     }
 
-    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+    fn problem(_: &Fields, _: Option<&Question>, problem: &Problem) -> String {
         words::problem(problem)
     }
 

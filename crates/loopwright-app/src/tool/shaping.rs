@@ -152,7 +152,7 @@ impl Tool for Shaping {
         ])
     }
 
-    fn summary(_: &View, question: &Question, answer: &Answer) -> Summary {
+    fn summary(_: &Fields, question: &Question, answer: &Answer) -> Summary {
         let mut lines = vec![words::headline(question, answer)];
         lines.extend(words::in_full(answer));
         let mut figures = vec![
@@ -174,7 +174,7 @@ impl Tool for Shaping {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(_: &View, question: Option<&Question>, problem: &Problem) -> String {
+    fn problem(_: &Fields, question: Option<&Question>, problem: &Problem) -> String {
         match question {
             Some(question) => words::problem(question, problem),
             None => problem::sentence(&problem.kind),

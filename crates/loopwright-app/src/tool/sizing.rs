@@ -129,8 +129,8 @@ impl Tool for Sizing {
         shown(&Sentences { question, lengths }, answer, best)
     }
 
-    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
-        let lengths = view.lengths(&TAPE);
+    fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {
+        let lengths = fields.lengths(&TAPE);
         let best = answer.ranked.first();
         let headline = best.map(|best| Sentences { question, lengths }.headline(answer, best));
         let mut figures = vec![
@@ -160,8 +160,8 @@ impl Tool for Sizing {
         wait(view, problems, sentence)
     }
 
-    fn problem(view: &View, _: Option<&Question>, problem: &Problem) -> String {
-        words::problem(problem, &view.fields.text(problem.field), view.lengths(&TAPE))
+    fn problem(fields: &Fields, _: Option<&Question>, problem: &Problem) -> String {
+        words::problem(problem, &fields.text(problem.field), fields.lengths(&TAPE))
     }
 
     /// Three sizes about a body.

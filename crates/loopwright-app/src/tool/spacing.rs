@@ -158,9 +158,9 @@ impl Tool for Spacing {
         shown(view, question, answer)
     }
 
-    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+    fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {
         let round = matches!(question.knitting, Knitting::Round { .. });
-        let way = chosen_way(view, answer);
+        let way = chosen_way(fields, answer);
         Summary {
             title: words::once(round),
             lines: vec![line(&way.row)],
@@ -177,7 +177,7 @@ impl Tool for Spacing {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(_: &View, question: Option<&Question>, problem: &Problem) -> String {
+    fn problem(_: &Fields, question: Option<&Question>, problem: &Problem) -> String {
         words::problem(question, problem)
     }
 
@@ -225,7 +225,7 @@ fn knitting(reader: &mut Reader) -> Knitting {
 
 /// The answer in the order it is chosen, with its drawing and its sum.
 fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
-    let way = chosen_way(view, answer);
+    let way = chosen_way(&view.fields, answer);
     let round = matches!(question.knitting, Knitting::Round { .. });
     let mut marks = Vec::new();
     for change in way.row.changes().take(MOST_DRAWN + 1) {
@@ -250,8 +250,8 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
 }
 
 /// The order the knitter chose, or the suggested one.
-fn chosen_way<'a>(view: &View, answer: &'a Answer) -> &'a Way {
-    let order = Order::from_key(&view.fields.text(Name::Order.into()));
+fn chosen_way<'a>(fields: &Fields, answer: &'a Answer) -> &'a Way {
+    let order = Order::from_key(&fields.text(Name::Order.into()));
     let chosen = answer.ways.iter().find(|way| Some(way.order) == order);
     chosen.unwrap_or(&answer.ways[answer.suggested])
 }
@@ -263,7 +263,7 @@ fn orders(view: &View, answer: &Answer) -> Html {
     }
     let option = |way: &Way| (way.order.key(), words::order(way.order, way.drift));
     let options = answer.ways.iter().map(option).collect();
-    let chosen = chosen_way(view, answer).order.key();
+    let chosen = chosen_way(&view.fields, answer).order.key();
     element("div", "line", vec![answer_choice(view, Name::Order, options, chosen)])
 }
 

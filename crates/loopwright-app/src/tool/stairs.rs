@@ -183,7 +183,7 @@ impl Tool for Stairs {
         }
     }
 
-    fn summary(view: &View, _: &Asks, found: &Found) -> Summary {
+    fn summary(fields: &Fields, _: &Asks, found: &Found) -> Summary {
         match found {
             Found::Edge(question, answer) => Summary {
                 title: schedule::FROM_NEXT_ROW,
@@ -196,7 +196,7 @@ impl Tool for Stairs {
                     Figure::count("left", answer.left),
                 ],
             },
-            Found::Raise(_, answer) => raised::summary(view, answer),
+            Found::Raise(_, answer) => raised::summary(fields, answer),
         }
     }
 

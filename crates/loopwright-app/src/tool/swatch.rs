@@ -85,7 +85,7 @@ impl Tool for Swatch {
         shown(question, answer)
     }
 
-    fn summary(_: &View, _: &Question, answer: &Answer) -> Summary {
+    fn summary(_: &Fields, _: &Question, answer: &Answer) -> Summary {
         Summary {
             title: words::BEFORE,
             lines: vec![words::headline(answer)],

@@ -64,7 +64,7 @@ impl Tool for Tail {
     /// The tail, its drawing, the estimates and the sum; or what is left, and whether it will do.
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         let print = Print {
-            yards: is_in_yards(view, answer),
+            yards: is_in_yards(&view.fields, answer),
         };
         if let Some(left) = &answer.left {
             return left_over(question, answer, left, print);
@@ -80,9 +80,9 @@ impl Tool for Tail {
         ])
     }
 
-    fn summary(view: &View, _: &Question, answer: &Answer) -> Summary {
+    fn summary(fields: &Fields, _: &Question, answer: &Answer) -> Summary {
         let print = Print {
-            yards: is_in_yards(view, answer),
+            yards: is_in_yards(fields, answer),
         };
         Summary {
             title: words::title(answer.strand),
@@ -103,7 +103,7 @@ impl Tool for Tail {
         wait(view, problems, words)
     }
 
-    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+    fn problem(_: &Fields, _: Option<&Question>, problem: &Problem) -> String {
         words::problem(problem)
     }
 
@@ -121,12 +121,12 @@ impl Tool for Tail {
 
 /// In which family of units all lengths are printed. Where no yarn is measured off there is the end only, which was
 /// typed as a tape shows it.
-fn is_in_yards(view: &View, answer: &Answer) -> bool {
+fn is_in_yards(fields: &Fields, answer: &Answer) -> bool {
     match answer.strand {
-        Strand::Thumb { .. } => view.in_inches(&YARN),
+        Strand::Thumb { .. } => fields.in_inches(&YARN),
         Strand::EndOnly | Strand::HalfInWaste | Strand::Second => match answer.left {
-            Some(_) => view.in_inches(&YARN),
-            None => view.in_inches(&TAPE),
+            Some(_) => fields.in_inches(&YARN),
+            None => fields.in_inches(&TAPE),
         },
     }
 }

@@ -7,7 +7,7 @@ mod show;
 mod states;
 mod without_ball;
 
-use super::{Entry, State, Tool};
+use super::{Bought, Entry, State, Tool};
 use crate::drawing::balls::{self, Balls};
 use crate::fields;
 use crate::form::kept::Kept;
@@ -228,6 +228,11 @@ impl Tool for Yarn {
         answer(question)
     }
 
+    fn bought(answer: &Answer) -> Option<Bought> {
+        let Answer { need, balls, .. } = *answer;
+        Some(Bought { need, balls })
+    }
+
     fn form(form: &Form) -> Html {
         form::form(form)
     }
@@ -236,8 +241,8 @@ impl Tool for Yarn {
         show::show(view, question, answer)
     }
 
-    fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
-        show::summary(view, question, answer)
+    fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {
+        show::summary(fields, question, answer)
     }
 
     fn wait(view: &View, problems: &[Problem]) -> Html {
@@ -251,7 +256,7 @@ impl Tool for Yarn {
         }
     }
 
-    fn problem(_: &View, _: Option<&Question>, problem: &Problem) -> String {
+    fn problem(_: &Fields, _: Option<&Question>, problem: &Problem) -> String {
         words::problem(problem)
     }
 

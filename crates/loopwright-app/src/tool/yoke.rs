@@ -155,7 +155,7 @@ impl Tool for Yoke {
         ])
     }
 
-    fn summary(_: &View, question: &Question, answer: &Answer) -> Summary {
+    fn summary(_: &Fields, question: &Question, answer: &Answer) -> Summary {
         let after = answer.rounds.last().map(|round| Figure::count("after", round.after));
         let mut figures = vec![Figure::count("plain", answer.plain)];
         figures.extend(after);
@@ -171,7 +171,7 @@ impl Tool for Yoke {
         wait(view, problems, words::WAITING)
     }
 
-    fn problem(_: &View, question: Option<&Question>, problem: &Problem) -> String {
+    fn problem(_: &Fields, question: Option<&Question>, problem: &Problem) -> String {
         words::problem(question, problem)
     }
 

@@ -2,7 +2,7 @@
 
 use super::MOST_OPEN;
 use crate::drawing::raise::raise as raise_drawn;
-use crate::form::Reader;
+use crate::form::{Fields, Reader};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{Figure, Summary, View, answered, good_to_know, row_by_row, working};
 use crate::words::stairs::raise as words;
@@ -31,8 +31,8 @@ pub(super) fn question(reader: &mut Reader) -> raise::Question {
 }
 
 /// The answer as data.
-pub(super) fn summary(view: &View, answer: &raise::Answer) -> Summary {
-    let long: Long = &|length| view.tape(length);
+pub(super) fn summary(fields: &Fields, answer: &raise::Answer) -> Summary {
+    let long: Long = &|length| fields.tape(length);
     Summary {
         title: words::WHEN,
         lines: vec![words::headline(answer)],

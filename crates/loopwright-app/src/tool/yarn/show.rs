@@ -1,7 +1,7 @@
 //! The answer as it is drawn: the balls to buy, where the yarn goes, and the sum.
 
 use crate::drawing::balls::{self, Balls};
-use crate::form::{WEIGHT, YARN};
+use crate::form::{Fields, WEIGHT, YARN};
 use crate::part::plain::{element, items, list, text_element};
 use crate::part::{Figure, Summary, View, answered, good_to_know, working};
 use crate::words::yarn::{self as words, Printer};
@@ -11,11 +11,11 @@ use loopwright::yarn::{Answer, Question};
 use yew::prelude::*;
 
 /// The answer as data.
-pub fn summary(view: &View, question: &Question, answer: &Answer) -> Summary {
+pub fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {
     let print = &Printer {
-        yarn: &|length, step| view.print_to(&YARN, length, step),
-        mass: &|mass| view.print_to(&WEIGHT, mass, weighed(view, mass)),
-        unit: YARN.shown(view.fields.settings()).unit,
+        yarn: &|length, step| fields.print_to(&YARN, length, step),
+        mass: &|mass| fields.print_to(&WEIGHT, mass, weighed(fields, mass)),
+        unit: YARN.shown(fields.settings()).unit,
     };
     let mut figures = vec![
         Figure::count("balls", answer.balls),
@@ -40,7 +40,7 @@ pub fn show(view: &View, question: &Question, answer: &Answer) -> Html {
 pub fn printed(view: &View, draw: impl FnOnce(&Printer) -> Html) -> Html {
     draw(&Printer {
         yarn: &|length, step| view.print_to(&YARN, length, step),
-        mass: &|mass| view.print_to(&WEIGHT, mass, weighed(view, mass)),
+        mass: &|mass| view.print_to(&WEIGHT, mass, weighed(&view.fields, mass)),
         unit: YARN.shown(view.fields.settings()).unit,
     })
 }
@@ -79,9 +79,9 @@ fn apart(answer: &Answer, print: &Printer) -> Html {
 }
 
 /// How finely a weight is said: no kitchen scale shows tenths of a gram, and of a few grams they are something.
-fn weighed(view: &View, mass: Mass) -> Step {
+fn weighed(fields: &Fields, mass: Mass) -> Step {
     const FEW: Mass = Mass::of(10, MassUnit::Gram);
-    let shown = WEIGHT.shown(view.fields.settings());
+    let shown = WEIGHT.shown(fields.settings());
     match shown.unit {
         MassUnit::Gram if mass >= FEW => Step::Whole,
         MassUnit::Gram | MassUnit::Kilogram | MassUnit::Ounce | MassUnit::Pound => shown.step,

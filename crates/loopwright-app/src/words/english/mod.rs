@@ -13,6 +13,7 @@ pub mod next;
 pub mod page;
 pub mod panel;
 pub mod problem;
+pub mod project;
 pub mod row;
 pub mod schedule;
 pub mod search;

@@ -1,0 +1,73 @@
+//! The page of a project: what is known at the top, the steps below in their order, each with what it comes to, and what it
+//! comes to all together. The sheet is derived whenever this page is drawn; nothing of it is kept.
+
+mod changes;
+mod projects;
+mod step;
+mod steps;
+mod totals;
+mod typing;
+
+pub use projects::choosing;
+pub use step::step;
+
+use crate::desk::Desk;
+use crate::part::plain::{element, link, list, text, text_element};
+use crate::part::{Label, announced};
+use crate::route::{self, Route};
+use crate::tool::Tools;
+use crate::words::project as words;
+use loopwright_project::{Project, Sheet, change, derive, stored};
+use typing::{Place, typed_text};
+use yew::prelude::*;
+
+/// All that the parts of this page are drawn from.
+struct Page<'a> {
+    desk: &'a Desk,
+    project: Project,
+    sheet: Sheet,
+    /// What moved since she last said that she saw it.
+    changes: Vec<change::Change>,
+}
+
+/// The page of the open project.
+pub fn project(desk: &Desk) -> Html {
+    let (project, tools) = (desk.project(), Tools::on(desk));
+    let sheet = derive(&project, &tools);
+    let changes = change::since_seen(&project, &tools, &sheet);
+    let page = Page {
+        desk,
+        project,
+        sheet,
+        changes,
+    };
+    let content = vec![
+        header(&page),
+        changes::changes(&page),
+        element("section", "steps", vec![text_element("h2", "", words::STEPS), steps::steps(&page)]),
+        totals::totals(&page),
+        projects::projects(desk),
+        crate::part::plain::status(announced(desk)),
+    ];
+    element("article", "project", content)
+}
+
+fn header(page: &Page) -> Html {
+    let place = Place {
+        sheet: stored::PROJECT.into(),
+        field: crate::project::NAME,
+    };
+    let name = typed_text(page.desk, &place, words::NAME_EXAMPLE);
+    let content = vec![
+        text_element("h1", "", words::TITLE),
+        text_element("p", "", words::INTRO),
+        element("div", "quantity", vec![Label::Shown(words::NAME).draw(&place.id()), name]),
+    ];
+    element("header", "", content)
+}
+
+/// The tools, from which every step comes.
+fn to_tools() -> Html {
+    let tools = link(route::print(&Route::Home), vec![text(words::TO_TOOLS.into())]);
+    element("p", "", vec![list(vec![tools])])
+}

@@ -1,0 +1,67 @@
+//! The page of one step: what she calls it, the part it stands under, how often it is knitted, and its tool, filled in.
+
+use super::typing::{Place, typed_text};
+use crate::desk::Desk;
+use crate::part::Label;
+use crate::part::plain::{element, link, list, text, text_element};
+use crate::project::steps::About;
+use crate::route::{self, Route};
+use crate::tool;
+use crate::words::project as words;
+use loopwright_project::stored::about_sheet;
+use loopwright_project::{Project, Step, StepId};
+use yew::prelude::*;
+
+/// The page of a step of the open project.
+pub fn step(desk: &Desk, id: StepId) -> Html {
+    let project = desk.project();
+    let back = link(route::print(&Route::Project), vec![text(words::TO_PROJECT.into())]);
+    let Some(step) = project.step(id) else {
+        return list(vec![text_element("p", "", words::NO_STEP), element("p", "", vec![back])]);
+    };
+    let tool = match tool::find(&step.tool) {
+        Some(tool) => tool.page(&desk.at_step(tool.id, id)),
+        None => text_element("p", "", words::trouble(&loopwright_project::Trouble::NoSuchTool, "")),
+    };
+    list(vec![element("nav", "back", vec![back]), about(desk, &project, step), tool])
+}
+
+fn about(desk: &Desk, project: &Project, step: &Step) -> Html {
+    let place = |about: About| Place {
+        sheet: about_sheet(step.id),
+        field: about.key(),
+    };
+    let field = |about, label: &'static str, example| {
+        let place = place(about);
+        let content = vec![
+            Label::Shown(label).draw(&place.id()),
+            typed_text(desk, &place, example),
+        ];
+        element("div", "quantity", content)
+    };
+    let mut fields = vec![
+        field(About::Name, words::STEP_NAME, ""),
+        field(About::Section, words::SECTION, words::SECTION_EXAMPLE),
+        field(About::Amount, words::AMOUNT, "1"),
+    ];
+    if step.times().is_none() {
+        fields.push(text_element("p", "advice", words::AMOUNT_WRONG));
+    }
+    element("div", "about-step", vec![element("div", "fields", fields), chips(desk, project, step)])
+}
+
+/// The parts that other steps stand under, a tap each.
+fn chips(desk: &Desk, project: &Project, step: &Step) -> Html {
+    let sections = project.sections();
+    let others = sections.iter().filter(|(name, _)| !name.is_empty() && *name != step.section);
+    let chip = |(name, _): &(&str, Vec<&Step>)| {
+        let (desk, sheet, name) = (desk.clone(), about_sheet(step.id), (*name).to_owned());
+        let label = name.clone();
+        let put = move |_| {
+            let typed = crate::store::Typed::plain(name.clone());
+            desk.write(&sheet, About::Section.key(), Some(typed));
+        };
+        crate::part::plain::button(label, Callback::from(put))
+    };
+    element("div", "chips", others.map(chip).collect())
+}

@@ -1,0 +1,153 @@
+//! The steps of a project under the parts of the garment, each with its answer in a line, what it counts, and the taps that
+//! move it or take it out. Where one step's last count is not the next one's first, that is said between them.
+
+use super::{Page, to_tools};
+use crate::desk::Desk;
+use crate::form::Fields;
+use crate::part::plain::{button, element, element_with, link, list, text, text_element};
+use crate::project::{steps, undo};
+use crate::route::{self, Route};
+use crate::store::Typed;
+use crate::tool;
+use crate::words::project as words;
+use loopwright::spacing;
+use loopwright_project::{Answered, Derived, Step, StepId, Totals, Trouble};
+use yew::prelude::*;
+
+/// All steps.
+pub fn steps(page: &Page) -> Html {
+    let sections = page.project.sections();
+    let is_divided = sections.iter().any(|(name, _)| !name.is_empty());
+    let mut content: Vec<Html> = sections
+        .into_iter()
+        .map(|(name, steps)| section(page, is_divided, name, &steps))
+        .collect();
+    if content.is_empty() {
+        content.push(text_element("p", "quiet", words::NO_STEPS));
+    }
+    content.push(to_tools());
+    content.push(undoing(page.desk));
+    list(content)
+}
+
+fn undoing(desk: &Desk) -> Html {
+    let Some(what) = undo::what(&desk.newest(), desk.project_id()) else {
+        return Html::default();
+    };
+    let desk = desk.clone();
+    let onclick = Callback::from(move |_| desk.write_stored(undo::undo(&desk.newest(), desk.project_id())));
+    element("p", "", vec![button(words::undo(&what), onclick)])
+}
+
+fn section(page: &Page, is_divided: bool, name: &str, steps: &[&Step]) -> Html {
+    let mut items = Vec::new();
+    for (place, step) in steps.iter().enumerate() {
+        items.push(item(page, step));
+        if let Some(next) = steps.get(place + 1) {
+            items.push(between(page, step, next));
+        }
+    }
+    let name = if name.is_empty() { words::NO_SECTION } else { name };
+    let heading = if is_divided { text_element("h3", "", name.to_owned()) } else { Html::default() };
+    element("section", "part", vec![heading, element("ol", "", items)])
+}
+
+fn item(page: &Page, step: &Step) -> Html {
+    let derived = page.sheet.step(step.id);
+    let is_moved = page.changes.iter().any(|change| change.step == step.id);
+    let name = link(route::print(&Route::Step(step.id)), vec![text(step.name.clone().into())]);
+    let tool = tool::find(&step.tool).map_or("", |tool| tool.title.name);
+    let mut head = vec![element("h4", "", vec![name])];
+    if tool != step.name {
+        head.push(text_element("span", "quiet", tool));
+    }
+    let content = vec![
+        element("div", "line", head),
+        derived.map_or_else(Html::default, |derived| outcome(step, derived)),
+        taps(page.desk, step),
+    ];
+    let class = if is_moved { "moved" } else { "" };
+    element_with("li", &[("class", class)], content)
+}
+
+fn outcome(step: &Step, derived: &Derived) -> Html {
+    match answer_of(step, &derived.answered) {
+        Ok(answer) => list(vec![
+            text_element("p", "row", answer),
+            text_element("p", "quiet", counts(step, derived)),
+        ]),
+        Err(why) => text_element("p", "advice", why),
+    }
+}
+
+fn counts(step: &Step, derived: &Derived) -> String {
+    let totals = derived.outcome().map(|outcome| outcome.totals).unwrap_or_default();
+    words::counts(&totals, step.times().unwrap_or(1))
+}
+
+/// The answer of a step in a line, or why there is none.
+pub fn answer_of(step: &Step, answered: &Answered) -> Result<String, String> {
+    match answered {
+        Ok(outcome) => Ok(outcome.headline.clone()),
+        Err(troubles) => Err(troubles.first().map_or_else(String::new, |trouble| why(step, trouble))),
+    }
+}
+
+fn why(step: &Step, trouble: &Trouble) -> String {
+    let label = match trouble {
+        Trouble::NoSuchTool => "",
+        Trouble::Missing { field, .. } | Trouble::Circle { field } | Trouble::Field { field, .. } => label(step, field),
+    };
+    words::trouble(trouble, label)
+}
+
+fn label(step: &Step, field: &str) -> &'static str {
+    let label = tool::find(&step.tool).and_then(|tool| {
+        let fields = Fields::new(tool.fields, step.fields.clone(), Default::default());
+        fields.stored_as(field).map(|(fields, row)| row.label_in(&fields))
+    });
+    label.unwrap_or_default()
+}
+
+fn taps(desk: &Desk, step: &Step) -> Html {
+    let tap = |label: &'static str, does: fn(&Desk, StepId)| {
+        let (desk, id) = (desk.clone(), step.id);
+        let onclick = move |_: MouseEvent| does(&desk, id);
+        let spoken = words::of_step(label, &step.name);
+        html! { <button type="button" class="quiet" aria-label={spoken} {onclick}>{ label }</button> }
+    };
+    let taps = vec![
+        tap(words::UP, |desk, id| steps::shift(desk, id, true)),
+        tap(words::DOWN, |desk, id| steps::shift(desk, id, false)),
+        tap(words::TAKE_OUT, steps::take_out),
+    ];
+    element("div", "doings", taps)
+}
+
+/// Between two steps of a part whose counts do not meet: that they do not, and the tool that brings them together.
+fn between(page: &Page, step: &Step, next: &Step) -> Html {
+    let totals = |id| page.sheet.step(id).and_then(Derived::outcome).map(|outcome| outcome.totals);
+    let (Some(Totals { after: Some(after), .. }), Some(Totals { before: Some(before), .. })) =
+        (totals(step.id), totals(next.id))
+    else {
+        return Html::default();
+    };
+    if after == before {
+        return Html::default();
+    }
+    let said = words::does_not_meet(&step.name, after, &next.name, before);
+    let mut content = vec![text(said.into()), text(" ".into())];
+    content.extend(spacing_between(after, before).map(|to| link(to, vec![text(words::SPACE_BETWEEN.into())])));
+    element("li", "between", content)
+}
+
+fn spacing_between(after: u32, before: u32) -> Option<String> {
+    let asked = if before > after { spacing::Asked::Gain } else { spacing::Asked::Lose };
+    let fields = [
+        (spacing::Name::Stitches.key(), after.to_string()),
+        (spacing::Name::Amount.key(), after.abs_diff(before).to_string()),
+        (spacing::Name::Ask.key(), asked.key().to_owned()),
+    ];
+    let fields = fields.into_iter().map(|(key, text)| (key.to_owned(), Typed::plain(text)));
+    Some(route::print(&Route::tool(tool::find("spacing")?.id, &fields.collect())))
+}

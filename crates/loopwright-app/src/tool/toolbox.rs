@@ -1,0 +1,117 @@
+//! The tools as a project needs them: which facts they ask for, what they take, and what they answer, all without drawing
+//! anything. With it the sheet of a whole project is derived as it is, in tests as on the page.
+
+use super::next::Gift;
+use super::{Entry, Tool, find, page};
+use crate::desk::Desk;
+use crate::form::{Field, Fields, Kind, SETTINGS, Settings};
+use crate::part::Frame;
+use crate::store;
+use loopwright::problem::Problem;
+use loopwright_project::stored::{from_sheet, read_references};
+use loopwright_project::{Answered, Given, Outcome, Texts, Toolbox, Totals, Trouble, Typed, given};
+
+/// All tools, for a knitter who measures as these settings say.
+pub struct Tools {
+    settings: Settings,
+}
+
+impl Tools {
+    /// The tools as this desk has them set.
+    pub fn on(desk: &Desk) -> Self {
+        Self::measuring(Settings::new(desk.fields(SETTINGS)))
+    }
+
+    /// The tools under these settings.
+    pub const fn measuring(settings: Settings) -> Self {
+        Self { settings }
+    }
+
+    fn fields(&self, tool: &Entry, texts: &Texts) -> Fields {
+        Fields::new(tool.fields, texts.clone(), self.settings.clone())
+    }
+}
+
+impl Toolbox for Tools {
+    fn asks(&self, tool: &str, texts: &Texts) -> Vec<(String, String)> {
+        let Some(tool) = find(tool) else {
+            return Vec::new();
+        };
+        let fields = self.fields(tool, texts);
+        // What is only to be taken by a tap is several counts, or what is only hoped for.
+        let asking = fields.table(None).filter(|field| !field.take_only);
+        let fact = |field: &Field| Some((field.key.to_owned(), field.kept_name(&fields)?.key().to_owned()));
+        asking.filter_map(fact).collect()
+    }
+
+    fn takes(&self, tool: &str, field: &str, typed: &Typed) -> bool {
+        takes(tool, field, typed)
+    }
+
+    fn answer(&self, tool: &str, texts: &Texts) -> Answered {
+        let tool = find(tool).ok_or_else(|| vec![Trouble::NoSuchTool])?;
+        (tool.outcome)(&self.fields(tool, texts))
+    }
+}
+
+/// Whether a tool takes a text in a field. Lists it reads itself.
+pub fn takes(tool: &str, key: &str, typed: &Typed) -> bool {
+    let mut fields = find(tool).into_iter().flat_map(|tool| tool.fields);
+    let field = fields.find(|field| field.key == key && field.group.is_none());
+    field.is_some_and(|field| matches!(field.kind, Kind::List(_)) || field.takes(typed))
+}
+
+/// What a tool answers to its fields, for the sheet of a project.
+pub fn outcome<T: Tool>(fields: &Fields) -> Answered {
+    let question = T::read(fields).map_err(|problems| troubles::<T>(fields, None, &problems))?;
+    let answer = T::answer(&question).map_err(|problems| troubles::<T>(fields, Some(&question), &problems))?;
+    let summary = T::summary(fields, &question, &answer);
+    let gifts = page::given::<T>(&question, &answer).into_iter();
+    let gifts: Texts = gifts.map(|(gift, typed)| (gift.key().to_owned(), typed)).collect();
+    let count = |gift: Gift| gifts.get(gift.key()).and_then(|typed| typed.text.parse().ok());
+    let bought = T::bought(&answer);
+    Ok(Outcome {
+        headline: summary.sentence(),
+        totals: Totals {
+            before: count(Gift::Before),
+            after: count(Gift::After),
+            rows: count(Gift::Rows),
+            yarn_mm: bought.map(|bought| millimetres(bought.need.to_nm())),
+            balls: bought.map(|bought| bought.balls),
+        },
+        gifts,
+    })
+}
+
+fn millimetres(nm: i64) -> u64 {
+    u64::try_from(nm).unwrap_or_default() / 1_000_000
+}
+
+fn troubles<T: Tool>(fields: &Fields, question: Option<&T::Question>, problems: &[Problem]) -> Vec<Trouble> {
+    let trouble = |problem: &Problem| Trouble::Field {
+        field: problem.field.stored(),
+        sentence: T::problem(fields, question, problem),
+    };
+    problems.iter().map(trouble).collect()
+}
+
+/// The fields of a tool as they stand on the desk, with what the project gives to them; inside another page there is no
+/// project.
+pub fn fields_on(desk: &Desk, tool: &'static Entry, frame: Option<&Frame>) -> Fields {
+    fields_with(desk, tool, frame, desk.fields(tool.id))
+}
+
+/// The same, with these texts in the fields.
+pub fn fields_with(desk: &Desk, tool: &'static Entry, frame: Option<&Frame>, typed: store::Fields) -> Fields {
+    let given = match frame {
+        Some(_) => Given::new(),
+        None => given_on(desk, tool.id, &typed),
+    };
+    let settings = Settings::new(desk.fields(SETTINGS));
+    Fields::new(tool.fields, typed, settings).with_given(given)
+}
+
+fn given_on(desk: &Desk, tool: &str, typed: &Texts) -> Given {
+    let from = read_references(&desk.fields(&from_sheet(tool)));
+    given(&desk.project(), &Tools::on(desk), tool, typed, &from)
+}
