@@ -33,6 +33,7 @@ mod one_file;
 mod panel;
 mod paper;
 mod print;
+mod project;
 mod raglan;
 mod regauge;
 mod rows;
@@ -141,6 +142,12 @@ scenarios! {
         next::a_count_is_carried_from_tool_to_tool,
         next::what_lay_there_can_be_put_back,
         next::a_yoke_goes_to_the_cords,
+        project::the_example_moves_with_her_gauge,
+        project::a_chain_is_made_in_a_few_taps,
+        project::a_field_follows_the_project_until_something_is_tried,
+        project::a_step_taken_out_leaves_its_text_and_comes_back,
+        project::each_project_has_its_own_facts,
+        project::power_cuts_lose_nothing_of_a_project_that_was_kept,
         keyboard::the_job_is_done_by_keys_alone,
         keyboard::every_control_is_reached_and_seen,
         keyboard::the_menu_can_be_skipped,

@@ -119,12 +119,13 @@ impl Fields {
         self.member
     }
 
-    /// The members of a repeated group in which anything was ever typed, in their order.
+    /// The members of a repeated group in which anything was ever typed or is given, in their order.
     pub fn typed_members<N: FieldName>(&self) -> BTreeSet<usize> {
         let Some(group) = N::GROUP else {
             return BTreeSet::new();
         };
-        let stored = self.typed.keys().filter_map(|key| member_of(group, key));
+        let keys = self.typed.keys().chain(self.given.keys());
+        let stored = keys.filter_map(|key| member_of(group, key));
         let members = stored.filter(|(_, key)| N::from_key(key).is_some());
         members.map(|(index, _)| index).collect()
     }

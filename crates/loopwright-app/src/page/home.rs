@@ -6,10 +6,11 @@ use super::units::units;
 use crate::desk::Desk;
 use crate::part::Label;
 use crate::part::plain::{button, element, element_with, link, list, path, status, text, text_element};
+use crate::project;
 use crate::route::{self, Route};
 use crate::store::Typed;
 use crate::tool::{self, Entry, TOOLS};
-use crate::words::home as words;
+use crate::words::{home as words, project as project_words};
 use gloo_utils::window;
 use loopwright::tools::Group;
 use web_sys::HtmlInputElement;
@@ -39,6 +40,7 @@ pub fn home(desk: &Desk) -> Html {
         element("header", "", header),
         element("div", "start", vec![looking(desk, &looked_for), units(desk)]),
         tools,
+        example(desk),
         strip(),
         facts(),
     ];
@@ -156,6 +158,21 @@ fn address(tool: &Entry) -> String {
         id: tool.id.into(),
         fields: Vec::new(),
     })
+}
+
+/// The invented project, opened by one tap.
+fn example(desk: &Desk) -> Html {
+    let desk = desk.clone();
+    let open = Callback::from(move |_| {
+        project::bring_in(&desk, &project::demo::pullover());
+        // A browser that does not go there has the link at the top.
+        drop(window().location().set_hash(&route::print(&Route::Project)));
+    });
+    let content = vec![
+        text_element("p", "", project_words::DEMO_WHY),
+        button(project_words::DEMO.into(), open),
+    ];
+    element("section", "example", content)
 }
 
 /// What to expect.

@@ -28,6 +28,15 @@ impl Summary {
         sentence.push_str(if ends_a_sentence(&sentence) { " " } else { ". " });
         [&sentence, before, " ", after, "."].concat()
     }
+
+    /// The same for a list of many answers.
+    pub fn in_a_list(&self) -> String {
+        let (before, after) = &self.outcome;
+        let title = self.title.trim_end_matches(':');
+        let mut line = [title, ": ", &self.lines.join(" ")].concat();
+        line.push_str(if ends_a_sentence(&line) { " " } else { ". " });
+        [&line, before, " ", after, "."].concat()
+    }
 }
 
 fn ends_a_sentence(text: &str) -> bool {

@@ -56,6 +56,10 @@ pub enum Gift {
     Steps,
     /// A needle, across.
     Needle,
+    /// Stitches round the body below a yoke.
+    Body,
+    /// Stitches round each sleeve below a yoke.
+    Sleeve,
 }
 
 loopwright::keys!(Gift {
@@ -68,6 +72,8 @@ loopwright::keys!(Gift {
     Rows = "rows",
     Steps = "steps",
     Needle = "needle",
+    Body = "body",
+    Sleeve = "sleeve",
 });
 
 /// What an answer hands on, as it would be typed.
@@ -103,6 +109,9 @@ impl Way {
         }
     }
 }
+
+/// The stitches of the first section of a piece.
+const FIRST_SECTION: &str = "s1_stitches";
 
 const ROUND: Source = Settled(terms::Working::Round.key());
 
@@ -149,6 +158,10 @@ const WAYS: &[Way] = &[
         (Field(cast_on::Name::Gauge.key()), cords::Name::Gauge.key()),
         (Field(cast_on::Name::Knitting.key()), cords::Name::Knitting.key()),
     ]),
+    Way::new::<CastOn, Yarn>(&[
+        (Answer(Gift::After), FIRST_SECTION),
+        (Field(cast_on::Name::Gauge.key()), yarn::Name::SwatchStitches.key()),
+    ]),
     Way::new::<Tail, Spacing>(&[(Field(tail::Name::Stitches.key()), spacing::Name::Stitches.key())]),
     Way::new::<Spacing, Shaping>(&[(Answer(Gift::After), shaping::Name::Stitches.key())]),
     Way::new::<Spacing, Yoke>(&[(Answer(Gift::After), yoke::Name::From.key())]),
@@ -162,6 +175,7 @@ const WAYS: &[Way] = &[
         (Settled(rows::Asked::Rows.key()), rows::Name::Ask.key()),
         (Settled(rows::Turning::Round.key()), rows::Name::Knitting.key()),
     ]),
+    Way::new::<Yoke, Shaping>(&[(Answer(Gift::Sleeve), shaping::Name::Stitches.key())]),
     Way::new::<Raglan, Cords>(&[
         (Answer(Gift::Before), cords::Name::From.key()),
         (Answer(Gift::After), cords::Name::To.key()),
@@ -263,8 +277,8 @@ fn said(view: &View, tool: &Entry, way: &Way, carried: &store::Fields) -> String
     let settings = Settings::new(view.sheet.desk.fields(SETTINGS));
     let fields = Fields::new(tool.fields, carried.clone(), settings);
     let standing = |key: &str| {
-        let field = tool.fields.iter().find(|field| field.key == key)?;
-        carried.get(key).and_then(|_| fields.standing(field))
+        let (fields, field) = fields.stored_as(key).filter(|_| carried.contains_key(key))?;
+        fields.standing(field)
     };
     let texts = way.carries.iter().filter_map(|&(source, key)| match source {
         Answer(gift) => standing(key).map(|text| counted(gift, text)),
@@ -277,7 +291,7 @@ fn said(view: &View, tool: &Entry, way: &Way, carried: &store::Fields) -> String
 /// A value with the word for what it counts, where a bare number would not say.
 fn counted(gift: Gift, text: String) -> String {
     match gift {
-        Gift::CastOn | Gift::Before | Gift::After => words::stitches(&text),
+        Gift::CastOn | Gift::Before | Gift::After | Gift::Body | Gift::Sleeve => words::stitches(&text),
         Gift::Rows => words::rows(&text),
         Gift::Steps => words::STEPS.into(),
         Gift::StitchGauge => words::stitch_gauge(&text),

@@ -105,11 +105,13 @@ impl Tool for Shaping {
         answer(question)
     }
 
-    fn gifts(_: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
-        vec![(
-            Gift::After,
-            answer.after.and_then(|after| Value::Count(after).as_typed()),
-        )]
+    fn gifts(question: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
+        let count = |count: Option<u32>| count.and_then(|count| Value::Count(count).as_typed());
+        vec![
+            (Gift::Before, count(question.stitches)),
+            (Gift::After, count(answer.after)),
+            (Gift::Rows, count(Some(question.rows))),
+        ]
     }
 
     fn form(form: &Form) -> Html {

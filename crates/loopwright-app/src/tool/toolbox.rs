@@ -56,9 +56,12 @@ impl Toolbox for Tools {
 
 /// Whether a tool takes a text in a field. Lists it reads itself.
 pub fn takes(tool: &str, key: &str, typed: &Typed) -> bool {
-    let mut fields = find(tool).into_iter().flat_map(|tool| tool.fields);
-    let field = fields.find(|field| field.key == key && field.group.is_none());
-    field.is_some_and(|field| matches!(field.kind, Kind::List(_)) || field.takes(typed))
+    let Some(tool) = find(tool) else {
+        return false;
+    };
+    let fields = Fields::new(tool.fields, Texts::new(), Settings::default());
+    let field = fields.stored_as(key);
+    field.is_some_and(|(_, field)| matches!(field.kind, Kind::List(_)) || field.takes(typed))
 }
 
 /// What a tool answers to its fields, for the sheet of a project.
@@ -71,7 +74,7 @@ pub fn outcome<T: Tool>(fields: &Fields) -> Answered {
     let count = |gift: Gift| gifts.get(gift.key()).and_then(|typed| typed.text.parse().ok());
     let bought = T::bought(&answer);
     Ok(Outcome {
-        headline: summary.sentence(),
+        headline: summary.in_a_list(),
         totals: Totals {
             before: count(Gift::Before),
             after: count(Gift::After),

@@ -85,6 +85,11 @@ fn usual_sleeve(fields: &Fields) -> String {
     begun(fields).map_or_else(String::new, usual)
 }
 
+/// A count after the division, where there is one.
+fn divided(answer: &Answer, count: fn(&Division) -> u32) -> Option<Typed> {
+    answer.division.as_ref().and_then(|division| Value::Count(count(division)).as_typed())
+}
+
 /// A yoke.
 pub struct Yoke;
 
@@ -132,6 +137,8 @@ impl Tool for Yoke {
             ),
             (Gift::Rows, Value::Count(question.rounds).as_typed()),
             (Gift::Steps, Some(Typed::plain(print_steps(&steps.collect::<Vec<_>>())))),
+            (Gift::Body, divided(answer, |division| division.body_round)),
+            (Gift::Sleeve, divided(answer, |division| division.sleeve_round)),
         ]
     }
 

@@ -3,7 +3,8 @@
 use super::typing::{Place, typed_text};
 use crate::desk::Desk;
 use crate::part::Label;
-use crate::part::plain::{element, link, list, text, text_element};
+use crate::part::plain::{button, element, folded, link, list, text, text_element};
+use crate::store::Typed;
 use crate::project::steps::About;
 use crate::route::{self, Route};
 use crate::tool;
@@ -23,7 +24,9 @@ pub fn step(desk: &Desk, id: StepId) -> Html {
         Some(tool) => tool.page(&desk.at_step(tool.id, id)),
         None => text_element("p", "", words::trouble(&loopwright_project::Trouble::NoSuchTool, "")),
     };
-    list(vec![element("nav", "back", vec![back]), about(desk, &project, step), tool])
+    let place = words::standing_under(&step.name, &step.section);
+    let here = element("nav", "back", vec![back, text_element("strong", "", place)]);
+    list(vec![here, about(desk, &project, step), tool])
 }
 
 fn about(desk: &Desk, project: &Project, step: &Step) -> Html {
@@ -47,7 +50,8 @@ fn about(desk: &Desk, project: &Project, step: &Step) -> Html {
     if step.times().is_none() {
         fields.push(text_element("p", "advice", words::AMOUNT_WRONG));
     }
-    element("div", "about-step", vec![element("div", "fields", fields), chips(desk, project, step)])
+    let fields = element("div", "fields", fields);
+    folded("about-step", words::ABOUT_STEP, vec![fields, chips(desk, project, step)])
 }
 
 /// The parts that other steps stand under, a tap each.
@@ -58,10 +62,10 @@ fn chips(desk: &Desk, project: &Project, step: &Step) -> Html {
         let (desk, sheet, name) = (desk.clone(), about_sheet(step.id), (*name).to_owned());
         let label = name.clone();
         let put = move |_| {
-            let typed = crate::store::Typed::plain(name.clone());
+            let typed = Typed::plain(name.clone());
             desk.write(&sheet, About::Section.key(), Some(typed));
         };
-        crate::part::plain::button(label, Callback::from(put))
+        button(label, Callback::from(put))
     };
     element("div", "chips", others.map(chip).collect())
 }

@@ -3,6 +3,7 @@
 use super::{Title, Worded};
 
 pub mod about;
+pub mod demo;
 pub mod doubt;
 pub mod frame;
 pub mod gallery;

@@ -18,6 +18,7 @@ pub const NO_STEPS: &str = "No steps yet. Open a tool, and keep its answer in th
 pub const TO_TOOLS: &str = "To the tools";
 pub const NO_SECTION: &str = "Not in a part yet";
 
+pub const ABOUT_STEP: &str = "Its name, its part, and how often";
 pub const STEP_NAME: &str = "Name of this step";
 pub const SECTION: &str = "Part of the garment";
 pub const SECTION_EXAMPLE: &str = "yoke, body, sleeve";
@@ -55,6 +56,14 @@ pub const FORGET: &str = "Forget it for good";
 pub const DEMO: &str = "Look at an example";
 pub const DEMO_WHY: &str =
     "An invented round-yoke pullover in five sizes, from the swatch to the last stitch. It opens as a project of its own.";
+
+/// A step, and the part it stands under.
+pub fn standing_under(name: &str, section: &str) -> String {
+    match section {
+        "" => name.to_owned(),
+        section => format!("{name} ({section})"),
+    }
+}
 
 /// A step of the same name as another.
 pub fn numbered(name: &str, number: u32) -> String {

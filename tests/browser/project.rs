@@ -1,0 +1,203 @@
+//! Projects: what is known once flows through every tool, steps stand on one another, and what moved is said until it is
+//! seen.
+
+use crate::{
+    browser::Engine,
+    stage::Stage,
+    steps::{Step, Step::*, play},
+};
+use anyhow::{Result, ensure};
+use std::time::Duration;
+
+/// Her own gauge, on the page of the project.
+const OWN_GAUGE: &str = "#known-gauge_stitches";
+const OPEN_EXAMPLE: Step = Button(".example", "Look at an example");
+
+/// The invented pullover: another gauge moves the whole chain, each with was and is; the old one leaves nothing marked.
+pub async fn the_example_moves_with_her_gauge(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Open(""),
+        OPEN_EXAMPLE,
+        Shown(".project .steps li"),
+        Hides(".changes", "nothing has moved yet"),
+        Type(OWN_GAUGE, "20"),
+        Says(".changes", "Size"),
+        Says(".changes", "Neck, cast on"),
+        Says(".changes", "Was For the round: Cast on 96."),
+        Says(".changes", "Is For the round: Cast on 88."),
+        Says(".changes", "Tail for the neck"),
+        Says(".changes", "Yoke"),
+        Says(".changes", "Cords through the yoke"),
+        Says(".changes", "Yarn for all of it"),
+        Type(OWN_GAUGE, "22"),
+        Hides(".changes", "all is as it was"),
+        Type(OWN_GAUGE, "20"),
+        Button(".changes", "I have seen it"),
+        Hides(".changes", "she has seen it"),
+        Says(".steps", "Cast on 88."),
+        Kept,
+        Reload,
+        Says(".steps", "Cast on 88."),
+    ];
+    play(stage, &steps).await
+}
+
+/// From an empty project to body stitches, tail and yarn, with nothing typed twice.
+pub async fn a_chain_is_made_in_a_few_taps(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Enter("cast_on"),
+        Type("#cast_on-width", "102"),
+        Type("#cast_on-gauge", "22"),
+        Button(".question", "Keep 22 over 10 cm in the project"),
+        Says(".known", "from the project"),
+        Button(".keep", "Keep in the project"),
+        Says(".back", "Cast-on"),
+        Press(".next a[href='#/tail']"),
+        Holds("#tail-stitches", "224"),
+        Holds("#tail-gauge", "22"),
+        Choose("#tail-yarn", "light"),
+        Button(".keep", "Keep in the project"),
+        Says(".back", "Tail"),
+        Press(".top a[href='#/project']"),
+        Press(".steps a[href='#/project/1']"),
+        Press(".next a[href='#/yarn']"),
+        Holds("#yarn-s1_stitches", "224"),
+        Holds("#yarn-swatch_stitches", "22"),
+        Type("#yarn-swatch_rows", "30"),
+        Type("#yarn-s1_rows", "108"),
+        Type("#yarn-ball_length", "125"),
+        Shown(".answer"),
+        Button(".keep", "Keep in the project"),
+        Press(".top a[href='#/project']"),
+        Says(".totals", "224 stitches on the needle at the widest."),
+        Says(".totals", "balls of yarn"),
+    ];
+    let is_tap = |step: &&Step| matches!(step, Enter(_) | Press(_) | Button(..) | Choose(..));
+    let taps = steps.iter().filter(is_tap).count();
+    println!("{taps} taps from an empty project to stitches, tail and yarn");
+    ensure!(taps < 12, "{taps} taps");
+    play(stage, &steps).await
+}
+
+/// A field that follows the project says so; what is typed over it is only tried until she makes it the project's.
+pub async fn a_field_follows_the_project_until_something_is_tried(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Open("#/cast_on"),
+        Type("#cast_on-gauge", "22"),
+        Button(".question", "Keep 22 over 10 cm in the project"),
+        Go("#/flare"),
+        Holds("#flare-gauge", "22"),
+        Says(".known", "from the project"),
+        Type("#flare-gauge", "20"),
+        Says(".known", "Only tried here: the project has 22 over 10 cm."),
+        Button(".question", "Back to the project\u{2019}s"),
+        Holds("#flare-gauge", "22"),
+        Type("#flare-gauge", "21"),
+        Button(".question", "Make this the project\u{2019}s"),
+        Says(".known", "from the project"),
+        Kept,
+        Reload,
+        Holds("#flare-gauge", "21"),
+        Go("#/cast_on"),
+        Holds("#cast_on-gauge", "21"),
+    ];
+    play(stage, &steps).await
+}
+
+/// A step that is taken out leaves its text where others stood on it, marked; and can be had back.
+pub async fn a_step_taken_out_leaves_its_text_and_comes_back(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Open("#/cast_on?width=50&gauge=22"),
+        Button(".keep", "Keep in the project"),
+        Press(".next a[href='#/tail']"),
+        Choose("#tail-yarn", "light"),
+        Button(".keep", "Keep in the project"),
+        Says(".known", "from \u{201c}Cast-on\u{201d}"),
+        Go("#/project"),
+        Press(".steps button[aria-label='Take out: Cast-on']"),
+        Hides(".steps a[href='#/project/1']", "it was taken out"),
+        Go("#/project/2"),
+        Holds("#tail-stitches", "110"),
+        Says(".known", "came from \u{201c}Cast-on\u{201d}, which was taken out"),
+        Go("#/project"),
+        Button(".steps", "Undo: took out \u{201c}Cast-on\u{201d}"),
+        Shown(".steps a[href='#/project/1']"),
+        Go("#/project/2"),
+        Says(".known", "\u{21b3} from \u{201c}Cast-on\u{201d}"),
+    ];
+    play(stage, &steps).await
+}
+
+/// Several projects: each has its own facts, one is open, and a deleted one can be had back.
+pub async fn each_project_has_its_own_facts(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Open("#/project"),
+        Type("#project-name", "Grey pullover"),
+        Type(OWN_GAUGE, "22"),
+        Button(".projects", "Copy"),
+        Holds("#project-name", "Grey pullover, copy"),
+        Holds(OWN_GAUGE, "22"),
+        Type(OWN_GAUGE, "20"),
+        Button(".projects", "Start another project"),
+        Holds("#project-name", ""),
+        Holds(OWN_GAUGE, ""),
+        Go("#/cast_on"),
+        Holds("#cast_on-gauge", ""),
+        Choose("#open-project", "1"),
+        Holds("#cast_on-gauge", "22"),
+        Choose("#open-project", "2"),
+        Holds("#cast_on-gauge", "20"),
+        Go("#/project"),
+        Press(".projects li:nth-child(2) .doings button:nth-child(3)"),
+        Says(".projects", "deleted"),
+        Holds("#project-name", "Grey pullover"),
+        Button(".projects", "Have it back"),
+        Holds("#project-name", "Grey pullover, copy"),
+        Holds(OWN_GAUGE, "20"),
+        Kept,
+        Reload,
+        Holds(OWN_GAUGE, "20"),
+    ];
+    play(stage, &steps).await
+}
+
+/// How often the power is cut.
+const CUTS: u32 = 40;
+
+/// The browser is ended by force at all kinds of moments while a project is edited: what the page called kept is there.
+pub async fn power_cuts_lose_nothing_of_a_project_that_was_kept(stage: &mut Stage) -> Result<()> {
+    if stage.engine == Engine::WebKit {
+        println!("skipped: a WebKit session under its driver keeps nothing when it ends, whatever the page does");
+        return Ok(());
+    }
+    let (mut known, mut unsaid) = (String::new(), 0);
+    for cut in 0..CUTS {
+        stage.open("#/project").await?;
+        let found = stage.browser.value(OWN_GAUGE).await?;
+        // What was typed after the last word may have been kept as well, and nothing else.
+        let typed = typed_at(cut.saturating_sub(1));
+        ensure!(found == known || found == typed, "cut {cut}: kept {known:?}, found {found:?}");
+        stage.browser.type_into(OWN_GAUGE, &typed_at(cut)).await?;
+        if waits(cut) {
+            stage.until_kept().await?;
+            known = typed_at(cut);
+        } else {
+            unsaid += 1;
+            known = found;
+            tokio::time::sleep(Duration::from_millis(u64::from(cut * 7 % 40))).await;
+        }
+        stage.lose_power().await?;
+    }
+    println!("{CUTS} cuts, {unsaid} of them before the page had said that all is kept: nothing that it had said is lost");
+    Ok(())
+}
+
+/// A gauge of its own for each cut.
+fn typed_at(cut: u32) -> String {
+    format!("{}.{}", 20 + cut / 10, cut % 10)
+}
+
+/// Whether the power is cut only after the page has said that all is kept.
+const fn waits(cut: u32) -> bool {
+    !cut.is_multiple_of(3)
+}
