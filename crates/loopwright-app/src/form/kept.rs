@@ -1,5 +1,5 @@
-//! What the knitter has settled once, for all tools. It is written only by her tap on "keep" and taken only by her tap on
-//! "use"; never silently.
+//! What a project knows: the facts that its tools ask for. It is written only where she types it or taps "keep", and where a
+//! tool takes it the field says so.
 
 use crate::form::{Measures, NEEDLE, gauge_as_typed};
 use crate::store::Typed;
@@ -9,12 +9,12 @@ use loopwright::tables::needle::{self, Written};
 use loopwright::tables::yarn_weight::Weight;
 use loopwright::units::parse::{self, Wanted};
 use loopwright::units::print::{self, Step};
-use loopwright::units::{Gauge, Length, LengthUnit, gauge_text};
+use loopwright::units::{Gauge, Length, LengthUnit, Mass, MassUnit, gauge_text};
 
 /// The sheet it is written on.
 pub const SHEET: &str = "known";
 
-/// One thing that holds for all tools.
+/// One fact of a project.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Kept {
     /// Round the body at the bust.
@@ -33,9 +33,27 @@ pub enum Kept {
     GaugeStitchesUnwashed,
     /// Rows of the swatch before it was washed.
     GaugeRowsUnwashed,
+    /// Round the upper arm.
+    UpperArm,
+    /// Round the head.
+    Head,
+    /// The sizes as the pattern lists them.
+    Sizes,
+    /// Stitches of the pattern's gauge.
+    PatternStitches,
+    /// Rows of the pattern's gauge.
+    PatternRows,
+    /// The cords that lie in her kit.
+    Cords,
+    /// How long a tip is.
+    Tip,
+    /// How much yarn is on a ball.
+    BallLength,
+    /// What a ball weighs.
+    BallMass,
 }
 
-loopwright::keys!(Kept {
+loopwright::field_names!(Kept {
     Bust = "bust",
     CastOn = "cast_on",
     Needle = "needle",
@@ -44,19 +62,33 @@ loopwright::keys!(Kept {
     GaugeRows = "gauge_rows",
     GaugeStitchesUnwashed = "gauge_stitches_unwashed",
     GaugeRowsUnwashed = "gauge_rows_unwashed",
+    UpperArm = "upper_arm",
+    Head = "head",
+    Sizes = "sizes",
+    PatternStitches = "pattern_stitches",
+    PatternRows = "pattern_rows",
+    Cords = "cords",
+    Tip = "tip",
+    BallLength = "ball_length",
+    BallMass = "ball_mass",
 });
 
 impl Kept {
     /// What kind of value it is.
     pub const fn dimension(self) -> Dimension {
         match self {
-            Self::Bust => Dimension::Length,
+            Self::Bust | Self::UpperArm | Self::Head | Self::Tip | Self::BallLength => Dimension::Length,
+            Self::BallMass => Dimension::Mass,
+            Self::Sizes | Self::Cords => Dimension::List,
             Self::CastOn => Dimension::Count,
             Self::Needle => Dimension::Needle,
             Self::YarnClass => Dimension::YarnClass,
-            Self::GaugeStitches | Self::GaugeRows | Self::GaugeStitchesUnwashed | Self::GaugeRowsUnwashed => {
-                Dimension::Gauge
-            }
+            Self::GaugeStitches
+            | Self::GaugeRows
+            | Self::GaugeStitchesUnwashed
+            | Self::GaugeRowsUnwashed
+            | Self::PatternStitches
+            | Self::PatternRows => Dimension::Gauge,
         }
     }
 
@@ -67,7 +99,12 @@ impl Kept {
                 Some(weight) => Typed::plain(weight.key()),
                 None => typed,
             },
-            Dimension::Count | Dimension::Length | Dimension::Needle | Dimension::Gauge => typed,
+            Dimension::Count
+            | Dimension::Length
+            | Dimension::Mass
+            | Dimension::Needle
+            | Dimension::Gauge
+            | Dimension::List => typed,
         }
     }
 
@@ -87,6 +124,9 @@ impl Kept {
             Dimension::Count => words::measured(text, unit),
             // A text that names its own unit, system or span says it once.
             Dimension::Length => words::measured(text, unit.filter(|_| !names_unit(text))),
+            Dimension::Mass => words::measured(text, unit.filter(|_| !names_weight(text))),
+            // A pattern's list says of itself what it is in.
+            Dimension::List => text.to_owned(),
             Dimension::Needle => {
                 let unit = unit.filter(|_| !names_needle(text));
                 words::measured(text, unit.map(|_| NEEDLE.first.key))
@@ -102,6 +142,11 @@ impl Kept {
 
 fn names_unit(text: &str) -> bool {
     let read = parse::read(text, &Wanted::<Length>::any(LengthUnit::Cm));
+    read.is_ok_and(|read| read.unit.is_some())
+}
+
+fn names_weight(text: &str) -> bool {
+    let read = parse::read(text, &Wanted::<Mass>::any(MassUnit::Gram));
     read.is_ok_and(|read| read.unit.is_some())
 }
 
@@ -121,8 +166,12 @@ fn names_span(text: &str) -> bool {
 pub enum Dimension {
     /// A count.
     Count,
-    /// A length of a tape.
+    /// A length.
     Length,
+    /// A weight.
+    Mass,
+    /// A list, as a pattern or a kit has it.
+    List,
     /// A needle, in millimetres.
     Needle,
     /// A gauge.

@@ -55,8 +55,8 @@ fields! { FIELDS of Name, words::label;
     Swatch => Field::choice::<Swatch>().in_sentence(),
     Gauge => Field::gauge().kept_by(kept_gauge).in_sentence(),
     Knitting => Field::choice::<Working>().folded(MORE),
-    Cords => Field::lengths(words::EXAMPLE).folded(MORE),
-    Tip => Field::length(&TAPE, TIP).folded(MORE),
+    Cords => Field::lengths(words::EXAMPLE).folded(MORE).kept(Kept::Cords),
+    Tip => Field::length(&TAPE, TIP).folded(MORE).kept(Kept::Tip),
     Around => Field::length(&TAPE, GIRTH).folded(MORE),
     Needle => Field::length(&NEEDLE, NEEDLES).kept(Kept::Needle).folded(MORE),
 }

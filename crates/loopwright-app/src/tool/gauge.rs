@@ -47,10 +47,10 @@ const NAMED: &[State] = &[
 
 fields! { FIELDS of Name, words::label;
     Stitches => Field::gauges().beside(Name::Rows.key()).taken(Kept::GaugeStitches).remarked(words::SPOTS),
-    Pattern => Field::gauge().beside(Name::PatternRows.key()).remarked(words::BAND),
+    Pattern => Field::gauge().beside(Name::PatternRows.key()).kept(Kept::PatternStitches).remarked(words::BAND),
     Needle => Field::length(&NEEDLE, NEEDLES).kept(Kept::Needle),
     Rows => Field::gauges().of_rows().beside(Name::Stitches.key()).taken(Kept::GaugeRows).folded(MORE),
-    PatternRows => Field::gauge().of_rows().beside(Name::Pattern.key()).folded(MORE),
+    PatternRows => Field::gauge().of_rows().beside(Name::Pattern.key()).kept(Kept::PatternRows).folded(MORE),
     StitchesUnwashed => Field::gauges()
         .beside(Name::RowsUnwashed.key())
         .taken(Kept::GaugeStitchesUnwashed)

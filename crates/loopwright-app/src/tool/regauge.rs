@@ -28,7 +28,7 @@ use yew::prelude::*;
 const MOST_LISTED: usize = 300;
 
 fields! { FIELDS of Name, words::label;
-    Pattern => Field::gauge().beside(Name::PatternRows.key()),
+    Pattern => Field::gauge().beside(Name::PatternRows.key()).kept(Kept::PatternStitches),
     Own => Field::gauge().beside(Name::OwnRows.key()).kept(Kept::GaugeStitches),
     Counts => Field::counts(words::EXAMPLE_COUNTS),
     Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(ABOUT_COUNTS),
@@ -39,7 +39,7 @@ fields! { FIELDS of Name, words::label;
     // The page asks for seam stitches together with the edge stitches.
     Seam => Field::whole().folded(ABOUT_COUNTS),
     Parity => Field::choice::<Parity>().folded(ABOUT_COUNTS),
-    PatternRows => Field::gauge().of_rows().beside(Name::Pattern.key()).folded(ABOUT_ROWS),
+    PatternRows => Field::gauge().of_rows().beside(Name::Pattern.key()).kept(Kept::PatternRows).folded(ABOUT_ROWS),
     OwnRows => Field::gauge().of_rows().beside(Name::Own.key()).kept(Kept::GaugeRows).folded(ABOUT_ROWS),
     Rows => Field::counts(words::EXAMPLE_ROWS).folded(ABOUT_ROWS),
     Length => Field::length(&TAPE, MEASURE).folded(ABOUT_ROWS),

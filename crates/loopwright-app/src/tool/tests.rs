@@ -169,6 +169,8 @@ fn what_is_kept_is_of_the_kind_of_its_field<T: Tool>() {
             Dimension::Length | Dimension::Needle => matches!(field.kind, Kind::Length(..)),
             Dimension::Gauge => matches!(field.kind, Kind::Gauge | Kind::Gauges),
             Dimension::YarnClass => matches!(field.kind, Kind::Choice(_)),
+            Dimension::Mass => matches!(field.kind, Kind::Mass(..)),
+            Dimension::List => matches!(field.kind, Kind::List(_)),
         };
         assert!(fits, "{}: {} is kept as {}", T::ID, field.key, kept.key());
     }

@@ -72,11 +72,12 @@ fields! { FIELDS of Name, words::label;
         .only_if(is_pinned_out),
     Swatch => Field::whole().in_sentence().only_if(is_from_piece),
     Measured => Field::whole().in_sentence().only_if(is_from_piece),
-    BallLength => Field::length(&YARN, BALL_LENGTH).example(BAND_LENGTH).in_sentence(),
+    BallLength => Field::length(&YARN, BALL_LENGTH).example(BAND_LENGTH).in_sentence().kept(Kept::BallLength),
     BallMass => Field::mass(&WEIGHT, BALL_MASS)
         .example(BAND_MASS)
         .labelled_by(ball_mass_label)
-        .in_sentence(),
+        .in_sentence()
+        .kept(Kept::BallMass),
     Reserve => Field::count(RESERVE).starts(Start::From(usual_reserve)).folded(MORE),
     CountSwatch => Field::choice::<Counted>().folded(MORE).only_if(is_from_piece),
     CountJoins => Field::choice::<Counted>().folded(MORE).only_if(is_from_piece),

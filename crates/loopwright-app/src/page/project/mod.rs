@@ -2,6 +2,7 @@
 //! comes to all together. The sheet is derived whenever this page is drawn; nothing of it is kept.
 
 mod changes;
+mod facts;
 mod projects;
 mod step;
 mod steps;
@@ -44,6 +45,7 @@ pub fn project(desk: &Desk) -> Html {
     let content = vec![
         header(&page),
         changes::changes(&page),
+        facts::facts(desk),
         element("section", "steps", vec![text_element("h2", "", words::STEPS), steps::steps(&page)]),
         totals::totals(&page),
         projects::projects(desk),

@@ -5,6 +5,7 @@ use super::{Title, Worded};
 pub mod about;
 pub mod demo;
 pub mod doubt;
+pub mod facts;
 pub mod frame;
 pub mod gallery;
 pub mod home;
