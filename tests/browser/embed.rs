@@ -16,7 +16,7 @@ use thirtyfour::WebElement;
 use xtask::yardstick::Patience;
 
 /// The frames of a lesson in their order, by the words that their answers have in them.
-const ANSWERS: [&str; 3] = ["132", "tail", "k2tog"];
+pub const ANSWERS: [&str; 3] = ["132", "tail", "k2tog"];
 
 /// Adds up how far things jump that nobody touched, from the first drawing on.
 const WATCH_JUMPS: &str = "

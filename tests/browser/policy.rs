@@ -50,7 +50,10 @@ async fn nothing_comes_from(stage: &Stage, site: &str) -> Result<()> {
             .await
             .with_context(|| format!("{rule} holds nothing back"))?;
     }
-    ensure!(browser.look_up("window.ran ?? null").await? == Value::Null, "a script ran");
+    ensure!(
+        browser.look_up("window.ran ?? null").await? == Value::Null,
+        "a script ran"
+    );
     let asked = stage.server.asked();
     let has_asked = asked.iter().any(|path| path.ends_with(ELSEWHERE));
     ensure!(!has_asked, "another site was asked");

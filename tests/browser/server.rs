@@ -200,7 +200,11 @@ fn answer(shared: &Shared, asked: &str) -> Option<Response> {
         response.headers.retain(|(name, _)| !gives_leave(name));
     }
     if state.sends_self {
-        for (_, value) in response.headers.iter_mut().filter(|(name, _)| name == "Content-Security-Policy") {
+        for (_, value) in response
+            .headers
+            .iter_mut()
+            .filter(|(name, _)| name == "Content-Security-Policy")
+        {
             *value = value.replace(csp::OWN, "'self'");
         }
     }

@@ -99,17 +99,17 @@ mod tests {
             policy.contains("style-src http: https: 'sha256-X1RutGBrXCt9KkSaXMK7tHftWiRscFHOhxsS8tv8hBk='"),
             "{policy}"
         );
-        assert!(policy.contains("script-src http: https: 'wasm-unsafe-eval';"), "{policy}");
+        assert!(
+            policy.contains("script-src http: https: 'wasm-unsafe-eval';"),
+            "{policy}"
+        );
         assert!(!policy.contains("'unsafe-"), "{policy}");
     }
 
     #[test]
     fn a_page_in_one_file_may_load_nothing() {
         let policy = policy(PAGE, Sources::Nowhere);
-        assert!(
-            !policy.contains(OWN) && !policy.contains("connect-src"),
-            "{policy}"
-        );
+        assert!(!policy.contains(OWN) && !policy.contains("connect-src"), "{policy}");
     }
 
     #[test]

@@ -10,15 +10,20 @@ use anyhow::{Context, Result};
 /// The page with the links for the program of this name, in place of those that it may have from an earlier build.
 pub fn preload(html: &str, program: &str) -> Result<String> {
     let links = elements(html, "link").into_iter();
-    let earlier = links.filter(|link| ["modulepreload", "preload", "program"].iter().any(|rel| link.rel_is(rel)));
+    let earlier = links.filter(|link| {
+        ["modulepreload", "preload", "program"]
+            .iter()
+            .any(|rel| link.rel_is(rel))
+    });
     let html = without(html, earlier.map(|link| link.range).collect());
     // After the script that narrows the policy, and before the one that fetches.
     let title = html.find("<title>").context("the page has no <title>")?;
+    let end = html[..title].trim_end().len();
     let links = format!(
-        "<link rel=\"modulepreload\" href=\"./{program}.js\">\n  \
-         <link rel=\"program\" href=\"./{program}_bg.wasm\">\n  "
+        "\n  <link rel=\"modulepreload\" href=\"./{program}.js\">\n  \
+         <link rel=\"program\" href=\"./{program}_bg.wasm\">"
     );
-    Ok(replaced(&html, vec![(title..title, links)]))
+    Ok(replaced(&html, vec![(end..end, links)]))
 }
 
 #[cfg(test)]
