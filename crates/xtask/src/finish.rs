@@ -225,7 +225,7 @@ mod tests {
         let (html, _) = finished(files);
         assert!(
             html.contains("const a = window.location.host;")
-                && html.contains("script-src http: https: 'wasm-unsafe-eval' 'sha256-")
+                && html.contains("script-src http: https: ws: wss: 'wasm-unsafe-eval' 'sha256-")
         );
     }
 }
