@@ -28,7 +28,8 @@ window.addEventListener("error", (event) => isTrap(event.error) && recover());
 window.addEventListener("unhandledrejection", (event) => isTrap(event.reason) && recover());
 
 import("./loopwright-app.js")
-  .then((glue) => glue.default())
+  // The page has asked for the program already (index.html).
+  .then((glue) => glue.default({ module_or_path: window.loopwrightProgram }))
   .catch((reason) => {
     console.error(reason);
     recover();
@@ -142,11 +143,14 @@ function recover() {
   );
 }
 
-// Past what is cached: WebKit answers a preload link with what it kept of the visit before, even with half a file.
+// Past what is cached: WebKit answers a preload link with what it kept of the visit before, even with half a file. What the
+// frames of a page keep for each other goes as well.
 async function openAgain() {
-  const links = [...document.querySelectorAll("link[rel$=preload]")];
+  const links = [...document.querySelectorAll("link[rel$=preload], link[rel=program]")];
   const anew = { cache: "reload", signal: AbortSignal.timeout(PATIENCE) };
-  await Promise.allSettled(links.map((link) => fetch(link.href, anew).then((answer) => answer.arrayBuffer())));
+  const fetched = links.map((link) => fetch(link.href, anew).then((answer) => answer.arrayBuffer()));
+  const forgotten = (async () => caches.delete("loopwright-frames"))();
+  await Promise.allSettled([...fetched, forgotten]);
   location.reload();
 }
 

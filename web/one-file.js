@@ -14,7 +14,7 @@ export async function assemble() {
   page.remove();
   const linked = (which) => page.querySelector(which).getAttribute("href");
   const glue = linked("link[rel=modulepreload]");
-  const wasm = await packed(linked("link[rel=preload][as=fetch]"));
+  const wasm = await packed(linked("link[rel=program]"));
   const boot = page.querySelector("script[src]").getAttribute("src");
   const program = startingFrom(inPlace(await text(glue)), withoutRequests(await text(boot), glue));
 

@@ -16,7 +16,7 @@ use thirtyfour::WebElement;
 use xtask::yardstick::Patience;
 
 /// The frames of a lesson in their order, by the words that their answers have in them.
-const ANSWERS: [&str; 3] = ["132", "tail", "k2tog"];
+pub const ANSWERS: [&str; 3] = ["132", "tail", "k2tog"];
 
 /// Adds up how far things jump that nobody touched, from the first drawing on.
 const WATCH_JUMPS: &str = "
@@ -86,9 +86,11 @@ pub fn fetched(stage: &Stage) -> usize {
     asked.iter().filter(|path| path.ends_with(".wasm")).count()
 }
 
-/// Opens a page and goes through its frames from top to bottom: each computes, and computes again.
-async fn reads_through(stage: &Stage, address: &str) -> Result<()> {
+/// Opens a page and goes through its frames from top to bottom: each computes, and computes again. How many times the
+/// WebAssembly was asked for meanwhile.
+async fn reads_through(stage: &Stage, address: &str) -> Result<usize> {
     let browser = &stage.browser;
+    let before = fetched(stage);
     browser.leave().await?;
     browser.driver.goto(address).await?;
     if stage.engine == Engine::Chromium {
@@ -116,12 +118,12 @@ async fn reads_through(stage: &Stage, address: &str) -> Result<()> {
     works_out(browser, 132, 116).await?;
     types_into_a_frame(browser).await?;
     browser.driver.enter_default_frame().await?;
+    let times = fetched(stage) - before;
     println!(
-        "{:?}, {address}: the WebAssembly was fetched {} times",
-        stage.engine,
-        fetched(stage)
+        "{:?}, {address}: the WebAssembly was asked for {times} times",
+        stage.engine
     );
-    Ok(())
+    Ok(times)
 }
 
 /// In the frame of the even spacing that is entered. WebKit's driver types where the frame has the focus.
@@ -131,51 +133,41 @@ pub async fn types_into_a_frame(browser: &Browser) -> Result<()> {
     works_out(browser, 90, 81).await
 }
 
-/// By the element: all three compute, and the WebAssembly is fetched once.
+/// By the element: all three compute, and the WebAssembly is asked for once.
 pub async fn a_lesson_computes_in_three_elements(stage: &mut Stage) -> Result<()> {
     let address = lesson(stage, "index.html", |html| html)?;
-    reads_through(stage, &address).await?;
-    is_fetched_once(stage)?;
+    let times = reads_through(stage, &address).await?;
+    ensure!(times == 1, "the WebAssembly was asked for {times} times");
     no_barrier(stage).await
 }
 
-/// The sessions of WebKit's driver have no cache for what a script fetches, which the WebAssembly is; there the glue, which is
-/// loaded as a script, shows that the frames share what can be shared.
-fn is_fetched_once(stage: &Stage) -> Result<()> {
-    let kind = match stage.engine {
-        Engine::Chromium => ".wasm",
-        Engine::WebKit => ".js",
-    };
-    let asked = stage.server.asked();
-    let times = asked
-        .iter()
-        .filter(|path| path.contains("/loopwright-app") && path.ends_with(kind))
-        .count();
-    ensure!(times == 1, "the app's {kind} was fetched {times} times");
+/// As plain frames, which are loaded at the same time, on a page that may run no script.
+pub async fn a_lesson_computes_without_a_script_of_its_own(stage: &mut Stage) -> Result<()> {
+    let address = lesson(stage, "plain.html", |html| html)?;
+    let times = reads_through(stage, &address).await?;
+    ensure!(times == 1, "the WebAssembly was asked for {times} times");
+    no_barrier(stage).await
+}
+
+/// The frames kept apart, with an origin that no other page has. Such a frame shares nothing with the next one.
+pub async fn a_lesson_computes_in_frames_kept_apart(stage: &mut Stage) -> Result<()> {
+    let elements = lesson(stage, "index.html", |html| {
+        html.replace("<loopwright-tool ", "<loopwright-tool sandbox=\"apart\" ")
+    })?;
+    let plain = lesson(stage, "plain.html", apart)?;
+    for address in [elements, plain] {
+        let times = reads_through(stage, &address).await?;
+        ensure!(times <= ANSWERS.len(), "the WebAssembly was asked for {times} times");
+    }
     Ok(())
 }
 
-/// As plain frames, on a page that may run no script.
-pub async fn a_lesson_computes_without_a_script_of_its_own(stage: &mut Stage) -> Result<()> {
-    let address = lesson(stage, "plain.html", |html| html)?;
-    reads_through(stage, &address).await?;
-    no_barrier(stage).await
+/// A page of plain frames, with each of them kept apart.
+fn apart(html: String) -> String {
+    html.replace("allow-same-origin ", "")
 }
 
-/// The frames kept apart, with an origin that no other page has. Such a frame shares no cache with the next one.
-pub async fn a_lesson_computes_in_frames_kept_apart(stage: &mut Stage) -> Result<()> {
-    if stage.engine == Engine::WebKit {
-        return it_says_that_the_browser_loads_nothing(stage).await;
-    }
-    let address = lesson(stage, "index.html", |html| {
-        html.replace("<loopwright-tool ", "<loopwright-tool sandbox=\"apart\" ")
-    })?;
-    reads_through(stage, &address).await?;
-    let address = lesson(stage, "plain.html", |html| html.replace("allow-same-origin ", ""))?;
-    reads_through(stage, &address).await
-}
-
-/// In a browser that lets no page store anything.
+/// In a browser that lets no page store anything, so that no frame keeps anything for the next one.
 pub async fn a_lesson_computes_without_storage(stage: &mut Stage) -> Result<()> {
     if stage.engine == Engine::WebKit {
         println!("skipped: WebKit's driver has no switch that denies storage");
@@ -186,7 +178,8 @@ pub async fn a_lesson_computes_without_storage(stage: &mut Stage) -> Result<()> 
         .await?;
     for page in ["index.html", "plain.html"] {
         let address = lesson(stage, page, |html| html)?;
-        reads_through(stage, &address).await?;
+        let times = reads_through(stage, &address).await?;
+        ensure!(times <= ANSWERS.len(), "the WebAssembly was asked for {times} times");
     }
     Ok(())
 }
@@ -195,32 +188,35 @@ pub async fn a_lesson_computes_without_storage(stage: &mut Stage) -> Result<()> 
 pub async fn a_frame_kept_apart_says_which_header_is_missing(stage: &mut Stage) -> Result<()> {
     stage.expect_faults();
     stage.server.withhold_leave();
-    let address = lesson(stage, "plain.html", |html| html.replace("allow-same-origin ", ""))?;
     let browser = &stage.browser;
-    browser.leave().await?;
-    browser.driver.goto(&address).await?;
-    frame(browser, 0).await?.enter_frame().await?;
-    let missing = match stage.engine {
-        Engine::Chromium => "Access-Control-Allow-Origin",
-        // Here the header would not help.
-        Engine::WebKit => "this browser loads no files",
-    };
-    browser.until(&says(missing)).await?;
+    enter_apart(stage).await?;
+    browser.until(&says("Access-Control-Allow-Origin")).await?;
     browser.driver.enter_default_frame().await?;
     Ok(())
 }
 
-/// To WebKit the page's own files are another site's in a frame that is kept apart, so that no policy which names its own
-/// folder lets them in. It says so.
-async fn it_says_that_the_browser_loads_nothing(stage: &mut Stage) -> Result<()> {
+/// To WebKit the page's own files are another site's in a frame that is kept apart, where a host says `'self'` in a header.
+/// The page says so.
+pub async fn a_frame_kept_apart_says_what_a_header_forbids(stage: &mut Stage) -> Result<()> {
     stage.expect_faults();
-    let address = lesson(stage, "plain.html", |html| html.replace("allow-same-origin ", ""))?;
+    stage.server.send_self();
+    let browser = &stage.browser;
+    enter_apart(stage).await?;
+    match stage.engine {
+        Engine::Chromium => browser.until(STARTED).await?,
+        Engine::WebKit => browser.until(&says("it has to name its own address instead")).await?,
+    }
+    browser.driver.enter_default_frame().await?;
+    Ok(())
+}
+
+/// Opens the lesson with its plain frames kept apart, and goes into the first.
+async fn enter_apart(stage: &Stage) -> Result<()> {
+    let address = lesson(stage, "plain.html", apart)?;
     let browser = &stage.browser;
     browser.leave().await?;
     browser.driver.goto(&address).await?;
     frame(browser, 0).await?.enter_frame().await?;
-    browser.until(&says("this browser loads no files")).await?;
-    browser.driver.enter_default_frame().await?;
     Ok(())
 }
 

@@ -32,6 +32,7 @@ mod next;
 mod one_file;
 mod panel;
 mod paper;
+mod policy;
 mod print;
 mod project;
 mod raglan;
@@ -39,6 +40,7 @@ mod regauge;
 mod rows;
 mod server;
 mod shaping;
+mod shared;
 mod sizing;
 mod snapshot;
 mod stage;
@@ -175,6 +177,10 @@ scenarios! {
         embed::a_lesson_computes_in_frames_kept_apart,
         embed::a_lesson_computes_without_storage,
         embed::a_frame_kept_apart_says_which_header_is_missing,
+        embed::a_frame_kept_apart_says_what_a_header_forbids,
+        policy::the_page_loads_from_its_own_address_only,
+        shared::frames_keep_one_program_for_each_other,
+        shared::a_frame_does_not_wait_for_another_for_ever,
         channel::a_page_hears_answers_and_asks,
         channel::attributes_are_followed,
         channel::every_tool_tells_what_it_draws,

@@ -12,7 +12,7 @@ use std::{
     thread::{self, JoinHandle},
 };
 use xtask::{
-    http, names,
+    csp, http, names,
     site::{self, Response},
 };
 
@@ -50,6 +50,7 @@ struct State {
     spoiled: BTreeMap<String, Spoil>,
     pages: BTreeMap<String, String>,
     gives_leave: bool,
+    sends_self: bool,
     asked: Vec<String>,
 }
 
@@ -66,6 +67,7 @@ impl Server {
                 spoiled: BTreeMap::new(),
                 pages: BTreeMap::new(),
                 gives_leave: true,
+                sends_self: false,
                 asked: Vec::new(),
             }),
         });
@@ -111,6 +113,11 @@ impl Server {
     /// From now on no header gives other sites leave to have the files, as on a host that was never told to.
     pub fn withhold_leave(&self) {
         self.state().gives_leave = false;
+    }
+
+    /// From now on the policy that is sent as a header names the page's address as `'self'`.
+    pub fn send_self(&self) {
+        self.state().sends_self = true;
     }
 
     /// Serves a page of someone else's, at a path from the root.
@@ -191,6 +198,15 @@ fn answer(shared: &Shared, asked: &str) -> Option<Response> {
     if !state.gives_leave {
         let gives_leave = |name: &str| name == "Access-Control-Allow-Origin" || name == "Cross-Origin-Resource-Policy";
         response.headers.retain(|(name, _)| !gives_leave(name));
+    }
+    if state.sends_self {
+        for (_, value) in response
+            .headers
+            .iter_mut()
+            .filter(|(name, _)| name == "Content-Security-Policy")
+        {
+            *value = value.replace(csp::OWN, "'self'");
+        }
     }
     match spoiled {
         Some(Spoil::NoAnswer) => return None,

@@ -106,6 +106,13 @@ impl Host {
         site(&self.place)
     }
 
+    /// A folder for what a browser writes.
+    pub fn home(&self) -> Result<PathBuf> {
+        let home = self.place.join("home");
+        fs::create_dir_all(&home)?;
+        Ok(home)
+    }
+
     /// Puts a page of someone else's at the server's root.
     pub fn write(&self, name: &str, html: &str) -> Result<()> {
         Ok(fs::write(self.place.join("root").join(name), html)?)

@@ -1,5 +1,5 @@
 //! Do the example configurations do what `web/HOSTING.md` says? Each real server is started with ours, the site in a folder
-//! below its root, and asked as a browser would ask; then a browser shows a tool from it in a frame without an origin.
+//! below its root, and asked as a browser would ask; then browsers show a tool from it in a frame without an origin.
 
 mod ask;
 mod host;
@@ -7,7 +7,8 @@ mod host;
 use anyhow::{Result, ensure};
 use ask::{Answer, ask};
 use host::{FOLDER, Host};
-use loopwright_tests::{chromium::Chromium, drive};
+use loopwright_tests::{chromium::Chromium, drive, webkit::WebKit};
+use thirtyfour::WebDriver;
 use xtask::{files, names, packed};
 
 #[tokio::test]
@@ -109,11 +110,19 @@ async fn a_frame_without_an_origin_computes(host: &Host) -> Result<()> {
         "lesson.html",
         &format!("<iframe sandbox='allow-scripts' title=tool src='{guest}'></iframe>"),
     )?;
-    let browser = Chromium::start().await?;
     let lesson = format!("http://127.0.0.1:{}/lesson.html", host.port);
-    browser.driver.goto(&lesson).await?;
-    browser.driver.enter_frame(0).await?;
-    browser.until_started().await?;
-    browser.until("document.body.innerText.includes('116')").await?;
-    browser.quit().await
+    let chromium = Chromium::start().await?;
+    computes(&chromium.driver, &lesson).await?;
+    chromium.quit().await?;
+    let webkit = WebKit::start(&host.home()?).await?;
+    computes(&webkit.driver, &lesson).await?;
+    Ok(webkit.driver.clone().quit().await?)
+}
+
+/// Opens the lesson, and waits for the answer of the tool in it.
+async fn computes(driver: &WebDriver, lesson: &str) -> Result<()> {
+    driver.goto(lesson).await?;
+    driver.enter_frame(0).await?;
+    drive::until(driver, drive::STARTED).await?;
+    drive::until(driver, "document.body.innerText.includes('116')").await
 }

@@ -150,7 +150,7 @@ mod tests {
     use super::*;
 
     fn page() -> Files {
-        let html = "<meta charset=\"utf-8\">\n<link data-trunk rel=\"rust\">\n<p>";
+        let html = "<meta charset=\"utf-8\">\n<title>a</title>\n<link data-trunk rel=\"rust\">\n<p>";
         let worker = "// w\nconst VERSION = \"\";\nconst FILES = [];\n";
         Files::from([
             ("index.html".to_owned(), html.as_bytes().to_vec()),
@@ -220,12 +220,12 @@ mod tests {
     #[test]
     fn trunks_reload_script_is_allowed_and_keeps_its_text() {
         let mut files = page();
-        let html = "<meta charset=\"utf-8\"><script>const a = '{{__TRUNK_ADDRESS__}}';</script>";
+        let html = "<meta charset=\"utf-8\"><title>a</title><script>const a = '{{__TRUNK_ADDRESS__}}';</script>";
         files.insert("index.html".to_owned(), html.as_bytes().to_vec());
         let (html, _) = finished(files);
         assert!(
             html.contains("const a = window.location.host;")
-                && html.contains("script-src 'self' 'wasm-unsafe-eval' 'sha256-")
+                && html.contains("script-src http: https: ws: wss: 'wasm-unsafe-eval' 'sha256-")
         );
     }
 }

@@ -105,8 +105,20 @@ pub fn gather(web: &Path) -> Result<Files> {
     }
     lighten(&mut files)?;
     changes.extend(gone.into_iter().map(|range| (whole_line(&html, range), String::new())));
-    files.insert("index.html".to_owned(), replaced(&html, changes).into_bytes());
+    let html = lighten_scripts(&replaced(&html, changes))?;
+    files.insert("index.html".to_owned(), html.into_bytes());
     Ok(files)
+}
+
+/// Nor is what the scripts say that stand in the page.
+fn lighten_scripts(html: &str) -> Result<String> {
+    let scripts = elements(html, "script").into_iter();
+    let inline = scripts.filter(|script| !script.content.is_empty());
+    let light = inline.map(|script| {
+        let text = glue::without_comments(&html[script.content.clone()])?;
+        Ok((script.content, text))
+    });
+    Ok(replaced(html, light.collect::<Result<_>>()?))
 }
 
 /// What scripts and styles say to their readers is not shipped.

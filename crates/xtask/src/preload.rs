@@ -1,6 +1,8 @@
-//! Links in the page's head by which a browser fetches the glue and the WebAssembly at once.
+//! Links in the page's head by which the glue and the WebAssembly are fetched at once.
 //!
-//! Without them it learns of the glue from `boot.js`, and of the WebAssembly from the glue: each a wait of its own.
+//! Without them a browser learns of the glue from `boot.js`, and of the WebAssembly from the glue: each a wait of its own.
+//! The glue is preloaded by the browser. The WebAssembly's link tells the page's own script where it is: a browser may ask
+//! for it twice where it is preloaded and fetched, as WebKit does.
 
 use crate::page::{elements, replaced, without};
 use anyhow::{Context, Result};
@@ -8,15 +10,18 @@ use anyhow::{Context, Result};
 /// The page with the links for the program of this name, in place of those that it may have from an earlier build.
 pub fn preload(html: &str, program: &str) -> Result<String> {
     let links = elements(html, "link").into_iter();
-    let earlier = links.filter(|link| link.rel_is("modulepreload") || link.rel_is("preload"));
+    let earlier = links.filter(|link| {
+        ["modulepreload", "preload", "program"]
+            .iter()
+            .any(|rel| link.rel_is(rel))
+    });
     let html = without(html, earlier.map(|link| link.range).collect());
-    let metas = elements(&html, "meta");
-    let charset = metas.iter().find(|meta| meta.attribute("charset").is_some());
-    let end = charset.context("the page does not open with <meta charset>")?.range.end;
-    // `crossorigin` because the glue's own request is of that kind; a browser would fetch twice what differs in it.
+    // After the script that narrows the policy, and before the one that fetches.
+    let title = html.find("<title>").context("the page has no <title>")?;
+    let end = html[..title].trim_end().len();
     let links = format!(
         "\n  <link rel=\"modulepreload\" href=\"./{program}.js\">\n  \
-         <link rel=\"preload\" as=\"fetch\" crossorigin href=\"./{program}_bg.wasm\">"
+         <link rel=\"program\" href=\"./{program}_bg.wasm\">"
     );
     Ok(replaced(&html, vec![(end..end, links)]))
 }
@@ -33,9 +38,8 @@ mod tests {
         let links = elements(&html, "link");
         assert_eq!(links.len(), 2);
         assert!(links[0].rel_is("modulepreload") && links[0].attribute("href") == Some("./app.js"));
-        assert!(links[1].rel_is("preload") && links[1].attribute("href") == Some("./app_bg.wasm"));
-        assert_eq!(links[1].attribute("crossorigin"), Some(""));
-        assert!(html.find("charset") < html.find("modulepreload") && html.find("preload") < html.find("<title>"));
+        assert!(links[1].rel_is("program") && links[1].attribute("href") == Some("./app_bg.wasm"));
+        assert!(html.find("charset") < html.find("modulepreload") && html.find("program") < html.find("<title>"));
     }
 
     #[test]

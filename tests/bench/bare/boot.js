@@ -2,4 +2,4 @@
 
 import start from "./loopwright-bare.js";
 
-start();
+start({ module_or_path: self.program });
