@@ -57,7 +57,7 @@ fields! { FIELDS of Name, words::label;
     Edge => Field::choice::<Edge>().offered_if(may_move).folded(MORE).only_if(is_edge),
     Next => Field::choice::<Side>().folded(MORE).only_if(is_edge),
     Height => Field::length(&TAPE, HEIGHT).example(RAISED).in_sentence().only_if(is_raise),
-    RowGauge => Field::gauge().kept(Kept::GaugeRows).in_sentence().only_if(is_raise),
+    RowGauge => Field::gauge().of_rows().kept(Kept::GaugeRows).in_sentence().only_if(is_raise),
     Turns => Field::count(TURNS).folded(MORE).only_if(is_raise),
     Width => Field::length(&TAPE, WIDTH).folded(MORE).only_if(asks_width),
     Gauge => Field::gauge().kept(Kept::GaugeStitches).folded(MORE).only_if(asks_width),
