@@ -176,7 +176,10 @@ pub async fn power_cuts_lose_nothing_of_a_project_that_was_kept(stage: &mut Stag
         let found = stage.browser.value(OWN_GAUGE).await?;
         // What was typed after the last word may have been kept as well, and nothing else.
         let typed = typed_at(cut.saturating_sub(1));
-        ensure!(found == known || found == typed, "cut {cut}: kept {known:?}, found {found:?}");
+        ensure!(
+            found == known || found == typed,
+            "cut {cut}: kept {known:?}, found {found:?}"
+        );
         stage.browser.type_into(OWN_GAUGE, &typed_at(cut)).await?;
         if waits(cut) {
             stage.until_kept().await?;
@@ -188,7 +191,9 @@ pub async fn power_cuts_lose_nothing_of_a_project_that_was_kept(stage: &mut Stag
         }
         stage.lose_power().await?;
     }
-    println!("{CUTS} cuts, {unsaid} of them before the page had said that all is kept: nothing that it had said is lost");
+    println!(
+        "{CUTS} cuts, {unsaid} of them before the page had said that all is kept: nothing that it had said is lost"
+    );
     Ok(())
 }
 

@@ -52,7 +52,14 @@ fn shell(desk: &Desk, route: &Route, offline: Offline) -> Html {
         element_with("a", &mark, vec![text(words::NAME.into())]),
         nav_link(route, &Route::Home, words::HOME),
         nav_link(route, &Route::About, words::ABOUT),
-        element("span", "open", vec![nav_link(route, &Route::Project, project::TITLE), page::project::choosing(desk)]),
+        element(
+            "span",
+            "open",
+            vec![
+                nav_link(route, &Route::Project, project::TITLE),
+                page::project::choosing(desk),
+            ],
+        ),
     ];
     list(vec![
         element_with("a", &skip, vec![text(words::SKIP.into())]),

@@ -55,7 +55,9 @@ pub fn sum(project: &Project, sheet: &Sheet) -> All {
         let widest = [all.widest, totals.before, totals.after];
         all.widest = widest.into_iter().flatten().max();
         all.rows += u64::from(totals.rows.unwrap_or_default()) * times;
-        all.yarn_mm = all.yarn_mm.saturating_add(totals.yarn_mm.unwrap_or_default().saturating_mul(times));
+        all.yarn_mm = all
+            .yarn_mm
+            .saturating_add(totals.yarn_mm.unwrap_or_default().saturating_mul(times));
         all.balls += u64::from(totals.balls.unwrap_or_default()) * times;
     }
     all

@@ -145,7 +145,12 @@ impl Desk {
 
     /// Makes a sheet exactly what a link says; what lay there can be put back.
     pub fn open_link(&self, sheet: &str, fields: &Fields) {
-        self.lay(undo::lay_over_all(&self.live.sheets, &self.stored(sheet), fields, &Fields::new()));
+        self.lay(undo::lay_over_all(
+            &self.live.sheets,
+            &self.stored(sheet),
+            fields,
+            &Fields::new(),
+        ));
     }
 
     /// Makes a sheet what another answer hands on, with the references from where fields get their text.

@@ -10,7 +10,8 @@ pub const OPEN: &str = "open";
 /// The project that is open.
 pub fn open_project(sheets: &Sheets) -> ProjectId {
     let open = sheets.text(PROJECTS, OPEN);
-    open.and_then(|typed| ProjectId::parse(&typed.text)).unwrap_or(ProjectId::FIRST)
+    open.and_then(|typed| ProjectId::parse(&typed.text))
+        .unwrap_or(ProjectId::FIRST)
 }
 
 /// Where a desk stands.

@@ -97,9 +97,12 @@ pub fn become_project(sheets: &Sheets, id: ProjectId, project: &Project) -> Vec<
     let then = project.to_sheets();
     let now = Project::from_sheets(&sheets.of_project(id)).to_sheets();
     let gone = now.into_keys().filter(|name| !then.contains_key(name));
-    let mut entries: Vec<Entry> =
-        gone.flat_map(|name| become_exactly(sheets, &stored(&name), &Fields::new())).collect();
-    let changed = then.iter().flat_map(|(name, fields)| become_exactly(sheets, &stored(name), fields));
+    let mut entries: Vec<Entry> = gone
+        .flat_map(|name| become_exactly(sheets, &stored(&name), &Fields::new()))
+        .collect();
+    let changed = then
+        .iter()
+        .flat_map(|(name, fields)| become_exactly(sheets, &stored(name), fields));
     entries.extend(changed);
     entries
 }

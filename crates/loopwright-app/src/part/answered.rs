@@ -1,8 +1,8 @@
 //! The page of a tool: the question on one side; on the other the answer, one line, large; then what is good to know,
 //! what the abbreviations mean, and the sum. Inside another page the sum is folded.
 
-use super::actions::actions;
 use super::View;
+use super::actions::actions;
 use super::plain::{element, element_with, folded, items, list, text, text_element};
 use crate::words::{self, Title, frame, page, stitch};
 use loopwright::row::{Row, Stitch};

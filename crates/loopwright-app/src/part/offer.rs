@@ -37,7 +37,12 @@ fn kept_beside(view: &View, field: &'static Field) -> Vec<Html> {
         return given_beside(view, field, given);
     }
     let mut content = gone_beside(view, path);
-    content.extend(field.kept_name(&view.fields).map(|name| offered_beside(view, field, name)).unwrap_or_default());
+    content.extend(
+        field
+            .kept_name(&view.fields)
+            .map(|name| offered_beside(view, field, name))
+            .unwrap_or_default(),
+    );
     content
 }
 
@@ -62,7 +67,10 @@ fn given_beside(view: &View, field: &'static Field, given: &GivenText) -> Vec<Ht
     let here = view.fields.typed_as_read(field).map(|typed| field.keepable(&typed));
     let here = here.filter(|typed| field.takes(typed));
     if let (Reference::Fact(_), Some(name), Some(here)) = (&given.from, name, here) {
-        content.push(quiet_button(words::MAKE_IT.into(), making_a_fact(&view.sheet, name, here, path)));
+        content.push(quiet_button(
+            words::MAKE_IT.into(),
+            making_a_fact(&view.sheet, name, here, path),
+        ));
     }
     content
 }

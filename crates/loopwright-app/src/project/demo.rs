@@ -226,8 +226,19 @@ mod tests {
         project.set_fact(key, Some(Typed::with_unit("20", "10 cm")));
         let sheet = derive(&project, &tools());
         let moved = change::since_seen(&project, &tools(), &sheet);
-        let names: Vec<&str> = moved.iter().map(|change| &*project.step(change.step).unwrap().name).collect();
-        for name in [words::SIZE, words::NECK, words::TAIL, words::YOKE, words::CORDS, words::YARN, words::SLEEVE_SHAPING] {
+        let names: Vec<&str> = moved
+            .iter()
+            .map(|change| &*project.step(change.step).unwrap().name)
+            .collect();
+        for name in [
+            words::SIZE,
+            words::NECK,
+            words::TAIL,
+            words::YOKE,
+            words::CORDS,
+            words::YARN,
+            words::SLEEVE_SHAPING,
+        ] {
             assert!(names.contains(&name), "{name} is not among {names:?}");
         }
         assert!(sheet.steps.iter().all(|step| step.outcome().is_some()));
@@ -248,6 +259,9 @@ mod tests {
         let start = Instant::now();
         let sheet = derive(&project, &tools());
         println!("60 steps derived in {:?}", start.elapsed());
-        assert_eq!(sheet.steps.iter().filter_map(Derived::outcome).count(), project.steps.len());
+        assert_eq!(
+            sheet.steps.iter().filter_map(Derived::outcome).count(),
+            project.steps.len()
+        );
     }
 }

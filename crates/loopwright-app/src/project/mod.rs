@@ -48,7 +48,11 @@ pub struct Listed {
 /// Every project, in the order in which they were made.
 pub fn list(sheets: &Sheets) -> Vec<Listed> {
     let others = sheets.fields(PROJECTS);
-    let standing = |key: &str| others.get(key).and_then(|typed| loopwright::choice::Key::from_key(&typed.text));
+    let standing = |key: &str| {
+        others
+            .get(key)
+            .and_then(|typed| loopwright::choice::Key::from_key(&typed.text))
+    };
     let mut ids: Vec<ProjectId> = others.keys().filter_map(|key| ProjectId::parse(key)).collect();
     ids.push(ProjectId::FIRST);
     ids.sort_unstable();
@@ -64,7 +68,9 @@ pub fn list(sheets: &Sheets) -> Vec<Listed> {
 /// What a project is called; empty until she calls it something.
 pub fn name_of(sheets: &Sheets, id: ProjectId) -> String {
     let project = SheetId::within(id, stored::PROJECT).to_string();
-    sheets.text(&project, NAME).map_or_else(String::new, |typed| typed.text.clone())
+    sheets
+        .text(&project, NAME)
+        .map_or_else(String::new, |typed| typed.text.clone())
 }
 
 /// Opens a project; one that was put away is in use again.
@@ -91,7 +97,9 @@ pub fn set_aside(sheets: &Sheets, id: ProjectId, open_id: ProjectId, standing: S
     let mut entries = vec![stand(id, standing)];
     if id == open_id {
         let all = list(sheets);
-        let mut others = all.iter().filter(|other| other.id != id && other.standing == Standing::Here);
+        let mut others = all
+            .iter()
+            .filter(|other| other.id != id && other.standing == Standing::Here);
         entries.extend(open(others.next().map_or_else(|| next_id(sheets), |other| other.id)));
     }
     entries

@@ -24,7 +24,8 @@ fn yoke() -> Project {
 
 fn open_id(sheets: &Sheets) -> ProjectId {
     let open = sheets.text(PROJECTS, OPEN);
-    open.and_then(|typed| ProjectId::parse(&typed.text)).unwrap_or(ProjectId::FIRST)
+    open.and_then(|typed| ProjectId::parse(&typed.text))
+        .unwrap_or(ProjectId::FIRST)
 }
 
 #[test]

@@ -38,7 +38,10 @@ fn keep(desk: &Desk, tool: &'static str, name: &str) -> StepId {
     let step = Step {
         fields: desk.fields(tool),
         from: read_references(&desk.fields(&from_sheet(tool))),
-        section: project.steps.last().map_or_else(String::new, |step| step.section.clone()),
+        section: project
+            .steps
+            .last()
+            .map_or_else(String::new, |step| step.section.clone()),
         ..Step::new(tool, free_name(&project, name))
     };
     let id = project.add(step);

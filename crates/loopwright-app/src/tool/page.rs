@@ -96,7 +96,11 @@ fn answered<T: Tool>(view: &View, name: &'static str) -> Result<Answered, (Optio
     match T::answer(&question) {
         Ok(answer) => Ok(Answered::new(view.clone(), move |view| {
             let gifts = given::<T>(&question, &answer);
-            list(vec![T::show(view, &question, &answer), keep::keep_offer(view, name), next::next(view, &gifts)])
+            list(vec![
+                T::show(view, &question, &answer),
+                keep::keep_offer(view, name),
+                next::next(view, &gifts),
+            ])
         })),
         Err(problems) => Err((Some(question), problems)),
     }

@@ -86,7 +86,10 @@ fn usually_wanted(fields: &Fields) -> String {
 
 /// The gauge before washing is for the tape; one that was typed without a tape, before there was a choice, is still seen.
 fn asks_unwashed(fields: &Fields) -> bool {
-    asks_course(fields) || (fields.is_typed(Name::Unwashed) && !fields.is_given(Name::Unwashed.into()) && !fields.is_typed(Name::Wanted))
+    asks_course(fields)
+        || (fields.is_typed(Name::Unwashed)
+            && !fields.is_given(Name::Unwashed.into())
+            && !fields.is_typed(Name::Wanted))
 }
 
 fn asks_length(fields: &Fields) -> bool {

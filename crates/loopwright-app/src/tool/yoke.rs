@@ -87,7 +87,10 @@ fn usual_sleeve(fields: &Fields) -> String {
 
 /// A count after the division, where there is one.
 fn divided(answer: &Answer, count: fn(&Division) -> u32) -> Option<Typed> {
-    answer.division.as_ref().and_then(|division| Value::Count(count(division)).as_typed())
+    answer
+        .division
+        .as_ref()
+        .and_then(|division| Value::Count(count(division)).as_typed())
 }
 
 /// A yoke.

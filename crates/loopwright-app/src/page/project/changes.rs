@@ -19,7 +19,10 @@ pub fn changes(page: &Page) -> Html {
         let desk = page.desk.clone();
         button(label.into(), Callback::from(move |_| does(&desk)))
     };
-    let taps = vec![tap(words::SEEN, steps::seen), tap(words::BACK_TO_WAS, steps::back_to_what_was)];
+    let taps = vec![
+        tap(words::SEEN, steps::seen),
+        tap(words::BACK_TO_WAS, steps::back_to_what_was),
+    ];
     let content = vec![
         text_element("h2", "", words::CHANGED),
         element("ul", "", moved),

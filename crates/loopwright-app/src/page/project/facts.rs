@@ -8,8 +8,8 @@ use crate::form::{Field, Fields, NEEDLE, Reader, SETTINGS, Settings, TAPE, WEIGH
 use crate::part::plain::{element, text_element};
 use crate::part::{Form, Sheet, View};
 use crate::words::facts as words;
-use loopwright::problem::Problem;
 use loopwright::choice::Key;
+use loopwright::problem::Problem;
 use loopwright::tail::{NEEDLE as NEEDLES, STITCHES, YarnClass};
 use loopwright::{cords, sizing, yarn};
 use yew::prelude::*;

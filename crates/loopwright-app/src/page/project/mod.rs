@@ -44,9 +44,14 @@ pub fn project(desk: &Desk) -> Html {
     };
     let content = vec![
         header(&page),
-        changes::changes(&page),
         facts::facts(desk),
-        element("section", "steps", vec![text_element("h2", "", words::STEPS), steps::steps(&page)]),
+        // Below the facts: what moved must not push the field away that is typed in.
+        changes::changes(&page),
+        element(
+            "section",
+            "steps",
+            vec![text_element("h2", "", words::STEPS), steps::steps(&page)],
+        ),
         totals::totals(&page),
         projects::projects(desk),
         crate::part::plain::status(announced(desk)),
@@ -63,7 +68,11 @@ fn header(page: &Page) -> Html {
     let content = vec![
         text_element("h1", "", words::TITLE),
         text_element("p", "", words::INTRO),
-        element("div", "quantity", vec![Label::Shown(words::NAME).draw(&place.id()), name]),
+        element(
+            "div",
+            "quantity",
+            vec![Label::Shown(words::NAME).draw(&place.id()), name],
+        ),
     ];
     element("header", "", content)
 }

@@ -15,7 +15,9 @@ const NEW: &str = "new";
 pub fn choosing(desk: &Desk) -> Html {
     let open = desk.project_id();
     let all = project::list(&desk.newest());
-    let here = all.into_iter().filter(|listed| listed.standing == Standing::Here || listed.id == open);
+    let here = all
+        .into_iter()
+        .filter(|listed| listed.standing == Standing::Here || listed.id == open);
     let mut options: Vec<(String, String)> = here.map(|listed| (listed.id.to_string(), named(&listed))).collect();
     options.push((NEW.into(), words::NEW.into()));
     let desk = desk.clone();

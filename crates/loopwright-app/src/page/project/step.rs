@@ -4,9 +4,9 @@ use super::typing::{Place, typed_text};
 use crate::desk::Desk;
 use crate::part::Label;
 use crate::part::plain::{button, element, folded, link, list, text, text_element};
-use crate::store::Typed;
 use crate::project::steps::About;
 use crate::route::{self, Route};
+use crate::store::Typed;
 use crate::tool;
 use crate::words::project as words;
 use loopwright_project::stored::about_sheet;
@@ -18,7 +18,10 @@ pub fn step(desk: &Desk, id: StepId) -> Html {
     let project = desk.project();
     let back = link(route::print(&Route::Project), vec![text(words::TO_PROJECT.into())]);
     let Some(step) = project.step(id) else {
-        return list(vec![text_element("p", "", words::NO_STEP), element("p", "", vec![back])]);
+        return list(vec![
+            text_element("p", "", words::NO_STEP),
+            element("p", "", vec![back]),
+        ]);
     };
     let tool = match tool::find(&step.tool) {
         Some(tool) => tool.page(&desk.at_step(tool.id, id)),
@@ -36,10 +39,7 @@ fn about(desk: &Desk, project: &Project, step: &Step) -> Html {
     };
     let field = |about, label: &'static str, example| {
         let place = place(about);
-        let content = vec![
-            Label::Shown(label).draw(&place.id()),
-            typed_text(desk, &place, example),
-        ];
+        let content = vec![Label::Shown(label).draw(&place.id()), typed_text(desk, &place, example)];
         element("div", "quantity", content)
     };
     let mut fields = vec![
@@ -51,13 +51,19 @@ fn about(desk: &Desk, project: &Project, step: &Step) -> Html {
         fields.push(text_element("p", "advice", words::AMOUNT_WRONG));
     }
     let fields = element("div", "fields", fields);
-    folded("about-step", words::ABOUT_STEP, vec![fields, chips(desk, project, step)])
+    folded(
+        "about-step",
+        words::ABOUT_STEP,
+        vec![fields, chips(desk, project, step)],
+    )
 }
 
 /// The parts that other steps stand under, a tap each.
 fn chips(desk: &Desk, project: &Project, step: &Step) -> Html {
     let sections = project.sections();
-    let others = sections.iter().filter(|(name, _)| !name.is_empty() && *name != step.section);
+    let others = sections
+        .iter()
+        .filter(|(name, _)| !name.is_empty() && *name != step.section);
     let chip = |(name, _): &(&str, Vec<&Step>)| {
         let (desk, sheet, name) = (desk.clone(), about_sheet(step.id), (*name).to_owned());
         let label = name.clone();

@@ -48,23 +48,30 @@ fn section(page: &Page, is_divided: bool, name: &str, steps: &[&Step]) -> Html {
         }
     }
     let name = if name.is_empty() { words::NO_SECTION } else { name };
-    let heading = if is_divided { text_element("h3", "", name.to_owned()) } else { Html::default() };
+    let heading = if is_divided {
+        text_element("h3", "", name.to_owned())
+    } else {
+        Html::default()
+    };
     element("section", "part", vec![heading, element("ol", "", items)])
 }
 
 fn item(page: &Page, step: &Step) -> Html {
     let derived = page.sheet.step(step.id);
     let is_moved = page.changes.iter().any(|change| change.step == step.id);
-    let name = link(route::print(&Route::Step(step.id)), vec![text(step.name.clone().into())]);
+    let name = link(
+        route::print(&Route::Step(step.id)),
+        vec![text(step.name.clone().into())],
+    );
     let tool = tool::find(&step.tool).map_or("", |tool| tool.title.name);
     let mut head = vec![element("h4", "", vec![name])];
     if tool != step.name {
         head.push(text_element("span", "quiet", tool));
     }
+    head.push(taps(page.desk, step));
     let content = vec![
         element("div", "line", head),
         derived.map_or_else(Html::default, |derived| outcome(step, derived)),
-        taps(page.desk, step),
     ];
     let class = if is_moved { "moved" } else { "" };
     element_with("li", &[("class", class)], content)
@@ -126,9 +133,18 @@ fn taps(desk: &Desk, step: &Step) -> Html {
 
 /// Between two steps of a part whose counts do not meet: that they do not, and the tool that brings them together.
 fn between(page: &Page, step: &Step, next: &Step) -> Html {
-    let totals = |id| page.sheet.step(id).and_then(Derived::outcome).map(|outcome| outcome.totals);
-    let (Some(Totals { after: Some(after), .. }), Some(Totals { before: Some(before), .. })) =
-        (totals(step.id), totals(next.id))
+    let totals = |id| {
+        page.sheet
+            .step(id)
+            .and_then(Derived::outcome)
+            .map(|outcome| outcome.totals)
+    };
+    let (
+        Some(Totals { after: Some(after), .. }),
+        Some(Totals {
+            before: Some(before), ..
+        }),
+    ) = (totals(step.id), totals(next.id))
     else {
         return Html::default();
     };
@@ -142,12 +158,18 @@ fn between(page: &Page, step: &Step, next: &Step) -> Html {
 }
 
 fn spacing_between(after: u32, before: u32) -> Option<String> {
-    let asked = if before > after { spacing::Asked::Gain } else { spacing::Asked::Lose };
+    let asked = if before > after {
+        spacing::Asked::Gain
+    } else {
+        spacing::Asked::Lose
+    };
     let fields = [
         (spacing::Name::Stitches.key(), after.to_string()),
         (spacing::Name::Amount.key(), after.abs_diff(before).to_string()),
         (spacing::Name::Ask.key(), asked.key().to_owned()),
     ];
-    let fields = fields.into_iter().map(|(key, text)| (key.to_owned(), Typed::plain(text)));
+    let fields = fields
+        .into_iter()
+        .map(|(key, text)| (key.to_owned(), Typed::plain(text)));
     Some(route::print(&Route::tool(tool::find("spacing")?.id, &fields.collect())))
 }

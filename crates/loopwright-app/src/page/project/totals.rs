@@ -27,5 +27,9 @@ pub fn totals(page: &Page) -> Html {
     if lines.is_empty() {
         lines.push(words::TOTALS_NONE.into());
     }
-    element("section", "totals", vec![text_element("h2", "", words::TOTALS), items("ul", lines)])
+    element(
+        "section",
+        "totals",
+        vec![text_element("h2", "", words::TOTALS), items("ul", lines)],
+    )
 }

@@ -23,7 +23,8 @@ impl Place {
 
     /// What stands there.
     pub fn text(&self, desk: &Desk) -> String {
-        desk.text(&self.sheet, self.field).map_or_else(String::new, |typed| typed.text)
+        desk.text(&self.sheet, self.field)
+            .map_or_else(String::new, |typed| typed.text)
     }
 }
 
@@ -34,7 +35,11 @@ pub fn typed_text(desk: &Desk, place: &Place, example: &str) -> Html {
         let (desk, place) = (desk.clone(), place.clone());
         move |event: InputEvent| {
             let text = event.target_unchecked_into::<HtmlInputElement>().value();
-            desk.write(&place.sheet, place.field, (!text.is_empty()).then(|| Typed::plain(text)));
+            desk.write(
+                &place.sheet,
+                place.field,
+                (!text.is_empty()).then(|| Typed::plain(text)),
+            );
         }
     };
     let placeholder = (!example.is_empty()).then(|| page::example(example));

@@ -54,8 +54,7 @@ pub const HAVE_BACK: &str = "Have it back";
 pub const FORGET: &str = "Forget it for good";
 
 pub const DEMO: &str = "Look at an example";
-pub const DEMO_WHY: &str =
-    "An invented round-yoke pullover in five sizes, from the swatch to the last stitch. It opens as a project of its own.";
+pub const DEMO_WHY: &str = "An invented round-yoke pullover in five sizes, from the swatch to the last stitch. It opens as a project of its own.";
 
 /// A step, and the part it stands under.
 pub fn standing_under(name: &str, section: &str) -> String {
@@ -126,7 +125,10 @@ pub const SPACE_BETWEEN: &str = "Space them evenly";
 
 /// Rows or rounds of all steps.
 pub fn all_rows(rows: u64) -> String {
-    format!("{} rows or rounds over all steps that count them.", intl::number(u32::try_from(rows).unwrap_or(u32::MAX)))
+    format!(
+        "{} rows or rounds over all steps that count them.",
+        intl::number(u32::try_from(rows).unwrap_or(u32::MAX))
+    )
 }
 
 /// Balls of all steps that count yarn, and what they use.
@@ -162,8 +164,16 @@ mod tests {
 
     #[test]
     fn what_a_step_counts_is_said_in_a_line() {
-        let totals = |before, after, rows| Totals { before, after, rows, ..Totals::default() };
-        assert_eq!(counts(&totals(Some(96), Some(320), Some(60)), 1), "96 to 320 stitches, 60 rows or rounds");
+        let totals = |before, after, rows| Totals {
+            before,
+            after,
+            rows,
+            ..Totals::default()
+        };
+        assert_eq!(
+            counts(&totals(Some(96), Some(320), Some(60)), 1),
+            "96 to 320 stitches, 60 rows or rounds"
+        );
         assert_eq!(counts(&totals(None, Some(120), None), 2), "120 stitches, 2 times");
         assert_eq!(counts(&totals(Some(80), Some(80), None), 1), "80 stitches");
         assert_eq!(counts(&Totals::default(), 1), "");
