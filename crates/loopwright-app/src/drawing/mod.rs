@@ -15,6 +15,7 @@ pub mod raise;
 pub mod regauge;
 pub mod rounds;
 pub mod rows;
+pub mod schematic;
 pub mod shaping;
 pub mod sign;
 pub mod stairs;

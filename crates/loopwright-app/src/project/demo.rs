@@ -16,12 +16,12 @@ pub fn pullover() -> Project {
         ..Project::default()
     };
     facts(&mut project);
-    let girth = before_casting_on(&mut project);
+    let size = before_casting_on(&mut project);
     let neck = neckband(&mut project);
-    let yoke = round_yoke(&mut project, neck, girth);
-    let body = body(&mut project);
+    let yoke = round_yoke(&mut project, neck);
+    let (body, body_length) = body(&mut project, size);
     let (sleeve, sleeve_length) = sleeves(&mut project, yoke);
-    yarn_for(&mut project, [neck, yoke, body, sleeve, sleeve_length]);
+    yarn_for(&mut project, [neck, yoke, body, body_length, sleeve, sleeve_length]);
     project
 }
 
@@ -58,13 +58,13 @@ fn neckband(project: &mut Project) -> StepId {
     neck
 }
 
-fn round_yoke(project: &mut Project, neck: StepId, size: StepId) -> StepId {
+fn round_yoke(project: &mut Project, neck: StepId) -> StepId {
     let depth = Draft::of("rows", words::DEPTH, words::YOKE)
         .measured(rows::Name::Length, "22")
         .typed(rows::Name::Knitting, rows::Turning::Round.key());
     let depth = project.add(depth.step);
     let below = Draft::of("cast_on", words::BELOW, words::BEFORE)
-        .measured(cast_on::Name::Width, "150")
+        .measured(cast_on::Name::Width, "160")
         .typed(cast_on::Name::Multiple, "8");
     let below = project.add(below.step);
     let yoke = Draft::of("yoke", words::YOKE, words::YOKE)
@@ -79,18 +79,19 @@ fn round_yoke(project: &mut Project, neck: StepId, size: StepId) -> StepId {
         .from(cords::Name::Rounds, yoke, Gift::Rows)
         .typed(cords::Name::Swatch, cords::Swatch::Washed.key());
     project.add(cords.step);
-    let body = Draft::of("cast_on", words::BODY_STITCHES, words::BEFORE)
-        .from(cast_on::Name::Width, size, Gift::Girth)
-        .typed(cast_on::Name::Knitting, Working::Round.key());
-    project.add(body.step);
     yoke
 }
 
-fn body(project: &mut Project) -> StepId {
+/// The body is as wide as the size that was picked.
+fn body(project: &mut Project, size: StepId) -> (StepId, StepId) {
+    let stitches = Draft::of("cast_on", words::BODY_STITCHES, words::BODY)
+        .from(cast_on::Name::Width, size, Gift::Girth)
+        .typed(cast_on::Name::Knitting, Working::Round.key());
+    let stitches = project.add(stitches.step);
     let length = Draft::of("rows", words::BODY_LENGTH, words::BODY)
         .measured(rows::Name::Length, "36")
         .typed(rows::Name::Knitting, rows::Turning::Round.key());
-    project.add(length.step)
+    (stitches, project.add(length.step))
 }
 
 fn sleeves(project: &mut Project, yoke: StepId) -> (StepId, StepId) {
@@ -113,7 +114,7 @@ fn sleeves(project: &mut Project, yoke: StepId) -> (StepId, StepId) {
 }
 
 /// The yarn for yoke, body and both sleeves.
-fn yarn_for(project: &mut Project, [neck, yoke, body, sleeve, sleeve_length]: [StepId; 5]) {
+fn yarn_for(project: &mut Project, [neck, yoke, body, body_length, sleeve, sleeve_length]: [StepId; 6]) {
     use yarn::SectionName::{BindOff, CastOn, Name, On, Rows, Shape, Stitches, Times, To};
     let tapered = yarn::ShapeKind::Tapered.key();
     let draft = Draft::of("yarn", words::YARN, words::AT_THE_END)
@@ -126,8 +127,8 @@ fn yarn_for(project: &mut Project, [neck, yoke, body, sleeve, sleeve_length]: [S
         .section_from(0, Rows, yoke, Gift::Rows)
         .section(1, On, yarn::Presence::In.key())
         .section(1, Name, words::BODY)
-        .section_from(1, Stitches, yoke, Gift::Body)
-        .section_from(1, Rows, body, Gift::Rows)
+        .section_from(1, Stitches, body, Gift::After)
+        .section_from(1, Rows, body_length, Gift::Rows)
         .section(1, BindOff, yarn::Ending::Elastic.key())
         .section(2, On, yarn::Presence::In.key())
         .section(2, Name, words::SLEEVE)

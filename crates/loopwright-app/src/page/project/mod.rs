@@ -4,6 +4,7 @@
 mod changes;
 mod facts;
 mod projects;
+mod schematic;
 mod step;
 mod steps;
 mod totals;
@@ -52,6 +53,7 @@ pub fn project(desk: &Desk) -> Html {
             "steps",
             vec![text_element("h2", "", words::STEPS), steps::steps(&page)],
         ),
+        schematic::schematic(&page),
         totals::totals(&page),
         projects::projects(desk),
         crate::part::plain::status(announced(desk)),

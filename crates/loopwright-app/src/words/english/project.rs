@@ -38,6 +38,10 @@ pub const SEEN: &str = "I have seen it";
 pub const BACK_TO_WAS: &str = "Put the numbers back as they were";
 pub const NOTHING: &str = "No answer";
 
+pub const SCHEMATIC: &str = "The piece";
+pub const SCHEMATIC_SCALE: &str =
+    "To scale by your washed gauge, from the first row at the top; what is knitted in the round is laid out flat.";
+
 pub const TOTALS: &str = "All of it";
 pub const TOTALS_NONE: &str = "What the steps come to is added up here.";
 
@@ -122,6 +126,25 @@ pub fn does_not_meet(name: &str, after: u32, next: &str, before: u32) -> String 
 
 /// The tap that spaces the difference.
 pub const SPACE_BETWEEN: &str = "Space them evenly";
+
+/// How many stitches, and how wide they are.
+pub fn stitches_wide(stitches: u32, wide: &str) -> String {
+    format!("{} stitches, {wide}", intl::number(stitches))
+}
+
+/// How many rows, and how long they are.
+pub fn rows_long(rows: u32, long: &str) -> String {
+    format!("{} rows, {long}", intl::number(rows))
+}
+
+/// A shape for those who do not see it.
+pub fn told(name: &str, first: &str, last: &str, rows: &str) -> String {
+    if first == last {
+        format!("{name}: {first}, {rows}.")
+    } else {
+        format!("{name}: from {first}, to {last}, in {rows}.")
+    }
+}
 
 /// Rows or rounds of all steps.
 pub fn all_rows(rows: u64) -> String {
