@@ -9,7 +9,7 @@ use crate::page::{self, light, light::Light};
 use crate::part::plain::{button, element, element_with, link, list, status, text, text_element};
 use crate::route::{self, Route, use_route};
 use crate::tool;
-use crate::words::page as words;
+use crate::words::{brought, page as words};
 use gloo_utils::{document, document_element};
 use loopwright::choice::{Choice, Key};
 use yew::prelude::*;
@@ -89,11 +89,14 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
     match route {
         Route::Home => page::home(desk),
         Route::About => page::about(desk, offline.ready),
+        Route::Brought(project) => page::brought(desk, project),
         Route::Gallery => page::gallery(),
         Route::GalleryState { tool, state } => page::gallery_state(tool, state),
-        Route::Tool { id, .. } | Route::Embed { id, .. } => {
-            list(vec![tool_view(desk, id), page::panel::panel(desk, id)])
-        }
+        Route::Tool { id, .. } | Route::Embed { id, .. } => list(vec![
+            tool_view(desk, id),
+            page::scan(desk, id),
+            page::panel::panel(desk, id),
+        ]),
         Route::Unknown(_) => lost(),
     }
 }
@@ -166,6 +169,7 @@ fn title(route: &Route) -> String {
     let title = match route {
         Route::Tool { id, .. } | Route::Embed { id, .. } => tool::find(id).map(|tool| tool.title.name),
         Route::About => Some(words::ABOUT),
+        Route::Brought(_) => Some(brought::TITLE),
         _ => None,
     };
     title.map_or_else(|| words::NAME.into(), |title| format!("{title} · {}", words::NAME))

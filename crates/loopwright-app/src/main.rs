@@ -10,6 +10,7 @@ mod offline;
 mod one_file;
 mod page;
 mod part;
+mod project;
 mod route;
 mod store;
 mod tool;

@@ -1,5 +1,6 @@
 //! What is stored and how to keep a copy of it, light and dusk, and the usual cautions.
 
+use super::carry;
 use super::light::{self, Light};
 use super::storage;
 use super::units::units;
@@ -9,6 +10,7 @@ use crate::desk::{Announcement, Desk};
 use crate::one_file;
 use crate::part::plain::{button, element, link, list, status, text, text_element};
 use crate::part::{Label, announced, settings_choice};
+use crate::project;
 use crate::route::{self, Route};
 use crate::words::about as words;
 use wasm_bindgen_futures::spawn_local;
@@ -36,6 +38,7 @@ pub fn about(desk: &Desk, offline_ready: bool) -> Html {
         heading(words::COPY),
         says_so(words::COPY_TEXT),
         copies(desk),
+        carry(desk, &project::open(desk)),
         heading(words::OFFLINE),
         says_so(without_network(offline_ready)),
         heading(words::WHOLE),

@@ -33,7 +33,7 @@ const LONGEST: usize = 80;
 
 impl Place {
     /// The place of this name; the beginning of it where it is long.
-    pub(super) fn name(path: &str) -> Self {
+    pub fn name(path: &str) -> Self {
         Self::Name(match path.char_indices().nth(LONGEST) {
             Some((end, _)) => [&path[..end], "…"].concat(),
             None => path.to_owned(),

@@ -3,6 +3,8 @@
 use super::{Title, Worded};
 
 pub mod about;
+pub mod brought;
+pub mod carry;
 pub mod doubt;
 pub mod frame;
 pub mod gallery;
