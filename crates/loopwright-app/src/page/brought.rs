@@ -2,11 +2,14 @@
 //! so that nothing is ever written over. One that cannot be read gets a sentence, and changes nothing.
 
 use crate::desk::Desk;
+use crate::form::kept::Kept;
 use crate::part::plain::{button, element, link, list, text, text_element};
 use crate::project;
 use crate::route::{self, Route};
+use crate::store;
 use crate::tool;
 use crate::words::{brought as words, page};
+use loopwright::choice::Key;
 use loopwright_project::file::{FileError, Place, Reading};
 use loopwright_project::{Project, Typed};
 use std::cell::RefCell;
@@ -56,7 +59,7 @@ fn Brought(props: &Props) -> Html {
     let content = match &*read {
         Ok(reading) => holds(&props.desk, reading),
         Err(sentence) => list(vec![
-            text_element("h1", "", words::TITLE),
+            text_element("h1", "", words::NOT_OPENED),
             text_element("p", "refused", sentence.clone()),
             text_element("p", "quiet", words::NOTHING_CHANGED),
             link(route::print(&Route::Home), vec![text(page::HOME.into())]),
@@ -136,13 +139,15 @@ fn facts(project: &Project) -> Html {
     under(words::FACTS, "ul", listed(facts))
 }
 
-/// A fact with its unit, as the project has it.
+/// A fact as it stands in a sentence; one that this version does not know as it was typed.
 fn fact(key: &str, typed: &Typed) -> String {
     let unit = typed.unit.as_deref().unwrap_or_default();
-    [&key.replace('_', " "), &*typed.text, unit]
-        .join(" ")
-        .trim_end()
-        .to_owned()
+    let printed = Kept::from_key(key).map(|kept| {
+        let (text, unit) = (typed.text.clone(), typed.unit.clone());
+        kept.print(&store::Typed { text, unit })
+    });
+    let printed = printed.unwrap_or_else(|| [&*typed.text, unit].join(" "));
+    words::fact(&key.replace('_', " "), &printed)
 }
 
 fn steps(project: &Project) -> Html {

@@ -10,6 +10,9 @@ use crate::words::carry as words;
 use web_sys::Element;
 use yew::prelude::*;
 
+/// How the address of a page begins that no other device can open.
+const ON_DISK: &str = "file:";
+
 /// The fold below a tool, if there is such a tool.
 pub fn scan(desk: &Desk, id: &str) -> Html {
     tool::find(id).map_or_else(Html::default, |tool| {
@@ -46,6 +49,9 @@ pub fn Scan(props: &Props) -> Html {
 }
 
 fn inside(props: &Props) -> Html {
+    if props.link.starts_with(ON_DISK) {
+        return text_element("p", "quiet", words::ON_THIS_DISK);
+    }
     match qr::picture_of(&props.link, props.picture) {
         Some(picture) => html! {
             <>

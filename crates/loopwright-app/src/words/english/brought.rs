@@ -4,6 +4,7 @@ use super::intl::{fill_pattern, fill_pattern_with};
 use loopwright_project::file::{FileError, Place};
 
 pub const TITLE: &str = "A project to look at";
+pub const NOT_OPENED: &str = "This cannot be opened";
 pub const UNNAMED: &str = "A project without a name";
 pub const NOT_YET: &str = "This is only to look at: nothing of it is kept yet, and your own projects stay as they are.";
 pub const FACTS: &str = "What is known";
@@ -20,6 +21,11 @@ pub const UNREADABLE: &str = "That file could not be read. Choose it once more."
 pub fn holds(facts: usize, steps: usize) -> String {
     let [facts, steps] = [facts, steps].map(|count| u32::try_from(count).unwrap_or(u32::MAX));
     fill_pattern("# {thing|things} known, # {step|steps}.", &[facts, steps])
+}
+
+/// What is known, and its value.
+pub fn fact(name: &str, value: &str) -> String {
+    fill_pattern_with("@: @", &[], &[name, value.trim_end()])
 }
 
 /// A step with the part of the garment it belongs to.
