@@ -12,7 +12,7 @@
 //!
 //! | a step's name        | holds                                                                        |
 //! |----------------------|------------------------------------------------------------------------------|
-//! | `number`             | its number, from 0 to 4294967295, which no other step has                     |
+//! | `number`             | its number, at most 1000000, which no other step has                         |
 //! | `tool`               | the tool that answers it                                                     |
 //! | `name`               | what she calls it                                                            |
 //! | `section`            | the part of the garment it stands under                                      |
@@ -61,6 +61,9 @@ pub const VERSION: u64 = 1;
 pub const MOST_BYTES: usize = 1_000_000;
 /// The most steps of a project.
 pub const MOST_STEPS: usize = 2_000;
+
+/// The highest number of a step in a file: numbers are never given twice, so there has to be room above it.
+pub const HIGHEST_NUMBER: u32 = 1_000_000;
 
 /// A project that was read.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -2,7 +2,7 @@
 //! version may have added is passed over and noted.
 
 use super::json::{Json, MARKER};
-use super::{FileError, MOST_STEPS, Place, Reading, VERSION};
+use super::{FileError, HIGHEST_NUMBER, MOST_STEPS, Place, Reading, VERSION};
 use crate::project::{Draft, Project, Step, StepId};
 use crate::reference::Reference;
 use crate::stored::is_draft;
@@ -203,6 +203,7 @@ fn number(json: &Json, at: &str) -> Result<u32> {
     };
     whole
         .and_then(|number| number.try_into().ok())
+        .filter(|number| *number <= HIGHEST_NUMBER)
         .ok_or_else(|| damaged(at))
 }
 

@@ -1,3 +1,5 @@
+//! Files of all kinds: ours, those of a later version, damaged ones, and such as were made to do harm.
+
 use super::*;
 use crate::some::any_full_project;
 use crate::{Draft, Reference, Step, StepId, Typed};
@@ -126,6 +128,14 @@ fn what_is_nested_without_end_ends() {
         let within = format!(r#"{{"loopwright-project": 1, "later": {deep}}}"#);
         assert_eq!(parse(&within), Err(FileError::Damaged(Place::Line(1))));
     }
+}
+
+#[test]
+fn a_step_that_is_added_to_any_file_has_a_number_of_its_own() {
+    let text = format!(r#"{{"loopwright-project": 1, "steps": [{{"number": {HIGHEST_NUMBER}, "tool": "tail"}}]}}"#);
+    let mut project = parse(&text).unwrap();
+    let added = [0, 1].map(|_| project.add(Step::new("tail", "Tail")));
+    assert_eq!(added, [1, 2].map(|more| StepId(HIGHEST_NUMBER + more)));
 }
 
 proptest! {
