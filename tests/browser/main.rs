@@ -7,6 +7,7 @@
 
 mod broken;
 mod browser;
+mod carry;
 mod cast_on;
 mod channel;
 mod cords;
@@ -158,6 +159,10 @@ scenarios! {
         link::a_link_brings_its_fields_and_takes_nothing_away,
         link::a_copied_link_opens_to_the_same,
         link::an_address_without_a_page_says_so,
+        carry::a_class_scans_the_sum_from_the_screen,
+        carry::a_project_goes_out_and_comes_in,
+        carry::a_hostile_link_gets_its_sentence_and_changes_nothing,
+        carry::a_hostile_file_gets_its_sentence_and_changes_nothing,
         guest::the_single_file_computes,
         one_file::she_takes_the_workbox_along_as_one_file,
         one_file::a_workbox_in_one_file_gives_a_copy_and_takes_it,

@@ -14,7 +14,7 @@ use std::{fs, path::PathBuf};
 use xtask::csp;
 
 /// Takes the place of a download, which a browser without a window asks about: what is handed over is noted instead.
-const CATCH: &str = "
+pub const CATCH: &str = "
     window.caught = null;
     const blobs = new Map();
     const make = URL.createObjectURL;
@@ -28,9 +28,11 @@ const CATCH: &str = "
     };";
 
 /// The name and the text of a file that was handed over.
-struct Caught {
-    name: String,
-    text: String,
+pub struct Caught {
+    /// What it is called.
+    pub name: String,
+    /// What is in it.
+    pub text: String,
 }
 
 /// Saved without a network, opened from a disk: every tool answers as it did, and nothing is asked for.
@@ -130,7 +132,8 @@ async fn save_again(browser: &Browser) -> Result<Caught> {
     Ok(file)
 }
 
-async fn caught(browser: &Browser) -> Result<Caught> {
+/// The file that was handed over last.
+pub async fn caught(browser: &Browser) -> Result<Caught> {
     browser.until("window.caught").await?;
     let caught = browser.look_up("window.caught").await?;
     let text = |name: &str| caught[name].as_str().map(str::to_owned);

@@ -9,7 +9,7 @@ use crate::page::{self, light, light::Light};
 use crate::part::plain::{button, element, element_with, link, list, status, text, text_element};
 use crate::route::{self, Route, use_route};
 use crate::tool;
-use crate::words::{page as words, project};
+use crate::words::{brought, page as words, project};
 use gloo_utils::{document, document_element};
 use loopwright::choice::{Choice, Key};
 use yew::prelude::*;
@@ -99,11 +99,14 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
         Route::About => page::about(desk, offline.ready),
         Route::Project => page::project::project(desk),
         Route::Step(step) => page::project::step(desk, *step),
+        Route::Brought(project) => page::brought(desk, project),
         Route::Gallery => page::gallery(),
         Route::GalleryState { tool, state } => page::gallery_state(tool, state),
-        Route::Tool { id, .. } | Route::Embed { id, .. } => {
-            list(vec![tool_view(desk, id), page::panel::panel(desk, id)])
-        }
+        Route::Tool { id, .. } | Route::Embed { id, .. } => list(vec![
+            tool_view(desk, id),
+            page::scan(desk, id),
+            page::panel::panel(desk, id),
+        ]),
         Route::Unknown(_) => lost(),
     }
 }
@@ -177,6 +180,7 @@ fn title(route: &Route) -> String {
         Route::Tool { id, .. } | Route::Embed { id, .. } => tool::find(id).map(|tool| tool.title.name),
         Route::About => Some(words::ABOUT),
         Route::Project | Route::Step(_) => Some(project::TITLE),
+        Route::Brought(_) => Some(brought::TITLE),
         _ => None,
     };
     title.map_or_else(|| words::NAME.into(), |title| format!("{title} · {}", words::NAME))

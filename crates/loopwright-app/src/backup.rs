@@ -48,7 +48,7 @@ pub fn save_copy(desk: &Desk) -> Result<(), BackupError> {
         .and_then(|sheets| json::object(&[("loopwright", VERSION.into()), ("sheets", sheets)]))
         .and_then(|copy| json::text(&copy, 2))
         .ok_or(BackupError::NotMade)?;
-    download(&text).map_err(|_| BackupError::NotMade)?;
+    download(&text, FILE_NAME)?;
     SAVED.set((*desk.newest()).clone());
     Ok(())
 }
@@ -60,14 +60,7 @@ pub fn holds(desk: &Desk) -> bool {
 
 /// Lays a file's sheets on the desk; answers how many fields changed.
 pub async fn bring_back(desk: &Desk, file: &File) -> Result<usize, BackupError> {
-    if file.size() > MAX_BYTES {
-        return Err(BackupError::TooLong);
-    }
-    let text = JsFuture::from(file.text())
-        .await
-        .ok()
-        .and_then(|text| text.as_string())
-        .ok_or(BackupError::Unreadable)?;
+    let text = text_of(file, MAX_BYTES).await?;
     let entries = changes(&desk.newest(), &read(&text)?);
     let count = entries
         .iter()
@@ -109,11 +102,26 @@ fn read(text: &str) -> Result<Sheets, BackupError> {
     Ok(sheets)
 }
 
-fn download(text: &str) -> Result<(), JsValue> {
+/// The text of a file; one that is longer than this is not read.
+pub async fn text_of(file: &File, most_bytes: f64) -> Result<String, BackupError> {
+    if file.size() > most_bytes {
+        return Err(BackupError::TooLong);
+    }
+    let text = JsFuture::from(file.text()).await.ok();
+    text.and_then(|text| text.as_string()).ok_or(BackupError::Unreadable)
+}
+
+/// Hands the knitter a text as a file of this name.
+pub fn download(text: &str, name: &str) -> Result<(), BackupError> {
+    let address = address_of(text).map_err(|_| BackupError::NotMade)?;
+    hand_over(address, name).map_err(|_| BackupError::NotMade)
+}
+
+fn address_of(text: &str) -> Result<String, JsValue> {
     let kind = BlobPropertyBag::new();
     kind.set_type("application/json");
     let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &kind)?;
-    hand_over(Url::create_object_url_with_blob(&blob)?, FILE_NAME)
+    Url::create_object_url_with_blob(&blob)
 }
 
 /// Has the browser download what is at an address of this page's own making; the address is given up after a while.

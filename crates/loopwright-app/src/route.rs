@@ -2,14 +2,14 @@
 //! data in it all work without a server's help.
 //!
 //! `#/`  `#/about`  `#/gallery`  `#/gallery/spacing/impossible`  `#/spacing?stitches=132&change=k2tog`
-//! `#/project`  `#/project/3`  `#/embed/spacing?stitches=132&frame.light=dusk`
+//! `#/project`  `#/project/3`  `#/embed/spacing?stitches=132&frame.light=dusk`  `#/p=1eJyr...`, a project
 //!
 //! A field is text as typed. Its unit travels beside it: `girth=36&girth.unit=in`. Reading is total: whatever is in
 //! the address, it is a route, if only [`Route::Unknown`].
 
 mod page;
 
-pub use page::{link, replace, use_route};
+pub use page::{go, link, replace, use_route};
 
 use crate::frame;
 use crate::store::{Fields, Typed};
@@ -27,6 +27,8 @@ pub enum Route {
     Project,
     /// One step of the open project.
     Step(StepId),
+    /// A project that is brought, to be looked at before it is kept.
+    Brought(String),
     /// What is stored, how to back up, cautions.
     About,
     /// Every part and tool in its named states.
@@ -77,11 +79,17 @@ impl Route {
     }
 }
 
+/// Before a project that is brought. In the name of a tool the sign would be written in another way.
+const BROUGHT: &str = "p=";
+
 /// The route that a hash means. Anything before the first `/` is not looked at.
 pub fn parse(hash: &str) -> Route {
     let Some(path) = hash.strip_prefix('#').unwrap_or(hash).strip_prefix('/') else {
         return Route::Home;
     };
+    if let Some(project) = path.strip_prefix(BROUGHT) {
+        return Route::Brought(decode(project));
+    }
     let (path, query) = path.split_once('?').unwrap_or((path, ""));
     let names: Vec<String> = path.strip_suffix('/').unwrap_or(path).split('/').map(decode).collect();
     let names: Vec<&str> = names.iter().map(String::as_str).collect();
@@ -119,6 +127,7 @@ fn embed(id: &str, query: &str) -> Route {
 pub fn print(route: &Route) -> String {
     match route {
         Route::Home => "#/".into(),
+        Route::Brought(project) => format!("#/{BROUGHT}{}", encode(project)),
         Route::About => "#/about".into(),
         Route::Project => "#/project".into(),
         Route::Step(step) => format!("#/project/{step}"),
@@ -247,6 +256,10 @@ mod tests {
             ("#/", Route::Home),
             ("#main", Route::Home),
             ("#/about", Route::About),
+            ("#/p=1eJyr-_A", Route::Brought("1eJyr-_A".into())),
+            ("#/p=", Route::Brought(String::new())),
+            ("#/p=1/a?b=%3D", Route::Brought("1/a?b==".into())),
+            ("#/p%3D1", tool("p=1", &[])),
             ("#/gallery/", Route::Gallery),
             ("#/project", Route::Project),
             ("#/project/12", Route::Step(StepId(12))),
@@ -321,6 +334,7 @@ mod tests {
             Just(Route::Home),
             Just(Route::Project),
             any::<u32>().prop_map(|step| Route::Step(StepId(step))),
+            any::<String>().prop_map(Route::Brought),
             Just(Route::About),
             Just(Route::Gallery),
             (any_name(), any_name()).prop_map(|(tool, state)| Route::GalleryState { tool, state }),
@@ -338,7 +352,7 @@ mod tests {
         }
 
         #[test]
-        fn any_text_is_a_route_and_its_address_is_the_same_route(hash in any::<String>(), path in "[a#/?&=%.]{0,12}") {
+        fn any_text_is_a_route_and_its_address_is_the_same_route(hash in any::<String>(), path in "(p=)?[a#/?&=%.]{0,12}") {
             for hash in [hash, format!("#/{path}")] {
                 let route = parse(&hash);
                 prop_assert_eq!(parse(&print(&route)), route);

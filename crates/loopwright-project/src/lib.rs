@@ -8,6 +8,9 @@
 //!
 //! This crate knows no tool. Whoever does hands over a [`Toolbox`].
 //!
+//! A project is kept as sheets of texts ([`stored`]), handed on as a file that can be read by eye ([`file`]), and as a link
+//! ([`link`]).
+//!
 //! ```
 //! use loopwright_project::{Answered, Outcome, Project, Step, Texts, Toolbox, Typed, derive};
 //!
@@ -36,9 +39,13 @@
 
 pub mod change;
 mod derive;
+pub mod file;
+pub mod link;
 mod outcome;
 mod project;
 mod reference;
+#[cfg(test)]
+mod some;
 pub mod stored;
 mod text;
 

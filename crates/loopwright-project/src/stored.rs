@@ -122,7 +122,8 @@ impl Project {
     }
 }
 
-fn is_draft(name: &str) -> bool {
+/// Whether a name is one that a tool can have, and no other sheet.
+pub(crate) fn is_draft(name: &str) -> bool {
     !name.contains('.') && ![PROJECT, FACTS, UNDO].contains(&name)
 }
 

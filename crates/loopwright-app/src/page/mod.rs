@@ -2,6 +2,8 @@
 //! tool inside another page.
 
 mod about;
+mod brought;
+mod carry;
 mod channel;
 pub mod embed;
 mod gallery;
@@ -10,13 +12,17 @@ pub mod light;
 pub mod panel;
 mod paper;
 pub mod project;
+mod scan;
 mod search;
 mod storage;
 mod units;
 mod whole;
 
 pub use about::{about, save_copy};
+pub use brought::brought;
+pub use carry::carry;
 pub use gallery::{gallery, gallery_state};
 pub use home::home;
 pub use paper::use_folds_open_on_paper;
+pub use scan::scan;
 pub use storage::keeping;

@@ -9,8 +9,8 @@ use web_sys::Element;
 use yew::prelude::*;
 
 /// The folds that are opened: those of the answer. What is folded in the question has its usual start, and a help to
-/// fill a field is of no use on paper.
-const FOLDS: &str = "details:not([open],.more,.how)";
+/// fill a field is of no use on paper. A picture of the link is on paper where she opened it.
+const FOLDS: &str = "details:not([open],.more,.how,.scan)";
 
 /// Opens folds before printing and folds them again after, as long as the page is there.
 #[hook]

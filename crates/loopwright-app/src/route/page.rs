@@ -22,6 +22,11 @@ pub fn use_route() -> Route {
     (*route).clone()
 }
 
+/// Goes to a page.
+pub fn go(route: &Route) {
+    let _ = window().location().set_hash(&print(route));
+}
+
 /// Goes to a page in place of this one, so that "back" does not lead here again.
 pub fn replace(route: &Route) {
     let _ = window().location().replace(&link(route));

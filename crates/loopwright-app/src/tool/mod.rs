@@ -179,6 +179,11 @@ impl Entry {
         self.shown(desk, None)
     }
 
+    /// All that stands in its fields on the desk, as a link to it carries: whoever opens that has another project.
+    pub fn filled(&'static self, desk: &Desk) -> store::Fields {
+        toolbox::fields_on(desk, self, None).filled()
+    }
+
     /// Draws the tool inside another page.
     pub fn framed(&'static self, desk: &Desk, frame: Rc<Frame>) -> Html {
         self.shown(desk, Some(frame))

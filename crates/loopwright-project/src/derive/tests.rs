@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::change;
+use crate::some::{any_project, any_typed, from_step};
 use proptest::prelude::*;
 
 /// Adds `one` and `other`. `one` asks for the fact `count`.
@@ -40,11 +41,6 @@ impl Toolbox for Adding {
 
 fn adding(name: &str) -> Step {
     Step::new("adding", name)
-}
-
-fn from_step(step: StepId) -> Reference {
-    let gift = "sum".into();
-    Reference::Step { step, gift }
 }
 
 fn headline(sheet: &Sheet, id: StepId) -> &str {
@@ -161,45 +157,6 @@ fn steps_of_two_steps_of_the_same_place_are_answered_once() {
         last = project.add(step);
     }
     assert_eq!(headline(&derive(&project, &Adding), last), (1u64 << 60).to_string());
-}
-
-fn any_reference() -> impl Strategy<Value = Reference> {
-    prop_oneof![
-        Just(Reference::Fact("count".into())),
-        (0u32..8).prop_map(|step| from_step(StepId(step))),
-        "[a-z ]{0,4}".prop_map(Reference::Gone),
-    ]
-}
-
-fn any_typed() -> impl Strategy<Value = Typed> {
-    ("[0-9]{0,3}|x", proptest::option::of("cm|absent")).prop_map(|(text, unit)| Typed { text, unit })
-}
-
-prop_compose! {
-    fn any_step()(
-        fields in proptest::collection::btree_map("one|other", any_typed(), 0..2),
-        from in proptest::collection::btree_map("one|other", any_reference(), 0..2),
-        section in "|yoke|body",
-        tool in "adding|none",
-    ) -> Step {
-        Step { section, fields, from, ..Step::new(tool, "step") }
-    }
-}
-
-prop_compose! {
-    fn any_project()(
-        count in proptest::option::of(any_typed()),
-        steps in proptest::collection::vec(any_step(), 0..7),
-    ) -> Project {
-        let mut project = Project::default();
-        if let Some(count) = count {
-            project.facts.insert("count".into(), count);
-        }
-        for step in steps {
-            project.add(step);
-        }
-        project
-    }
 }
 
 proptest! {

@@ -60,7 +60,7 @@ fn Panel(props: &Props) -> Html {
 /// What is in it: the choices, the lines to copy, and the preview.
 fn inside(desk: &Desk, tool: &'static Entry) -> Html {
     let settings = Settings::new(desk.fields(SETTINGS));
-    let chosen = chosen::chosen(tool, &desk.fields(tool.id), &desk.fields(SHEET), &settings);
+    let chosen = chosen::chosen(tool, &tool.filled(desk), &desk.fields(SHEET), &settings);
     let here = route::link(&Route::Home);
     let typed = desk.text(SHEET, Setting::Address.key());
     let address = Address::of(&typed.map_or_else(String::new, |typed| typed.text), &here);

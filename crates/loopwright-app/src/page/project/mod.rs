@@ -55,6 +55,7 @@ pub fn project(desk: &Desk) -> Html {
         ),
         schematic::schematic(&page),
         totals::totals(&page),
+        super::carry(desk, &page.project),
         projects::projects(desk),
         crate::part::plain::status(announced(desk)),
     ];

@@ -3,6 +3,8 @@
 use super::{Title, Worded};
 
 pub mod about;
+pub mod brought;
+pub mod carry;
 pub mod demo;
 pub mod doubt;
 pub mod facts;
