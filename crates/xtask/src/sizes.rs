@@ -15,13 +15,19 @@ const HOUSE: usize = 162_000;
 const TOOL: usize = 11_700;
 
 /// Pages that are no tool, each with what it weighed when it came. None may add more than [`PAGE`].
-const PAGES: [(&str, usize); 6] = [
+const PAGES: [(&str, usize); 12] = [
     ("home, with its search", 8_300),
     ("a tool inside another page", 14_500),
     ("what it tells that page, as data", 6_000),
     ("the lines to put it there, with their preview", 15_900),
     ("the element for other pages, and the lesson that has it", 7_100),
     ("the page in one file", 5_200),
+    ("projects: facts that fields follow, and which project is open", 14_000),
+    ("the steps of a project, each answered without being drawn", 15_500),
+    ("the page of a project: facts, what moved, totals, the piece to scale, an example", 15_000),
+    ("a project as a file, written and read by serde_json", 15_500),
+    ("a project as a link, packed and unpacked, and looked at before it is kept", 15_500),
+    ("a link as a picture to scan", 13_000),
 ];
 
 /// The most that a page which is no tool may add.
