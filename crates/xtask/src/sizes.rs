@@ -24,9 +24,15 @@ const PAGES: [(&str, usize); 12] = [
     ("the page in one file", 5_200),
     ("projects: facts that fields follow, and which project is open", 14_000),
     ("the steps of a project, each answered without being drawn", 15_500),
-    ("the page of a project: facts, what moved, totals, the piece to scale, an example", 15_000),
+    (
+        "the page of a project: facts, what moved, totals, the piece to scale, an example",
+        15_000,
+    ),
     ("a project as a file, written and read by serde_json", 15_500),
-    ("a project as a link, packed and unpacked, and looked at before it is kept", 15_500),
+    (
+        "a project as a link, packed and unpacked, and looked at before it is kept",
+        15_500,
+    ),
     ("a link as a picture to scan", 13_000),
 ];
 

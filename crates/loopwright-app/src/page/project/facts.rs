@@ -7,6 +7,7 @@ use crate::form::kept::{Dimension, Kept, SHEET};
 use crate::form::{Field, Fields, NEEDLE, Reader, SETTINGS, Settings, TAPE, WEIGHT, YARN};
 use crate::part::plain::{element, text_element};
 use crate::part::{Form, Sheet, View};
+use crate::store::Typed;
 use crate::words::facts as words;
 use loopwright::choice::Key;
 use loopwright::problem::Problem;
@@ -53,6 +54,14 @@ pub fn facts(desk: &Desk) -> Html {
     };
     let content = vec![text_element("h2", "", words::TITLE), form.columns()];
     element("section", "known-facts", content)
+}
+
+/// Every fact by what it is called, its key, and how it is said.
+pub fn named() -> impl Iterator<Item = (&'static str, &'static str, impl Fn(&Typed) -> String)> {
+    Kept::ALL.iter().filter_map(|kept| {
+        let row = FIELDS.iter().find(|row| row.key == kept.key())?;
+        Some((row.label, kept.key(), |typed: &Typed| kept.print(typed)))
+    })
 }
 
 /// What cannot be read.

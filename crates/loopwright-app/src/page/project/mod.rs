@@ -1,6 +1,7 @@
 //! The page of a project: what is known at the top, the steps below in their order, each with what it comes to, and what it
 //! comes to all together. The sheet is derived whenever this page is drawn; nothing of it is kept.
 
+mod beside;
 mod changes;
 mod facts;
 mod projects;
@@ -55,6 +56,7 @@ pub fn project(desk: &Desk) -> Html {
         ),
         schematic::schematic(&page),
         totals::totals(&page),
+        beside::beside(&page),
         super::carry(desk, &page.project),
         projects::projects(desk),
         crate::part::plain::status(announced(desk)),

@@ -38,7 +38,8 @@ pub fn choosing(desk: &Desk) -> Html {
     }
 }
 
-fn named(listed: &Listed) -> String {
+/// What a project is called, also before she calls it anything.
+pub fn named(listed: &Listed) -> String {
     match (listed.name.trim(), listed.id) {
         ("", ProjectId::FIRST) => words::UNNAMED.into(),
         ("", id) => words::numbered(words::UNNAMED, id.0),

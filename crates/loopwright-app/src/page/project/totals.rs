@@ -4,6 +4,7 @@ use super::Page;
 use crate::form::{Fields, SETTINGS, Settings, YARN};
 use crate::part::plain::{element, items, text_element};
 use crate::words::project as words;
+use loopwright::units::print::Step;
 use loopwright::units::{Length, LengthUnit};
 use loopwright_project::sum;
 use yew::prelude::*;
@@ -21,7 +22,7 @@ pub fn totals(page: &Page) -> Html {
         let settings = Settings::new(page.desk.fields(SETTINGS));
         let fields = Fields::new(&[], Default::default(), settings);
         let millimetres = u32::try_from(all.yarn_mm).unwrap_or(u32::MAX);
-        let used = fields.print(&YARN, Length::of(millimetres.into(), LengthUnit::Mm));
+        let used = fields.print_to(&YARN, Length::of(millimetres.into(), LengthUnit::Mm), Step::Whole);
         lines.push(words::all_yarn(all.balls, &used));
     }
     if lines.is_empty() {

@@ -45,6 +45,12 @@ pub const SCHEMATIC_SCALE: &str =
 pub const TOTALS: &str = "All of it";
 pub const TOTALS_NONE: &str = "What the steps come to is added up here.";
 
+pub const BESIDE: &str = "Beside another project or size";
+pub const BESIDE_WHICH: &str = "Which one?";
+pub const BESIDE_NONE: &str = "none";
+pub const THIS_ONE: &str = "This one";
+pub const DIFFERS: &str = "\u{2260}";
+
 pub const PROJECTS: &str = "Your projects";
 pub const NEW: &str = "Start another project";
 pub const COPY: &str = "Copy";
@@ -157,8 +163,8 @@ pub fn all_rows(rows: u64) -> String {
 /// Balls of all steps that count yarn, and what they use.
 pub fn all_yarn(balls: u64, length: &str) -> String {
     match balls {
-        1 => format!("1 ball of yarn; about {length} of it are used."),
-        balls => format!("{balls} balls of yarn; about {length} are used."),
+        1 => format!("1 ball of yarn, for {length} with the reserve."),
+        balls => format!("{balls} balls of yarn, for {length} with the reserve."),
     }
 }
 
