@@ -8,7 +8,7 @@
 //!
 //! This crate knows no tool. Whoever does hands over a [`Toolbox`].
 //!
-//! A project is kept as sheets of texts ([`stored`]), handed on as a file that can be read by eye ([`file`]), and as a link
+//! A project is kept as sheets of texts ([`stored`]), handed on as a file that can be read by eye ([`mod@file`]), and as a link
 //! ([`link`]).
 //!
 //! ```

@@ -2,6 +2,7 @@
 
 use super::chosen::{Chosen, Language, OfTool, Row, SHEET, Setting, Use, becoming};
 use super::heights::WIDTHS;
+use super::lines::bring_into_sight;
 use crate::desk::Desk;
 use crate::frame::{Light, Units};
 use crate::page::embed::no_accent;
@@ -177,8 +178,8 @@ impl Panes<'_> {
         html! {
             <>
                 { Label::Shown(label).draw(&id) }
-                <input {id} {value} {oninput} type="text" placeholder={example.to_owned()} autocomplete="off"
-                    autocapitalize="none" spellcheck="false" aria-invalid={wrong.is_some().then_some("true")}
+                <input {id} {value} {oninput} onfocus={bring_into_sight} type="text" placeholder={example.to_owned()}
+                    autocomplete="off" autocapitalize="none" spellcheck="false" aria-invalid={wrong.is_some().then_some("true")}
                     aria-describedby={wrong.is_some().then_some(problem)} />
                 { said }
             </>

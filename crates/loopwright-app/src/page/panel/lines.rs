@@ -6,7 +6,7 @@ use crate::part::plain::{button, status, text, text_element};
 use crate::words::panel as words;
 use gloo_timers::callback::Timeout;
 use wasm_bindgen_futures::spawn_local;
-use web_sys::{HtmlTextAreaElement, ScrollIntoViewOptions, ScrollLogicalPosition};
+use web_sys::{Element, HtmlTextAreaElement, ScrollIntoViewOptions, ScrollLogicalPosition};
 use yew::prelude::*;
 
 /// How long a clipboard is waited for.
@@ -42,17 +42,13 @@ pub fn Lines(props: &Props) -> Html {
         let (area, set, lines) = (area.clone(), outcome.setter(), props.lines.clone());
         Callback::from(move |_| copy(&area, &lines, &set))
     };
-    let onfocus = {
-        let area = area.clone();
-        move |_: FocusEvent| bring_into_sight(&area)
-    };
     let said = outcome.as_ref().filter(|(_, lines)| *lines == props.lines);
     let said = said.map_or("", |(outcome, _)| sentence(*outcome));
     html! {
         <section>
             <h2>{ props.title }</h2>
             { text_element("p", "quiet", props.about) }
-            <textarea ref={area} {onfocus} id={props.id} class="code" readonly=true rows="4" spellcheck="false"
+            <textarea ref={area} onfocus={bring_into_sight} id={props.id} class="code" readonly=true rows="4" spellcheck="false"
                 aria-label={props.title} value={props.lines.clone()} />
             <div class="line">{ button(words::COPY.into(), onclick) }{ status(text(said.into())) }</div>
         </section>
@@ -90,14 +86,16 @@ fn copy(area: &NodeRef, lines: &AttrValue, set: &UseStateSetter<Option<(Outcome,
     });
 }
 
-/// All of the lines are seen once they have the focus: WebKit scrolls to the caret, and leaves the rest outside the window.
-fn bring_into_sight(area: &NodeRef) {
-    if let Some(area) = area.cast::<HtmlTextAreaElement>() {
-        let nearest = ScrollIntoViewOptions::new();
-        nearest.set_block(ScrollLogicalPosition::Nearest);
-        // The browser scrolls once the event is over.
-        Timeout::new(0, move || area.scroll_into_view_with_scroll_into_view_options(&nearest)).forget();
-    }
+/// All of a field is seen once it has the focus: WebKit scrolls to the caret, and leaves the rest outside the window.
+pub fn bring_into_sight(event: FocusEvent) {
+    let field: Element = event.target_unchecked_into();
+    let nearest = ScrollIntoViewOptions::new();
+    nearest.set_block(ScrollLogicalPosition::Nearest);
+    // The browser scrolls once the event is over.
+    Timeout::new(0, move || {
+        field.scroll_into_view_with_scroll_into_view_options(&nearest)
+    })
+    .forget();
 }
 
 fn select(area: &NodeRef) {
