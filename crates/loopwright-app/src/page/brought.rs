@@ -1,15 +1,13 @@
 //! A project that a link or a file brings, looked at before anything of it is kept. Keeping it makes a project of its own,
 //! so that nothing is ever written over. One that cannot be read gets a sentence, and changes nothing.
 
+use super::project::named_facts;
 use crate::desk::Desk;
-use crate::form::kept::Kept;
 use crate::part::plain::{button, element, link, list, text, text_element};
 use crate::project;
 use crate::route::{self, Route};
-use crate::store;
 use crate::tool;
 use crate::words::{brought as words, page};
-use loopwright::choice::Key;
 use loopwright_project::file::{FileError, Place, Reading};
 use loopwright_project::{Project, Typed};
 use std::cell::RefCell;
@@ -142,12 +140,10 @@ fn facts(project: &Project) -> Html {
 /// A fact as it stands in a sentence; one that this version does not know as it was typed.
 fn fact(key: &str, typed: &Typed) -> String {
     let unit = typed.unit.as_deref().unwrap_or_default();
-    let printed = Kept::from_key(key).map(|kept| {
-        let (text, unit) = (typed.text.clone(), typed.unit.clone());
-        kept.print(&store::Typed { text, unit })
-    });
-    let printed = printed.unwrap_or_else(|| [&*typed.text, unit].join(" "));
-    words::fact(&key.replace('_', " "), &printed)
+    match named_facts().find(|(_, known, _)| *known == key) {
+        Some((label, _, print)) => words::fact(label, &print(typed)),
+        None => words::fact(&key.replace('_', " "), &[&*typed.text, unit].join(" ")),
+    }
 }
 
 fn steps(project: &Project) -> Html {

@@ -40,6 +40,12 @@ const fn unlabelled(_: Kept) -> &'static str {
     ""
 }
 
+/// The facts that stand open, column by column.
+const COLUMNS: [&[Kept]; 2] = [
+    &[Kept::GaugeStitches, Kept::GaugeRows, Kept::CastOn],
+    &[Kept::Bust, Kept::Needle, Kept::YarnClass],
+];
+
 /// All that is known, each in its field.
 pub fn facts(desk: &Desk) -> Html {
     let view = View {
@@ -52,7 +58,13 @@ pub fn facts(desk: &Desk) -> Html {
         problems: &problems,
         sentence: &|problem| crate::words::problem::sentence(&problem.kind),
     };
-    let content = vec![text_element("h2", "", words::TITLE), form.columns()];
+    // The most asked stand in two columns, where there is room for them.
+    let column = |facts: &[Kept]| element("div", "fields", form.asked(facts));
+    let content = vec![
+        text_element("h2", "", words::TITLE),
+        element("div", "columns", COLUMNS.map(column).into()),
+        form.folds(None),
+    ];
     element("section", "known-facts", content)
 }
 
@@ -100,6 +112,16 @@ mod tests {
         let mut keys: Vec<&str> = wrong.iter().map(|problem| problem.field.key()).collect();
         keys.sort_unstable();
         assert_eq!(keys, ["bust", "cast_on", "gauge_stitches"]);
+    }
+
+    #[test]
+    fn every_fact_that_is_not_folded_has_its_column() {
+        let open = FIELDS.iter().filter(|row| row.fold().is_none());
+        let mut open: Vec<&str> = open.map(|row| row.key).collect();
+        let mut columns: Vec<&str> = COLUMNS.into_iter().flatten().map(|kept| kept.key()).collect();
+        open.sort_unstable();
+        columns.sort_unstable();
+        assert_eq!(open, columns);
     }
 
     /// Whatever stands here as a fact is of the kind that the fields of the tools are.

@@ -11,6 +11,7 @@ mod steps;
 mod totals;
 mod typing;
 
+pub use facts::named as named_facts;
 pub use projects::choosing;
 pub use step::step;
 
