@@ -161,6 +161,30 @@ pub async fn each_project_has_its_own_facts(stage: &mut Stage) -> Result<()> {
     play(stage, &steps).await
 }
 
+/// Keeps a window from reading the log only because it is looked at.
+const NEVER_LOOKED_AT: &str =
+    "window.addEventListener('visibilitychange', (event) => event.stopImmediatePropagation(), true)";
+
+/// Two windows show one truth, without either being looked at again.
+pub async fn two_windows_hear_of_each_other(stage: &mut Stage) -> Result<()> {
+    let driver = &stage.browser.driver;
+    stage.open("#/project").await?;
+    let first = driver.window().await?;
+    let second = driver.new_tab().await?;
+    driver.switch_to_window(second.clone()).await?;
+    stage.open("#/project").await?;
+    stage.browser.run(NEVER_LOOKED_AT).await?;
+    driver.switch_to_window(first.clone()).await?;
+    stage.browser.run(NEVER_LOOKED_AT).await?;
+    stage.browser.type_into(OWN_GAUGE, "22").await?;
+    stage.until_kept().await?;
+    driver.switch_to_window(second).await?;
+    play(stage, &[Holds(OWN_GAUGE, "22"), Type(OWN_GAUGE, "20.5"), Kept]).await?;
+    driver.close_window().await?;
+    driver.switch_to_window(first).await?;
+    play(stage, &[Holds(OWN_GAUGE, "20.5")]).await
+}
+
 /// How often the power is cut.
 const CUTS: u32 = 40;
 

@@ -12,6 +12,8 @@ pub enum News {
     Loaded(Sheets),
     /// What may be said about the storage.
     Keeping(Keeping),
+    /// Something was added to the log, which other windows have to read.
+    Appended,
 }
 
 /// A store with its queue.
@@ -60,6 +62,9 @@ impl Keeper {
     pub async fn run(&self) {
         while let Some(job) = self.next() {
             let outcome = self.work(job).await;
+            if matches!(outcome, Ok(Done::Appended)) {
+                (self.tell)(News::Appended);
+            }
             let sheets = self.queue.borrow_mut().finish(outcome);
             if let Some(sheets) = sheets {
                 (self.tell)(News::Loaded(sheets));
@@ -134,7 +139,7 @@ mod tests {
     fn said(heard: &Heard) -> Keeping {
         let keeping = |news: &News| match news {
             News::Keeping(keeping) => Some(keeping.clone()),
-            News::Loaded(_) => None,
+            News::Loaded(_) | News::Appended => None,
         };
         heard.borrow().iter().rev().find_map(keeping).unwrap()
     }

@@ -5,6 +5,7 @@
 
 mod facts;
 mod keeper;
+mod others;
 mod persist;
 mod place;
 mod provider;

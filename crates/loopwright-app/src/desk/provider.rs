@@ -1,6 +1,7 @@
 //! Where a page gets its desk.
 
 use super::keeper::{Keeper, News};
+use super::others::Others;
 use super::state::{Action, State};
 use super::{Desk, persist};
 use crate::store::{Entry, Idb, Memory, Store};
@@ -20,8 +21,10 @@ const PATIENCE_MS: u32 = 2_000;
 #[hook]
 pub fn use_desk(example: &Option<Vec<Entry>>) -> Option<Desk> {
     let state = use_reducer_eq(State::default);
-    let keeper = use_keeper(&state, example);
-    use_page_events(&state, &keeper);
+    let is_own = example.is_none() && !is_framed();
+    let others = use_memo((), |()| if is_own { Others::new() } else { Others::nobody() });
+    let keeper = use_keeper(&state, example, &others);
+    use_page_events(&state, &keeper, &others);
     state.open.then(|| Desk::new(state, keeper))
 }
 
@@ -34,14 +37,13 @@ fn is_framed() -> bool {
 
 /// A keeper that works from now on. It stays the same one as long as its page is there.
 #[hook]
-fn use_keeper(state: &UseReducerHandle<State>, example: &Option<Vec<Entry>>) -> Rc<Keeper> {
-    let dispatch = state.dispatcher();
+fn use_keeper(state: &UseReducerHandle<State>, example: &Option<Vec<Entry>>, others: &Rc<Others>) -> Rc<Keeper> {
+    let (dispatch, others) = (state.dispatcher(), others.clone());
     use_memo((), |()| {
-        Keeper::new(store_for(example), move |news| {
-            dispatch.dispatch(match news {
-                News::Loaded(sheets) => Action::Loaded(sheets),
-                News::Keeping(keeping) => Action::Keeping(keeping),
-            });
+        Keeper::new(store_for(example), move |news| match news {
+            News::Loaded(sheets) => dispatch.dispatch(Action::Loaded(sheets)),
+            News::Keeping(keeping) => dispatch.dispatch(Action::Keeping(keeping)),
+            News::Appended => others.tell(),
         })
     })
 }
@@ -57,21 +59,24 @@ fn store_for(example: &Option<Vec<Entry>>) -> Box<dyn Store> {
 
 /// A first load, patience with it, a last try when the page is put away, and a look at the log when it comes back.
 #[hook]
-fn use_page_events(state: &UseReducerHandle<State>, keeper: &Rc<Keeper>) {
-    let (dispatch, keeper) = (state.dispatcher(), keeper.clone());
+fn use_page_events(state: &UseReducerHandle<State>, keeper: &Rc<Keeper>, others: &Rc<Others>) {
+    let (dispatch, keeper, others) = (state.dispatcher(), keeper.clone(), others.clone());
     use_effect_with((), move |()| {
         keep_trying(&keeper);
         let listeners = (!keeper.is_guest()).then(|| {
             spawn_local(async move {
                 dispatch.dispatch(Action::Persistence(persist::already().await));
             });
-            page_events(keeper)
+            page_events(keeper, &others)
         });
         move || drop(listeners)
     });
 }
 
-fn page_events(keeper: Rc<Keeper>) -> (Timeout, [EventListener; 2]) {
+/// What is listened to as long as the page is there.
+type Listeners = (Timeout, [EventListener; 2], Option<EventListener>);
+
+fn page_events(keeper: Rc<Keeper>, others: &Others) -> Listeners {
     let waiting = keeper.clone();
     let patience = Timeout::new(PATIENCE_MS, move || waiting.is_slow());
     let seen = keeper.clone();
@@ -81,8 +86,13 @@ fn page_events(keeper: Rc<Keeper>) -> (Timeout, [EventListener; 2]) {
         }
         keep_trying(&seen);
     });
+    let told = keeper.clone();
+    let heard = others.hear(move || {
+        told.reload();
+        keep_trying(&told);
+    });
     let gone = EventListener::new(&window(), "pagehide", move |_| keep_trying(&keeper));
-    (patience, [seen, gone])
+    (patience, [seen, gone], heard)
 }
 
 fn keep_trying(keeper: &Rc<Keeper>) {
