@@ -11,9 +11,10 @@ pub async fn she_flares_a_cape_with_the_gauge_she_keeps(stage: &mut Stage) -> Re
     let steps = [
         Open("#/cast_on"),
         Type("#cast_on-gauge", "21"),
-        Button(".question", "Keep 21 over 10 cm for all tools"),
+        Button(".question", "Keep 21 over 10 cm in the project"),
         Go("#/flare"),
-        Button(".question", "Use 21 over 10 cm"),
+        Holds("#flare-gauge", "21"),
+        Says(".question", "from the project"),
         Type("#flare-neck", "96"),
         Type("#flare-depth", "30"),
         Type("#flare-row_gauge", "28"),

@@ -60,6 +60,7 @@ pub async fn a_chain_is_made_in_a_few_taps(stage: &mut Stage) -> Result<()> {
         Says(".back", "Tail"),
         Press(".top a[href='#/project']"),
         Press(".steps a[href='#/project/1']"),
+        Says(".back", "Cast-on"),
         Press(".next a[href='#/yarn']"),
         Holds("#yarn-s1_stitches", "224"),
         Holds("#yarn-swatch_stitches", "22"),

@@ -18,11 +18,10 @@ pub async fn she_takes_her_count_along_to_the_tail(stage: &mut Stage) -> Result<
         Unfold,
         Choose("#cast_on-extra", "extra"),
         // The obvious count is that of the round, one stitch short of what the tail is for.
-        Button(".answers", "Keep 211 for all tools"),
+        Button(".answers", "Keep 211 in the project"),
         Go("#/tail"),
-        Holds(STITCHES, ""),
-        Button(".question", "Use 211"),
-        Is(".question .known", "the one you keep for all tools"),
+        Holds(STITCHES, "211"),
+        Is(".question .known", "\u{21b3} from the project"),
         Says(".answers", "choose the class"),
         Choose("#tail-yarn", "medium"),
         // An inch a stitch, 10 %, and 20 cm to weave in.

@@ -172,7 +172,7 @@ fn example(desk: &Desk) -> Html {
         text_element("p", "", project_words::DEMO_WHY),
         button(project_words::DEMO.into(), open),
     ];
-    element("section", "example", content)
+    element("div", "example", content)
 }
 
 /// What to expect.
