@@ -150,7 +150,6 @@ scenarios! {
         project::a_field_follows_the_project_until_something_is_tried,
         project::a_step_taken_out_leaves_its_text_and_comes_back,
         project::each_project_has_its_own_facts,
-        project::two_windows_hear_of_each_other,
         project::power_cuts_lose_nothing_of_a_project_that_was_kept,
         keyboard::the_job_is_done_by_keys_alone,
         keyboard::every_control_is_reached_and_seen,
@@ -213,6 +212,7 @@ scenarios! {
         still::every_tool_holds_still_on_a_phone,
     }
     chromium: {
+        project::two_windows_hear_of_each_other,
         still::on_a_phone_the_answer_is_in_the_window,
         snapshot::every_state_says_what_it_said,
         heights::every_tool_is_as_high_as_the_table_says,

@@ -166,7 +166,8 @@ pub async fn each_project_has_its_own_facts(stage: &mut Stage) -> Result<()> {
 const NEVER_LOOKED_AT: &str =
     "window.addEventListener('visibilitychange', (event) => event.stopImmediatePropagation(), true)";
 
-/// Two windows show one truth, without either being looked at again.
+/// Two windows show one truth, without either being looked at again. A window of WebKit's draws nothing while its driver is at
+/// another one, so that only Chromium can show it.
 pub async fn two_windows_hear_of_each_other(stage: &mut Stage) -> Result<()> {
     let driver = &stage.browser.driver;
     stage.open("#/project").await?;

@@ -91,11 +91,12 @@ pub async fn she_holds_a_tape_to_her_knitting(stage: &mut Stage) -> Result<()> {
             ".outcome",
             "Knitted on like this, 133 rows make the length: 73 are to go",
         ),
-        // What was kept is offered where rows are asked for again.
+        // What was kept stands where rows are asked for again.
         Go("#/regauge"),
         Shown("#regauge-own_rows"),
         Press(".question > details:nth-of-type(2) summary"),
-        Button(".question", "Use 28 over 10 cm"),
+        Holds("#regauge-own_rows", "28"),
+        Says(".question", "from the project"),
     ];
     play(stage, &steps).await
 }
