@@ -76,7 +76,7 @@ pub async fn a_washed_gauge_is_taken_with_a_caution(stage: &mut Stage) -> Result
     let steps = [
         Open("#/cast_on"),
         Type("#cast_on-gauge", "20"),
-        Button(".question", "Keep 20 over 10 cm in the project"),
+        Button(".question", "Keep 20 over 10 cm for the project"),
         Go("#/cords"),
         Type("#cords-from", "90"),
         Hides(".question .known button", "washed is not unwashed"),

@@ -11,7 +11,7 @@ pub async fn she_flares_a_cape_with_the_gauge_she_keeps(stage: &mut Stage) -> Re
     let steps = [
         Open("#/cast_on"),
         Type("#cast_on-gauge", "21"),
-        Button(".question", "Keep 21 over 10 cm in the project"),
+        Button(".question", "Keep 21 over 10 cm for the project"),
         Go("#/flare"),
         Holds("#flare-gauge", "21"),
         Says(".question", "from the project"),

@@ -34,7 +34,7 @@ pub async fn she_counts_several_spots_and_goes_up_a_needle(stage: &mut Stage) ->
         Outcome("91.2 cm"),
         Named(".answers .scale svg", "91.2 cm wide; wanted: 100 cm wide"),
         Says(".answers", "9.6 % more stitches than the pattern"),
-        Button(".answers", "Keep 20.83 over 10 cm in the project"),
+        Button(".answers", "Keep 20.83 over 10 cm for the project"),
         Go("#/cast_on"),
         // The fraction that it is goes along.
         Says(".known", "from the project"),
@@ -70,7 +70,7 @@ pub async fn she_swatches_in_inches_and_four_inches_stay_four(stage: &mut Stage)
         Choose("#gauge-stitches-unit", "1 in"),
         Reads("Count over 4 in or more"),
         Outcome("44 in"),
-        Button(".answers", "Keep 5 over 1 in in the project"),
+        Button(".answers", "Keep 5 over 1 in for the project"),
         // An emptied width goes by its start, and counts parted by a slash ask for commas.
         Type("#gauge-width", " "),
         Reads("Count over 4 in or more"),

@@ -148,6 +148,7 @@ scenarios! {
         project::the_example_moves_with_her_gauge,
         project::a_chain_is_made_in_a_few_taps,
         project::a_field_follows_the_project_until_something_is_tried,
+        project::a_link_is_answered_as_it_was_sent,
         project::a_step_taken_out_leaves_its_text_and_comes_back,
         project::each_project_has_its_own_facts,
         project::power_cuts_lose_nothing_of_a_project_that_was_kept,

@@ -17,7 +17,7 @@ pub async fn a_needle_is_typed_as_it_is_called(stage: &mut Stage) -> Result<()> 
         Type(NEEDLE, "US 6"),
         Holds(NEEDLE, "US 6"),
         Says(".question", "US 6 (4 mm)"),
-        Says(".question", "Keep US 6 in the project"),
+        Says(".question", "Keep US 6 for the project"),
         Shown(".answer"),
         // No needle has that number: what cannot be read is never offered to be kept.
         Type(NEEDLE, "US 12"),
@@ -28,7 +28,7 @@ pub async fn a_needle_is_typed_as_it_is_called(stage: &mut Stage) -> Result<()> 
         NeverSays(".question", "Keep 10½"),
         Button("#tail-needle-problem", "Use US 10 1/2 (6.5 mm)"),
         Holds(NEEDLE, "US 10 1/2"),
-        Says(".question", "Keep US 10 1/2 in the project"),
+        Says(".question", "Keep US 10 1/2 for the project"),
         Go("#/needles"),
         Type("#needles-size", "6 US"),
         Reads("4 mm"),

@@ -30,7 +30,7 @@ pub async fn she_finds_her_needle_and_takes_it_along(stage: &mut Stage) -> Resul
         // How sure the table is, once, at its foot.
         NeverSays(".answers .meanings", "from memory"),
         Says(".answers", "all other numbers are from memory"),
-        Button(".answers", "Keep 3.6 mm in the project"),
+        Button(".answers", "Keep 3.6 mm for the project"),
         Go("#/tail"),
         Unfold,
         Holds("#tail-needle", "3.6"),

@@ -48,7 +48,7 @@ pub async fn a_chain_is_made_in_a_few_taps(stage: &mut Stage) -> Result<()> {
         Enter("cast_on"),
         Type("#cast_on-width", "102"),
         Type("#cast_on-gauge", "22"),
-        Button(".question", "Keep 22 over 10 cm in the project"),
+        Button(".question", "Keep 22 over 10 cm for the project"),
         Says(".known", "from the project"),
         Button(".keep", "Keep in the project"),
         Says(".back", "Cast-on"),
@@ -85,7 +85,7 @@ pub async fn a_field_follows_the_project_until_something_is_tried(stage: &mut St
     let steps = [
         Open("#/cast_on"),
         Type("#cast_on-gauge", "22"),
-        Button(".question", "Keep 22 over 10 cm in the project"),
+        Button(".question", "Keep 22 over 10 cm for the project"),
         Go("#/flare"),
         Holds("#flare-gauge", "22"),
         Says(".known", "from the project"),
@@ -101,6 +101,28 @@ pub async fn a_field_follows_the_project_until_something_is_tried(stage: &mut St
         Holds("#flare-gauge", "21"),
         Go("#/cast_on"),
         Holds("#cast_on-gauge", "21"),
+    ];
+    play(stage, &steps).await
+}
+
+/// A link has the answer of whoever sent it: the project's gauge does not slip into it, and is a tap away.
+pub async fn a_link_is_answered_as_it_was_sent(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Open("#/project"),
+        Type(OWN_GAUGE, "22"),
+        Kept,
+        Open("#/tail?stitches=120&yarn=medium"),
+        Unfold,
+        Holds("#tail-gauge", ""),
+        Says(".question", "Left empty here: the project has 22 over 10 cm."),
+        Button(".question", "Back to the project\u{2019}s"),
+        Holds("#tail-gauge", "22"),
+        // What an answer hands on is no link from elsewhere: there the project fills what is empty.
+        Go("#/rows?length=40&gauge=28"),
+        Shown(".answer"),
+        Go("#/sizing?bust=91&sizes=86 (97, 107)&listed=garment"),
+        Press(".next a[href^='#/cast_on']"),
+        Holds("#cast_on-gauge", "22"),
     ];
     play(stage, &steps).await
 }

@@ -71,7 +71,7 @@ pub async fn she_holds_a_tape_to_her_knitting(stage: &mut Stage) -> Result<()> {
         Open("#/rows"),
         Type("#rows-length", "50"),
         Type("#rows-gauge", "28"),
-        Button(".question", "Keep 28 over 10 cm in the project"),
+        Button(".question", "Keep 28 over 10 cm for the project"),
         Choose("#rows-wanted", "course"),
         Hides(".answer", "an answer to a question that she did not ask"),
         Type("#rows-tape_rows", "60"),

@@ -156,7 +156,7 @@ fn lay(desk: &Desk, route: &Route) {
     let Some(tool) = tool::find(id).filter(|_| !fields.is_empty()) else {
         return;
     };
-    desk.open_link(tool.id, &route::to_fields(fields));
+    tool.open_link(desk, route::to_fields(fields));
     // A reload must not lay the link over what is typed from here on.
     route::replace(&Route::Tool {
         id: id.clone(),

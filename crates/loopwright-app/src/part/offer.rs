@@ -60,8 +60,12 @@ fn given_beside(view: &View, field: &'static Field, given: &GivenText) -> Vec<Ht
         let (sheet, key) = (view.sheet.clone(), path.stored());
         Callback::from(move |_| sheet.desk.write(sheet.id, &key, None))
     };
+    let said = match view.fields.is_typed_at(path) {
+        true => words::own,
+        false => words::left_empty,
+    };
     let mut content = vec![
-        text_element("span", "own", words::own(&print(&given.typed))),
+        text_element("span", "own", said(&print(&given.typed))),
         button(words::BACK.into(), back),
     ];
     let here = view.fields.typed_as_read(field).map(|typed| field.keepable(&typed));

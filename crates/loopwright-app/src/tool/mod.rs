@@ -184,6 +184,13 @@ impl Entry {
         toolbox::fields_on(desk, self, None).filled()
     }
 
+    /// Lays a link on its sheet, as it was sent. What one of its own answers handed on lies there already.
+    pub fn open_link(&'static self, desk: &Desk, link: store::Fields) {
+        if desk.fields(self.id) != link {
+            desk.open_link(self.id, &toolbox::as_sent(desk, self, link));
+        }
+    }
+
     /// Draws the tool inside another page.
     pub fn framed(&'static self, desk: &Desk, frame: Rc<Frame>) -> Html {
         self.shown(desk, Some(frame))

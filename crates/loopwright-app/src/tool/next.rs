@@ -24,7 +24,7 @@ use super::yoke::Yoke;
 use super::{Entry, Tool, find};
 use crate::form::{Fields, SETTINGS, Settings};
 use crate::part::View;
-use crate::part::plain::{element, link, list, text, text_element};
+use crate::part::plain::{element, list, text, text_element};
 use crate::route::{self, Route};
 use crate::store::{self, Typed};
 use crate::words::next as words;
@@ -219,7 +219,8 @@ fn drawn(view: &View, way: &Way, gifts: &[(Gift, Typed)]) -> Option<Html> {
         None => {
             let mut laid = view.sheet.desk.fields(tool.id);
             laid.extend(carried);
-            link(route::print(&Route::tool(tool.id, &laid)), name)
+            let href = route::print(&Route::tool(tool.id, &laid));
+            handing_over(view, way.to, href, laid, store::Fields::new(), name)
         }
     };
     Some(element(
@@ -246,9 +247,21 @@ fn from_step(view: &View, way: &Way, step: StepId, mut carried: store::Fields, n
             from.insert((*key).to_owned(), Typed::plain(reference.to_string()));
         }
     }
-    let (desk, to) = (view.sheet.desk.clone(), way.to);
-    let onclick = Callback::from(move |_: MouseEvent| desk.hand_over(to, &carried, &from));
     let href = route::print(&Route::tool(way.to, &store::Fields::new()));
+    handing_over(view, way.to, href, carried, from, name)
+}
+
+/// A link that lays on the sheet of a tool what it is handed, before the browser goes there.
+fn handing_over(
+    view: &View,
+    to: &'static str,
+    href: String,
+    fields: store::Fields,
+    from: store::Fields,
+    name: Vec<Html>,
+) -> Html {
+    let desk = view.sheet.desk.clone();
+    let onclick = Callback::from(move |_: MouseEvent| desk.hand_over(to, &fields, &from));
     html! { <a {href} {onclick}>{ for name }</a> }
 }
 

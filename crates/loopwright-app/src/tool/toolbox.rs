@@ -10,6 +10,7 @@ use crate::store;
 use loopwright::problem::Problem;
 use loopwright_project::stored::{from_sheet, read_references};
 use loopwright_project::{Answered, Given, Outcome, Texts, Toolbox, Totals, Trouble, Typed, given};
+use std::collections::BTreeMap;
 
 /// All tools, for a knitter who measures as these settings say.
 pub struct Tools {
@@ -112,6 +113,17 @@ pub fn fields_with(desk: &Desk, tool: &'static Entry, frame: Option<&Frame>, typ
     };
     let settings = Settings::new(desk.fields(SETTINGS));
     Fields::new(tool.fields, typed, settings).with_given(given)
+}
+
+/// The texts of a link, with nothing in the fields that the project would fill: a link is the question of whoever sent it,
+/// and has the same answer in every project. Beside such a field the project's value is a tap away.
+pub fn as_sent(desk: &Desk, tool: &'static Entry, mut link: store::Fields) -> store::Fields {
+    let from = BTreeMap::new();
+    let given = given(&desk.project(), &Tools::on(desk), tool.id, &link, &from);
+    for field in given.into_keys() {
+        link.entry(field).or_insert_with(|| Typed::plain(""));
+    }
+    link
 }
 
 fn given_on(desk: &Desk, tool: &str, typed: &Texts) -> Given {

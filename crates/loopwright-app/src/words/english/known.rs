@@ -22,9 +22,14 @@ pub fn own(given: &str) -> String {
     format!("Only tried here: the project has {given}.")
 }
 
+/// Nothing stands here, and the project has something.
+pub fn left_empty(given: &str) -> String {
+    format!("Left empty here: the project has {given}.")
+}
+
 /// Keeps this value in the project.
 pub fn keep(text: &str) -> String {
-    format!("Keep {text} in the project")
+    format!("Keep {text} for the project")
 }
 
 /// This value of an answer is the one in the project.
@@ -75,6 +80,6 @@ mod tests {
     fn a_kept_value_is_named_with_its_unit() {
         assert_eq!(take(&counted("21", Some("10 cm"))), "Use 21 over 10 cm");
         assert_eq!(take(&measured("91", Some("cm"))), "Use 91 cm");
-        assert_eq!(keep(&measured("132", None)), "Keep 132 in the project");
+        assert_eq!(keep(&measured("132", None)), "Keep 132 for the project");
     }
 }
