@@ -61,6 +61,11 @@
 //! assert_eq!(answer.ways[0].row.to_string(), "K4, k2tog, (K9, k2tog) 11 times, K5");
 //! assert_eq!(answer.after, 120);
 //! ```
+//!
+//! # Row by row
+//!
+//! Every answer that has rows makes a [`follow::Plan`] of itself: which row is next, what happens in it, how many stitches are
+//! on the needle before and after, and how many plain rows there are until something happens again.
 
 #[macro_use]
 pub mod tools;
@@ -70,6 +75,7 @@ mod check;
 pub mod choice;
 mod every;
 pub mod fabric;
+pub mod follow;
 pub mod problem;
 pub mod row;
 pub mod tables;

@@ -6,6 +6,7 @@ use crate::form::{Field, Fields};
 use crate::part::{Form, Frame, Memory, Summary, View};
 use crate::store::{self, Typed};
 use crate::words::{self, Title};
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright::tools::Group;
 use loopwright::units::Length;
@@ -60,6 +61,11 @@ pub trait Tool {
     /// What of an answer is handed to the tools that follow from it, as it would be typed there.
     fn gifts(_question: &Self::Question, _answer: &Self::Answer) -> Vec<(Gift, Option<Typed>)> {
         Vec::new()
+    }
+
+    /// The answer row by row, where it has rows, with what happens in them told in words.
+    fn plan(_question: &Self::Question, _answer: &Self::Answer) -> Option<Plan<String>> {
+        None
     }
 
     /// What of an answer is bought, of the one tool that counts yarn.
@@ -137,6 +143,8 @@ pub struct Entry {
     pub reply: fn(&Desk, &store::Fields) -> Reply,
     /// What it answers to some fields, for the sheet of a project.
     pub outcome: fn(&Fields) -> Answered,
+    /// The answer to some fields row by row; nothing where it has no rows, or there is none.
+    pub plan: fn(&Fields) -> Option<Plan<String>>,
     rehearse: fn(&Desk),
     draw: fn(&page::Props, &mut Memory) -> Html,
     #[cfg(test)]
@@ -158,6 +166,7 @@ impl Entry {
             sign: T::sign,
             reply: reply::reply::<T>,
             outcome: toolbox::outcome::<T>,
+            plan: toolbox::plan::<T>,
             rehearse: page::rehearse::<T>,
             fields: T::FIELDS,
             draw: page::draw::<T>,

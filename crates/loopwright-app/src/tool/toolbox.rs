@@ -7,6 +7,7 @@ use crate::desk::Desk;
 use crate::form::{Field, Fields, Kind, SETTINGS, Settings};
 use crate::part::Frame;
 use crate::store;
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright_project::stored::{from_sheet, read_references};
 use loopwright_project::{Answered, Given, Outcome, Texts, Toolbox, Totals, Trouble, Typed, given};
@@ -85,6 +86,13 @@ pub fn outcome<T: Tool>(fields: &Fields) -> Answered {
         },
         gifts,
     })
+}
+
+/// The answer of a tool to its fields row by row.
+pub fn plan<T: Tool>(fields: &Fields) -> Option<Plan<String>> {
+    let question = T::read(fields).ok()?;
+    let answer = T::answer(&question).ok()?;
+    T::plan(&question, &answer)
 }
 
 fn millimetres(nm: i64) -> u64 {

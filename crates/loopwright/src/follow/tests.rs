@@ -1,0 +1,61 @@
+use super::*;
+use crate::shaping::{self, Ask, Question};
+use proptest::prelude::*;
+
+fn sleeve(rows: u32) -> Plan<Shaped> {
+    let question = Question {
+        stitches: Some(84),
+        ..Question::about(Ask::Lose(18), rows)
+    };
+    Plan::of_schedule(&shaping::answer(&question).unwrap().schedule, rows)
+}
+
+#[test]
+fn plain_rows_know_what_is_next_and_the_last_rows_know_that_nothing_is() {
+    let plan = sleeve(66);
+    let first = plan.at(1);
+    assert_eq!((first.before, first.after), (Some(84), Some(82)));
+    assert!(first.event.is_some());
+    let plain = plan.at(2);
+    assert_eq!((plain.before, plain.after, plain.event), (Some(82), Some(82), None));
+    assert_eq!(plain.next.map(|next| (next.rows_between, next.event.row)), Some((6, 9)));
+    let last = plan.at(66);
+    assert_eq!((last.after, last.event, last.next), (Some(66), None, None));
+    assert!(plan.is_done(66) && !plan.is_done(65));
+}
+
+#[test]
+fn no_stitches_are_known_where_none_were_said() {
+    let plan = Plan::of_schedule(
+        &shaping::answer(&Question::about(Ask::Lose(18), 66)).unwrap().schedule,
+        66,
+    );
+    assert_eq!((plan.stitches_after(20), plan.worked(20)), (None, None));
+    assert_eq!(plan.at(9).before, None);
+}
+
+#[test]
+fn what_was_worked_is_the_sum_of_all_rows() {
+    // 84 - 2 in row 1, then 7 plain rows of 82, then 80.
+    assert_eq!(sleeve(66).worked(9), Some(8 * 82 + 80));
+    assert_eq!(sleeve(66).worked(0), Some(0));
+}
+
+proptest! {
+    /// The sum in blocks is the sum row by row, and nothing is worked behind the end.
+    #[test]
+    fn stitches_add_up_row_by_row(rows in 40_u32..300, done in 0_u32..400) {
+        let plan = sleeve(rows);
+        let each = (1..=done.min(rows)).map(|row| u64::from(plan.at(row).after.unwrap()));
+        prop_assert_eq!(plan.worked(done), Some(each.sum()));
+    }
+
+    /// From each row the counts go on to the next.
+    #[test]
+    fn a_row_ends_as_the_next_begins(rows in 40_u32..300) {
+        let plan = sleeve(rows);
+        for row in 1..rows {
+            prop_assert_eq!(plan.at(row).after, plan.at(row + 1).before);
+        }
+    }
+}
