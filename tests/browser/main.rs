@@ -25,6 +25,7 @@ mod home;
 mod job;
 mod keep;
 mod keyboard;
+mod knit;
 mod large_text;
 mod link;
 mod measures;
@@ -152,6 +153,12 @@ scenarios! {
         project::a_step_taken_out_leaves_its_text_and_comes_back,
         project::each_project_has_its_own_facts,
         project::power_cuts_lose_nothing_of_a_project_that_was_kept,
+        knit::a_yoke_is_followed_by_keys_alone,
+        knit::a_yoke_is_followed_by_taps_alone,
+        knit::keys_count_once_and_not_while_she_types,
+        knit::two_taps_in_a_moment_count_and_are_marked,
+        knit::one_hand_reaches_all_that_is_done_often,
+        knit::the_screen_is_said_to_stay_awake_only_when_it_does,
         keyboard::the_job_is_done_by_keys_alone,
         keyboard::every_control_is_reached_and_seen,
         keyboard::the_menu_can_be_skipped,
@@ -214,6 +221,8 @@ scenarios! {
     }
     chromium: {
         project::two_windows_hear_of_each_other,
+        knit::two_windows_add_up,
+        knit::ten_thousand_taps_lose_nothing_that_was_shown_as_kept,
         still::on_a_phone_the_answer_is_in_the_window,
         snapshot::every_state_says_what_it_said,
         heights::every_tool_is_as_high_as_the_table_says,

@@ -1,15 +1,17 @@
 //! The shell around every page: the way home, the page itself, and what may be said about the storage.
 
-use crate::desk::{Announcement, Desk, use_desk};
+use crate::desk::{Announcement, Desk, Keeping, use_desk};
 use crate::form::SETTINGS;
+use crate::knit::Subject;
 use crate::offline::{self, Offline, use_offline};
 use crate::one_file;
 use crate::page::embed::{self, Embedded};
+use crate::page::knit::Knit;
 use crate::page::{self, light, light::Light};
 use crate::part::plain::{button, element, element_with, link, list, status, text, text_element};
 use crate::route::{self, Route, use_route};
 use crate::tool;
-use crate::words::{brought, page as words, project};
+use crate::words::{brought, knit as knit_words, page as words, project};
 use gloo_utils::{document, document_element};
 use loopwright::choice::{Choice, Key};
 use yew::prelude::*;
@@ -99,6 +101,8 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
         Route::About => page::about(desk, offline.ready),
         Route::Project => page::project::project(desk),
         Route::Step(step) => page::project::step(desk, *step),
+        Route::Knit(tool) => knit(desk, Subject::of_tool(tool)),
+        Route::KnitStep(step) => knit(desk, Subject::of_step(desk, *step)),
         Route::Brought(project) => page::brought(desk, project),
         Route::Gallery => page::gallery(),
         Route::GalleryState { tool, state } => page::gallery_state(tool, state),
@@ -109,6 +113,11 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
         ]),
         Route::Unknown(_) => lost(),
     }
+}
+
+fn knit(desk: &Desk, subject: Option<Subject>) -> Html {
+    let is_kept = desk.status().keeping == Keeping::Kept;
+    html! { <Knit desk={desk.clone()} {subject} {is_kept} /> }
 }
 
 fn tool_view(desk: &Desk, id: &str) -> Html {
@@ -180,6 +189,7 @@ fn title(route: &Route) -> String {
         Route::Tool { id, .. } | Route::Embed { id, .. } => tool::find(id).map(|tool| tool.title.name),
         Route::About => Some(words::ABOUT),
         Route::Project | Route::Step(_) => Some(project::TITLE),
+        Route::Knit(_) | Route::KnitStep(_) => Some(knit_words::TITLE),
         Route::Brought(_) => Some(brought::TITLE),
         _ => None,
     };

@@ -40,6 +40,7 @@
 pub mod change;
 mod derive;
 pub mod file;
+pub mod knitting;
 pub mod link;
 mod outcome;
 mod project;

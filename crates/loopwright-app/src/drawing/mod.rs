@@ -10,6 +10,7 @@ pub mod needle;
 pub mod outline;
 mod path;
 mod picture;
+pub mod place;
 pub mod qr;
 pub mod raglan;
 pub mod raise;

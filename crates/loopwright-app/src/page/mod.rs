@@ -8,6 +8,7 @@ mod channel;
 pub mod embed;
 mod gallery;
 mod home;
+pub mod knit;
 pub mod light;
 pub mod panel;
 mod paper;

@@ -18,6 +18,7 @@ use std::rc::Rc;
 use yew::{Html, html};
 
 mod keep;
+mod knit;
 mod next;
 mod page;
 mod reply;
@@ -191,6 +192,11 @@ impl Entry {
     /// All that stands in its fields on the desk, as a link to it carries: whoever opens that has another project.
     pub fn filled(&'static self, desk: &Desk) -> store::Fields {
         toolbox::fields_on(desk, self, None).filled()
+    }
+
+    /// Its answer on the desk row by row; nothing where there is none, or it has no rows.
+    pub fn plan_on(&'static self, desk: &Desk) -> Option<Plan<String>> {
+        (self.plan)(&toolbox::fields_on(desk, self, None))
     }
 
     /// Lays a link on its sheet, as it was sent. What one of its own answers handed on lies there already.

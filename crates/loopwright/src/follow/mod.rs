@@ -17,6 +17,7 @@
 //! assert_eq!(now.next.map(|next| (next.rows_between, next.event.row)), Some((7, 17)));
 //! ```
 
+pub mod pace;
 mod place;
 
 pub use place::{At, Next};

@@ -4,12 +4,13 @@
 use super::{Page, to_tools};
 use crate::desk::Desk;
 use crate::form::Fields;
+use crate::knit::Subject;
 use crate::part::plain::{button, element, element_with, link, list, text, text_element};
 use crate::project::{steps, undo};
 use crate::route::{self, Route};
 use crate::store::Typed;
 use crate::tool;
-use crate::words::project as words;
+use crate::words::{knit as knit_words, project as words};
 use loopwright::spacing;
 use loopwright_project::{Answered, Derived, Step, StepId, Totals, Trouble};
 use yew::prelude::*;
@@ -72,9 +73,27 @@ fn item(page: &Page, step: &Step) -> Html {
     let content = vec![
         element("div", "line", head),
         derived.map_or_else(Html::default, |derived| outcome(step, derived)),
+        knit(page.desk, step),
     ];
     let class = if is_moved { "moved" } else { "" };
     element_with("li", &[("class", class)], content)
+}
+
+/// The way to knit from it, with how far she is, where it has rows.
+fn knit(desk: &Desk, step: &Step) -> Html {
+    let subject = Subject::of_step(desk, step.id);
+    let Some((subject, followed)) = subject.and_then(|subject| Some((subject, subject.followed(desk)?))) else {
+        return Html::default();
+    };
+    let label = match followed.furthest_back() {
+        0 => knit_words::KNIT_THIS.to_owned(),
+        done => knit_words::knit_on(done, followed.plan.rows, followed.plan.knitting),
+    };
+    element(
+        "p",
+        "knit-on",
+        vec![link(route::print(&subject.page()), vec![text(label.into())])],
+    )
 }
 
 fn outcome(step: &Step, derived: &Derived) -> Html {

@@ -12,6 +12,7 @@ pub mod frame;
 pub mod gallery;
 pub mod home;
 pub mod intl;
+pub mod knit;
 pub mod known;
 pub mod next;
 pub mod page;
