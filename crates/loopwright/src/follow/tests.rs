@@ -41,6 +41,24 @@ fn what_was_worked_is_the_sum_of_all_rows() {
     assert_eq!(sleeve(66).worked(0), Some(0));
 }
 
+/// In short rows fewer stitches are worked than are on the needle, and then the needle need not be known.
+#[test]
+fn a_short_row_counts_what_is_worked_in_it() {
+    let short = |row, worked| Event {
+        worked: Some(worked),
+        ..Event::new(row, Change::None, ())
+    };
+    let mut plan = Plan {
+        knitting: Knitting::Round,
+        rows: 4,
+        stitches: Some(100),
+        events: vec![short(1, 6), short(2, 12)],
+    };
+    assert_eq!(plan.worked(4), Some(6 + 12 + 100 + 100));
+    plan.stitches = None;
+    assert_eq!((plan.worked(2), plan.worked(3)), (Some(18), None));
+}
+
 proptest! {
     /// The sum in blocks is the sum row by row, and nothing is worked behind the end.
     #[test]
