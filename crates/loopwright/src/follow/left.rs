@@ -19,8 +19,9 @@
 //! # Ok::<(), loopwright::row::Misread>(())
 //! ```
 
-use super::Plan;
+use super::{Event, Plan};
 use crate::row::{Item, Lean, Row, Run, Stitch, Varied};
+use crate::terms::Hand;
 
 impl Lean {
     /// As a mirror shows it.
@@ -62,14 +63,19 @@ impl Row {
 }
 
 impl<Doing> Plan<Doing> {
-    /// The plan for a left-handed knitter: the same rows and counts, and every written row as she works it. What happens
-    /// in a row is turned by whoever knows it.
-    pub fn left_handed<Turned>(&self, turned: impl Fn(&Doing) -> Turned) -> Plan<Turned> {
-        let mut plan = self.told(|event| turned(&event.doing));
-        for event in &mut plan.events {
-            event.written = event.written.as_ref().map(Row::left_handed);
-        }
-        plan
+    /// The plan for this hand: for the left one the same rows and counts, and every written row as she works it. What
+    /// happens in a row is turned by whoever knows it; where no lean is named there is nothing to turn.
+    pub fn for_hand(mut self, hand: Hand, turned: impl Fn(Doing) -> Doing) -> Self {
+        let turn = |event: Event<Doing>| Event {
+            written: event.written.as_ref().map(Row::left_handed),
+            doing: turned(event.doing),
+            ..event
+        };
+        self.events = match hand {
+            Hand::Right => self.events,
+            Hand::Left => self.events.into_iter().map(turn).collect(),
+        };
+        self
     }
 }
 

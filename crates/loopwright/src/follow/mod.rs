@@ -185,4 +185,4 @@ impl Plan<Shaped> {
 }
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;

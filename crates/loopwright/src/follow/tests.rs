@@ -1,6 +1,36 @@
 use super::*;
+use crate::row;
 use crate::shaping::{self, Ask, Question};
 use proptest::prelude::*;
+
+/// Knits a plan: its events lie within the rows and ascend, each row that is written out is worked on the simulated needle
+/// over all its stitches and gives the next count, with no increase lost at an edge. Gives the count in the end.
+pub fn work_through<Doing: std::fmt::Debug>(plan: &Plan<Doing>) -> Option<u32> {
+    let rows: Vec<u32> = plan.events.iter().map(|event| event.row).collect();
+    assert!(rows.is_sorted_by(|one, next| one < next), "{rows:?}");
+    assert!(
+        rows.iter().all(|row| (1..=plan.rows).contains(row)),
+        "{rows:?} of {}",
+        plan.rows
+    );
+    for event in &plan.events {
+        let at = plan.at(event.row);
+        let (Some(row), Some(before)) = (&event.written, at.before) else {
+            assert!(event.written.is_none(), "written over no count: {event:?}");
+            continue;
+        };
+        let worked = row::work(row, before).unwrap_or_else(|stuck| panic!("{row}: {stuck}"));
+        assert_eq!(
+            (Some(worked.on_needle), worked.left_over),
+            (at.after.map(u64::from), 0),
+            "{row}"
+        );
+        // In the round the gap at the marker lies between two stitches as well.
+        let is_lost = worked.ended_in_gap && plan.knitting != Knitting::Round;
+        assert!(!is_lost && !worked.crowded_gap, "{row}");
+    }
+    plan.stitches_after(plan.rows)
+}
 
 fn sleeve(rows: u32) -> Plan<Shaped> {
     let question = Question {
