@@ -17,9 +17,12 @@
 //! assert_eq!(now.next.map(|next| (next.rows_between, next.event.row)), Some((7, 17)));
 //! ```
 
+pub mod pace;
 mod place;
+mod together;
 
 pub use place::{At, Next};
+pub use together::{Meeting, Of, Part, Together, Track, together};
 
 use crate::row::Row;
 use crate::shaping::{Knitting, Schedule, Shaped};
