@@ -30,6 +30,7 @@
 
 use super::{Change, Event, Plan};
 use crate::row::Row;
+use crate::shaping::Knitting;
 use std::collections::BTreeMap;
 
 /// A plan that begins in a row of another one.
@@ -70,7 +71,7 @@ pub struct Together<Doing> {
     pub plan: Plan<Vec<Part<Doing>>>,
     /// The first row that cannot be knitted; none where there is none, or the stitches are not known.
     pub meeting: Option<Meeting>,
-    /// The tracks whose first row faces the other side than the row in which they begin.
+    /// The tracks whose first row faces the other side than the row in which they begin, where both are knitted flat.
     pub turned: Vec<usize>,
 }
 
@@ -104,14 +105,22 @@ pub fn together<Doing: Clone>(first: &Plan<Doing>, tracks: &[Track<Doing>]) -> T
         stitches: first.stitches,
         events: rows.into_iter().map(|(row, parts)| as_one(row, parts)).collect(),
     };
-    let turned = tracks.iter().enumerate().filter(|(_, track)| {
-        let [own, first] = [(track.plan.knitting, 1), (first.knitting, track.from)].map(|(knits, row)| knits.side(row));
-        own != first
-    });
+    let turned = tracks
+        .iter()
+        .enumerate()
+        .filter(|(_, track)| is_turned(first.knitting, track));
     Together {
         meeting: meeting(&plan),
         turned: turned.map(|(place, _)| place).collect(),
         plan,
+    }
+}
+
+/// Whether both are knitted back and forth and a track begins on the other side. In the round there is one side.
+fn is_turned<Doing>(first: Knitting, track: &Track<Doing>) -> bool {
+    match (first, track.plan.knitting) {
+        (Knitting::Flat { .. }, Knitting::Flat { next }) => first.side(track.from) != next,
+        (Knitting::Round, _) | (_, Knitting::Round) => false,
     }
 }
 
