@@ -8,6 +8,7 @@
 //! | `were`               | facts that changed since she last looked, as they were; `null` for none      |
 //! | `steps`              | a list of steps, in their order                                              |
 //! | `next`               | the number that the next step is given                                       |
+//! | `pace`               | stitches she knits in a minute, as typed                                     |
 //! | `drafts`             | what stands in a tool and is no step: `fields` and `from`, for each tool      |
 //!
 //! | a step's name        | holds                                                                        |
@@ -17,6 +18,8 @@
 //! | `name`               | what she calls it                                                            |
 //! | `section`            | the part of the garment it stands under                                      |
 //! | `amount`             | how often it is knitted, as typed                                            |
+//! | `alongside`          | the step it is knitted at the same time as: `"3"`, or `"gone Yoke"`           |
+//! | `from_row`           | in which row of that one it begins, as typed; in its first where it is left out |
 //! | `fields`             | what was typed, a *text* for each field                                       |
 //! | `from`               | where other fields get theirs: `fact bust`, `step 3 after`, `gone Yoke`       |
 //!
@@ -42,8 +45,8 @@
 //!
 //! A name that this version does not know belongs to a version that added it: it is passed over, and [`read`] says so. What
 //! changes the meaning of a name gets another version of the format, and a file of that one is refused. Steps that stand on
-//! one another in a circle, and references to what is not there, are read as they are: the sheet says what to mend. No name
-//! is special, whatever it means elsewhere (`__proto__`).
+//! one another in a circle, or are each knitted at the same time as the other, and references to what is not there, are read
+//! as they are: the sheet says what to mend. No name is special, whatever it means elsewhere (`__proto__`).
 
 mod error;
 mod json;

@@ -49,10 +49,14 @@ mod reference;
 mod some;
 pub mod stored;
 mod text;
+mod totals;
+mod tracks;
 
 pub use derive::{Derived, Given, GivenText, Sheet, Toolbox, derive, given};
-pub use outcome::{All, Answered, Outcome, Totals, Trouble, sum};
+pub use outcome::{Answered, Outcome, Totals, Trouble};
 pub use project::{Draft, Project, Step, StepId};
 pub use reference::Reference;
 pub use stored::Sheets;
 pub use text::{Texts, Typed};
+pub use totals::{All, sum};
+pub use tracks::{Begins, Bundle, TrackTrouble};

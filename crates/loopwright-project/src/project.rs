@@ -37,6 +37,10 @@ pub struct Step {
     pub section: String,
     /// How often it is knitted, as typed: a sleeve twice. Once where it is empty.
     pub amount: String,
+    /// The step it is knitted at the same time as, as kept: its number, or `gone` and the name it had. None where it is empty.
+    pub alongside: String,
+    /// In which row of that one it begins, as typed. In the first where it is empty.
+    pub from_row: String,
     /// What was typed into its fields.
     pub fields: Texts,
     /// Where fields that stand on something else get their text.
@@ -52,6 +56,8 @@ impl Step {
             name: name.into(),
             section: String::new(),
             amount: String::new(),
+            alongside: String::new(),
+            from_row: String::new(),
             fields: Texts::new(),
             from: BTreeMap::new(),
         }
@@ -79,6 +85,8 @@ pub struct Project {
     pub steps: Vec<Step>,
     /// The number that the next step is given.
     pub next: u32,
+    /// How many stitches she knits in a minute, as typed.
+    pub pace: String,
     /// What stands in the tools and is no step yet, by the tool.
     pub drafts: BTreeMap<String, Draft>,
 }
@@ -143,6 +151,7 @@ impl Project {
         };
         self.steps.retain(|step| step.id != id);
         for step in &mut self.steps {
+            step.lose_companion(id, &name);
             let given = sheet.step(step.id).map(|derived| &derived.given);
             for (field, reference) in &mut step.from {
                 if !matches!(reference, Reference::Step { step, .. } if *step == id) {
@@ -170,6 +179,19 @@ impl Project {
         };
         if let Some(other) = other {
             self.steps.swap(place, other);
+        }
+    }
+
+    /// Moves a section with all its steps before the one before it, or behind the one behind it.
+    pub fn shift_part(&mut self, name: &str, up: bool) {
+        let mut sections: Vec<(&str, Vec<&Step>)> = self.sections();
+        let Some(place) = sections.iter().position(|(section, _)| *section == name) else {
+            return;
+        };
+        let other = if up { place.checked_sub(1) } else { Some(place + 1) };
+        if let Some(other) = other.filter(|other| *other < sections.len()) {
+            sections.swap(place, other);
+            self.steps = sections.into_iter().flat_map(|(_, steps)| steps).cloned().collect();
         }
     }
 

@@ -72,11 +72,12 @@ prop_compose! {
         facts in proptest::collection::btree_map(".{0,4}", any_text(), 0..4),
         was in proptest::collection::btree_map(".{0,4}", proptest::option::of(any_text()), 0..4),
         drafts in proptest::collection::btree_map("[a-z]{1,4}_[a-z]{1,4}", any_draft(), 0..3),
-        words in proptest::collection::vec((".{0,6}", ".{0,6}", ".{0,3}"), 8),
+        pace in ".{0,3}",
+        words in proptest::collection::vec((".{0,6}", ".{0,6}", ".{0,3}", "[0-9]|gone .|.{0,2}", ".{0,3}"), 8),
     ) -> Project {
-        let mut project = Project { name, facts, was, drafts, ..project };
-        for (step, (name, section, amount)) in project.steps.iter_mut().zip(words) {
-            *step = Step { name, section, amount, ..step.clone() };
+        let mut project = Project { name, facts, was, drafts, pace, ..project };
+        for (step, (name, section, amount, alongside, from_row)) in project.steps.iter_mut().zip(words) {
+            *step = Step { name, section, amount, alongside, from_row, ..step.clone() };
         }
         project
     }

@@ -2,12 +2,13 @@
 //!
 //! | sheet          | fields                                                     |
 //! |----------------|------------------------------------------------------------|
-//! | `project`      | `name`, `next`                                             |
+//! | `project`      | `name`, `next`, `pace`                                     |
 //! | `known`        | a fact each                                                |
 //! | `known.was`    | the same, as they were when she last saw what moved        |
 //! | `step.3`       | what was typed into the fields of the step                 |
 //! | `step.3.from`  | where others of them get their text                        |
-//! | `step.3.about` | `tool`, `name`, `section`, `amount`, `place`               |
+//! | `step.3.about` | `tool`, `name`, `section`, `amount`, `place`, and of a     |
+//! |                | track `alongside` and `from_row`                           |
 //! | `tail`         | what was typed into a tool and is no step                  |
 //! | `tail.from`    | where others of its fields get their text                  |
 //! | `undo`         | what the last change of the steps can be undone with       |
@@ -88,6 +89,7 @@ impl Project {
             was: was.iter().map(|(key, typed)| (key.clone(), read_was(typed))).collect(),
             steps: read_steps(sheets),
             next: text(&project, "next").parse().unwrap_or_default(),
+            pace: text(&project, "pace"),
             drafts: drafts.collect(),
         }
     }
@@ -105,7 +107,8 @@ impl Project {
         } else {
             self.next.to_string()
         };
-        put(PROJECT.into(), texts([("name", &self.name), ("next", &next)]));
+        let own = [("name", &*self.name), ("next", &next), ("pace", &self.pace)];
+        put(PROJECT.into(), texts(own));
         put(FACTS.into(), self.facts.clone());
         let was = self.was.iter().map(|(key, was)| (key.clone(), kept_was(was.as_ref())));
         put(WAS.into(), was.collect());
@@ -145,6 +148,8 @@ pub fn about(step: &Step, place: usize) -> Texts {
         ("name", &step.name),
         ("section", &step.section),
         ("amount", &step.amount),
+        ("alongside", &step.alongside),
+        ("from_row", &step.from_row),
         ("place", &place),
     ])
 }
@@ -168,6 +173,8 @@ fn read_step(sheets: &Sheets, name: &str, about: &Texts) -> Option<(u32, Step)> 
         name: text(about, "name"),
         section: text(about, "section"),
         amount: text(about, "amount"),
+        alongside: text(about, "alongside"),
+        from_row: text(about, "from_row"),
         from: read_references(&on(&from_sheet(&fields))),
         fields: on(&fields),
     };

@@ -2,7 +2,7 @@
 
 use crate::store::Fields;
 use loopwright::follow::Plan;
-use loopwright::follow::pace::{Pace, REST_MS, Timed};
+use loopwright::follow::learnt::{Pace, REST_MS, Timed};
 use loopwright_project::knitting::{self, Tap};
 
 /// One counter, with all taps that were made on it.

@@ -1,6 +1,7 @@
 //! The example: a round-yoke pullover from the neck down, invented by us, as a project of its own. Each of its steps stands
 //! on the facts or on another step, so that all of it moves when her gauge does. The tests walk it.
 
+use super::yarn::in_section;
 use crate::form::kept::Kept;
 use crate::tool::Gift;
 use crate::words::demo as words;
@@ -142,6 +143,32 @@ fn yarn_for(project: &mut Project, [neck, yoke, body, body_length, sleeve, sleev
     project.add(draft.step);
 }
 
+/// A front with an armhole and a neck at the same time, in which the neck takes so many stitches away; and some rows more. For
+/// the gallery and the tests.
+pub fn fronts(neck: &str) -> Project {
+    let mut project = Project {
+        name: words::FRONT.into(),
+        ..Project::default()
+    };
+    facts(&mut project);
+    let shaping = |name, amount: &str, rows, each| {
+        Draft::of("shaping", name, words::FRONT)
+            .typed(shaping::Name::Ask, shaping::Asked::Lose.key())
+            .typed(shaping::Name::Amount, amount)
+            .typed(shaping::Name::Rows, rows)
+            .typed(shaping::Name::Each, each)
+    };
+    let armhole = shaping(words::ARMHOLE, "12", "60", "1").typed(shaping::Name::Stitches, "50");
+    let armhole = project.add(armhole.step);
+    let mut neck = shaping(words::FRONT_NECK, neck, "20", "4").typed(shaping::Name::Sides, shaping::ShapedSides::Any.key());
+    neck.step.set_alongside(Some(armhole));
+    neck.step.from_row = "41".into();
+    project.add(neck.step);
+    let plain = Draft::of("rows", words::TO_THE_SHOULDER, words::FRONT).measured(rows::Name::Length, "4");
+    project.add(plain.step);
+    project
+}
+
 /// A step on its way.
 struct Draft {
     step: Step,
@@ -192,11 +219,6 @@ impl Draft {
     fn section_from(self, place: usize, field: yarn::SectionName, step: StepId, gift: Gift) -> Self {
         self.refer(in_section(place, field), step, gift)
     }
-}
-
-fn in_section(place: usize, field: yarn::SectionName) -> String {
-    let group = yarn::SectionName::GROUP.map_or("", |group| group.stored);
-    format!("{group}{}_{}", place + 1, field.key())
 }
 
 #[cfg(test)]

@@ -7,7 +7,10 @@
 pub mod demo;
 pub mod schematic;
 pub mod steps;
+pub mod together;
 pub mod undo;
+pub mod whole;
+pub mod yarn;
 
 use crate::desk::{Desk, undo::become_exactly};
 use crate::store::{Entry, Fields, PROJECTS, ProjectId, SheetId, Sheets, Typed};
@@ -17,6 +20,8 @@ use loopwright_project::{Project, stored};
 const OPEN: &str = "open";
 /// The field of the sheet `project` that is its name.
 pub const NAME: &str = "name";
+/// The field of `project` that says how many stitches she knits in a minute.
+pub const PACE: &str = "pace";
 
 /// How a project stands among the others.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

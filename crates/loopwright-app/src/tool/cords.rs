@@ -20,7 +20,7 @@ use loopwright::cords::{
 use loopwright::problem::{Kind, Problem};
 use loopwright::tail::NEEDLE as NEEDLES;
 use loopwright::terms::Working;
-use loopwright::units::LengthUnit;
+use loopwright::units::{Length, LengthUnit};
 use yew::prelude::*;
 
 /// The named states.
@@ -99,6 +99,13 @@ impl Tool for Cords {
 
     fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         answer(question)
+    }
+
+    fn cords(fields: &Fields, question: &Question, answer: &Answer) -> Vec<(Length, String)> {
+        let long: Long = &|length| fields.tape(length);
+        let in_inches = is_in_inches(fields, question);
+        let called = |pick: &Length| (*pick, words::cord(*pick, in_inches, long));
+        answer.picks.iter().map(called).collect()
     }
 
     fn form(form: &Form) -> Html {

@@ -74,6 +74,11 @@ pub trait Tool {
         None
     }
 
+    /// The cords that an answer asks for, each with what it is called.
+    fn cords(_fields: &Fields, _question: &Self::Question, _answer: &Self::Answer) -> Vec<(Length, String)> {
+        Vec::new()
+    }
+
     /// Draws the answer.
     fn show(view: &View, question: &Self::Question, answer: &Self::Answer) -> Html;
 

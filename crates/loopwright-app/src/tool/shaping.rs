@@ -15,6 +15,7 @@ use crate::store::Typed;
 use crate::words::page::MORE;
 use crate::words::{problem, schedule, shaping as words};
 use loopwright::bounds::Bounds;
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright::shaping::{
     Answer, Ask, Asked, EACH, EDGE, Increase, KnittingKind, LastRow, Name, Order, PLAIN, Question, ROWS, STITCHES,
@@ -112,6 +113,11 @@ impl Tool for Shaping {
             (Gift::After, count(answer.after)),
             (Gift::Rows, count(Some(question.rows))),
         ]
+    }
+
+    fn plan(question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = Plan::of_schedule(&answer.schedule, question.rows);
+        Some(plan.told(|_| schedule::shaping_row(&answer.schedule).to_owned()))
     }
 
     fn form(form: &Form) -> Html {

@@ -10,7 +10,7 @@ use crate::store;
 use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright_project::stored::{from_sheet, read_references};
-use loopwright_project::{Answered, Given, Outcome, Texts, Toolbox, Totals, Trouble, Typed, given};
+use loopwright_project::{Answered, Given, Outcome, Step, Texts, Toolbox, Totals, Trouble, Typed, given};
 use std::collections::BTreeMap;
 
 /// All tools, for a knitter who measures as these settings say.
@@ -27,6 +27,13 @@ impl Tools {
     /// The tools under these settings.
     pub const fn measuring(settings: Settings) -> Self {
         Self { settings }
+    }
+
+    /// The answer of a step row by row, with what is given to its fields; nothing where it has no rows, or there is none.
+    pub fn plan(&self, step: &Step, given: &Given) -> Option<Plan<String>> {
+        let tool = find(&step.tool)?;
+        let fields = self.fields(tool, &step.fields).with_given(given.clone());
+        (tool.plan)(&fields)
     }
 
     fn fields(&self, tool: &Entry, texts: &Texts) -> Fields {
@@ -75,6 +82,8 @@ pub fn outcome<T: Tool>(fields: &Fields) -> Answered {
     let gifts: Texts = gifts.map(|(gift, typed)| (gift.key().to_owned(), typed)).collect();
     let count = |gift: Gift| gifts.get(gift.key()).and_then(|typed| typed.text.parse().ok());
     let bought = T::bought(&answer);
+    let cords = T::cords(fields, &question, &answer).into_iter();
+    let cords = cords.map(|(length, called)| (u64::try_from(length.to_nm()).unwrap_or_default(), called));
     Ok(Outcome {
         headline: summary.in_a_list(),
         totals: Totals {
@@ -85,6 +94,7 @@ pub fn outcome<T: Tool>(fields: &Fields) -> Answered {
             balls: bought.map(|bought| bought.balls),
         },
         gifts,
+        cords: cords.collect(),
     })
 }
 

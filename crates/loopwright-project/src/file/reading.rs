@@ -54,6 +54,7 @@ impl Reader {
                 "were" => project.was = self.were(value, name)?,
                 "steps" => project.steps = self.steps(value, name)?,
                 "next" => project.next = number(value, name)?,
+                "pace" => project.pace = text(value, name)?,
                 "drafts" => project.drafts = self.drafts(value, name)?,
                 unknown => self.pass_over(unknown),
             }
@@ -91,6 +92,8 @@ impl Reader {
                 "name" => step.name = text(value, &at)?,
                 "section" => step.section = text(value, &at)?,
                 "amount" => step.amount = text(value, &at)?,
+                "alongside" => step.alongside = text(value, &at)?,
+                "from_row" => step.from_row = text(value, &at)?,
                 "fields" => step.fields = self.texts(value, &at)?,
                 "from" => step.from = self.references(value, &at)?,
                 _ => self.pass_over(&at),

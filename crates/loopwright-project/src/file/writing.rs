@@ -19,6 +19,9 @@ pub fn project(project: &Project) -> Json {
     if project.next != 0 {
         pairs.push(pair("next", number(project.next.into())));
     }
+    if !project.pace.is_empty() {
+        pairs.push(pair("pace", text(&project.pace)));
+    }
     let drafts = project.drafts.iter();
     let drafts = drafts.map(|(tool, draft)| (tool.clone(), Json::Object(draft_pairs(draft))));
     put(&mut pairs, "drafts", drafts.collect());
@@ -31,6 +34,8 @@ fn step(step: &Step) -> Json {
         ("name", &step.name),
         ("section", &step.section),
         ("amount", &step.amount),
+        ("alongside", &step.alongside),
+        ("from_row", &step.from_row),
     ] {
         if !held.is_empty() {
             pairs.push(pair(name, text(held)));

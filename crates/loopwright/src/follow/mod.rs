@@ -17,12 +17,15 @@
 //! assert_eq!(now.next.map(|next| (next.rows_between, next.event.row)), Some((7, 17)));
 //! ```
 
+pub mod learnt;
 mod left;
 pub mod pace;
 mod place;
+mod together;
 mod within;
 
 pub use place::{At, Next};
+pub use together::{Meeting, Of, Part, Together, Track, together};
 pub use within::{Differing, Group, Stretch, repeats, stretches};
 
 use crate::row::Row;

@@ -1,81 +1,74 @@
-//! How fast she knits, and how long the rest will take: "one to one and a half hours, at your pace".
+//! How long so many stitches take: "31,000 stitches at 25 a minute are 20 to 35 hours."
 //!
-//! A pace is what rows took, each weighed by its stitches, so that a long row does not look slow. It is a range, from the
-//! quicker quarter of her rows to the slower one, and never narrower than a tenth to either side: nobody knits two rows in
-//! the same time. Between two taps that lie more than [`REST_MS`] apart she rested, and that time is not counted. Hours are
-//! told in quarters and rounded outwards, since a forecast to the minute would claim more than anybody knows. Where the
-//! limits lie is common practice, no source; the rest is arithmetic.
+//! A pace is counted in stitches a minute and not in rows an hour, because rows of one garment differ in length: a yoke's
+//! last round may be three times its first. It holds for stitches that are knitted at a stretch, as a pace that was timed
+//! does. Turning, counting, undoing and looking things up come on top: up to half as much again (common practice, no
+//! source). So the answer is a range, from the bare stitches to half as much again, in whole hours; above twenty hours in
+//! fives and above a hundred in tens, because nobody knows it better than that. The lower end is rounded down and the upper
+//! one up.
 //!
 //! ```
-//! use loopwright::follow::pace::{Pace, Timed};
+//! use loopwright::follow::pace::{Hours, hours, timed};
 //!
-//! // Four rounds of 200 stitches that took 4, 5, 5 and 6 minutes; 2,400 stitches are left.
-//! let minutes = |minutes: u64| Timed { millis: minutes * 60_000, stitches: 200 };
-//! let pace = Pace::of(&[4, 5, 5, 6].map(minutes)).unwrap();
-//! let left = pace.time_for(2_400);
-//! assert_eq!((left.least_quarters, left.most_quarters), (3, 5));
+//! assert_eq!(hours(31_000, 25), Some(Hours { least: 20, most: 35 }));
+//! // Twenty stitches in 48 seconds.
+//! assert_eq!(timed(20, 48_000), Some(25));
 //! ```
 
-/// A pause between two taps that is a rest: five minutes. Common practice, no source.
-pub const REST_MS: u64 = 5 * 60_000;
+use crate::bounds::Bounds;
 
-const QUARTER_OF_AN_HOUR_MS: u128 = 15 * 60_000;
+/// Stitches a minute that somebody may knit at; the fastest hands are far below the most.
+pub const PACE: Bounds<u32> = Bounds::new(1, 200);
+/// Stitches that are knitted while a pace is timed.
+pub const TIMED: Bounds<u32> = Bounds::new(1, 10_000);
+/// How many stitches are usual for that: a minute or so.
+pub const USUAL_TIMED: u32 = 20;
 
-/// A row that was timed.
+/// Hours, from the bare stitches to what comes on top.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Timed {
-    /// How long it took, in milliseconds.
-    pub millis: u64,
-    /// Its stitches; 1 where stitches are not known and rows are all that can be counted.
-    pub stitches: u64,
-}
-
-/// How long a thousand stitches take, in milliseconds.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Pace {
-    /// In her quicker rows.
+pub struct Hours {
+    /// At the least; none where it is less than an hour.
     pub least: u64,
-    /// In her slower rows.
+    /// At the most.
     pub most: u64,
 }
 
-/// A stretch of time in quarters of an hour.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Quarters {
-    /// At least so many.
-    pub least_quarters: u64,
-    /// At most so many.
-    pub most_quarters: u64,
+/// The hours that so many stitches take at so many a minute; none where either of them is none.
+pub fn hours(stitches: u64, a_minute: u32) -> Option<Hours> {
+    if stitches == 0 || a_minute == 0 {
+        return None;
+    }
+    let an_hour = u64::from(a_minute) * 60;
+    let (bare, most) = (stitches / an_hour, half_as_much_again(stitches).div_ceil(an_hour));
+    Some(Hours {
+        least: bare / step(bare) * step(bare),
+        most: most.div_ceil(step(most)).saturating_mul(step(most)),
+    })
 }
 
-impl Pace {
-    /// The pace of some timed rows; none where there is no row to learn from. Rests are left out.
-    pub fn of(timed: &[Timed]) -> Option<Self> {
-        let rows = timed
-            .iter()
-            .filter(|row| row.stitches > 0 && row.millis > 0 && row.millis <= REST_MS);
-        let mut each: Vec<u64> = rows
-            .map(|row| row.millis.saturating_mul(1_000) / row.stitches)
-            .collect();
-        each.sort_unstable();
-        let last = each.len().checked_sub(1)?;
-        let quicker = *each.get(last / 4)?;
-        let slower = *each.get(last - last / 4)?;
-        let middle = *each.get(last / 2)?;
-        Some(Self {
-            least: quicker.min(middle - middle / 10),
-            most: slower.max(middle + middle / 10),
-        })
+/// The pace of somebody who knitted so many stitches in so many milliseconds, to the next whole stitch a minute; none where
+/// it is outside [`PACE`].
+pub fn timed(stitches: u32, milliseconds: u64) -> Option<u32> {
+    const MINUTE: u64 = 60_000;
+    if milliseconds == 0 {
+        return None;
     }
+    let twice = u64::from(stitches) * MINUTE * 2;
+    let rounded = (twice / milliseconds).div_ceil(2);
+    let pace = u32::try_from(rounded).ok()?;
+    (PACE.least..=PACE.most).contains(&pace).then_some(pace)
+}
 
-    /// How long so many stitches take.
-    pub fn time_for(self, stitches: u64) -> Quarters {
-        let millis = |pace: u64| u128::from(pace) * u128::from(stitches) / 1_000;
-        let quarters = |quarters: u128| u64::try_from(quarters).unwrap_or(u64::MAX);
-        Quarters {
-            least_quarters: quarters(millis(self.least) / QUARTER_OF_AN_HOUR_MS),
-            most_quarters: quarters(millis(self.most).div_ceil(QUARTER_OF_AN_HOUR_MS)),
-        }
+const fn half_as_much_again(stitches: u64) -> u64 {
+    stitches.saturating_add(stitches.div_ceil(2))
+}
+
+/// In what steps so many hours are said.
+const fn step(hours: u64) -> u64 {
+    match hours {
+        0..=20 => 1,
+        21..=100 => 5,
+        _ => 10,
     }
 }
 
@@ -84,46 +77,36 @@ mod tests {
     use super::*;
     use proptest::prelude::*;
 
-    fn row(millis: u64, stitches: u64) -> Timed {
-        Timed { millis, stitches }
+    #[test]
+    fn small_pieces_take_up_to_an_hour() {
+        assert_eq!(hours(600, 20), Some(Hours { least: 0, most: 1 }));
+        assert_eq!(hours(1_200, 20), Some(Hours { least: 1, most: 2 }));
+        assert_eq!((hours(0, 20), hours(20, 0)), (None, None));
     }
 
     #[test]
-    fn nothing_is_learnt_from_nothing_or_from_a_rest() {
-        assert_eq!(Pace::of(&[]), None);
-        assert_eq!(Pace::of(&[row(REST_MS + 1, 100)]), None);
-        assert_eq!(Pace::of(&[row(60_000, 0)]), None);
-    }
-
-    #[test]
-    fn one_row_is_a_pace_with_a_tenth_to_either_side() {
-        let pace = Pace::of(&[row(100_000, 100)]).unwrap();
-        assert_eq!((pace.least, pace.most), (900_000, 1_100_000));
-    }
-
-    #[test]
-    fn a_long_row_is_not_a_slow_one() {
-        let alike = Pace::of(&[row(100_000, 100), row(200_000, 200), row(50_000, 50)]);
-        assert_eq!(alike, Pace::of(&[row(100_000, 100)]));
-    }
-
-    #[test]
-    fn a_rest_among_rows_changes_nothing() {
-        let rows = [row(100_000, 100), row(110_000, 100), row(120_000, 100)];
-        let mut with_rest = rows.to_vec();
-        with_rest.insert(1, row(40 * 60_000, 100));
-        assert_eq!(Pace::of(&with_rest), Pace::of(&rows));
+    fn a_pace_is_rounded_to_the_nearest_and_no_pace_is_made_up() {
+        assert_eq!(timed(20, 60_000), Some(20));
+        assert_eq!(timed(20, 58_600), Some(20));
+        assert_eq!(timed(20, 58_500), Some(21));
+        assert_eq!((timed(20, 0), timed(20, 10), timed(1, 1_000_000)), (None, None, None));
     }
 
     proptest! {
+        /// The range holds the bare stitches and half as much again, and is wider by a step at each end at most.
         #[test]
-        fn the_range_is_a_range(rows in prop::collection::vec((0_u64..400_000, 0_u64..500), 0..20), left in 0_u64..1_000_000) {
-            let rows: Vec<Timed> = rows.into_iter().map(|(millis, stitches)| row(millis, stitches)).collect();
-            if let Some(pace) = Pace::of(&rows) {
-                prop_assert!(pace.least <= pace.most);
-                let time = pace.time_for(left);
-                prop_assert!(time.least_quarters <= time.most_quarters);
-            }
+        fn the_range_holds_what_it_is_about(stitches in 1_u64..3_000_000, pace in PACE.least..=PACE.most) {
+            let hours = hours(stitches, pace).unwrap();
+            let an_hour = u64::from(pace) * 60;
+            prop_assert!(hours.least * an_hour <= stitches);
+            prop_assert!(hours.most * an_hour * 2 >= stitches * 3);
+            prop_assert!((hours.least + 1 + step(hours.least + 10)) * an_hour > stitches);
+            prop_assert!(hours.most >= 1 && hours.most > hours.least);
+        }
+
+        #[test]
+        fn any_number_is_answered(stitches: u64, pace: u32, milliseconds: u64) {
+            let _ = (hours(stitches, pace), timed(pace, milliseconds));
         }
     }
 }

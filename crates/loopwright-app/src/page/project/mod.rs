@@ -4,11 +4,13 @@
 mod beside;
 mod changes;
 mod facts;
+mod pace;
 mod projects;
 mod schematic;
 mod step;
 mod steps;
 mod totals;
+mod tracks;
 mod typing;
 
 pub use facts::named as named_facts;
@@ -18,10 +20,11 @@ pub use step::step;
 use crate::desk::Desk;
 use crate::part::plain::{element, link, list, text, text_element};
 use crate::part::{Label, announced};
+use crate::project::together::{Knitted, knitted};
 use crate::route::{self, Route};
 use crate::tool::Tools;
 use crate::words::project as words;
-use loopwright_project::{Project, Sheet, change, derive, stored};
+use loopwright_project::{Project, Sheet, StepId, change, derive, stored};
 use typing::{Place, typed_text};
 use yew::prelude::*;
 
@@ -32,6 +35,8 @@ struct Page<'a> {
     sheet: Sheet,
     /// What moved since she last said that she saw it.
     changes: Vec<change::Change>,
+    /// The steps, those together that are knitted at the same time.
+    knitted: Vec<Knitted>,
 }
 
 /// The page of the open project.
@@ -39,11 +44,13 @@ pub fn project(desk: &Desk) -> Html {
     let (project, tools) = (desk.project(), Tools::on(desk));
     let sheet = derive(&project, &tools);
     let changes = change::since_seen(&project, &tools, &sheet);
+    let knitted = knitted(&project, &sheet, &tools);
     let page = Page {
         desk,
         project,
         sheet,
         changes,
+        knitted,
     };
     let content = vec![
         header(&page),
@@ -81,6 +88,12 @@ fn header(page: &Page) -> Html {
         ),
     ];
     element("header", "", content)
+}
+
+/// What steps are called.
+fn names(project: &Project, steps: impl Iterator<Item = StepId>) -> Vec<String> {
+    let name = |id| project.step(id).map_or_else(String::new, |step| step.name.clone());
+    steps.map(name).collect()
 }
 
 /// The tools, from which every step comes.

@@ -11,7 +11,7 @@ use yew::prelude::*;
 
 /// The pictures; nothing where nothing can be drawn.
 pub fn schematic(page: &Page) -> Html {
-    let parts = parts(&page.project, &page.sheet);
+    let parts = parts(&page.project, &page.sheet, &page.knitted);
     if parts.is_empty() {
         return Html::default();
     }

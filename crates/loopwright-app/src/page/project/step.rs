@@ -1,5 +1,6 @@
 //! The page of one step: what she calls it, the part it stands under, how often it is knitted, and its tool, filled in.
 
+use super::tracks;
 use super::typing::{Place, typed_text};
 use crate::desk::Desk;
 use crate::part::Label;
@@ -7,10 +8,10 @@ use crate::part::plain::{button, element, folded, link, list, text, text_element
 use crate::project::steps::About;
 use crate::route::{self, Route};
 use crate::store::Typed;
-use crate::tool;
+use crate::tool::{self, Tools};
 use crate::words::project as words;
 use loopwright_project::stored::about_sheet;
-use loopwright_project::{Project, Step, StepId};
+use loopwright_project::{Project, Step, StepId, derive};
 use yew::prelude::*;
 
 /// The page of a step of the open project.
@@ -29,7 +30,11 @@ pub fn step(desk: &Desk, id: StepId) -> Html {
     };
     let place = words::standing_under(&step.name, &step.section);
     let here = element("nav", "back", vec![back, text_element("strong", "", place)]);
-    list(vec![here, about(desk, &project, step), tool])
+    let along = match step.alongside.as_str() {
+        "" => Html::default(),
+        _ => tracks::line(&project, &derive(&project, &Tools::on(desk)), step),
+    };
+    list(vec![here, about(desk, &project, step), along, tool])
 }
 
 fn about(desk: &Desk, project: &Project, step: &Step) -> Html {
@@ -50,6 +55,7 @@ fn about(desk: &Desk, project: &Project, step: &Step) -> Html {
     if step.times().is_none() {
         fields.push(text_element("p", "advice", words::AMOUNT_WRONG));
     }
+    fields.extend(tracks::fields(desk, project, step));
     let fields = element("div", "fields", fields);
     folded(
         "about-step",

@@ -1,28 +1,34 @@
 //! The steps of a project under the parts of the garment, each with its answer in a line, what it counts, and the taps that
 //! move it or take it out. Where one step's last count is not the next one's first, that is said between them.
 
-use super::{Page, to_tools};
+use super::{Page, names, to_tools, tracks};
 use crate::desk::Desk;
 use crate::form::Fields;
 use crate::knit::Subject;
 use crate::part::plain::{button, element, element_with, link, list, text, text_element};
+use crate::project::together::{self, Knitted};
 use crate::project::{steps, undo};
 use crate::route::{self, Route};
 use crate::store::Typed;
 use crate::tool;
-use crate::words::{knit as knit_words, project as words};
+use crate::words::{knit as knit_words, project as words, tracks as track_words, whole};
 use loopwright::spacing;
-use loopwright_project::{Answered, Derived, Step, StepId, Totals, Trouble};
+use loopwright_project::{Answered, Derived, Step, StepId, Trouble};
 use yew::prelude::*;
 
 /// All steps.
 pub fn steps(page: &Page) -> Html {
     let sections = page.project.sections();
     let is_divided = sections.iter().any(|(name, _)| !name.is_empty());
-    let mut content: Vec<Html> = sections
-        .into_iter()
-        .map(|(name, steps)| section(page, is_divided, name, &steps))
-        .collect();
+    let last = sections.len().saturating_sub(1);
+    let mut content = Vec::new();
+    for (place, (name, steps)) in sections.into_iter().enumerate() {
+        let heading = match is_divided {
+            true => heading(page.desk, name, [place == 0, place == last]),
+            false => Html::default(),
+        };
+        content.push(section(page, heading, &steps));
+    }
     if content.is_empty() {
         content.push(text_element("p", "quiet", words::NO_STEPS));
     }
@@ -40,24 +46,40 @@ fn undoing(desk: &Desk) -> Html {
     element("p", "", vec![button(words::undo(&what), onclick)])
 }
 
-fn section(page: &Page, is_divided: bool, name: &str, steps: &[&Step]) -> Html {
+/// A part of the garment, and the taps that move it; it may be the first or the last of them.
+fn heading(desk: &Desk, name: &str, [is_first, is_last]: [bool; 2]) -> Html {
+    let called = if name.is_empty() { words::NO_SECTION } else { name };
+    let tap = |label: &'static str, up: bool, disabled: bool| {
+        let (desk, name) = (desk.clone(), name.to_owned());
+        let onclick = move |_: MouseEvent| steps::shift_part(&desk, &name, up);
+        let spoken = words::of_step(label, called);
+        html! { <button type="button" class="quiet" aria-label={spoken} {onclick} {disabled}>{ label }</button> }
+    };
+    let taps = vec![
+        tap(whole::PART_UP, true, is_first),
+        tap(whole::PART_DOWN, false, is_last),
+    ];
+    let content = vec![
+        text_element("h3", "", called.to_owned()),
+        element("div", "doings", taps),
+    ];
+    element("div", "line", content)
+}
+
+fn section(page: &Page, heading: Html, steps: &[&Step]) -> Html {
     let mut items = Vec::new();
     for (place, step) in steps.iter().enumerate() {
-        items.push(item(page, step));
+        items.push(item(page, step, [place == 0, place + 1 == steps.len()]));
+        items.push(tracks::together(page, step));
         if let Some(next) = steps.get(place + 1) {
             items.push(between(page, step, next));
         }
     }
-    let name = if name.is_empty() { words::NO_SECTION } else { name };
-    let heading = if is_divided {
-        text_element("h3", "", name.to_owned())
-    } else {
-        Html::default()
-    };
     element("section", "part", vec![heading, element("ol", "", items)])
 }
 
-fn item(page: &Page, step: &Step) -> Html {
+/// A step of a part, which may be the first or the last of it.
+fn item(page: &Page, step: &Step, ends: [bool; 2]) -> Html {
     let derived = page.sheet.step(step.id);
     let is_moved = page.changes.iter().any(|change| change.step == step.id);
     let name = link(
@@ -69,9 +91,10 @@ fn item(page: &Page, step: &Step) -> Html {
     if tool != step.name {
         head.push(text_element("span", "quiet", tool));
     }
-    head.push(taps(page.desk, step));
+    head.push(taps(page.desk, step, ends));
     let content = vec![
         element("div", "line", head),
+        tracks::line(&page.project, &page.sheet, step),
         derived.map_or_else(Html::default, |derived| outcome(step, derived)),
         knit(page.desk, step),
     ];
@@ -135,45 +158,43 @@ fn label(step: &Step, field: &str) -> &'static str {
     label.unwrap_or_default()
 }
 
-fn taps(desk: &Desk, step: &Step) -> Html {
-    let tap = |label: &'static str, does: fn(&Desk, StepId)| {
+fn taps(desk: &Desk, step: &Step, [is_first, is_last]: [bool; 2]) -> Html {
+    let tap = |label: &'static str, disabled: bool, does: fn(&Desk, StepId)| {
         let (desk, id) = (desk.clone(), step.id);
         let onclick = move |_: MouseEvent| does(&desk, id);
         let spoken = words::of_step(label, &step.name);
-        html! { <button type="button" class="quiet" aria-label={spoken} {onclick}>{ label }</button> }
+        html! { <button type="button" class="quiet" aria-label={spoken} {onclick} {disabled}>{ label }</button> }
     };
     let taps = vec![
-        tap(words::UP, |desk, id| steps::shift(desk, id, true)),
-        tap(words::DOWN, |desk, id| steps::shift(desk, id, false)),
-        tap(words::TAKE_OUT, steps::take_out),
+        tap(words::UP, is_first, |desk, id| steps::shift(desk, id, true)),
+        tap(words::DOWN, is_last, |desk, id| steps::shift(desk, id, false)),
+        tap(words::TAKE_OUT, false, steps::take_out),
     ];
     element("div", "doings", taps)
 }
 
 /// Between two steps of a part whose counts do not meet: that they do not, and the tool that brings them together.
 fn between(page: &Page, step: &Step, next: &Step) -> Html {
-    let totals = |id| {
-        page.sheet
-            .step(id)
-            .and_then(Derived::outcome)
-            .map(|outcome| outcome.totals)
-    };
-    let (
-        Some(Totals { after: Some(after), .. }),
-        Some(Totals {
-            before: Some(before), ..
-        }),
-    ) = (totals(step.id), totals(next.id))
-    else {
+    let after = together::left_by(&page.knitted, step.id);
+    let before = together::begun_by(&page.knitted, &page.sheet, next.id);
+    let (Some(after), Some(before)) = (after, before) else {
         return Html::default();
     };
     if after == before {
         return Html::default();
     }
-    let said = words::does_not_meet(&step.name, after, &next.name, before);
+    let said = not_meeting(page, step, after, next, before);
     let mut content = vec![text(said.into()), text(" ".into())];
     content.extend(spacing_between(after, before).map(|to| link(to, vec![text(words::SPACE_BETWEEN.into())])));
     element("li", "between", content)
+}
+
+fn not_meeting(page: &Page, step: &Step, after: u32, next: &Step, before: u32) -> String {
+    let holds = |one: &&Knitted| one.is_several() && one.bundle.holds(step.id);
+    match page.knitted.iter().find(holds) {
+        Some(all) => track_words::do_not_meet(&names(&page.project, all.steps()), after, &next.name, before),
+        None => words::does_not_meet(&step.name, after, &next.name, before),
+    }
 }
 
 fn spacing_between(after: u32, before: u32) -> Option<String> {

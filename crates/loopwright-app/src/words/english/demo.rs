@@ -24,5 +24,10 @@ pub const SLEEVE: &str = "Sleeves";
 pub const SLEEVE_LENGTH: &str = "Length of a sleeve";
 pub const SLEEVE_SHAPING: &str = "Sleeve decreases";
 
+pub const FRONT: &str = "Front";
+pub const ARMHOLE: &str = "Armhole";
+pub const FRONT_NECK: &str = "Neck";
+pub const TO_THE_SHOULDER: &str = "Up to the shoulder";
+
 pub const AT_THE_END: &str = "At the shop";
 pub const YARN: &str = "Yarn for all of it";

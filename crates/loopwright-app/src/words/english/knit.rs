@@ -1,7 +1,7 @@
 //! The words of the page that is knitted from: which row, what to do in it, what comes next, and how far she is.
 
 use super::intl::{fill_pattern, fill_pattern_with, stitches};
-use loopwright::follow::pace::Quarters;
+use loopwright::follow::learnt::Quarters;
 use loopwright::shaping::Knitting;
 use loopwright::terms::Side;
 

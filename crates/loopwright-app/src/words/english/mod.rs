@@ -25,7 +25,9 @@ pub mod search;
 pub mod stitch;
 pub mod tell;
 mod terms;
+pub mod tracks;
 pub mod units;
+pub mod whole;
 
 /// One file of words for each tool of the list.
 macro_rules! files {

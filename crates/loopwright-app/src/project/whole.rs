@@ -1,0 +1,129 @@
+//! What the whole project is in stitches and hours. Rows, yarn and cords are added up by `loopwright_project::sum`.
+
+use super::together::Knitted;
+use crate::tool::Gift;
+use loopwright::follow::pace::{self, Hours, PACE};
+use loopwright::units::count;
+use loopwright_project::{All, Derived, Project, Sheet, StepId, sum};
+
+/// All steps together.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Whole {
+    /// What they add up to.
+    pub all: All,
+    /// Stitches that are worked in all that count them.
+    pub stitches: u64,
+    /// The steps that count rows, and not how many stitches are worked in them.
+    pub uncounted: Vec<StepId>,
+    /// How long they take.
+    pub time: Time,
+}
+
+/// How long the stitches take.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Time {
+    /// At this pace.
+    Hours {
+        /// The hours.
+        hours: Hours,
+        /// Stitches a minute.
+        pace: u32,
+    },
+    /// She has not said how fast she knits, or no stitches are counted.
+    Unknown,
+    /// What she said is no number of stitches.
+    Unreadable,
+}
+
+/// What a project comes to.
+pub fn whole(project: &Project, sheet: &Sheet, knitted: &[Knitted]) -> Whole {
+    let rows = Gift::Rows.key();
+    let mut all = sum(project, sheet, rows);
+    let (mut stitches, mut uncounted) = (0, Vec::new());
+    for one in knitted {
+        let Some(first) = project.step(one.bundle.first) else {
+            continue;
+        };
+        all.widest = all.widest.max(one.widest());
+        if !one.is_several() && project.is_counted_elsewhere(first, sheet, rows) {
+            continue;
+        }
+        match one.worked() {
+            Some(worked) => stitches += worked * u64::from(first.times().unwrap_or(1)),
+            None => uncounted.extend(one.steps().filter(|step| counts_rows(sheet, *step))),
+        }
+    }
+    let time = time(&project.pace, stitches);
+    Whole {
+        all,
+        stitches,
+        uncounted,
+        time,
+    }
+}
+
+fn counts_rows(sheet: &Sheet, id: StepId) -> bool {
+    let outcome = sheet.step(id).and_then(Derived::outcome);
+    outcome.is_some_and(|outcome| outcome.totals.rows.is_some())
+}
+
+fn time(typed: &str, stitches: u64) -> Time {
+    if typed.trim().is_empty() {
+        return Time::Unknown;
+    }
+    match count::read(typed, PACE) {
+        Ok(read) => {
+            let pace = read.value;
+            pace::hours(stitches, pace).map_or(Time::Unknown, |hours| Time::Hours { hours, pace })
+        }
+        Err(_) => Time::Unreadable,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::form::Settings;
+    use crate::project::demo::{fronts, pullover};
+    use crate::project::together::knitted;
+    use crate::tool::Tools;
+    use loopwright_project::derive;
+
+    fn whole_of(project: &Project) -> Whole {
+        let tools = Tools::measuring(Settings::default());
+        let sheet = derive(project, &tools);
+        whole(project, &sheet, &knitted(project, &sheet, &tools))
+    }
+
+    #[test]
+    fn rows_of_armhole_and_neck_are_counted_once_and_each_stitch_as_well() {
+        let mut project = fronts("12");
+        let one = whole_of(&project);
+        // 60 rows of both at once, and 12 behind them.
+        assert_eq!((one.all.rows, &*one.uncounted), (72, &[][..]));
+        for step in &mut project.steps {
+            step.amount = "2".into();
+        }
+        let two = whole_of(&project);
+        assert_eq!((two.all.rows, two.stitches), (2 * 72, 2 * one.stitches));
+    }
+
+    #[test]
+    fn rows_that_are_handed_on_are_those_of_the_step_that_works_them() {
+        let rows = whole_of(&pullover()).all.rows;
+        // 66 rounds of the yoke, 108 of the body, and 126 of each sleeve.
+        assert_eq!(rows, 66 + 108 + 2 * 126);
+    }
+
+    #[test]
+    fn a_pace_makes_hours_and_what_is_no_pace_is_said() {
+        let mut project = fronts("12");
+        assert_eq!(whole_of(&project).time, Time::Unknown);
+        for pace in ["fast", "0", "2000", "25 cm"] {
+            project.pace = pace.into();
+            assert_eq!(whole_of(&project).time, Time::Unreadable, "{pace}");
+        }
+        project.pace = "25".into();
+        assert!(matches!(whole_of(&project).time, Time::Hours { pace: 25, .. }));
+    }
+}
