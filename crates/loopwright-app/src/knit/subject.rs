@@ -3,11 +3,13 @@
 use super::counter::Counter;
 use super::extent::Extent;
 use crate::desk::Desk;
+use crate::project::together;
 use crate::route::Route;
 use crate::store::{Entry, Typed};
-use crate::tool;
-use loopwright::follow::Plan;
-use loopwright_project::StepId;
+use crate::tool::{self, Tools};
+use crate::words::knit as words;
+use loopwright::follow::{Meeting, Of, Part, Plan};
+use loopwright_project::{Project, StepId, derive};
 use loopwright_project::knitting::{self, Tap};
 
 /// What is knitted from.
@@ -38,6 +40,8 @@ pub struct Followed {
     pub active: u32,
     /// What it was when she began, where it has changed since.
     pub was: Option<Extent>,
+    /// The row in which steps that are knitted at the same time would meet.
+    pub meeting: Option<Meeting>,
 }
 
 impl Followed {
@@ -57,6 +61,37 @@ impl Followed {
     }
 }
 
+/// The rows of a step. With those that are knitted at the same time it is one plan, in which each says what it does by its
+/// name; by itself it is its own, on the stitches that the step before it has left where it counts none.
+fn rows_of_step(desk: &Desk, project: &Project, id: StepId) -> Option<(Plan<String>, Option<Meeting>)> {
+    let tools = Tools::on(desk);
+    let sheet = derive(project, &tools);
+    let knitted = together::knitted(project, &sheet, &tools);
+    let one = knitted.iter().find(|one| one.bundle.holds(id))?;
+    let rows = one.rows.as_ref().ok()?;
+    if one.is_several() {
+        let names: Vec<&str> = one.steps().map(|step| project.step(step).map_or("", |step| &*step.name)).collect();
+        return Some((rows.plan.told(|event| told(&names, &event.doing)), rows.meeting));
+    }
+    let step = project.step(id)?;
+    let own = tool::find(&step.tool)?.plan_on(desk);
+    let mut plan = own.unwrap_or_else(|| Plan::plain(rows.plan.knitting, rows.plan.rows, None));
+    plan.stitches = plan.stitches.or(rows.plan.stitches);
+    Some((plan, None))
+}
+
+/// What several steps do in one row, each by its name.
+fn told(names: &[&str], parts: &[Part<String>]) -> String {
+    let told = parts.iter().map(|part| {
+        let place = match part.of {
+            Of::First => 0,
+            Of::Track(track) => track.saturating_add(1),
+        };
+        words::row_and_doing(names.get(place).copied().unwrap_or_default(), &part.doing)
+    });
+    told.collect::<Vec<_>>().join(" ")
+}
+
 impl Subject {
     /// The answer of a tool; none where there is no such tool.
     pub fn of_tool(id: &str) -> Option<Self> {
@@ -64,11 +99,18 @@ impl Subject {
         Some(Self { tool, step: None })
     }
 
-    /// The answer of a step of the open project; none where there is no such step, or its tool is not known.
+    /// The answer of a step of the open project, and with it the steps that are knitted at the same time; none where there is
+    /// no such step, or its tool is not known.
     pub fn of_step(desk: &Desk, id: StepId) -> Option<Self> {
         let project = desk.project();
-        let tool = tool::find(&project.step(id)?.tool)?.id;
-        Some(Self { tool, step: Some(id) })
+        let bundles = project.bundles(&derive(&project, &Tools::on(desk)));
+        let bundle = bundles.iter().find(|bundle| bundle.holds(id));
+        let first = bundle.map_or(id, |bundle| bundle.first);
+        let tool = tool::find(&project.step(first)?.tool)?.id;
+        Some(Self {
+            tool,
+            step: Some(first),
+        })
     }
 
     /// The page of the answer.
@@ -97,8 +139,12 @@ impl Subject {
     /// What is knitted as it stands on the desk; none where there is no answer that has rows.
     pub fn followed(self, desk: &Desk) -> Option<Followed> {
         let (desk, entry) = (self.at(desk), tool::find(self.tool)?);
-        let plan = entry.plan_on(&desk)?;
-        let step = self.step.and_then(|id| desk.project().step(id).cloned());
+        let project = desk.project();
+        let step = self.step.and_then(|id| project.step(id)).cloned();
+        let (plan, meeting) = match self.step {
+            Some(id) => rows_of_step(&desk, &project, id)?,
+            None => (entry.plan_on(&desk)?, None),
+        };
         let times = step.as_ref().and_then(|step| step.times()).unwrap_or(1);
         let number = |field| -> Option<u32> { desk.text(&self.sheet(1), field)?.text.parse().ok() };
         let counters = number(COUNTERS).unwrap_or(times).clamp(1, MOST_COUNTERS);
@@ -110,6 +156,7 @@ impl Subject {
             counters: (1..=counters).map(counter).collect(),
             active: number(ACTIVE).unwrap_or(1).clamp(1, counters),
             was: began.filter(|began| *began != Extent::of(&plan)),
+            meeting,
             plan,
         })
     }

@@ -24,7 +24,7 @@ const ROOMS: [(&str, &[&str]); 12] = [
         &["desk", "drawing", "form", "frame", "part", "route", "store", "words"],
     ),
     ("project", &["desk", "form", "store", "tool", "words"]),
-    ("knit", &["desk", "form", "route", "store", "tool", "words"]),
+    ("knit", &["desk", "form", "project", "route", "store", "tool", "words"]),
     (
         "page",
         &[

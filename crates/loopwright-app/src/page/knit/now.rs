@@ -5,7 +5,7 @@ use crate::drawing::place as drawing;
 use crate::knit::{Comfort, Counter, Extent};
 use crate::part::plain::{button, element, element_with, folded, link, list, text, text_element};
 use crate::route;
-use crate::words::{knit as words, row as row_words};
+use crate::words::{knit as words, row as row_words, tracks};
 use loopwright::follow::{At, Plan};
 use loopwright_project::knitting::Tap;
 use yew::prelude::*;
@@ -149,6 +149,9 @@ pub fn warnings(page: &Page, counter: &Counter) -> Html {
     let mut content = Vec::new();
     content.extend(quick(page, counter));
     content.extend(changed(page, counter));
+    if let Some(meeting) = &page.followed.meeting {
+        content.push(text_element("p", "advice", tracks::meet(meeting)));
+    }
     if Comfort::Rest.is_on(page.desk) {
         content.extend(
             counter
