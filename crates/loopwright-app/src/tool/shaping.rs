@@ -15,10 +15,11 @@ use crate::store::Typed;
 use crate::words::page::MORE;
 use crate::words::{problem, schedule, shaping as words};
 use loopwright::bounds::Bounds;
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright::shaping::{
-    Answer, Ask, Asked, EACH, EDGE, Increase, KnittingKind, LastRow, Name, Order, PLAIN, Question, ROWS, STITCHES,
-    ShapedSides, Slope, USUAL_EACH, USUAL_EDGE, USUAL_FIRST, USUAL_LAST, answer,
+    Answer, Ask, Asked, Doing, EACH, EDGE, Increase, KnittingKind, LastRow, Name, Order, PLAIN, Question, ROWS,
+    STITCHES, ShapedSides, Slope, USUAL_EACH, USUAL_EDGE, USUAL_FIRST, USUAL_LAST, answer, plan,
 };
 use yew::prelude::*;
 
@@ -112,6 +113,11 @@ impl Tool for Shaping {
             (Gift::After, count(answer.after)),
             (Gift::Rows, count(Some(question.rows))),
         ]
+    }
+
+    fn plan(fields: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(question, answer).for_hand(fields.settings().hand(), Doing::left_handed);
+        Some(plan.told(|event| words::followed(&event.doing)))
     }
 
     fn form(form: &Form) -> Html {
