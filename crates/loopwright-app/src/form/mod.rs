@@ -6,6 +6,7 @@
 
 pub mod doubt;
 mod fields;
+mod hand;
 pub mod kept;
 mod measures;
 mod multiple;
@@ -18,6 +19,7 @@ mod standing;
 mod takes;
 
 pub use fields::{Fields, Settings};
+pub use hand::HAND;
 pub use measures::Measures;
 pub use multiple::{plus_behind, read_multiple};
 pub use reader::Reader;

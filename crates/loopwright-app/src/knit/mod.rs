@@ -9,7 +9,6 @@ mod buzz;
 mod comfort;
 mod counter;
 mod extent;
-mod hand;
 pub mod keys;
 mod subject;
 
@@ -17,5 +16,4 @@ pub use buzz::{buzz, can_buzz};
 pub use comfort::Comfort;
 pub use counter::{Counter, Tapped};
 pub use extent::Extent;
-pub use hand::Hand;
 pub use subject::{Followed, MOST_COUNTERS, Subject};

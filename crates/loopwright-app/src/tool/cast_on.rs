@@ -18,9 +18,10 @@ use crate::words::{Worded, cast_on as words};
 use loopwright::bounds::Bounds;
 use loopwright::cast_on::{
     Answer, Distance, EDGE, Join, Knitting, MULTIPLE, MarkerPlan, Multiple, Name, PLUS, Question, STITCHES, USUAL_EDGE,
-    USUAL_SEAM, WIDTH, Working, answer,
+    USUAL_SEAM, WIDTH, Working, answer, plan,
 };
 use loopwright::choice::Key;
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use yew::prelude::*;
 
@@ -118,6 +119,11 @@ impl Tool for CastOn {
             (Gift::CastOn, Value::Count(answer.pick.cast_on).as_typed()),
             (Gift::After, Value::Count(answer.pick.worked).as_typed()),
         ]
+    }
+
+    fn plan(fields: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(question, answer, fields.choice(Name::Every));
+        Some(plan.told(|event| words::followed(&event.doing)))
     }
 
     fn form(form: &Form) -> Html {

@@ -15,7 +15,9 @@ use crate::words::page::{MORE, PRACTICE};
 use crate::words::tail::Print;
 use loopwright::flare::{
     Answer, DEPTH, GIRTH, Hang, Hem, HemKind, MULTIPLE, Name, Placing, Question, STITCHES, Shape, USUAL_EACH, answer,
+    plan,
 };
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright::shaping::{EACH, PLAIN, Pace, USUAL_LAST};
 use loopwright::terms::Multiple;
@@ -139,6 +141,11 @@ impl Tool for Flare {
             (Gift::After, Value::Count(answer.hem).as_typed()),
             (Gift::Rows, Value::Count(answer.rounds).as_typed()),
         ]
+    }
+
+    fn plan(fields: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(question, answer).for_hand(fields.settings().hand(), |doing| doing);
+        Some(plan.told(words::followed))
     }
 
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {

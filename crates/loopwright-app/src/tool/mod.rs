@@ -64,8 +64,9 @@ pub trait Tool {
         Vec::new()
     }
 
-    /// The answer row by row, where it has rows, with what happens in them told in words.
-    fn plan(_question: &Self::Question, _answer: &Self::Answer) -> Option<Plan<String>> {
+    /// The answer row by row, where it has rows, with what happens in them told in words, for the hand that is set. What
+    /// is chosen beside the answer, such as one of several ways to write it, stands in the fields.
+    fn plan(_fields: &Fields, _question: &Self::Question, _answer: &Self::Answer) -> Option<Plan<String>> {
         None
     }
 
@@ -239,6 +240,9 @@ loopwright::each_tool!(entries);
 pub fn find(id: &str) -> Option<&'static Entry> {
     TOOLS.iter().find(|tool| tool.id == id)
 }
+
+#[cfg(test)]
+mod followed;
 
 #[cfg(test)]
 mod knitted;

@@ -98,7 +98,7 @@ fn answered<T: Tool>(view: &View, name: &'static str) -> Result<Answered, (Optio
             let gifts = given::<T>(&question, &answer);
             list(vec![
                 T::show(view, &question, &answer),
-                knit::knit_offer(view, T::plan(&question, &answer).is_some()),
+                knit::knit_offer(view, T::plan(&view.fields, &question, &answer).is_some()),
                 keep::keep_offer(view, name),
                 next::next(view, &gifts),
             ])

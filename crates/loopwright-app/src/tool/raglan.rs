@@ -12,8 +12,9 @@ use crate::part::{Figure, MOST_COUNTED, Summary, View, answered, choices, counts
 use crate::store::Typed;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::raglan as words;
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
-use loopwright::raglan::{Answer, Name, Question, STITCHES, UNDERARM, USUAL_UNDERARM, answer};
+use loopwright::raglan::{Answer, Name, Question, STITCHES, UNDERARM, USUAL_UNDERARM, answer, plan};
 use loopwright::shaping::{PLAIN, Pace, ROWS, USUAL_FIRST, USUAL_LAST};
 use yew::prelude::*;
 
@@ -107,6 +108,11 @@ impl Tool for Raglan {
             (Gift::After, Value::Count(answer.needle).as_typed()),
             (Gift::Rows, Value::Count(question.rounds).as_typed()),
         ]
+    }
+
+    fn plan(_: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(question, answer);
+        Some(plan.told(|event| words::followed(&event.doing)))
     }
 
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {

@@ -13,14 +13,16 @@ use crate::form::{Field, Fields, Start, TAPE, plus_behind};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{Below, Figure, Summary, View, answered, good_to_know, row_by_row, wait, working};
 use crate::words::regauge::{self as words, ABOUT_COUNTS, ABOUT_ROWS, ABOUT_SHAPING, Column, Lead, Sentences};
+use crate::words::shaping::followed;
 use crate::words::{schedule, sizing};
 use loopwright::cast_on::EDGE;
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright::regauge::{
     Answer, Converted, KnittingKind, MEASURE, NO_REPEAT, Name, Parity, Question, REPEAT, ROWS, STITCHES, Shaped,
-    ShapingSide, USUAL_EACH, answer, places,
+    ShapingSide, USUAL_EACH, answer, places, plan,
 };
-use loopwright::shaping::EACH;
+use loopwright::shaping::{Doing, EACH};
 use loopwright::terms::{MULTIPLE, Multiple, PLUS};
 use yew::prelude::*;
 
@@ -83,6 +85,12 @@ impl Tool for Regauge {
             lengths: view.lengths(&TAPE),
         };
         shown(&sentences, &read::missing_of_shaping(&view.fields))
+    }
+
+    /// The shaping, where one is asked about.
+    fn plan(fields: &Fields, _: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(answer)?.for_hand(fields.settings().hand(), Doing::left_handed);
+        Some(plan.told(|event| followed(&event.doing)))
     }
 
     fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {

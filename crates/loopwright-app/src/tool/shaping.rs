@@ -18,8 +18,8 @@ use loopwright::bounds::Bounds;
 use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright::shaping::{
-    Answer, Ask, Asked, EACH, EDGE, Increase, KnittingKind, LastRow, Name, Order, PLAIN, Question, ROWS, STITCHES,
-    ShapedSides, Slope, USUAL_EACH, USUAL_EDGE, USUAL_FIRST, USUAL_LAST, answer,
+    Answer, Ask, Asked, Doing, EACH, EDGE, Increase, KnittingKind, LastRow, Name, Order, PLAIN, Question, ROWS,
+    STITCHES, ShapedSides, Slope, USUAL_EACH, USUAL_EDGE, USUAL_FIRST, USUAL_LAST, answer, plan,
 };
 use yew::prelude::*;
 
@@ -115,9 +115,9 @@ impl Tool for Shaping {
         ]
     }
 
-    fn plan(question: &Question, answer: &Answer) -> Option<Plan<String>> {
-        let plan = Plan::of_schedule(&answer.schedule, question.rows);
-        Some(plan.told(|_| schedule::shaping_row(&answer.schedule).to_owned()))
+    fn plan(fields: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(question, answer).for_hand(fields.settings().hand(), Doing::left_handed);
+        Some(plan.told(|event| words::followed(&event.doing)))
     }
 
     fn form(form: &Form) -> Html {

@@ -9,15 +9,17 @@ use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, element_with, list, text_element};
 use crate::part::{Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, notes, row, wait, working};
 use crate::store::Typed;
+use crate::words::followed;
 use crate::words::page::MORE;
 use crate::words::row::line;
 use crate::words::spacing as words;
 use loopwright::bounds::Bounds;
 use loopwright::choice::Key;
+use loopwright::follow::{Event, Plan};
 use loopwright::problem::Problem;
 use loopwright::spacing::{
     Answer, Ask, Asked, Decrease, Edge, EdgeKind, Fabric, Face, Increase, Knitting, MULTIPLE, Marker, Name, Order,
-    Question, STITCHES, USUAL_EDGE, Way, Working, answer,
+    Question, STITCHES, Spaced, USUAL_EDGE, Way, Working, answer, plan,
 };
 use yew::prelude::*;
 
@@ -131,6 +133,19 @@ impl Tool for Spacing {
 
     fn gifts(_: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
         vec![(Gift::After, Value::Count(answer.after).as_typed())]
+    }
+
+    fn plan(fields: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let chosen = chosen_way(fields, answer);
+        // Nobody knits from a text that is too long, and the page says what to knit instead.
+        let way = if chosen.readable {
+            chosen
+        } else {
+            &answer.ways[answer.suggested]
+        };
+        let plan = plan(question, answer, way).for_hand(fields.settings().hand(), |spaced| spaced);
+        let told = |event: &Event<Spaced>| followed::spaced(plan.knitting, event.doing, event.written.as_ref());
+        Some(plan.told(told))
     }
 
     fn form(form: &Form) -> Html {

@@ -102,7 +102,7 @@ pub fn outcome<T: Tool>(fields: &Fields) -> Answered {
 pub fn plan<T: Tool>(fields: &Fields) -> Option<Plan<String>> {
     let question = T::read(fields).ok()?;
     let answer = T::answer(&question).ok()?;
-    T::plan(&question, &answer)
+    T::plan(fields, &question, &answer)
 }
 
 fn millimetres(nm: i64) -> u64 {

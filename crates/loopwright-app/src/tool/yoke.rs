@@ -11,18 +11,21 @@ use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, list, text, text_element};
 use crate::part::{Figure, Summary, View, answered, notes, wait, working};
 use crate::store::Typed;
+use crate::words::followed;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::row;
 use crate::words::yoke as words;
 use loopwright::bounds::Bounds;
 use loopwright::cords::{Step, print_steps};
+use loopwright::follow::{Event, Plan};
 use loopwright::problem::Problem;
 use loopwright::shaping::{PLAIN, ROWS, USUAL_LAST};
+use loopwright::spacing::Spaced;
 use loopwright::terms::Multiple;
 use loopwright::units::count;
 use loopwright::yoke::{
     Answer, Division, Growth, MULTIPLE, Name, Question, Round, SHAPING_ROUNDS, STITCHES, UNDERARM, USUAL_ROUNDS,
-    USUAL_UNDERARM, answer,
+    USUAL_UNDERARM, answer, plan,
 };
 use yew::prelude::*;
 
@@ -143,6 +146,12 @@ impl Tool for Yoke {
             (Gift::Body, divided(answer, |division| division.body_round)),
             (Gift::Sleeve, divided(answer, |division| division.sleeve_round)),
         ]
+    }
+
+    fn plan(fields: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(question, answer).for_hand(fields.settings().hand(), |spaced| spaced);
+        let told = |event: &Event<Spaced>| followed::spaced(plan.knitting, event.doing, event.written.as_ref());
+        Some(plan.told(told))
     }
 
     fn show(_: &View, question: &Question, answer: &Answer) -> Html {

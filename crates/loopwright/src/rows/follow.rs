@@ -148,7 +148,13 @@ mod tests {
             rows.map(|event| event.row).take(3).collect::<Vec<_>>()
         };
         assert_eq!(purled(&question), [2, 4, 6]);
-        assert_eq!(purled(&Question { round: false, ..question }), [0; 0]);
+        assert_eq!(
+            purled(&Question {
+                round: false,
+                ..question
+            }),
+            [0; 0]
+        );
     }
 
     proptest! {

@@ -160,8 +160,8 @@ fn before(schedule: &Schedule, shaped: &Shaped) -> Option<u32> {
 mod tests {
     use super::*;
     use crate::follow::tests::work_through;
-    use crate::terms::Hand;
     use crate::shaping::{Ask, Increase, KnittingKind, Slope, answer};
+    use crate::terms::Hand;
     use proptest::prelude::*;
 
     /// From the wrong side the row begins at the other edge: the pair changes places and is purled.
@@ -217,7 +217,9 @@ mod tests {
         let plan = plan(&question, &answer(&question).unwrap()).for_hand(Hand::Left, Doing::left_handed);
         let event = &plan.events[0];
         assert_eq!(event.written.as_ref().unwrap().to_string(), "K1, M1L, K8, M1R, K1");
-        let Doing::Pair { pair, .. } = event.doing else { panic!() };
+        let Doing::Pair { pair, .. } = event.doing else {
+            panic!()
+        };
         assert_eq!((pair.first, pair.last), (Stitch::M1L, Stitch::M1R));
     }
 

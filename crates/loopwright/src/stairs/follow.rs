@@ -26,7 +26,10 @@ pub enum Doing {
     /// The row behind a turn, worked to its end.
     Back,
     /// The row that ends the short rows of an edge, worked over all that was left.
-    OverAll,
+    OverAll {
+        /// How many those are; none where there was no turn.
+        left: u32,
+    },
 }
 
 /// The steps row by row. In short rows at one edge the way back from a turn is told as well: no plain row is like it.
@@ -64,7 +67,10 @@ fn events(question: &Question, stair: &Stair) -> Vec<Event<Doing>> {
             let back = Event::new(row + 1, Change::None, Doing::Back);
             [turn].into_iter().chain(is_alone.then_some(back)).collect()
         }
-        (Way::ShortRows, true) => vec![Event::new(row, Change::None, Doing::OverAll)],
+        (Way::ShortRows, true) => {
+            let left = gone - stitches;
+            vec![Event::new(row, Change::None, Doing::OverAll { left })]
+        }
     }
 }
 
@@ -88,7 +94,7 @@ mod tests {
             (3, Doing::Back),
             (4, Doing::Turn { left: 6 }),
             (5, Doing::Back),
-            (6, Doing::OverAll),
+            (6, Doing::OverAll { left: 6 }),
         ];
         assert_eq!(told, expected);
     }

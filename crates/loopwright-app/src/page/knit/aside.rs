@@ -1,13 +1,14 @@
 //! What she looks for now and then: a row by its number, her pace, what she tapped, counters, and what helps her.
 
 use super::Page;
-use crate::form::SETTINGS;
+use crate::form::{HAND, SETTINGS, Settings};
 use crate::knit::awake::Awake;
-use crate::knit::{Comfort, Counter, Hand, MOST_COUNTERS, Tapped, can_buzz};
+use crate::knit::{Comfort, Counter, MOST_COUNTERS, Tapped, can_buzz};
 use crate::part::plain::{button, element, folded, items, text_element};
 use crate::store::Typed;
 use crate::words::{Worded, intl, knit as words};
 use loopwright::choice::Key;
+use loopwright::terms::Hand;
 use loopwright_project::knitting::Tap;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -159,13 +160,14 @@ fn switch(page: &Page, comfort: Comfort) -> Html {
 }
 
 fn leading_hand(page: &Page) -> Html {
-    let (desk, chosen) = (page.desk.clone(), Hand::chosen(page.desk));
+    let chosen = Settings::new(page.desk.fields(SETTINGS)).hand();
+    let desk = page.desk.clone();
     let onchange = Callback::from(move |event: Event| {
         let key = event.target_unchecked_into::<HtmlSelectElement>().value();
-        desk.write(SETTINGS, Hand::SETTING, Some(Typed::plain(key)));
+        desk.write(SETTINGS, HAND, Some(Typed::plain(key)));
     });
     let options = Hand::ALL.iter().map(|hand| {
-        html! { <option value={hand.key()} selected={*hand == chosen}>{ hand.words() }</option> }
+        html! { <option value={hand.key()} selected={*hand == chosen}>{ words::hand(*hand) }</option> }
     });
     html! {
         <label class="line">

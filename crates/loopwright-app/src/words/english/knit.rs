@@ -3,7 +3,7 @@
 use super::intl::{fill_pattern, fill_pattern_with, stitches};
 use loopwright::follow::learnt::Quarters;
 use loopwright::shaping::Knitting;
-use loopwright::terms::Side;
+use loopwright::terms::{Hand, Side};
 
 pub const TITLE: &str = "Knit from it";
 pub const KNIT_THIS: &str = "Knit this";
@@ -44,8 +44,6 @@ pub const ON_NEXT: &str = "Then, in the same part:";
 
 pub const STAY_AWAKE: &str = "Keep the screen awake";
 pub const BUZZ: &str = "A short buzz at each tap";
-pub const RIGHT_HANDED: &str = "right-handed";
-pub const LEFT_HANDED: &str = "left-handed: pairs lean the other way, counts stay";
 pub const HAND: &str = "I knit";
 pub const REST_REMINDER: &str = "Remind me to rest my hands";
 
@@ -68,6 +66,14 @@ const fn nouns(knitting: Knitting) -> &'static str {
     match knitting {
         Knitting::Round => "{round|rounds}",
         Knitting::Flat { .. } => "{row|rows}",
+    }
+}
+
+/// The hand that leads.
+pub const fn hand(hand: Hand) -> &'static str {
+    match hand {
+        Hand::Right => "right-handed",
+        Hand::Left => "left-handed: pairs lean the other way, counts stay",
     }
 }
 

@@ -8,6 +8,7 @@ pub mod carry;
 pub mod demo;
 pub mod doubt;
 pub mod facts;
+pub mod followed;
 pub mod frame;
 pub mod gallery;
 pub mod home;
