@@ -42,6 +42,7 @@ mod derive;
 pub mod file;
 pub mod link;
 mod outcome;
+mod own;
 mod project;
 mod reference;
 #[cfg(test)]
@@ -51,6 +52,7 @@ mod text;
 
 pub use derive::{Derived, Given, GivenText, Sheet, Toolbox, derive, given};
 pub use outcome::{All, Answered, Outcome, Totals, Trouble, sum};
+pub use own::{OwnCount, is_name, own_counts};
 pub use project::{Draft, Project, Step, StepId};
 pub use reference::Reference;
 pub use stored::Sheets;
