@@ -4,12 +4,12 @@
 mod beside;
 mod changes;
 mod facts;
+mod own;
 mod projects;
 mod schematic;
 mod step;
 mod steps;
 mod totals;
-mod typing;
 
 pub use facts::named as named_facts;
 pub use projects::choosing;
@@ -17,12 +17,11 @@ pub use step::step;
 
 use crate::desk::Desk;
 use crate::part::plain::{element, link, list, text, text_element};
-use crate::part::{Label, announced};
+use crate::part::{Label, Place, announced, typed_text};
 use crate::route::{self, Route};
 use crate::tool::Tools;
 use crate::words::project as words;
 use loopwright_project::{Project, Sheet, change, derive, stored};
-use typing::{Place, typed_text};
 use yew::prelude::*;
 
 /// All that the parts of this page are drawn from.
@@ -68,7 +67,7 @@ pub fn project(desk: &Desk) -> Html {
 fn header(page: &Page) -> Html {
     let place = Place {
         sheet: stored::PROJECT.into(),
-        field: crate::project::NAME,
+        field: crate::project::NAME.into(),
     };
     let name = typed_text(page.desk, &place, words::NAME_EXAMPLE);
     let content = vec![
