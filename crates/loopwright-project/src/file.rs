@@ -4,7 +4,7 @@
 //! |----------------------|------------------------------------------------------------------------------|
 //! | `loopwright-project` | the version of this format, `1`; what makes it a file of ours                 |
 //! | `name`               | what she calls the project                                                   |
-//! | `facts`              | what is known, a *text* for each fact                                         |
+//! | `facts`              | what is known, a *text* each; of a count of hers `count_1`, `count_1_name`    |
 //! | `were`               | facts that changed since she last looked, as they were; `null` for none      |
 //! | `steps`              | a list of steps, in their order                                              |
 //! | `next`               | the number that the next step is given                                       |

@@ -55,6 +55,8 @@ pub struct Field {
     pub kept: Keeping,
     /// Whether what stands in the field is not to be kept, only taken from what is.
     pub take_only: bool,
+    /// Whether a count may have a plus behind it, `8 + 3`.
+    pub plus: bool,
     /// Where in the form it stands.
     pub place: Place,
     /// Whether it is asked at all, as the others stand.
@@ -155,15 +157,21 @@ pub enum Start {
     From(fn(&Fields) -> String),
 }
 
-/// Under which name a field's value holds for all tools.
+/// Which facts of the project a field stands for.
 #[derive(Clone, Copy)]
 pub enum Keeping {
-    /// Under none.
+    /// None.
     Nothing,
-    /// Under this one.
+    /// This one.
     As(Kept),
-    /// Under one that depends on the other fields.
+    /// The first, and where the project does not know that, the second.
+    Either(Kept, Kept),
+    /// One that depends on the other fields.
     By(fn(&Fields) -> Kept),
+    /// None by itself: this one is offered, and once she takes it the field follows it.
+    Offered(Kept),
+    /// None by itself: every count that has a name is offered, and once she takes one the field follows it.
+    Counts,
 }
 
 /// Where in the form a field stands.
@@ -192,6 +200,7 @@ impl Field {
             example: Start::Empty,
             kept: Keeping::Nothing,
             take_only: false,
+            plus: false,
             place: Place::Open,
             asked: always,
             offered: all_options,
@@ -270,6 +279,35 @@ impl Field {
             kept: Keeping::As(name),
             ..self
         }
+    }
+
+    /// The same, where another fact is taken as long as the project does not know the first.
+    pub const fn kept_or(self, name: Kept, otherwise: Kept) -> Self {
+        Self {
+            kept: Keeping::Either(name, otherwise),
+            ..self
+        }
+    }
+
+    /// A fact that is often meant here, and not always: it is offered, and given only once she takes it.
+    pub const fn offering(self, name: Kept) -> Self {
+        Self {
+            kept: Keeping::Offered(name),
+            ..self
+        }
+    }
+
+    /// It asks for stitches, and which ones is for her to say: each count of the project is offered.
+    pub const fn offering_counts(self) -> Self {
+        Self {
+            kept: Keeping::Counts,
+            ..self
+        }
+    }
+
+    /// It takes a repeat with the stitches beside it, `8 + 3`.
+    pub const fn with_plus(self) -> Self {
+        Self { plus: true, ..self }
     }
 
     /// The same, under a name that depends on the other fields.
@@ -378,10 +416,19 @@ impl Field {
     /// The fact of the project that it stands for as the other fields stand, if for any.
     pub fn kept_name(&self, fields: &Fields) -> Option<Kept> {
         match self.kept {
-            Keeping::Nothing => None,
-            Keeping::As(name) => Some(name),
+            Keeping::Nothing | Keeping::Offered(_) | Keeping::Counts => None,
+            Keeping::As(name) | Keeping::Either(name, _) => Some(name),
             Keeping::By(name) => Some(name(fields)),
         }
+    }
+
+    /// The facts that it asks for, in the order in which it does.
+    pub fn asked_facts(&self, fields: &Fields) -> Vec<Kept> {
+        let otherwise = match self.kept {
+            Keeping::Either(_, otherwise) => Some(otherwise),
+            Keeping::Nothing | Keeping::As(_) | Keeping::By(_) | Keeping::Offered(_) | Keeping::Counts => None,
+        };
+        self.kept_name(fields).into_iter().chain(otherwise).collect()
     }
 
     /// The title below which it lies folded away.
@@ -430,7 +477,8 @@ macro_rules! fields {
             $($names::$name => (),)+
         };
 
-        $(const _: fn($members) = |name| match name {
+        $(#[allow(unreachable_patterns)]
+        const _: fn($members) = |name| match name {
             $($members::$member => (),)+
         };)?
     };

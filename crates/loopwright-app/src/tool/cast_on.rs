@@ -9,7 +9,8 @@ use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader, Start, TAPE, plus_behind, read_multiple};
 use crate::part::plain::{button, element, items, list, status, text, text_element};
 use crate::part::{
-    Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, good_to_know, keep_offer, wait, working,
+    Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, good_to_know, keep_count, keep_offer,
+    wait, working,
 };
 use crate::store::Typed;
 use crate::words::intl::number;
@@ -44,12 +45,17 @@ const NAMED: &[State] = &[
 
 fields! { FIELDS of Name, words::label;
     Knitting => Field::choice::<Working>().in_sentence(),
-    Width => Field::length(&TAPE, WIDTH).labelled_by(width_label),
+    Width => Field::length(&TAPE, WIDTH).labelled_by(width_label).offering(Kept::Girth),
     Gauge => Field::gauge().kept(Kept::GaugeStitches),
-    Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
+    Multiple => Field::count(MULTIPLE)
+        .with_plus()
+        .starts(Start::Count(Multiple::ANY.of))
+        .kept(Kept::Multiple)
+        .folded(MORE),
     Plus => Field::count(PLUS).starts(Start::From(plus_start)).folded(MORE),
     Edge => Field::count(EDGE)
         .starts(Start::Count(USUAL_EDGE))
+        .kept(Kept::Edge)
         .folded(MORE)
         .only_if(is_flat)
         .remarked(words::OUTSIDE),
@@ -148,6 +154,7 @@ impl Tool for CastOn {
             text_element("p", "quiet", words::NEIGHBOURS),
             items("ul", words::neighbours(answer, lengths)),
             list(offers.collect()),
+            keep_count(view, answer.pick.worked),
             counting(view, answer),
             good_to_know(answer.notes.iter().map(words::note).collect()),
             working(words::steps(question, answer, lengths), words::SOURCE),

@@ -33,7 +33,11 @@ fields! { FIELDS of Name, words::label;
     Pattern => Field::gauge().beside(Name::PatternRows.key()).kept(Kept::PatternStitches),
     Own => Field::gauge().beside(Name::OwnRows.key()).kept(Kept::GaugeStitches),
     Counts => Field::counts(words::EXAMPLE_COUNTS),
-    Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(ABOUT_COUNTS),
+    Multiple => Field::count(MULTIPLE)
+        .with_plus()
+        .starts(Start::Count(Multiple::ANY.of))
+        .kept(Kept::Multiple)
+        .folded(ABOUT_COUNTS),
     Plus => Field::count(PLUS).starts(Start::From(plus)).folded(ABOUT_COUNTS),
     Wanted => Field::length(&TAPE, MEASURE).folded(ABOUT_COUNTS),
     Knitting => Field::choice::<KnittingKind>().folded(ABOUT_COUNTS),
@@ -46,8 +50,8 @@ fields! { FIELDS of Name, words::label;
     Rows => Field::counts(words::EXAMPLE_ROWS).folded(ABOUT_ROWS),
     Length => Field::length(&TAPE, MEASURE).folded(ABOUT_ROWS),
     RowRepeat => Field::count(REPEAT).starts(Start::Count(NO_REPEAT)).folded(ABOUT_ROWS),
-    From => Field::count(STITCHES).folded(ABOUT_SHAPING),
-    To => Field::count(STITCHES).folded(ABOUT_SHAPING),
+    From => Field::count(STITCHES).offering_counts().folded(ABOUT_SHAPING),
+    To => Field::count(STITCHES).offering_counts().folded(ABOUT_SHAPING),
     ShapingRows => Field::count(ROWS).folded(ABOUT_SHAPING),
     Each => Field::count(EACH).starts(Start::Count(USUAL_EACH)).folded(ABOUT_SHAPING),
     Sides => Field::choice::<ShapingSide>().folded(ABOUT_SHAPING),

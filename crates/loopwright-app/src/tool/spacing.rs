@@ -4,10 +4,12 @@ use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::needle::{self, Needle};
 use crate::fields;
-use crate::form::kept::Value;
+use crate::form::kept::{Kept, Value};
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, element_with, list, text_element};
-use crate::part::{Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, notes, row, wait, working};
+use crate::part::{
+    Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, keep_count, notes, row, wait, working,
+};
 use crate::store::Typed;
 use crate::words::followed;
 use crate::words::page::MORE;
@@ -52,7 +54,7 @@ const NAMED: &[State] = &[
 ];
 
 fields! { FIELDS of Name, words::label;
-    Stitches => Field::count(STITCHES).in_sentence(),
+    Stitches => Field::count(STITCHES).offering_counts().in_sentence(),
     Ask => Field::choice::<Asked>().in_sentence(),
     Amount => Field::count(AMOUNTS).in_sentence(),
     Plus => Field::count(Bounds::new(0, MULTIPLE.most)).starts(Start::Count(0)).in_sentence().only_if(is_multiple),
@@ -63,6 +65,7 @@ fields! { FIELDS of Name, words::label;
     Marker => Field::choice::<Marker>().folded(MORE).only_if(is_round),
     EdgePlain => Field::count(Bounds::new(0, STITCHES.most))
         .starts(Start::Count(USUAL_EDGE))
+        .offering(Kept::Edge)
         .folded(MORE)
         .only_if(has_plain_edge),
     Face => Field::choice::<Face>().folded(MORE),
@@ -260,6 +263,7 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
         figure(answer, marks, round),
         listed,
         notes(answer.notes.iter().map(words::note).collect(), &way.row),
+        keep_count(view, answer.after),
         working(answer.steps.iter().map(words::step).collect(), words::SOURCE),
     ])
 }

@@ -50,7 +50,10 @@ const RAISED: Start = Start::Length(Length::from_mm(25));
 
 fields! { FIELDS of Name, words::label;
     Way => Field::choice::<Work>().in_sentence(),
-    Stitches => Field::count(STITCHES).labelled_by(stitches_label).in_sentence(),
+    Stitches => Field::count(STITCHES)
+        .labelled_by(stitches_label)
+        .offering_counts()
+        .in_sentence(),
     Place => Field::choice::<Place>().in_sentence().only_if(is_edge),
     Steps => Field::count(STEPS).starts(Start::From(rows_as_typed)).in_sentence().only_if(asks_steps),
     Rows => Field::count(ROWS).starts(Start::From(steps_as_typed)).in_sentence().only_if(asks_rows),

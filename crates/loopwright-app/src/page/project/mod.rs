@@ -4,6 +4,7 @@
 mod beside;
 mod changes;
 mod facts;
+mod own;
 mod pace;
 mod projects;
 mod schematic;
@@ -11,7 +12,6 @@ mod step;
 mod steps;
 mod totals;
 mod tracks;
-mod typing;
 
 pub use facts::named as named_facts;
 pub use projects::choosing;
@@ -19,13 +19,12 @@ pub use step::step;
 
 use crate::desk::Desk;
 use crate::part::plain::{element, link, list, text, text_element};
-use crate::part::{Label, announced};
+use crate::part::{Label, Place, announced, typed_text};
 use crate::project::together::{Knitted, knitted};
 use crate::route::{self, Route};
 use crate::tool::Tools;
 use crate::words::project as words;
 use loopwright_project::{Project, Sheet, StepId, change, derive, stored};
-use typing::{Place, typed_text};
 use yew::prelude::*;
 
 /// All that the parts of this page are drawn from.
@@ -75,7 +74,7 @@ pub fn project(desk: &Desk) -> Html {
 fn header(page: &Page) -> Html {
     let place = Place {
         sheet: stored::PROJECT.into(),
-        field: crate::project::NAME,
+        field: crate::project::NAME.into(),
     };
     let name = typed_text(page.desk, &place, words::NAME_EXAMPLE);
     let content = vec![

@@ -11,7 +11,7 @@ use crate::project::{steps, undo};
 use crate::route::{self, Route};
 use crate::store::Typed;
 use crate::tool;
-use crate::words::{knit as knit_words, project as words, tracks as track_words, whole};
+use crate::words::{knit as knit_words, known, project as words, tracks as track_words, whole};
 use loopwright::spacing;
 use loopwright_project::{Answered, Derived, Step, StepId, Trouble};
 use yew::prelude::*;
@@ -96,6 +96,7 @@ fn item(page: &Page, step: &Step, ends: [bool; 2]) -> Html {
         element("div", "line", head),
         tracks::line(&page.project, &page.sheet, step),
         derived.map_or_else(Html::default, |derived| outcome(step, derived)),
+        derived.map_or_else(Html::default, |derived| unread(page, step, derived)),
         knit(page.desk, step),
     ];
     let class = if is_moved { "moved" } else { "" };
@@ -127,6 +128,17 @@ fn outcome(step: &Step, derived: &Derived) -> Html {
         ]),
         Err(why) => text_element("p", "advice", why),
     }
+}
+
+/// What the step asks of the project and cannot read there: beside an answer as well, which then stands on something else.
+fn unread(page: &Page, step: &Step, derived: &Derived) -> Html {
+    let Some(tool) = tool::find(&step.tool) else {
+        return Html::default();
+    };
+    let fields = Fields::new(tool.fields, step.fields.clone(), Default::default()).with_given(derived.given.clone());
+    let unread = fields.unread_facts(&page.project.facts).into_iter();
+    let said = unread.map(|(kept, typed)| known::unread(kept.label(), typed.text.trim()));
+    list(said.map(|sentence| text_element("p", "advice", sentence)).collect())
 }
 
 fn counts(step: &Step, derived: &Derived) -> String {

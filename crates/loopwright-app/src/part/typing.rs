@@ -12,18 +12,18 @@ pub struct Place {
     /// The sheet.
     pub sheet: String,
     /// The field.
-    pub field: &'static str,
+    pub field: String,
 }
 
 impl Place {
     /// The id of the element that it is typed into.
     pub fn id(&self) -> String {
-        [&self.sheet.replace('.', "-"), "-", self.field].concat()
+        [&self.sheet.replace('.', "-"), "-", &self.field].concat()
     }
 
     /// What stands there.
     pub fn text(&self, desk: &Desk) -> String {
-        desk.text(&self.sheet, self.field)
+        desk.text(&self.sheet, &self.field)
             .map_or_else(String::new, |typed| typed.text)
     }
 }
@@ -37,7 +37,7 @@ pub fn typed_text(desk: &Desk, place: &Place, example: &str) -> Html {
             let text = event.target_unchecked_into::<HtmlInputElement>().value();
             desk.write(
                 &place.sheet,
-                place.field,
+                &place.field,
                 (!text.is_empty()).then(|| Typed::plain(text)),
             );
         }
