@@ -19,8 +19,8 @@ pub enum Doing {
     Scattered(Spaced),
 }
 
-/// A flare with more increases than this in all has no rounds written out: it would take long, and nobody knits so many.
-pub const MOST_WRITTEN: u32 = 20_000;
+/// A flare with more increases than this in all has no rounds written out: to space them would keep the page waiting.
+pub const MOST_WRITTEN: u32 = 5_000;
 
 /// The flare round by round, from neck to hem.
 ///
