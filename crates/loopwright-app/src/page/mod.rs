@@ -15,6 +15,7 @@ pub mod project;
 mod scan;
 mod search;
 mod storage;
+mod understood;
 mod units;
 mod whole;
 
