@@ -131,7 +131,7 @@ fn ways(desk: &Desk, reading: &Reading, is_empty: bool) -> Html {
     let keep = {
         let (desk, project) = (desk.clone(), reading.project.clone());
         move |_| {
-            project::bring_in(&desk, &project);
+            project::bringing::bring_in(&desk, &project);
             route::replace(&Route::Project);
         }
     };

@@ -6,7 +6,7 @@ use loopwright_project::file::{FileError, Place};
 pub const TITLE: &str = "A project to look at";
 pub const NOT_OPENED: &str = "This cannot be opened";
 pub const UNNAMED: &str = "A project without a name";
-pub const NOT_YET: &str = "This is only to look at: nothing of it is kept yet, and your own projects stay as they are.";
+pub const NOT_YET: &str = "This is only to look at: nothing of it is kept yet. Kept, it becomes one more project and is opened, your own stay as they are, and you can undo it there.";
 pub const FACTS: &str = "What is known";
 pub const STEPS: &str = "Steps";
 pub const DRAFTS: &str = "Begun, and no step yet";
