@@ -50,6 +50,7 @@ mod stairs;
 mod states;
 mod steps;
 mod still;
+mod storage;
 mod strangers;
 mod swatch;
 mod tail;
@@ -174,6 +175,12 @@ scenarios! {
         carry::a_project_goes_out_and_comes_in,
         carry::a_hostile_link_gets_its_sentence_and_changes_nothing,
         carry::a_hostile_file_gets_its_sentence_and_changes_nothing,
+        carry::a_later_versions_project_is_looked_at_and_kept_in_part,
+        carry::what_was_brought_in_is_undone_after_a_reload_too,
+        carry::a_project_too_long_for_a_picture_says_so,
+        storage::a_newer_version_in_another_window_is_given_way_to,
+        storage::a_storage_cleared_from_another_window_takes_nothing_away,
+        storage::a_disc_that_was_full_is_not_trusted_until_a_copy_is_saved,
         guest::the_single_file_computes,
         one_file::she_takes_the_workbox_along_as_one_file,
         one_file::a_workbox_in_one_file_gives_a_copy_and_takes_it,
@@ -226,6 +233,7 @@ scenarios! {
         project::two_windows_hear_of_each_other,
         knit::two_windows_add_up,
         knit::ten_thousand_taps_lose_nothing_that_was_shown_as_kept,
+        storage::a_storage_cleared_by_the_browser_takes_nothing_away,
         still::on_a_phone_the_answer_is_in_the_window,
         snapshot::every_state_says_what_it_said,
         heights::every_tool_is_as_high_as_the_table_says,

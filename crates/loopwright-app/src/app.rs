@@ -8,7 +8,7 @@ use crate::one_file;
 use crate::page::embed::{self, Embedded};
 use crate::page::knit::Knit;
 use crate::page::{self, light, light::Light};
-use crate::part::plain::{button, element, element_with, link, list, status, text, text_element};
+use crate::part::plain::{button, element, element_with, list, text, text_element};
 use crate::route::{self, Route, use_route};
 use crate::tool;
 use crate::words::{brought, knit as knit_words, page as words, project};
@@ -68,21 +68,8 @@ fn shell(desk: &Desk, route: &Route, offline: Offline) -> Html {
         element("header", "top", vec![element("nav", "", ways)]),
         update(desk, offline),
         element_with("main", &place, vec![page(desk, route, offline)]),
-        footer(desk),
+        page::footer(desk),
     ])
-}
-
-/// What may be said about the storage. A page that is one file may be opened elsewhere next time, so a copy is offered.
-fn footer(desk: &Desk) -> Html {
-    let mut content = vec![status(text(page::keeping(&desk.status().keeping).into()))];
-    if one_file::is_opened() {
-        let desk = desk.clone();
-        let save = Callback::from(move |_| page::save_copy(&desk));
-        content.push(button(words::COPY_BEFORE_CLOSING.into(), save));
-        let about = route::print(&Route::About);
-        content.push(link(about, vec![text(words::BRING_BACK.into())]));
-    }
-    element("footer", "keeping", content)
 }
 
 fn nav_link(here: &Route, there: &Route, name: &'static str) -> Html {

@@ -109,6 +109,16 @@ impl Sheets {
         self.written.iter().rev().map(String::as_str)
     }
 
+    /// The changes that make all of this out of nothing, in the order in which its sheets were last written to.
+    pub fn entries(&self) -> Vec<Entry> {
+        let of_sheet = |sheet: &String| {
+            let fields = self.sheets.get(sheet).into_iter().flatten();
+            let entry = |(field, typed): (&String, &Typed)| Entry::new(sheet, field, Some(typed.clone()));
+            fields.map(entry).collect::<Vec<Entry>>()
+        };
+        self.written.iter().flat_map(of_sheet).collect()
+    }
+
     fn note_written(&mut self, sheet: &str, is_gone: bool) {
         let is_last = self.written.last().is_some_and(|last| last == sheet);
         if is_last && !is_gone {

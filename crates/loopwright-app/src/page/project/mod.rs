@@ -18,8 +18,9 @@ pub use projects::choosing;
 pub use step::step;
 
 use crate::desk::Desk;
-use crate::part::plain::{element, link, list, text, text_element};
+use crate::part::plain::{button, element, link, list, text, text_element};
 use crate::part::{Label, Place, announced, typed_text};
+use crate::project::bringing;
 use crate::project::together::{Knitted, knitted};
 use crate::route::{self, Route};
 use crate::tool::Tools;
@@ -85,6 +86,7 @@ fn header(page: &Page) -> Html {
             "quantity",
             vec![Label::Shown(words::NAME).draw(&place.id()), name],
         ),
+        brought_in(page),
     ];
     element("header", "", content)
 }
@@ -93,6 +95,21 @@ fn header(page: &Page) -> Html {
 fn names(project: &Project, steps: impl Iterator<Item = StepId>) -> Vec<String> {
     let name = |id| project.step(id).map_or_else(String::new, |step| step.name.clone());
     steps.map(name).collect()
+}
+
+/// What was brought in last can be taken out again.
+fn brought_in(page: &Page) -> Html {
+    let desk = page.desk.clone();
+    if !bringing::can_undo(&desk.newest(), desk.project_id()) {
+        return Html::default();
+    }
+    let what = words::brought_in(page.project.name.trim());
+    let undo = move |_| desk.write_stored(bringing::undo(&desk.newest(), desk.project_id()));
+    element(
+        "p",
+        "brought-in",
+        vec![button(words::undo(&what), Callback::from(undo))],
+    )
 }
 
 /// The tools, from which every step comes.
