@@ -1,7 +1,7 @@
 //! A project that a link or a file brings, looked at before anything of it is kept. Keeping it makes a project of its own,
 //! so that nothing is ever written over. One that cannot be read gets a sentence, and changes nothing.
 
-use super::project::named_facts;
+use super::project::{named_facts, own_named};
 use crate::desk::Desk;
 use crate::part::plain::{button, element, link, list, text, text_element};
 use crate::project;
@@ -9,7 +9,7 @@ use crate::route::{self, Route};
 use crate::tool;
 use crate::words::{brought as words, page};
 use loopwright_project::file::{FileError, Place, Reading};
-use loopwright_project::{Project, Typed};
+use loopwright_project::{OwnCount, Project, Typed, own_counts};
 use std::cell::RefCell;
 use yew::prelude::*;
 
@@ -98,7 +98,7 @@ fn holds(desk: &Desk, reading: &Reading) -> Html {
     let mut content = vec![
         text_element("p", "quiet", words::TITLE),
         text_element("h1", "", name.to_owned()),
-        text_element("p", "", words::holds(project.facts.len(), project.steps.len())),
+        text_element("p", "", words::holds(number_of_facts(project), project.steps.len())),
         facts(project),
         steps(project),
         drafts(project),
@@ -133,8 +133,17 @@ fn ways(desk: &Desk, project: &Project) -> Html {
 }
 
 fn facts(project: &Project) -> Html {
-    let facts = project.facts.iter().map(|(key, typed)| fact(key, typed));
-    under(words::FACTS, "ul", listed(facts))
+    let others = project.facts.iter().filter(|(key, _)| OwnCount::of_key(key).is_none());
+    let mut facts: Vec<String> = others.map(|(key, typed)| fact(key, typed)).collect();
+    let own = own_named(&project.facts).into_iter();
+    facts.extend(own.map(|(name, number)| words::fact(&name, &number)));
+    under(words::FACTS, "ul", listed(facts.into_iter()))
+}
+
+/// How many facts there are: a count of hers and its name are one.
+fn number_of_facts(project: &Project) -> usize {
+    let others = project.facts.keys().filter(|key| OwnCount::of_key(key).is_none());
+    others.count() + own_counts(&project.facts).len()
 }
 
 /// A fact as it stands in a sentence; one that this version does not know as it was typed.

@@ -52,6 +52,7 @@ fn one(desk: &Desk, known: &Fields, own: OwnCount) -> Html {
         let place = Place {
             sheet: SHEET.into(),
             field: key,
+            stays: true,
         };
         let content = vec![Label::Shown(label).draw(&place.id()), typed_text(desk, &place, example)];
         element("div", "quantity", content)
