@@ -4,6 +4,7 @@
 //! On the sheet `projects` lies the number of the open project, and of each other one how it stands. The first project is
 //! there without anybody making it, so that nobody has to before a first sum.
 
+pub mod counts;
 pub mod demo;
 pub mod schematic;
 pub mod steps;
