@@ -254,6 +254,10 @@ pub async fn a_count_has_a_name_of_her_own(stage: &mut Stage) -> Result<()> {
         Go("#/project"),
         Button(".own-counts", "Take away"),
         Hides("#known-count_1", "it was taken away"),
+        Go("#/spacing"),
+        Holds("#spacing-stitches", ""),
+        Says(".known", "does not know it any more"),
+        Go("#/project"),
         Button(".own-counts", "Undo: took away \u{201c}<b>\u{1f9f6}</b>\u{201d}"),
         Holds("#known-count_1", "84"),
     ];
@@ -265,7 +269,7 @@ pub async fn a_fact_that_cannot_be_read_is_said(stage: &mut Stage) -> Result<()>
     let steps = [
         Open("#/project"),
         Type("#known-bust", "wide"),
-        Unfold,
+        Press("details:has(#known-sizes) summary"),
         Type("#known-sizes", "86, ninety"),
         Says(".known-facts", "ninety"),
         Go("#/sizing"),

@@ -2,7 +2,7 @@
 //! so that nothing is ever written over. One that cannot be read gets a sentence, and changes nothing. Of one that a later
 //! version made, what this one understands is shown, and what it does not is counted and named before it can be kept.
 
-use super::project::named_facts;
+use super::project::{named_facts, own_named};
 use super::understood::understood;
 use crate::desk::Desk;
 use crate::part::plain::{button, element, link, list, text, text_element};
@@ -11,7 +11,7 @@ use crate::route::{self, Route};
 use crate::tool;
 use crate::words::{brought as words, page};
 use loopwright_project::file::{FileError, MadeBy, Reading};
-use loopwright_project::{Project, Typed};
+use loopwright_project::{OwnCount, Project, Typed, own_counts};
 use std::cell::RefCell;
 use yew::prelude::*;
 
@@ -96,7 +96,7 @@ fn holds(desk: &Desk, reading: &Reading) -> Html {
         content.push(text_element("p", "later", words::LATER));
     }
     content.extend([
-        text_element("p", "", words::holds(project.facts.len(), project.steps.len())),
+        text_element("p", "", words::holds(number_of_facts(project), project.steps.len())),
         facts(project),
         steps(project),
         drafts(project),
@@ -150,8 +150,17 @@ fn ways(desk: &Desk, reading: &Reading, is_empty: bool) -> Html {
 }
 
 fn facts(project: &Project) -> Html {
-    let facts = project.facts.iter().map(|(key, typed)| fact(key, typed));
-    under(words::FACTS, "ul", listed(facts))
+    let others = project.facts.iter().filter(|(key, _)| OwnCount::of_key(key).is_none());
+    let mut facts: Vec<String> = others.map(|(key, typed)| fact(key, typed)).collect();
+    let own = own_named(&project.facts).into_iter();
+    facts.extend(own.map(|(name, number)| words::fact(&name, &number)));
+    under(words::FACTS, "ul", listed(facts.into_iter()))
+}
+
+/// How many facts there are: a count of hers and its name are one.
+fn number_of_facts(project: &Project) -> usize {
+    let others = project.facts.keys().filter(|key| OwnCount::of_key(key).is_none());
+    others.count() + own_counts(&project.facts).len()
 }
 
 /// A fact as it stands in a sentence; one that this version does not know as it was typed.

@@ -122,11 +122,14 @@ fn step_name(desk: &Desk, step: StepId) -> String {
     name.map_or_else(String::new, |name| name.text)
 }
 
-/// Beside a field whose text came from a step that was taken out: that it did.
+/// Beside a field whose text came from what is gone, a step or a fact that was taken away: that it did.
 fn gone_beside(view: &View, path: FieldPath) -> Vec<Html> {
     let from = view.sheet.desk.text(&from_sheet(view.sheet.id), &path.stored());
     match from.and_then(|typed| Reference::parse(&typed.text)) {
         Some(gone @ Reference::Gone(_)) => vec![text_element("span", "own", source(&gone, &view.sheet.desk))],
+        Some(Reference::Fact(_)) if !view.fields.is_typed_at(path) => {
+            vec![text_element("span", "own", words::NO_LONGER_KNOWN)]
+        }
         Some(Reference::Fact(_) | Reference::Step { .. }) | None => Vec::new(),
     }
 }

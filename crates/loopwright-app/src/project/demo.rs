@@ -160,7 +160,8 @@ pub fn fronts(neck: &str) -> Project {
     };
     let armhole = shaping(words::ARMHOLE, "12", "60", "1").typed(shaping::Name::Stitches, "50");
     let armhole = project.add(armhole.step);
-    let mut neck = shaping(words::FRONT_NECK, neck, "20", "4").typed(shaping::Name::Sides, shaping::ShapedSides::Any.key());
+    let mut neck =
+        shaping(words::FRONT_NECK, neck, "20", "4").typed(shaping::Name::Sides, shaping::ShapedSides::Any.key());
     neck.step.set_alongside(Some(armhole));
     neck.step.from_row = "41".into();
     project.add(neck.step);

@@ -5,6 +5,7 @@
 //! there without anybody making it, so that nobody has to before a first sum.
 
 pub mod bringing;
+pub mod counts;
 pub mod demo;
 pub mod schematic;
 pub mod steps;

@@ -156,7 +156,6 @@ fn given_on(desk: &Desk, tool: &str, typed: &Texts) -> Given {
 mod tests {
     use super::*;
     use crate::form::Settings;
-    use loopwright::choice::Key;
 
     fn unread(tool: &str, typed: &[(&str, &str)], known: &[(&str, &str)]) -> Vec<&'static str> {
         let texts = |pairs: &[(&str, &str)]| -> store::Fields {

@@ -9,6 +9,9 @@ use loopwright_project::{OwnCount, own_counts};
 /// The counts that every project has a name for, in the order in which a garment is worked.
 const COUNTS: [Kept; 5] = [Kept::CastOn, Kept::Neck, Kept::Body, Kept::Sleeve, Kept::Underarm];
 
+/// So many counts of her own are looked at: more are nobody's garment, and a file of a stranger must not stop the page.
+const MOST_OWN: usize = 200;
+
 /// What a count is called.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Called {
@@ -103,7 +106,7 @@ pub fn named_counts(known: &Fields) -> Vec<NamedCount> {
         called: Called::Kept(kept),
         typed: text(kept.key()),
     });
-    let own = own_counts(known).into_iter().map(|count| NamedCount {
+    let own = own_counts(known).into_iter().take(MOST_OWN).map(|count| NamedCount {
         key: count.key(),
         called: Called::Own(count.name(known).to_owned()),
         typed: text(&count.key()),

@@ -8,7 +8,7 @@ use crate::form::{Field, Fields, NEEDLE, Reader, SETTINGS, Settings, Start, TAPE
 use crate::part::plain::{element, text_element};
 use crate::part::{Form, Sheet, View};
 use crate::store::Typed;
-use crate::words::facts as words;
+use crate::words::{facts as words, known};
 use loopwright::choice::Key;
 use loopwright::problem::{Kind, Problem};
 use loopwright::sizing::Listed;
@@ -17,6 +17,8 @@ use loopwright::terms::{MULTIPLE, PLUS};
 use loopwright::units::count::read_plus;
 use loopwright::units::printed::Unread;
 use loopwright::{cast_on, cords, sizing, yarn, yoke};
+use loopwright_project::{Texts, own_counts};
+use std::collections::BTreeMap;
 use yew::prelude::*;
 
 fields! { FIELDS of Kept, Kept::label;
@@ -88,6 +90,27 @@ pub fn named() -> impl Iterator<Item = (&'static str, &'static str, impl Fn(&Typ
     })
 }
 
+/// What a project calls its own counts, in their order, each with its number as typed: those of one name together.
+pub fn own_named(facts: &Texts) -> Vec<(String, String)> {
+    let mut told: Vec<(String, String)> = Vec::new();
+    let mut places: BTreeMap<String, usize> = BTreeMap::new();
+    for own in own_counts(facts) {
+        let name = match own.name(facts) {
+            "" => known::own_name(""),
+            name => name.to_owned(),
+        };
+        let number = facts.get(&own.key()).map_or("", |typed| typed.text.trim());
+        match places.get(&name).and_then(|place| told.get_mut(*place)) {
+            Some((_, numbers)) => *numbers = known::and(numbers, number),
+            None => {
+                places.insert(name.clone(), told.len());
+                told.push((name, number.to_owned()));
+            }
+        }
+    }
+    told
+}
+
 /// What cannot be read.
 fn problems(fields: &Fields) -> Vec<Problem> {
     let mut reader = Reader::new(fields);
@@ -146,17 +169,17 @@ mod tests {
     use crate::tool::TOOLS;
     use loopwright_project::Trouble;
 
-    fn known(link: &str) -> Fields {
+    fn typed(link: &str) -> Fields {
         let typed = route::to_fields(&route::parse_query(link));
         Fields::new(FIELDS, typed, Settings::default())
     }
 
     #[test]
     fn what_cannot_be_read_is_pointed_at_and_nothing_else() {
-        assert!(problems(&known("")).is_empty());
+        assert!(problems(&typed("")).is_empty());
         let all = "gauge_stitches=22&bust=94&needle=US 6&cast_on=96&ball_mass=50&tip=12&sizes=86 (94)";
-        assert!(problems(&known(all)).is_empty());
-        let wrong = problems(&known("gauge_stitches=22 cm&bust=wide&needle=4&cast_on=7 1/2"));
+        assert!(problems(&typed(all)).is_empty());
+        let wrong = problems(&typed("gauge_stitches=22 cm&bust=wide&needle=4&cast_on=7 1/2"));
         let mut keys: Vec<&str> = wrong.iter().map(|problem| problem.field.key()).collect();
         keys.sort_unstable();
         assert_eq!(keys, ["bust", "cast_on", "gauge_stitches"]);
@@ -215,5 +238,23 @@ mod tests {
                 assert_eq!(row.counts, field.counts, "{} {}", tool.id, field.key);
             }
         }
+    }
+
+    #[test]
+    fn counts_of_her_own_are_told_by_their_names() {
+        let facts = [
+            ("count_1", "96"),
+            ("count_1_name", "hood"),
+            ("count_3_name", "cuff"),
+            ("count_4", "90"),
+            ("count_4_name", " hood"),
+            ("bust", "92"),
+        ];
+        let facts = facts.map(|(key, text)| (key.to_owned(), Typed::plain(text)));
+        let told = own_named(&facts.into());
+        assert_eq!(
+            told,
+            [("hood".to_owned(), "96, 90".to_owned()), ("cuff".into(), String::new())]
+        );
     }
 }

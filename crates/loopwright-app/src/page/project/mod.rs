@@ -13,7 +13,7 @@ mod steps;
 mod totals;
 mod tracks;
 
-pub use facts::named as named_facts;
+pub use facts::{named as named_facts, own_named};
 pub use projects::choosing;
 pub use step::step;
 
@@ -76,6 +76,7 @@ fn header(page: &Page) -> Html {
     let place = Place {
         sheet: stored::PROJECT.into(),
         field: crate::project::NAME.into(),
+        stays: false,
     };
     let name = typed_text(page.desk, &place, words::NAME_EXAMPLE);
     let content = vec![

@@ -2,17 +2,17 @@
 //! more by a tap, and one fewer, which can be undone.
 
 use crate::desk::Desk;
-use crate::desk::undo::become_exactly;
-use crate::form::kept::{Called, SHEET, name_trouble};
+use crate::form::kept::{SHEET, name_trouble};
 use crate::part::plain::{button, element, list, quiet_button, text_element};
 use crate::part::{Label, Place, name_sentence, typed_text};
-use crate::project::undo::{undo, undoable, what};
-use crate::store::{Fields, SheetId, Typed};
+use crate::project::counts;
+use crate::project::undo::{undo, what};
+use crate::store::{Fields, Typed};
 use crate::words::{facts as words, problem, project};
 use loopwright::problem::Kind;
 use loopwright::tail::STITCHES;
 use loopwright::units::count;
-use loopwright_project::{OwnCount, own_counts, stored};
+use loopwright_project::{OwnCount, own_counts};
 use yew::prelude::*;
 
 /// The most that are shown: a file of a stranger may hold any number.
@@ -34,7 +34,7 @@ pub fn own(desk: &Desk) -> Html {
     }
     let add = {
         let desk = desk.clone();
-        move |_| desk.write(SHEET, &desk.project().next_own_count().key(), Some(Typed::plain("")))
+        move |_| desk.write_stored(counts::add(&desk.newest(), desk.project_id(), Typed::plain("")))
     };
     let taps = vec![button(words::ADD_COUNT.into(), Callback::from(add)), undoing(desk)];
     content.push(element("div", "taken", taps));
@@ -52,6 +52,7 @@ fn one(desk: &Desk, known: &Fields, own: OwnCount) -> Html {
         let place = Place {
             sheet: SHEET.into(),
             field: key,
+            stays: true,
         };
         let content = vec![Label::Shown(label).draw(&place.id()), typed_text(desk, &place, example)];
         element("div", "quantity", content)
@@ -82,21 +83,7 @@ fn unread(known: &Fields, own: OwnCount) -> Option<String> {
 
 fn taking_away(desk: &Desk, own: OwnCount) -> Html {
     let desk = desk.clone();
-    let take_away = move |_| {
-        let sheets = desk.newest();
-        let mut known = desk.fields(SHEET);
-        let name = Called::Own(own.name(&known).to_owned()).in_sentence();
-        known.remove(&own.key());
-        known.remove(&own.name_key());
-        let stored = SheetId::within(desk.project_id(), stored::FACTS).to_string();
-        let entries = become_exactly(&sheets, &stored, &known);
-        desk.write_stored(undoable(
-            &sheets,
-            desk.project_id(),
-            &words::taking_away(&name),
-            entries,
-        ));
-    };
+    let take_away = move |_| desk.write_stored(counts::take_away(&desk.newest(), desk.project_id(), own));
     quiet_button(words::TAKE_AWAY.into(), Callback::from(take_away))
 }
 

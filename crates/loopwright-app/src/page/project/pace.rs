@@ -19,6 +19,7 @@ pub fn pace(desk: &Desk, whole: &Whole) -> Html {
     let place = Place {
         sheet: PROJECT.into(),
         field: PACE.into(),
+        stays: false,
     };
     let field = typed_text(desk, &place, words::PACE_EXAMPLE);
     let said = match whole.time {

@@ -40,6 +40,7 @@ fn about(desk: &Desk, project: &Project, step: &Step) -> Html {
     let place = |about: About| Place {
         sheet: about_sheet(step.id),
         field: about.key().into(),
+        stays: false,
     };
     let field = |about, label: &'static str, example| {
         let place = place(about);

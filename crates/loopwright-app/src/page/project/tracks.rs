@@ -96,6 +96,7 @@ pub fn fields(desk: &Desk, project: &Project, step: &Step) -> Vec<Html> {
     let place = |about: About| Place {
         sheet: about_sheet(step.id),
         field: about.key().into(),
+        stays: false,
     };
     let (along, row) = (place(About::Alongside), place(About::FromRow));
     let quantity = |label: &'static str, id: &str, control| {

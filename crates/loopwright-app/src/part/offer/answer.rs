@@ -79,6 +79,7 @@ fn naming(desk: &Desk, own: OwnCount) -> Html {
     let place = Place {
         sheet: SHEET.into(),
         field: own.name_key(),
+        stays: true,
     };
     let mut content = vec![
         Label::Shown(words::NAME_IT).draw(&place.id()),

@@ -5,6 +5,7 @@ use loopwright::tables::yarn_weight::Weight;
 pub const TAKEN: &str = "the same as in the project";
 pub const FROM_PROJECT: &str = "\u{21b3} from the project";
 pub const BACK: &str = "Back to the project\u{2019}s";
+pub const NO_LONGER_KNOWN: &str = "This came from the project, which does not know it any more.";
 pub const TO_PROJECT: &str = "To the project";
 pub const COUNTS: &str = "From the project:";
 pub const MORE_COUNTS: &str = "More counts";
@@ -82,6 +83,11 @@ pub fn counted_as(name: &str, count: &str) -> String {
 /// A text comes from one of the project's counts.
 pub fn from_count(name: &str) -> String {
     format!("{FROM_PROJECT}: {name}")
+}
+
+/// The numbers of counts of one name.
+pub fn and(numbers: &str, number: &str) -> String {
+    format!("{numbers}, {number}")
 }
 
 /// Keeps this count under a name.
