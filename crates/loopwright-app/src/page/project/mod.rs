@@ -7,6 +7,7 @@ mod facts;
 mod pace;
 mod projects;
 mod schematic;
+pub mod states;
 mod step;
 mod steps;
 mod totals;
