@@ -54,6 +54,7 @@ mod storage;
 mod strangers;
 mod swatch;
 mod tail;
+mod tracks;
 mod units;
 mod update;
 mod visible;
@@ -171,6 +172,9 @@ scenarios! {
         link::a_link_brings_its_fields_and_takes_nothing_away,
         link::a_copied_link_opens_to_the_same,
         link::an_address_without_a_page_says_so,
+        tracks::two_shapings_at_once_are_added_up,
+        tracks::the_whole_piece_is_added_up,
+        tracks::parts_move_with_their_steps,
         carry::a_class_scans_the_sum_from_the_screen,
         carry::a_project_goes_out_and_comes_in,
         carry::a_hostile_link_gets_its_sentence_and_changes_nothing,

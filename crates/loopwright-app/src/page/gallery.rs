@@ -1,5 +1,6 @@
-//! Every tool and every part in its named states: what the browser tests walk through, and where a maker looks.
+//! Every tool, every part and the page of a project in its named states: what the browser tests walk through, and where a maker looks.
 
+use super::project::{project, states};
 use crate::desk::{Desk, use_desk};
 use crate::fields;
 use crate::form::{Field, Fields, SETTINGS, Settings, TAPE};
@@ -23,6 +24,9 @@ pub fn gallery() -> Html {
     }
     for part in PARTS {
         entries.push(entry(PART, part.name, ""));
+    }
+    for state in states::names() {
+        entries.push(entry(states::PAGE, state, ""));
     }
     let page = vec![
         text_element("h1", "", words::TITLE),
@@ -74,6 +78,7 @@ fn entries(tool: &str, state: &str) -> Option<Vec<Entry>> {
             .iter()
             .find(|part| part.name == state)
             .map(|part| (part.entries)()),
+        states::PAGE => states::entries(state),
         tool => tool_state(tool, state),
     }
 }
@@ -103,6 +108,9 @@ fn Stage(props: &StageProps) -> Html {
     };
     if let Some(tool) = tool::find(&props.tool) {
         return tool.page(&desk);
+    }
+    if props.tool == states::PAGE {
+        return project(&desk);
     }
     PARTS
         .iter()

@@ -8,6 +8,7 @@ mod own;
 mod pace;
 mod projects;
 mod schematic;
+pub mod states;
 mod step;
 mod steps;
 mod totals;
