@@ -2,11 +2,10 @@
 
 use crate::desk::{Announcement, Desk, Keeping, use_desk};
 use crate::form::SETTINGS;
-use crate::knit::Subject;
 use crate::offline::{self, Offline, use_offline};
 use crate::one_file;
 use crate::page::embed::{self, Embedded};
-use crate::page::knit::Knit;
+use crate::page::knit::{Knit, Which};
 use crate::page::{self, light, light::Light};
 use crate::part::plain::{button, element, element_with, list, text, text_element};
 use crate::route::{self, Route, use_route};
@@ -88,8 +87,8 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
         Route::About => page::about(desk, offline.ready),
         Route::Project => page::project::project(desk),
         Route::Step(step) => page::project::step(desk, *step),
-        Route::Knit(tool) => knit(desk, Subject::of_tool(tool)),
-        Route::KnitStep(step) => knit(desk, Subject::of_step(desk, *step)),
+        Route::Knit(tool) => knit(desk, Which::Tool(tool.clone())),
+        Route::KnitStep(step) => knit(desk, Which::Step(*step)),
         Route::Brought(project) => page::brought(desk, project),
         Route::Gallery => page::gallery(),
         Route::GalleryState { tool, state } => page::gallery_state(tool, state),
@@ -102,9 +101,9 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
     }
 }
 
-fn knit(desk: &Desk, subject: Option<Subject>) -> Html {
+fn knit(desk: &Desk, which: Which) -> Html {
     let is_kept = desk.status().keeping == Keeping::Kept;
-    html! { <Knit desk={desk.clone()} {subject} {is_kept} /> }
+    html! { <Knit desk={desk.clone()} {which} {is_kept} /> }
 }
 
 fn tool_view(desk: &Desk, id: &str) -> Html {

@@ -20,6 +20,11 @@ use std::fmt;
 /// Two taps less than this apart are one too many, perhaps: both count, and the second is marked.
 pub const QUICK_MS: u64 = 300;
 
+/// Whether a sheet of a project holds taps: `yoke.knit`, and of a second counter `step.3.knit.2`.
+pub fn is_knitting(sheet: &str) -> bool {
+    sheet.split('.').any(|part| part == "knit")
+}
+
 /// What a tap means.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Tap {
@@ -174,6 +179,16 @@ mod tests {
     fn sheet(taps: &[(u64, &str)]) -> Texts {
         let kept = |(count, (at, text)): (usize, &(u64, &str))| (name(*at, "w", count as u32), Typed::plain(*text));
         taps.iter().enumerate().map(kept).collect()
+    }
+
+    #[test]
+    fn a_sheet_of_taps_is_known_by_its_name() {
+        for name in ["yoke.knit", "step.3.knit", "step.3.knit.2"] {
+            assert!(is_knitting(name), "{name}");
+        }
+        for name in ["yoke", "step.3", "step.3.from", "step.3.about", "knitting", "known.was"] {
+            assert!(!is_knitting(name), "{name}");
+        }
     }
 
     #[test]

@@ -23,4 +23,5 @@ pub mod sign;
 pub mod stairs;
 mod strokes;
 pub mod tail;
+pub mod within;
 pub mod yoke;

@@ -10,10 +10,12 @@ mod comfort;
 mod counter;
 mod extent;
 pub mod keys;
+mod rows;
 mod subject;
 
 pub use buzz::{buzz, can_buzz};
 pub use comfort::Comfort;
 pub use counter::{Counter, Tapped};
 pub use extent::Extent;
+pub use rows::{Rows, of_step, of_tool};
 pub use subject::{Followed, MOST_COUNTERS, Subject};

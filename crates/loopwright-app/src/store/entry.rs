@@ -2,6 +2,7 @@
 //! make when read in order. Pure: nothing here knows where the log lives.
 
 use super::sheet_id::{ProjectId, SheetId};
+use loopwright_project::knitting::is_knitting;
 use loopwright_project::{self as project, Texts};
 use std::collections::BTreeMap;
 
@@ -81,11 +82,12 @@ impl Sheets {
         self.sheets.iter()
     }
 
-    /// The sheets of one project, by their names in it.
+    /// The sheets of one project, by their names in it. How far she is in her knitting is no part of it, and may be long.
     pub fn of_project(&self, project: ProjectId) -> project::Sheets {
         let sheets = self.sheets.iter().filter_map(|(stored, fields)| {
             let id = SheetId::parse(stored);
-            (id.project == Some(project)).then(|| (id.name, fields.clone()))
+            let is_part = id.project == Some(project) && !is_knitting(&id.name);
+            is_part.then(|| (id.name, fields.clone()))
         });
         sheets.collect()
     }

@@ -32,7 +32,7 @@ pub fn aside(page: &Page, counter: &Counter, awake: Awake, earlier: &UseStateHan
 fn jump(page: &Page, counter: &Counter) -> Html {
     let typed = page.subject.jump(page.desk);
     let row = typed.trim().parse::<u32>().ok();
-    let row = row.filter(|row| (1..=page.followed.plan.rows).contains(row));
+    let row = row.filter(|row| (1..=page.rows.plan.rows).contains(row));
     let oninput = {
         let (desk, subject) = (page.desk.clone(), page.subject);
         Callback::from(move |event: InputEvent| {
@@ -41,7 +41,11 @@ fn jump(page: &Page, counter: &Counter) -> Html {
     };
     let go = match row {
         Some(row) => {
-            let (jump, desk, subject) = (page.jumping(counter.number, row), page.desk.clone(), page.subject);
+            let (jump, desk, subject) = (
+                page.tapper.jumping(counter.number, row),
+                page.desk.clone(),
+                page.subject,
+            );
             let onclick = Callback::from(move |event| {
                 jump.emit(event);
                 subject.set_jump(&desk, String::new());
@@ -49,11 +53,11 @@ fn jump(page: &Page, counter: &Counter) -> Html {
             button(words::JUMP_GO.into(), onclick)
         }
         None if typed.trim().is_empty() => Html::default(),
-        None => text_element("p", "advice", words::jump_wrong(page.followed.plan.rows)),
+        None => text_element("p", "advice", words::jump_wrong(page.rows.plan.rows)),
     };
     html! {
         <div class="line jump">
-            <label for="jump">{ words::jump(page.followed.plan.knitting) }</label>
+            <label for="jump">{ words::jump(page.rows.plan.knitting) }</label>
             <input id="jump" type="text" inputmode="numeric" autocomplete="off" value={typed} {oninput} />
             { go }
         </div>
@@ -61,13 +65,13 @@ fn jump(page: &Page, counter: &Counter) -> Html {
 }
 
 fn pace(page: &Page, counter: &Counter) -> Html {
-    let plan = &page.followed.plan;
+    let plan = &page.rows.plan;
     let said = match (counter.is_timing(), counter.pace(plan)) {
         (true, _) => words::STARTED.to_owned(),
         (false, Some(pace)) => words::time_left(pace.time_for(counter.left(plan))),
         (false, None) => words::NO_PACE.to_owned(),
     };
-    let start = page.tapping(counter.number, |_, _, _| Some(Tap::Start));
+    let start = page.tapper.tapping(counter.number, |_, _| Some(Tap::Start));
     let content = vec![
         text_element("p", "quiet", said),
         button(words::START_TIMING.into(), start),
@@ -100,7 +104,7 @@ fn history(page: &Page, counter: &Counter, earlier: &UseStateHandle<bool>) -> Ve
 }
 
 fn line(page: &Page, tapped: &Tapped) -> String {
-    let knitting = page.followed.plan.knitting;
+    let knitting = page.rows.plan.knitting;
     let what = match tapped.tap {
         Tap::Rows(1) => words::tapped_on(tapped.rows, knitting),
         Tap::Quick => words::tapped_on(tapped.rows, knitting) + words::TAPPED_QUICK,

@@ -7,35 +7,59 @@ mod pad;
 mod paper;
 mod rows;
 mod side;
+mod tapper;
 
 use crate::desk::Desk;
+use crate::form::SETTINGS;
+use crate::knit::awake::use_awake;
 use crate::knit::keys::{Turn, use_turns};
-use crate::knit::{Comfort, Counter, Followed, Subject, awake::use_awake, buzz};
+use crate::knit::{self, Comfort, Followed, Rows, Subject};
 use crate::part::plain::{element, link, list, text, text_element};
-use crate::route;
+use crate::route::{self, Route};
 use crate::words::knit as words;
-use js_sys::{Date, Math};
-use loopwright_project::knitting::{self, Tap};
+use loopwright_project::StepId;
 use std::rc::Rc;
+use tapper::{Naming, Tapper};
 use yew::prelude::*;
+
+/// Which page it is: the tool or the step that its address names.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Which {
+    /// A tool.
+    Tool(String),
+    /// A step of the open project.
+    Step(StepId),
+}
 
 /// What the page is drawn from.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The desk as it lies.
     pub desk: Desk,
-    /// What is knitted from; none where there is no such tool or step.
-    pub subject: Option<Subject>,
+    /// What its address names.
+    pub which: Which,
     /// Whether all that was tapped is kept.
     pub is_kept: bool,
 }
 
-/// The page.
+/// The page. Its rows are derived anew when a figure has changed, and not at every tap.
 #[component]
 pub fn Knit(props: &Props) -> Html {
-    match props.subject {
-        Some(subject) => html! { <Row desk={props.desk.clone()} {subject} is_kept={props.is_kept} /> },
-        None => text_element("p", "", words::NOTHING_TO_KNIT),
+    let Props { desk, which, is_kept } = props;
+    let figures = (which.clone(), desk.project(), desk.fields(SETTINGS));
+    let looked_at = desk.clone();
+    let found = use_memo(figures, move |(which, ..)| {
+        let found = match which {
+            Which::Tool(id) => knit::of_tool(&looked_at, id),
+            Which::Step(id) => knit::of_step(&looked_at, *id),
+        };
+        found.map(|(subject, rows)| (subject, Rc::new(rows)))
+    });
+    match &*found {
+        Some((subject, rows)) => html! {
+            <Row key={format!("{subject:?}")} desk={desk.clone()} subject={*subject} rows={rows.clone()} is_kept={*is_kept} />
+        },
+        None => nothing(which),
     }
 }
 
@@ -44,6 +68,7 @@ pub fn Knit(props: &Props) -> Html {
 struct RowProps {
     desk: Desk,
     subject: Subject,
+    rows: Rc<Rows>,
     is_kept: bool,
 }
 
@@ -51,108 +76,44 @@ struct RowProps {
 struct Page<'a> {
     desk: &'a Desk,
     subject: Subject,
+    rows: Rc<Rows>,
     followed: Followed,
-    naming: Naming,
+    tapper: Tapper,
     is_kept: bool,
-}
-
-/// The window that taps: it names its taps so that those of two windows never have one name.
-#[derive(Clone)]
-struct Naming {
-    window: Rc<str>,
-    count: Rc<std::cell::Cell<u32>>,
-}
-
-impl Naming {
-    fn new() -> Self {
-        let random = (Math::random() * f64::from(u32::MAX)) as u32;
-        Self {
-            window: format!("{random:x}").into(),
-            count: Rc::default(),
-        }
-    }
-
-    /// The name of the next tap.
-    fn name(&self, now: u64) -> String {
-        let count = self.count.get();
-        self.count.set(count.wrapping_add(1));
-        knitting::name(now, &self.window, count)
-    }
-}
-
-/// The clock beside her, in milliseconds since 1970.
-fn now() -> u64 {
-    Date::now() as u64
-}
-
-/// Keeps a tap on a counter, as it stands now: also in a callback older than the last one.
-fn tap(
-    desk: &Desk,
-    subject: Subject,
-    naming: &Naming,
-    counter: u32,
-    tap: impl FnOnce(&Followed, &Counter, u64) -> Option<Tap>,
-) {
-    let Some(followed) = subject.followed(desk) else {
-        return;
-    };
-    let now = now();
-    let found = followed.counters.iter().find(|one| one.number == counter);
-    let Some(tap) = found.and_then(|found| tap(&followed, found, now)) else {
-        return;
-    };
-    subject.tap(desk, counter, &naming.name(now), tap);
-    if Comfort::Buzz.is_on(desk) {
-        buzz();
-    }
-}
-
-/// A row is done, where there is one left.
-fn on(followed: &Followed, counter: &Counter, now: u64) -> Option<Tap> {
-    (!followed.plan.is_done(counter.done)).then(|| counter.on(now))
-}
-
-impl Page<'_> {
-    /// A callback that leads a counter to a row.
-    fn jumping(&self, counter: u32, row: u32) -> Callback<MouseEvent> {
-        let (desk, subject, naming) = (self.desk.clone(), self.subject, self.naming.clone());
-        Callback::from(move |_| tap(&desk, subject, &naming, counter, |_, counter, _| counter.to(row)))
-    }
-
-    /// A callback that taps on a counter.
-    fn tapping(&self, counter: u32, which: fn(&Followed, &Counter, u64) -> Option<Tap>) -> Callback<MouseEvent> {
-        let (desk, subject, naming) = (self.desk.clone(), self.subject, self.naming.clone());
-        Callback::from(move |_| tap(&desk, subject, &naming, counter, which))
-    }
 }
 
 #[component]
 fn Row(props: &RowProps) -> Html {
-    let RowProps { desk, subject, is_kept } = props;
+    let RowProps {
+        desk,
+        subject,
+        rows,
+        is_kept,
+    } = props;
     let naming = use_memo((), |()| Naming::new());
-    let awake = use_awake(Comfort::Awake.is_on(desk));
-    let large = use_state(|| false);
-    let earlier = use_state(|| false);
-    let turned = side::use_turned(*subject);
-    use_turns(turning(desk, *subject, &naming));
-    let followed = subject.followed(desk);
-    let done = followed
-        .as_ref()
-        .and_then(Followed::counter)
-        .map_or(0, |counter| counter.done);
-    let done_at_first = side::use_done_at_first(*subject, done);
-    let Some(followed) = followed else {
-        return nothing(*subject);
+    let tapper = Tapper {
+        desk: desk.clone(),
+        subject: *subject,
+        rows: rows.clone(),
+        naming: (*naming).clone(),
     };
+    let followed = tapper.followed();
+    let done = followed.counter().map_or(0, |counter| counter.done);
+    let done_at_first = side::use_done_at_first(*subject, done);
+    let turned = side::use_turned(*subject);
+    let awake = use_awake(Comfort::Awake.is_on(desk));
+    let (large, earlier) = (use_state(|| false), use_state(|| false));
+    use_turns(turning(&tapper));
     let page = Page {
         desk,
         subject: *subject,
+        rows: rows.clone(),
         followed,
-        naming: (*naming).clone(),
+        tapper,
         is_kept: *is_kept,
     };
     let Some(counter) = page.followed.counter() else {
-        return nothing(*subject);
+        return Html::default();
     };
     let content = vec![
         header(&page, &large),
@@ -174,32 +135,31 @@ fn Row(props: &RowProps) -> Html {
 }
 
 /// What keys do: they count on the counter that was tapped last.
-fn turning(desk: &Desk, subject: Subject, naming: &Naming) -> Callback<Turn> {
-    let (desk, naming) = (desk.clone(), naming.clone());
+fn turning(tapper: &Tapper) -> Callback<Turn> {
+    let tapper = tapper.clone();
     Callback::from(move |turn| {
-        let Some(active) = subject.followed(&desk).map(|followed| followed.active) else {
-            return;
-        };
+        let active = tapper.followed().active;
         match turn {
-            Turn::On => tap(&desk, subject, &naming, active, on),
-            Turn::Back => tap(&desk, subject, &naming, active, |_, counter, _| counter.back()),
+            Turn::On => tapper.tap(active, tapper::on),
+            Turn::Back => tapper.tap(active, tapper::back),
         }
     })
 }
 
-fn nothing(subject: Subject) -> Html {
+fn nothing(which: &Which) -> Html {
+    let answer = match which {
+        Which::Tool(id) => Route::tool(id.clone(), &Default::default()),
+        Which::Step(id) => Route::Step(*id),
+    };
     list(vec![
         text_element("h1", "", words::TITLE),
         text_element("p", "", words::NOTHING_TO_KNIT),
-        element("p", "", vec![to_answer(subject)]),
+        element("p", "", vec![to_answer(&answer)]),
     ])
 }
 
-fn to_answer(subject: Subject) -> Html {
-    link(
-        route::print(&subject.answer()),
-        vec![text(words::BACK_TO_ANSWER.into())],
-    )
+fn to_answer(answer: &Route) -> Html {
+    link(route::print(answer), vec![text(words::BACK_TO_ANSWER.into())])
 }
 
 fn header(page: &Page, large: &UseStateHandle<bool>) -> Html {
@@ -215,8 +175,8 @@ fn header(page: &Page, large: &UseStateHandle<bool>) -> Html {
     };
     html! {
         <header>
-            <h1>{ page.followed.name.clone() }</h1>
-            { to_answer(page.subject) }
+            <h1>{ page.rows.name.clone() }</h1>
+            { to_answer(&page.subject.answer()) }
             <button type="button" class="quiet" aria-pressed={is_large.to_string()} {onclick}>{ label }</button>
         </header>
     }

@@ -1,18 +1,21 @@
 //! This row: what to do in it, what is on the needle, what comes next, and how far she is.
 
-use super::{Page, on};
-use crate::drawing::place as drawing;
+use super::Page;
+use super::tapper::{Moment, on};
+use crate::drawing::{place as drawing, within};
+use crate::form::{SETTINGS, Settings};
 use crate::knit::{Comfort, Counter, Extent};
 use crate::part::plain::{button, element, element_with, folded, link, list, text, text_element};
 use crate::route;
 use crate::words::{knit as words, row as row_words, tracks};
-use loopwright::follow::{At, Plan};
+use loopwright::follow::{At, Group, Plan, repeats};
+use loopwright::row::Row;
 use loopwright_project::knitting::Tap;
 use yew::prelude::*;
 
 /// What to do now.
 pub fn now(page: &Page, counter: &Counter) -> Html {
-    let plan = &page.followed.plan;
+    let plan = &page.rows.plan;
     if plan.is_done(counter.done) {
         return done(page, counter);
     }
@@ -33,7 +36,7 @@ pub fn now(page: &Page, counter: &Counter) -> Html {
 }
 
 fn done(page: &Page, counter: &Counter) -> Html {
-    let plan = &page.followed.plan;
+    let plan = &page.rows.plan;
     let said = words::all_done(plan.rows, plan.knitting, plan.stitches_after(plan.rows));
     let mut content = vec![element_with(
         "p",
@@ -47,8 +50,8 @@ fn done(page: &Page, counter: &Counter) -> Html {
             words::past_the_end(counter.beyond, plan.knitting),
         ));
     }
-    if let Some((next, name)) = page.subject.knitted_next(page.desk) {
-        let next = link(route::print(&next.page()), vec![text(name.into())]);
+    if let Some((next, name)) = &page.rows.next {
+        let next = link(route::print(&next.page()), vec![text(name.clone().into())]);
         content.push(element(
             "p",
             "then",
@@ -83,7 +86,7 @@ fn next(plan: &Plan<String>, at: &At<String>) -> String {
 }
 
 fn progress(page: &Page, counter: &Counter) -> Html {
-    let plan = &page.followed.plan;
+    let plan = &page.rows.plan;
     let (value, most, said) = match counter.hundredths(plan) {
         Some(hundredths) => (hundredths, 100, words::progress(hundredths)),
         None => (
@@ -105,35 +108,65 @@ fn progress(page: &Page, counter: &Counter) -> Html {
     }
 }
 
-/// The row stitch by stitch, and its repeats counted, where it is written out.
-fn written(page: &Page, counter: &Counter, at: &At<String>) -> Option<Html> {
-    let row = at.event?.written.as_ref()?;
-    let (done, times) = (counter.repeats(), repeats_in(row)?);
-    let content = vec![
+/// The row stitch by stitch, where it is written out, with the place among its repeats.
+fn written(page: &Page, counter: &Counter, at: &At<String>) -> Vec<Html> {
+    let Some(row) = at.event.and_then(|event| event.written.as_ref()) else {
+        return Vec::new();
+    };
+    let groups = repeats(row);
+    let (done, times) = (counter.repeats(), repeats_in(&groups));
+    if times == 0 {
+        return vec![folded(
+            "written",
+            words::WRITTEN,
+            vec![text_element("p", "row", row_words::line(row))],
+        )];
+    }
+    let hand = Settings::new(page.desk.fields(SETTINGS)).hand();
+    let said = words::repeats(done.min(times), times);
+    let mut content = Vec::new();
+    if let Some(each) = repeat_at(&groups, done) {
+        let said = words::this_repeat(done.saturating_add(1), times, &row_words::line(each));
+        content.push(text_element("p", "count", said));
+    }
+    content.push(within::within(&groups, done.min(times), hand, &said));
+    let fold = vec![
         text_element("p", "row", row_words::line(row)),
-        text_element("p", "quiet", words::repeats(done.min(times), times)),
-        button(words::REPEAT_BACK.into(), page.tapping(counter.number, repeat_back)),
+        text_element("p", "quiet", said),
+        button(
+            words::REPEAT_BACK.into(),
+            page.tapper.tapping(counter.number, repeat_back),
+        ),
     ];
-    Some(folded("written", words::WRITTEN, content))
+    content.push(folded("written", words::WRITTEN, fold));
+    content
 }
 
-/// How often the bracket that is worked most often is worked; none where there is no bracket.
-pub fn repeats_in(row: &loopwright::row::Row) -> Option<u32> {
-    use loopwright::row::Item;
-    let times = row.items.iter().filter_map(|item| match item {
-        Item::Repeat { times, .. } => Some(*times),
-        Item::Varied(_) | Item::Run(_) => None,
-    });
-    times.max()
+/// All repeats of a row: brackets that are worked more than once.
+pub fn repeats_in(groups: &[Group]) -> u32 {
+    let times = groups.iter().map(|group| group.times).filter(|times| *times > 1);
+    times.fold(0, u32::saturating_add)
+}
+
+/// What is worked in the repeat behind so many that are done; none where all of them are.
+fn repeat_at(groups: &[Group], done: u32) -> Option<&Row> {
+    let mut before = done;
+    for group in groups.iter().filter(|group| group.times > 1) {
+        if before < group.times {
+            return Some(group.time(before.saturating_add(1)));
+        }
+        before -= group.times;
+    }
+    None
 }
 
 /// A repeat of this row is done.
-pub fn repeat_done(_: &crate::knit::Followed, counter: &Counter, _: u64) -> Option<Tap> {
+pub fn repeat_done(counter: &Counter, _: Moment) -> Option<Tap> {
     let row = counter.row();
     Some(Tap::Again { row, by: 1 })
 }
 
-fn repeat_back(_: &crate::knit::Followed, counter: &Counter, _: u64) -> Option<Tap> {
+fn repeat_back(counter: &Counter, _: Moment) -> Option<Tap> {
     let row = counter.row();
     (counter.repeats() > 0).then_some(Tap::Again { row, by: -1 })
 }
@@ -149,13 +182,13 @@ pub fn warnings(page: &Page, counter: &Counter) -> Html {
     let mut content = Vec::new();
     content.extend(quick(page, counter));
     content.extend(changed(page, counter));
-    if let Some(meeting) = &page.followed.meeting {
+    if let Some(meeting) = &page.rows.meeting {
         content.push(text_element("p", "advice", tracks::meet(meeting)));
     }
     if Comfort::Rest.is_on(page.desk) {
         content.extend(
             counter
-                .rest_due(super::now())
+                .rest_due(super::tapper::now())
                 .map(|minutes| text_element("p", "advice", words::rest(minutes))),
         );
     }
@@ -176,7 +209,7 @@ fn quick(page: &Page, counter: &Counter) -> Option<Html> {
 }
 
 fn changed(page: &Page, counter: &Counter) -> Option<Html> {
-    let plan = &page.followed.plan;
+    let plan = &page.rows.plan;
     let (was, is) = (page.followed.was?, Extent::of(plan));
     let extent = |extent: Extent| words::extent(extent.rows, plan.knitting, extent.stitches);
     let at = plan.at(counter.row());
@@ -188,7 +221,7 @@ fn changed(page: &Page, counter: &Counter) -> Option<Html> {
         button(words::SEEN.into(), accept),
         button(
             words::AGAIN_FROM_THE_START.into(),
-            page.tapping(counter.number, |_, counter, _| counter.to(1)),
+            page.tapper.tapping(counter.number, |counter, _| counter.to(1)),
         ),
     ];
     Some(element("div", "advice", content))
@@ -196,5 +229,5 @@ fn changed(page: &Page, counter: &Counter) -> Option<Html> {
 
 /// A tap that says that the row is done.
 pub fn row_done(page: &Page, counter: &Counter) -> Callback<MouseEvent> {
-    page.tapping(counter.number, on)
+    page.tapper.tapping(counter.number, on)
 }

@@ -6,6 +6,7 @@ use super::now::{repeat_done, repeats_in, row_done};
 use crate::knit::Counter;
 use crate::part::plain::element;
 use crate::words::knit as words;
+use loopwright::follow::repeats;
 use yew::prelude::*;
 
 /// The places to tap.
@@ -21,11 +22,11 @@ pub fn pad(page: &Page) -> Html {
 }
 
 fn one(page: &Page, counter: &Counter) -> Html {
-    let plan = &page.followed.plan;
+    let plan = &page.rows.plan;
     let several = page.followed.counters.len() > 1;
     let is_active = several && counter.number == page.followed.active;
     let class = if is_active { "counter active" } else { "counter" };
-    let back = page.tapping(counter.number, |_, counter, _| counter.back());
+    let back = page.tapper.tapping(counter.number, super::tapper::back);
     let disabled = counter.back().is_none();
     let mut content = vec![html! {
         <button type="button" class="step-back" onclick={back} {disabled}>{ words::back(plan.knitting) }</button>
@@ -37,10 +38,13 @@ fn one(page: &Page, counter: &Counter) -> Html {
 
 /// The repeats of this row, where it has some: each has a tap of its own, and takes none from the rows.
 fn again(page: &Page, counter: &Counter) -> Option<Html> {
-    let at = page.followed.plan.at(counter.row());
-    let times = repeats_in(at.event?.written.as_ref()?)?;
+    let at = page.rows.plan.at(counter.row());
+    let times = repeats_in(&repeats(at.event?.written.as_ref()?));
+    if times == 0 {
+        return None;
+    }
     let done = counter.repeats().min(times);
-    let onclick = page.tapping(counter.number, repeat_done);
+    let onclick = page.tapper.tapping(counter.number, repeat_done);
     Some(html! {
         <button type="button" class="again" {onclick} disabled={done == times}>
             <strong>{ words::repeats_short(done, times) }</strong>
@@ -50,7 +54,7 @@ fn again(page: &Page, counter: &Counter) -> Option<Html> {
 }
 
 fn place(page: &Page, counter: &Counter, several: bool) -> Html {
-    let plan = &page.followed.plan;
+    let plan = &page.rows.plan;
     let is_done = plan.is_done(counter.done);
     let at = plan.at(counter.row());
     let row = words::row(at.row, plan.knitting, at.side);

@@ -8,7 +8,7 @@ use yew::prelude::*;
 
 /// The list that is printed; the page on the screen does not show it.
 pub fn paper(page: &Page) -> Html {
-    let plan = &page.followed.plan;
+    let plan = &page.rows.plan;
     let mut lines = Vec::new();
     let mut next = 1;
     for event in &plan.events {

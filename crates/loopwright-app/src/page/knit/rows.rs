@@ -15,7 +15,7 @@ const BEHIND: u32 = 200;
 
 /// The next rows, with those that are done folded away.
 pub fn upcoming(page: &Page, counter: &Counter) -> Html {
-    let plan = &page.followed.plan;
+    let plan = &page.rows.plan;
     let first = counter.row().saturating_add(1);
     let last = plan.rows.min(counter.row().saturating_add(AHEAD));
     let mut content = Vec::new();

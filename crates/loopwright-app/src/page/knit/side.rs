@@ -36,7 +36,7 @@ pub fn use_done_at_first(subject: Subject, done: u32) -> u32 {
 
 /// The question, as long as it is open. Nothing in the round, where every round is a right-side one.
 pub fn side(page: &Page, counter: &Counter, done_at_first: u32, turned: &UseStateHandle<Turned>) -> Html {
-    let plan = &page.followed.plan;
+    let plan = &page.rows.plan;
     let is_flat = matches!(plan.knitting, Knitting::Flat { .. });
     let is_taken_up = done_at_first > 0 && counter.done == done_at_first && !plan.is_done(counter.done);
     if !is_flat || !is_taken_up {
@@ -59,7 +59,7 @@ pub fn side(page: &Page, counter: &Counter, done_at_first: u32, turned: &UseStat
             let rows = [at.row.checked_sub(1).filter(|row| *row > 0), Some(at.row + 1)];
             let rows = rows.into_iter().flatten().filter(|row| *row <= plan.rows);
             content.extend(rows.map(|row| {
-                let (jump, seen) = (page.jumping(counter.number, row), set(Turned::Right));
+                let (jump, seen) = (page.tapper.jumping(counter.number, row), set(Turned::Right));
                 let onclick = Callback::from(move |event: MouseEvent| {
                     jump.emit(event.clone());
                     seen.emit(event);

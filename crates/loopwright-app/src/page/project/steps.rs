@@ -97,27 +97,27 @@ fn item(page: &Page, step: &Step, ends: [bool; 2]) -> Html {
         tracks::line(&page.project, &page.sheet, step),
         derived.map_or_else(Html::default, |derived| outcome(step, derived)),
         derived.map_or_else(Html::default, |derived| unread(page, step, derived)),
-        knit(page.desk, step),
+        knit(page, step),
     ];
     let class = if is_moved { "moved" } else { "" };
     element_with("li", &[("class", class)], content)
 }
 
 /// The way to knit from it, with how far she is, where it has rows.
-fn knit(desk: &Desk, step: &Step) -> Html {
-    let subject = Subject::of_step(desk, step.id);
-    let Some((subject, followed)) = subject.and_then(|subject| Some((subject, subject.followed(desk)?))) else {
+fn knit(page: &Page, step: &Step) -> Html {
+    let one = page.knitted.iter().find(|one| one.bundle.holds(step.id));
+    let rows = one.and_then(|one| one.rows.as_ref().ok());
+    let subject = Subject::with_step(&page.project, &page.knitted, step.id);
+    let (Some(rows), Some(subject)) = (rows, subject) else {
         return Html::default();
     };
-    let label = match followed.furthest_back() {
+    let plan = &rows.plan;
+    let label = match subject.done(page.desk, plan.rows, step.times().unwrap_or(1)) {
         0 => knit_words::KNIT_THIS.to_owned(),
-        done => knit_words::knit_on(done, followed.plan.rows, followed.plan.knitting),
+        done => knit_words::knit_on(done, plan.rows, plan.knitting),
     };
-    element(
-        "p",
-        "knit-on",
-        vec![link(route::print(&subject.page()), vec![text(label.into())])],
-    )
+    let way = link(route::print(&subject.page()), vec![text(label.into())]);
+    element("p", "knit-on", vec![way])
 }
 
 fn outcome(step: &Step, derived: &Derived) -> Html {

@@ -301,6 +301,11 @@ pub fn repeats(done: u32, times: u32) -> String {
     fill_pattern("# of # {repeat is|repeats are} done", &[done, times])
 }
 
+/// What is worked in this repeat: "Repeat 3 of 12: K9, k2tog".
+pub fn this_repeat(repeat: u32, times: u32, each: &str) -> String {
+    fill_pattern_with("Repeat # of #: @", &[repeat, times], &[each])
+}
+
 /// The same in short, on the place that is tapped.
 pub fn repeats_short(done: u32, times: u32) -> String {
     fill_pattern("# / #", &[done, times])
