@@ -19,7 +19,6 @@ mod standing;
 mod takes;
 
 pub use fields::{Fields, Settings};
-pub use hand::HAND;
 pub use measures::Measures;
 pub use multiple::{plus_behind, read_multiple};
 pub use reader::Reader;
