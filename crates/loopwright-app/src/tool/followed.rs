@@ -3,7 +3,7 @@
 
 use super::tests::fields_in;
 use super::{Entry, State, TOOLS, find};
-use crate::form::{Fields, HAND, SETTINGS, Settings};
+use crate::form::{Fields, Settings};
 use crate::route;
 use crate::store::{self, Typed};
 use loopwright::follow::Plan;
@@ -94,8 +94,7 @@ fn what_happens_is_told_in_whole_sentences() {
 /// Counts stay in the left hand; what is named by its lean changes its name, in the row and in the sentence.
 #[test]
 fn a_left_handed_knitter_follows_the_same_counts() {
-    let settings = store::Fields::from_iter([(HAND.to_owned(), Typed::plain("left"))]);
-    assert_eq!(SETTINGS, "settings");
+    let settings = store::Fields::from_iter([("hand".to_owned(), Typed::plain("left"))]);
     let mut turned = 0;
     for (tool, state, _, plan) in followed() {
         let typed = route::to_fields(&route::parse_query(state.link));

@@ -189,4 +189,4 @@ impl Plan<Shaped> {
 }
 
 #[cfg(test)]
-pub(crate) mod tests;
+pub mod tests;

@@ -1,3 +1,5 @@
+//! Plans in blocks and row by row; and what knits any plan on the simulated needle, for the tests of every tool that has one.
+
 use super::*;
 use crate::row;
 use crate::shaping::{self, Ask, Question};
