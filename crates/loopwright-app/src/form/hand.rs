@@ -5,7 +5,7 @@ use loopwright::choice::{Choice, Key};
 use loopwright::terms::Hand;
 
 /// The setting it is stored under.
-const HAND: &str = "hand";
+pub const HAND: &str = "hand";
 
 impl Settings {
     /// The hand that is chosen; right before anything is.
