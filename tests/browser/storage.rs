@@ -152,7 +152,12 @@ async fn is_kept_anew(stage: &Stage) -> Result<()> {
     play(stage, &said).await?;
     saves(browser, &["132", "17"]).await?;
     ensure!(stored(browser).await? == json!("[]"), "half of it was written unasked");
-    play(stage, &[Button(FOOTER, "Keep it again"), Kept, Reload]).await?;
+    let again = [
+        Button(FOOTER, "Keep it again"),
+        Says(FOOTER, "Kept on this device"),
+        Reload,
+    ];
+    play(stage, &again).await?;
     stands(browser, "132", "17").await
 }
 

@@ -39,7 +39,8 @@ fn Footer(props: &Props) -> Html {
         let about = route::print(&Route::About);
         content.push(link(about, vec![text(words::BRING_BACK.into())]));
     }
-    if !said.is_empty() {
+    // Once nothing can be lost, what came of a tap before is of no interest any more.
+    if !said.is_empty() && (one_file::is_opened() || may_be_lost(&props.keeping)) {
         content.push(text_element("p", "saved", (*said).clone()));
     }
     element("footer", "keeping", content)
