@@ -19,7 +19,7 @@ pub use projects::choosing;
 pub use step::step;
 
 use crate::desk::Desk;
-use crate::part::plain::{element, link, list, text, text_element};
+use crate::part::plain::{element, link, text, text_element};
 use crate::part::{Label, announced};
 use crate::project::together::{Knitted, knitted};
 use crate::route::{self, Route};
@@ -100,5 +100,5 @@ fn names(project: &Project, steps: impl Iterator<Item = StepId>) -> Vec<String> 
 /// The tools, from which every step comes.
 fn to_tools() -> Html {
     let tools = link(route::print(&Route::Home), vec![text(words::TO_TOOLS.into())]);
-    element("p", "", vec![list(vec![tools])])
+    element("p", "to-tools", vec![tools])
 }
