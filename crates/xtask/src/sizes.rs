@@ -15,7 +15,7 @@ const HOUSE: usize = 162_000;
 const TOOL: usize = 11_700;
 
 /// Pages that are no tool, each with what it weighed when it came. None may add more than [`PAGE`].
-const PAGES: [(&str, usize); 12] = [
+const PAGES: [(&str, usize); 14] = [
     ("home, with its search", 8_300),
     ("a tool inside another page", 14_500),
     ("what it tells that page, as data", 6_000),
@@ -27,6 +27,11 @@ const PAGES: [(&str, usize); 12] = [
     (
         "the page of a project: facts, what moved, totals, the piece to scale, an example",
         15_000,
+    ),
+    ("steps of a project that are knitted at the same time", 9_000),
+    (
+        "what a project comes to: stitches, hours, cords, and the yarn's sections from its steps",
+        11_000,
     ),
     ("a project as a file, written and read by serde_json", 15_500),
     (

@@ -80,6 +80,12 @@ fn time(typed: &str, stitches: u64) -> Time {
     }
 }
 
+/// The pace of so many stitches between two moments of a clock, in milliseconds; none where it is no pace. A clock that was
+/// set back in between has no time to tell.
+pub fn pace_between(stitches: u32, since: f64, now: f64) -> Option<u32> {
+    pace::timed(stitches, (now - since).max(0.0) as u64)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -113,6 +119,13 @@ mod tests {
         let rows = whole_of(&pullover()).all.rows;
         // 66 rounds of the yoke, 108 of the body, and 126 of each sleeve.
         assert_eq!(rows, 66 + 108 + 2 * 126);
+    }
+
+    #[test]
+    fn a_pace_is_what_was_knitted_between_two_taps() {
+        assert_eq!(pace_between(20, 1_000.0, 49_000.0), Some(25));
+        assert_eq!(pace_between(20, 49_000.0, 1_000.0), None);
+        assert_eq!(pace_between(20, f64::NAN, 1_000.0), None);
     }
 
     #[test]

@@ -86,6 +86,11 @@ pub trait Tool {
     /// The answer in short, as data: what its headline says, and its figures.
     fn summary(fields: &Fields, question: &Self::Question, answer: &Self::Answer) -> Summary;
 
+    /// The answer in a line, as it stands in the list of a project's steps.
+    fn in_a_list(summary: &Summary) -> String {
+        summary.in_a_list()
+    }
+
     /// Draws the question; without a sentence around its fields it is the table from top to bottom.
     fn form(form: &Form) -> Html {
         form.columns()

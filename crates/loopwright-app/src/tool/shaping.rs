@@ -182,6 +182,16 @@ impl Tool for Shaping {
         }
     }
 
+    /// The first line is all of it. The one behind it says the same row by row, and is left to the page of the step.
+    fn in_a_list(summary: &Summary) -> String {
+        let first = summary.lines.first().cloned().into_iter().collect();
+        let short = Summary {
+            lines: first,
+            ..summary.clone()
+        };
+        short.in_a_list()
+    }
+
     /// What is too steep can be mended in the sentence, which is looked at first, or by a figure that is folded away.
     fn wait(view: &View, problems: &[Problem]) -> Html {
         wait(view, problems, words::WAITING)

@@ -88,7 +88,7 @@ pub fn outcome<T: Tool>(fields: &Fields) -> Answered {
     let cords = T::cords(fields, &question, &answer).into_iter();
     let cords = cords.map(|(length, called)| (u64::try_from(length.to_nm()).unwrap_or_default(), called));
     Ok(Outcome {
-        headline: summary.in_a_list(),
+        headline: T::in_a_list(&summary),
         totals: Totals {
             before: count(Gift::Before),
             after: count(Gift::After),

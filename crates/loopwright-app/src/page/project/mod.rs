@@ -19,7 +19,7 @@ pub use projects::choosing;
 pub use step::step;
 
 use crate::desk::Desk;
-use crate::part::plain::{button, element, link, list, text, text_element};
+use crate::part::plain::{button, element, link, text, text_element};
 use crate::part::{Label, Place, announced, typed_text};
 use crate::project::bringing;
 use crate::project::together::{Knitted, knitted};
@@ -117,5 +117,5 @@ fn brought_in(page: &Page) -> Html {
 /// The tools, from which every step comes.
 fn to_tools() -> Html {
     let tools = link(route::print(&Route::Home), vec![text(words::TO_TOOLS.into())]);
-    element("p", "", vec![list(vec![tools])])
+    element("p", "to-tools", vec![tools])
 }

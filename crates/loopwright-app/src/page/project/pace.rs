@@ -4,11 +4,11 @@ use crate::desk::Desk;
 use crate::part::plain::{button, element, folded, list, status, text, text_element};
 use crate::part::{Label, Place, typed_text};
 use crate::project::PACE;
-use crate::project::whole::{Time, Whole};
+use crate::project::whole::{Time, Whole, pace_between};
 use crate::store::Typed;
 use crate::words::whole as words;
 use js_sys::Date;
-use loopwright::follow::pace::{TIMED, USUAL_TIMED, timed};
+use loopwright::follow::pace::{TIMED, USUAL_TIMED};
 use loopwright::units::count;
 use loopwright_project::stored::PROJECT;
 use web_sys::HtmlInputElement;
@@ -106,9 +106,7 @@ fn start(typed: &str) -> State {
 
 /// Keeps the pace, if it is one.
 fn stop(desk: &Desk, since: f64, stitches: u32) -> State {
-    // A clock that was set back in between has no time to tell.
-    let milliseconds = (Date::now() - since).max(0.0);
-    match timed(stitches, milliseconds as u64) {
+    match pace_between(stitches, since, Date::now()) {
         Some(pace) => {
             desk.write(PROJECT, PACE, Some(Typed::plain(pace.to_string())));
             State::Waiting

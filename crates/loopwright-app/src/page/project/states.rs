@@ -8,8 +8,11 @@ use loopwright_project::Project;
 /// What the gallery calls this page.
 pub const PAGE: &str = "project";
 
-/// Its states, each with the project that is open in it.
-const STATES: &[(&str, fn() -> Project)] = &[
+/// A state by its name, and the project that is open in it.
+type State = (&'static str, fn() -> Project);
+
+/// Its states.
+const STATES: &[State] = &[
     ("empty", Project::default),
     ("example", pullover),
     ("other-gauge", other_gauge),

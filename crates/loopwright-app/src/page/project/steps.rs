@@ -55,14 +55,15 @@ fn heading(desk: &Desk, name: &str, [is_first, is_last]: [bool; 2]) -> Html {
         let spoken = words::of_step(label, called);
         html! { <button type="button" class="quiet" aria-label={spoken} {onclick} {disabled}>{ label }</button> }
     };
-    let taps = vec![
-        tap(whole::PART_UP, true, is_first),
-        tap(whole::PART_DOWN, false, is_last),
-    ];
-    let content = vec![
-        text_element("h3", "", called.to_owned()),
-        element("div", "doings", taps),
-    ];
+    let mut content = vec![text_element("h3", "", called.to_owned())];
+    // A part that is the only one has no place to go to.
+    if !(is_first && is_last) {
+        let taps = vec![
+            tap(whole::PART_UP, true, is_first),
+            tap(whole::PART_DOWN, false, is_last),
+        ];
+        content.push(element("div", "doings", taps));
+    }
     element("div", "line", content)
 }
 
