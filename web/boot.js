@@ -163,6 +163,8 @@ function stored() {
     opening.onerror = () => (opening.error?.name === "AbortError" ? resolve([]) : reject(opening.error));
     opening.onsuccess = () => {
       const database = opening.result;
+      // A newer version in another window must be able to rebuild it while this screen is shown.
+      database.onversionchange = () => database.close();
       if (!database.objectStoreNames.contains("log")) return resolve([]);
       const reading = database.transaction("log").objectStore("log").getAll();
       reading.onsuccess = () => resolve(reading.result.map(String));

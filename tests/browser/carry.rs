@@ -7,6 +7,7 @@ use crate::{
     keep::stands,
     one_file::{CATCH, caught},
     stage::Stage,
+    steps::{Step::*, play},
 };
 use anyhow::{Context, Result, ensure};
 use serde_json::{Value, json};
@@ -134,6 +135,124 @@ pub async fn a_project_goes_out_and_comes_in(stage: &mut Stage) -> Result<()> {
     stands(browser, "132", "16").await
 }
 
+/// Chooses a file on the page of the project.
+async fn choose_file(stage: &Stage, text: &str) -> Result<()> {
+    let place = stage.folder.path().join("brought.json");
+    fs::write(&place, text)?;
+    stage.browser.go(PAGE).await?;
+    let field = stage.browser.find("#project-file").await?;
+    field.send_keys(place.to_string_lossy().as_ref()).await?;
+    stage
+        .browser
+        .until(&format!("document.querySelector('{BROUGHT} h1')"))
+        .await
+}
+
+/// A file of a later version: what is understood of it is shown, the rest is counted and named, and nothing is kept unasked.
+const LATER: &str = r#"{
+    "loopwright-project": 2, "name": "Yoke of tomorrow", "tracks": [[1, 2]],
+    "facts": { "cast_on": "96", "wingspan": "150" },
+    "steps": [
+        { "number": 1, "tool": "loom", "name": "Warp" },
+        { "number": 2, "tool": "tail", "name": "Tail", "fields": { "stitches": "96" }, "from": { "gauge": "step 1 after" } }
+    ]
+}"#;
+
+/// A project of a later version is looked at, and what is understood of it is kept beside the others.
+pub async fn a_later_versions_project_is_looked_at_and_kept_in_part(stage: &mut Stage) -> Result<()> {
+    let browser = &stage.browser;
+    stage.open("#/spacing").await?;
+    fill(browser, "90", "9").await?;
+    stage.until_kept().await?;
+    let before = stored(browser).await?;
+    choose_file(stage, LATER).await?;
+    let shown = [
+        Is(".brought h1", "Yoke of tomorrow"),
+        Says(".brought .later", "made with a later version of the page"),
+        Says(BROUGHT, "1 thing known, 1 step."),
+        Says(".brought .left-out", "3 things in it mean nothing to this version"),
+        Says(
+            ".brought .left-out",
+            "would be left out: tracks, facts.wingspan, steps[1] (loom).",
+        ),
+    ];
+    play(stage, &shown).await?;
+    ensure!(stored(browser).await? == before, "something is kept already");
+    let kept = [
+        Button(BROUGHT, "Keep what is shown as a project of its own"),
+        Holds("#project-name", "Yoke of tomorrow"),
+        Holds("#known-cast_on", "96"),
+        Press(".steps a[href='#/project/2']"),
+        Holds("#tail-stitches", "96"),
+        Says(".known", "came from \u{201c}Warp\u{201d}, which was taken out"),
+    ];
+    play(stage, &kept).await?;
+    // Where nothing is understood there is nothing to keep.
+    choose_file(
+        stage,
+        r#"{"loopwright-project": 3, "name": "Other", "steps": "of another kind"}"#,
+    )
+    .await?;
+    let shown = [
+        Is(".brought h1", "Other"),
+        Says(BROUGHT, "This version understands nothing of what is in it."),
+        NeverSays(BROUGHT, "Keep what is shown"),
+        Button(BROUGHT, "Leave it"),
+    ];
+    play(stage, &shown).await
+}
+
+/// What was brought in is taken out by one tap, also after a reload; the project that was open before is open again.
+pub async fn what_was_brought_in_is_undone_after_a_reload_too(stage: &mut Stage) -> Result<()> {
+    let file = r#"{"loopwright-project": 1, "name": "Brought", "facts": {"cast_on": "96"}}"#;
+    let own = [
+        Open("#/project"),
+        Type("#project-name", "First"),
+        Button(".projects", "Start another project"),
+        Type("#project-name", "Mine"),
+        Type("#known-cast_on", "60"),
+        Kept,
+    ];
+    play(stage, &own).await?;
+    choose_file(stage, file).await?;
+    let brought = [
+        Says(BROUGHT, "your own stay as they are, and you can undo it there"),
+        Button(BROUGHT, KEEP),
+        Holds("#project-name", "Brought"),
+        Kept,
+        Reload,
+        Holds("#known-cast_on", "96"),
+        Button(".brought-in", "Undo: brought in \u{201c}Brought\u{201d}"),
+        Holds("#project-name", "Mine"),
+        Holds("#known-cast_on", "60"),
+        Hides(".brought-in", "there is nothing to undo any more"),
+        Kept,
+        Reload,
+        Holds("#project-name", "Mine"),
+        Says(".projects", "deleted"),
+        Button(".projects", "Have it back"),
+        Holds("#project-name", "Brought"),
+    ];
+    play(stage, &brought).await
+}
+
+/// A project whose link no phone could read from a picture says so, and offers the file.
+pub async fn a_project_too_long_for_a_picture_says_so(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Open(""),
+        Button(".example", "Look at an example"),
+        Shown(".project .steps li"),
+        Press(".carry .scan > summary"),
+        Says(
+            ".carry .scan",
+            "too long for a picture that a phone could read. Save it as a file instead.",
+        ),
+        Hides(".carry .qr", "it could not be read"),
+        Shown(".carry button"),
+    ];
+    play(stage, &steps).await
+}
+
 async fn looks_at_it(stage: &Stage) -> Result<()> {
     let begun = format!("{}?.includes('Even spacing')", words_of(".brought li"));
     stage.browser.until(&begun).await
@@ -150,7 +269,8 @@ fn refused(kind: &str) -> Vec<&'static str> {
     ours.map(|(_, _, text)| text).collect()
 }
 
-async fn stored(browser: &Browser) -> Result<Value> {
+/// All that the browser has stored.
+pub async fn stored(browser: &Browser) -> Result<Value> {
     Ok(browser.driver.execute_async(STORED, []).await?.json().clone())
 }
 

@@ -3,6 +3,7 @@
 use crate::{
     browser::Engine,
     job::{fill, works_out},
+    one_file::{CATCH, caught},
     server::named,
     stage::{KEPT, Stage},
 };
@@ -97,6 +98,11 @@ pub async fn without_storage_it_computes_and_says_so(stage: &mut Stage) -> Resul
     ensure!(footer.contains("Not kept"), "it says: {footer}");
     browser.type_into("#spacing-amount", "12").await?;
     works_out(browser, 132, 120).await?;
+    // What is on the page can be taken along all the same.
+    browser.run(CATCH).await?;
+    browser.press_button("footer.keeping", "Save a copy").await?;
+    let copy = caught(browser).await?;
+    ensure!(copy.text.contains("\"132\""), "the copy: {}", copy.text);
     browser.reload().await?;
     ensure!(
         browser.value("#spacing-stitches").await?.is_empty(),

@@ -25,6 +25,7 @@ mod home;
 mod job;
 mod keep;
 mod keyboard;
+mod knit;
 mod large_text;
 mod link;
 mod measures;
@@ -49,6 +50,7 @@ mod stairs;
 mod states;
 mod steps;
 mod still;
+mod storage;
 mod strangers;
 mod swatch;
 mod tail;
@@ -152,7 +154,16 @@ scenarios! {
         project::a_link_is_answered_as_it_was_sent,
         project::a_step_taken_out_leaves_its_text_and_comes_back,
         project::each_project_has_its_own_facts,
+        project::counts_are_known_by_name,
+        project::a_count_has_a_name_of_her_own,
+        project::a_fact_that_cannot_be_read_is_said,
         project::power_cuts_lose_nothing_of_a_project_that_was_kept,
+        knit::a_yoke_is_followed_by_keys_alone,
+        knit::a_yoke_is_followed_by_taps_alone,
+        knit::keys_count_once_and_not_while_she_types,
+        knit::two_taps_in_a_moment_count_and_are_marked,
+        knit::one_hand_reaches_all_that_is_done_often,
+        knit::the_screen_is_said_to_stay_awake_only_when_it_does,
         keyboard::the_job_is_done_by_keys_alone,
         keyboard::every_control_is_reached_and_seen,
         keyboard::the_menu_can_be_skipped,
@@ -168,6 +179,12 @@ scenarios! {
         carry::a_project_goes_out_and_comes_in,
         carry::a_hostile_link_gets_its_sentence_and_changes_nothing,
         carry::a_hostile_file_gets_its_sentence_and_changes_nothing,
+        carry::a_later_versions_project_is_looked_at_and_kept_in_part,
+        carry::what_was_brought_in_is_undone_after_a_reload_too,
+        carry::a_project_too_long_for_a_picture_says_so,
+        storage::a_newer_version_in_another_window_is_given_way_to,
+        storage::a_storage_cleared_from_another_window_takes_nothing_away,
+        storage::a_disc_that_was_full_is_not_trusted_until_a_copy_is_saved,
         guest::the_single_file_computes,
         one_file::she_takes_the_workbox_along_as_one_file,
         one_file::a_workbox_in_one_file_gives_a_copy_and_takes_it,
@@ -218,6 +235,9 @@ scenarios! {
     }
     chromium: {
         project::two_windows_hear_of_each_other,
+        knit::two_windows_add_up,
+        knit::ten_thousand_taps_lose_nothing_that_was_shown_as_kept,
+        storage::a_storage_cleared_by_the_browser_takes_nothing_away,
         still::on_a_phone_the_answer_is_in_the_window,
         snapshot::every_state_says_what_it_said,
         heights::every_tool_is_as_high_as_the_table_says,

@@ -184,6 +184,105 @@ pub async fn each_project_has_its_own_facts(stage: &mut Stage) -> Result<()> {
     play(stage, &steps).await
 }
 
+/// One garment has several counts of stitches: each is known by its name, and a field that asks for stitches offers them.
+pub async fn counts_are_known_by_name(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Open("#/cast_on?width=94&gauge=22"),
+        Button(".answers", "Keep 207 as the cast-on"),
+        Says(".answers", "207 is in the project as the cast-on."),
+        Press(".keep-count summary"),
+        Button(".keep-count", "Keep 207 as the body"),
+        Says(".keep-count", "207 is in the project as the body."),
+        Go("#/spacing"),
+        Button(".question .taken", "body 207"),
+        Holds("#spacing-stitches", "207"),
+        Says(".known", "from the project: body"),
+        // It follows the body from now on, whatever the cast-on does.
+        Go("#/project"),
+        Unfold,
+        Type("#known-body", "212"),
+        Go("#/spacing"),
+        Holds("#spacing-stitches", "212"),
+        Type("#spacing-stitches", "200"),
+        Says(".known", "Only tried here: the project has 212."),
+        Button(".question", "Make this the project\u{2019}s"),
+        Says(".known", "from the project: body"),
+        Kept,
+        Reload,
+        Holds("#spacing-stitches", "200"),
+        // The yoke asks for the neck, and for what was cast on as long as there is none.
+        Go("#/yoke"),
+        Holds("#yoke-from", "207"),
+        Says(".known", "from the project: cast-on"),
+        Type("#yoke-from", "96"),
+        Button(".question", "Make this the project\u{2019}s"),
+        Says(".known", "from the project: neck"),
+        Go("#/tail"),
+        Holds("#tail-stitches", "207"),
+    ];
+    play(stage, &steps).await
+}
+
+/// A count by a name of her own: kept under an answer, named letter by letter, offered by that name, and taken away again.
+pub async fn a_count_has_a_name_of_her_own(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Open("#/cast_on?width=40&gauge=20"),
+        Press(".keep-count summary"),
+        Button(".keep-count", "Keep 80 under a name of your own"),
+        Says(".keep-count", "Give it a name"),
+        Type("#known-count_1_name", "hood"),
+        NeverSays(".keep-count", "Give it a name"),
+        Kept,
+        Go("#/spacing"),
+        Button(".question .taken", "hood 80"),
+        Holds("#spacing-stitches", "80"),
+        Says(".known", "from the project: hood"),
+        Go("#/project"),
+        Holds("#known-count_1_name", "hood"),
+        Type("#known-count_1_name", "Neck"),
+        Says(".own-counts", "called the same"),
+        Type("#known-count_1_name", "<b>\u{1f9f6}</b>"),
+        Type("#known-count_1", "eighty"),
+        Says(".own-counts", "Type a number in figures"),
+        Type("#known-count_1", "84"),
+        Kept,
+        Reload,
+        Holds("#known-count_1_name", "<b>\u{1f9f6}</b>"),
+        Go("#/spacing"),
+        Holds("#spacing-stitches", "84"),
+        Says(".known", "from the project: <b>\u{1f9f6}</b>"),
+        Go("#/project"),
+        Button(".own-counts", "Take away"),
+        Hides("#known-count_1", "it was taken away"),
+        Go("#/spacing"),
+        Holds("#spacing-stitches", ""),
+        Says(".known", "does not know it any more"),
+        Go("#/project"),
+        Button(".own-counts", "Undo: took away \u{201c}<b>\u{1f9f6}</b>\u{201d}"),
+        Holds("#known-count_1", "84"),
+    ];
+    play(stage, &steps).await
+}
+
+/// A fact that cannot be read is pointed at where it stands, and where a field would only stand empty because of it.
+pub async fn a_fact_that_cannot_be_read_is_said(stage: &mut Stage) -> Result<()> {
+    let steps = [
+        Open("#/project"),
+        Type("#known-bust", "wide"),
+        Press("details:has(#known-sizes) summary"),
+        Type("#known-sizes", "86, ninety"),
+        Says(".known-facts", "ninety"),
+        Go("#/sizing"),
+        Says(
+            ".question",
+            "In the project, \u{201c}Bust\u{201d} cannot be read: \u{201c}wide\u{201d}.",
+        ),
+        Press(".question a[href='#/project']"),
+        Holds("#known-bust", "wide"),
+    ];
+    play(stage, &steps).await
+}
+
 /// Keeps a window from reading the log only because it is looked at.
 const NEVER_LOOKED_AT: &str =
     "window.addEventListener('visibilitychange', (event) => event.stopImmediatePropagation(), true)";

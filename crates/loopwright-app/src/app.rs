@@ -1,15 +1,16 @@
 //! The shell around every page: the way home, the page itself, and what may be said about the storage.
 
-use crate::desk::{Announcement, Desk, use_desk};
+use crate::desk::{Announcement, Desk, Keeping, use_desk};
 use crate::form::SETTINGS;
 use crate::offline::{self, Offline, use_offline};
 use crate::one_file;
 use crate::page::embed::{self, Embedded};
+use crate::page::knit::{Knit, Which};
 use crate::page::{self, light, light::Light};
-use crate::part::plain::{button, element, element_with, link, list, status, text, text_element};
+use crate::part::plain::{button, element, element_with, list, text, text_element};
 use crate::route::{self, Route, use_route};
 use crate::tool;
-use crate::words::{brought, page as words, project};
+use crate::words::{brought, knit as knit_words, page as words, project};
 use gloo_utils::{document, document_element};
 use loopwright::choice::{Choice, Key};
 use yew::prelude::*;
@@ -66,21 +67,8 @@ fn shell(desk: &Desk, route: &Route, offline: Offline) -> Html {
         element("header", "top", vec![element("nav", "", ways)]),
         update(desk, offline),
         element_with("main", &place, vec![page(desk, route, offline)]),
-        footer(desk),
+        page::footer(desk),
     ])
-}
-
-/// What may be said about the storage. A page that is one file may be opened elsewhere next time, so a copy is offered.
-fn footer(desk: &Desk) -> Html {
-    let mut content = vec![status(text(page::keeping(&desk.status().keeping).into()))];
-    if one_file::is_opened() {
-        let desk = desk.clone();
-        let save = Callback::from(move |_| page::save_copy(&desk));
-        content.push(button(words::COPY_BEFORE_CLOSING.into(), save));
-        let about = route::print(&Route::About);
-        content.push(link(about, vec![text(words::BRING_BACK.into())]));
-    }
-    element("footer", "keeping", content)
 }
 
 fn nav_link(here: &Route, there: &Route, name: &'static str) -> Html {
@@ -99,6 +87,8 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
         Route::About => page::about(desk, offline.ready),
         Route::Project => page::project::project(desk),
         Route::Step(step) => page::project::step(desk, *step),
+        Route::Knit(tool) => knit(desk, Which::Tool(tool.clone())),
+        Route::KnitStep(step) => knit(desk, Which::Step(*step)),
         Route::Brought(project) => page::brought(desk, project),
         Route::Gallery => page::gallery(),
         Route::GalleryState { tool, state } => page::gallery_state(tool, state),
@@ -109,6 +99,11 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
         ]),
         Route::Unknown(_) => lost(),
     }
+}
+
+fn knit(desk: &Desk, which: Which) -> Html {
+    let is_kept = desk.status().keeping == Keeping::Kept;
+    html! { <Knit desk={desk.clone()} {which} {is_kept} /> }
 }
 
 fn tool_view(desk: &Desk, id: &str) -> Html {
@@ -180,6 +175,7 @@ fn title(route: &Route) -> String {
         Route::Tool { id, .. } | Route::Embed { id, .. } => tool::find(id).map(|tool| tool.title.name),
         Route::About => Some(words::ABOUT),
         Route::Project | Route::Step(_) => Some(project::TITLE),
+        Route::Knit(_) | Route::KnitStep(_) => Some(knit_words::TITLE),
         Route::Brought(_) => Some(brought::TITLE),
         _ => None,
     };

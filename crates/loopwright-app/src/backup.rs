@@ -50,6 +50,7 @@ pub fn save_copy(desk: &Desk) -> Result<(), BackupError> {
         .ok_or(BackupError::NotMade)?;
     download(&text, FILE_NAME)?;
     SAVED.set((*desk.newest()).clone());
+    desk.copy_was_saved();
     Ok(())
 }
 

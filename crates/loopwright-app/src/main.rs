@@ -6,6 +6,7 @@ mod desk;
 mod drawing;
 mod form;
 mod frame;
+mod knit;
 mod offline;
 mod one_file;
 mod page;

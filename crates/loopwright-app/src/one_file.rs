@@ -40,17 +40,23 @@ pub async fn save() -> Result<String, BackupError> {
     Ok(name)
 }
 
-/// Where nothing is kept, the browser asks before it closes a file with something typed in it that is in no copy.
+/// The browser asks before it closes what would be lost, and is in no copy: a file in which something is typed that is not
+/// kept; and a page that a newer version keeps from keeping what was typed last, which she is told to reload.
 #[hook]
 pub fn use_question_before_closing(desk: Option<&Desk>) {
-    let is_lost = desk.is_some_and(|desk| {
-        let is_kept = matches!(desk.status().keeping, Keeping::Kept | Keeping::Writing);
-        is_opened() && !is_kept && !backup::holds(desk)
+    let unkept = desk.filter(|desk| match desk.status().keeping {
+        Keeping::Superseded { is_all_kept } => !is_all_kept,
+        Keeping::Kept | Keeping::Writing => false,
+        Keeping::KeptInDoubt | Keeping::Cleared(_) | Keeping::Failed(_) | Keeping::MemoryOnly(_) => is_opened(),
     });
-    use_effect_with(is_lost, |is_lost| {
-        let options = EventListenerOptions::enable_prevent_default();
-        let listener = is_lost.then(|| {
-            EventListener::new_with_options(&window(), "beforeunload", options, |event| event.prevent_default())
+    use_effect_with(unkept.cloned(), |unkept| {
+        let listener = unkept.clone().map(|desk| {
+            let options = EventListenerOptions::enable_prevent_default();
+            EventListener::new_with_options(&window(), "beforeunload", options, move |event| {
+                if !backup::holds(&desk) {
+                    event.prevent_default();
+                }
+            })
         });
         move || drop(listener)
     });

@@ -2,7 +2,7 @@
 //! data in it all work without a server's help.
 //!
 //! `#/`  `#/about`  `#/gallery`  `#/gallery/spacing/impossible`  `#/spacing?stitches=132&change=k2tog`
-//! `#/project`  `#/project/3`  `#/embed/spacing?stitches=132&frame.light=dusk`  `#/p=1eJyr...`, a project
+//! `#/project`  `#/project/3`  `#/project/3/knit`  `#/knit/yoke`  `#/embed/spacing?stitches=132&frame.light=dusk`  `#/p=1eJyr...`, a project
 //!
 //! A field is text as typed. Its unit travels beside it: `girth=36&girth.unit=in`. Reading is total: whatever is in
 //! the address, it is a route, if only [`Route::Unknown`].
@@ -27,6 +27,10 @@ pub enum Route {
     Project,
     /// One step of the open project.
     Step(StepId),
+    /// A tool's answer, to be knitted from row by row.
+    Knit(String),
+    /// The answer of a step of the open project, to be knitted from.
+    KnitStep(StepId),
     /// A project that is brought, to be looked at before it is kept.
     Brought(String),
     /// What is stored, how to back up, cautions.
@@ -98,6 +102,8 @@ pub fn parse(hash: &str) -> Route {
         ["about"] => Route::About,
         ["project"] => Route::Project,
         ["project", step] => StepId::parse(step).map_or_else(|| Route::Unknown(hash.into()), Route::Step),
+        ["project", step, "knit"] => StepId::parse(step).map_or_else(|| Route::Unknown(hash.into()), Route::KnitStep),
+        ["knit", tool] if !tool.is_empty() => Route::Knit(tool.into()),
         ["gallery"] => Route::Gallery,
         ["gallery", tool, state] if !tool.is_empty() && !state.is_empty() => Route::GalleryState {
             tool: tool.into(),
@@ -131,6 +137,8 @@ pub fn print(route: &Route) -> String {
         Route::About => "#/about".into(),
         Route::Project => "#/project".into(),
         Route::Step(step) => format!("#/project/{step}"),
+        Route::Knit(tool) => format!("#/knit/{}", encode(tool)),
+        Route::KnitStep(step) => format!("#/project/{step}/knit"),
         Route::Gallery => "#/gallery".into(),
         Route::GalleryState { tool, state } => format!("#/gallery/{}/{}", encode(tool), encode(state)),
         Route::Tool { id, fields } => format!("#/{}{}", encode(id), print_query(fields)),

@@ -8,11 +8,12 @@ use crate::outcome::{Answered, Outcome, Trouble};
 use crate::project::{Project, Step, StepId};
 use crate::reference::Reference;
 use crate::text::{Texts, Typed};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// The tools that answer steps.
 pub trait Toolbox {
-    /// The facts that a tool asks for as its fields stand: a field, and the key of the fact.
+    /// The facts that a tool asks for as its fields stand: a field, and the key of the fact. A field may ask for several, and
+    /// is given the first of them that the project knows.
     fn asks(&self, tool: &str, fields: &Texts) -> Vec<(String, String)>;
 
     /// Whether a field would take a text.
@@ -144,10 +145,15 @@ impl<'a, T: Toolbox> Walk<'a, T> {
                 None => troubles.push(self.trouble(field, reference)),
             }
         }
+        let mut settled: BTreeSet<String> = from.keys().cloned().collect();
         for (field, fact) in self.toolbox.asks(tool, &filled(fields, &given)) {
             let typed = self.project.facts.get(&fact);
-            let typed = typed.filter(|typed| self.toolbox.takes(tool, &field, typed));
-            if let (Some(typed), false) = (typed, from.contains_key(&field)) {
+            let known = typed.filter(|typed| !typed.text.trim().is_empty());
+            let Some(typed) = known.filter(|_| settled.insert(field.clone())) else {
+                continue;
+            };
+            // A fact that cannot be read is not passed over for the next one: she would not know why that one stands there.
+            if self.toolbox.takes(tool, &field, typed) {
                 let (typed, from) = (typed.clone(), Reference::Fact(fact));
                 given.insert(field, GivenText { typed, from });
             }

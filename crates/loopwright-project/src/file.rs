@@ -4,7 +4,7 @@
 //! |----------------------|------------------------------------------------------------------------------|
 //! | `loopwright-project` | the version of this format, `1`; what makes it a file of ours                 |
 //! | `name`               | what she calls the project                                                   |
-//! | `facts`              | what is known, a *text* for each fact                                         |
+//! | `facts`              | what is known, a *text* each; of a count of hers `count_1`, `count_1_name`    |
 //! | `were`               | facts that changed since she last looked, as they were; `null` for none      |
 //! | `steps`              | a list of steps, in their order                                              |
 //! | `next`               | the number that the next step is given                                       |
@@ -44,19 +44,32 @@
 //! ```
 //!
 //! A name that this version does not know belongs to a version that added it: it is passed over, and [`read`] says so. What
-//! changes the meaning of a name gets another version of the format, and a file of that one is refused. Steps that stand on
-//! one another in a circle, or are each knitted at the same time as the other, and references to what is not there, are read
-//! as they are: the sheet says what to mend. No name is special, whatever it means elsewhere (`__proto__`).
+//! changes the meaning of a name gets another version of the format. A file of that one is opened to be looked at: what this
+//! version understands is read, everything else is passed over, and [`Reading::made_by`] says that a name may mean something
+//! else there. Steps that stand on one another in a circle, or are each knitted at the same time as the other, and references
+//! to what is not there, are read as they are: the sheet says what to mend. No name is special, whatever it means elsewhere
+//! (`__proto__`).
+//!
+//! The same as a JSON Schema, [`SCHEMA`]:
+//!
+//! ```json
+#![doc = include_str!("file/schema.json")]
+//! ```
 
 mod error;
 mod json;
 mod reading;
+#[cfg(test)]
+mod schema;
 mod writing;
 
 pub use error::{FileError, Place};
 
 use crate::project::Project;
 use json::Json;
+
+/// The format as a JSON Schema, for whoever writes such files.
+pub const SCHEMA: &str = include_str!("file/schema.json");
 
 /// The version of the format.
 pub const VERSION: u64 = 1;
@@ -68,6 +81,15 @@ pub const MOST_STEPS: usize = 2_000;
 /// The highest number of a step in a file: numbers are never given twice, so there has to be room above it.
 pub const HIGHEST_NUMBER: u32 = 1_000_000;
 
+/// Which version of the format a project was written in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MadeBy {
+    /// The one that is written here.
+    ThisVersion,
+    /// A later one, of which only the names that both have are understood, and they may mean something else there.
+    LaterVersion,
+}
+
 /// A project that was read.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Reading {
@@ -75,6 +97,8 @@ pub struct Reading {
     pub project: Project,
     /// Where in the file something stands that means nothing to this version and is not in the project.
     pub passed_over: Vec<Place>,
+    /// Which version of the format it was written in.
+    pub made_by: MadeBy,
 }
 
 /// The file of a project.

@@ -40,8 +40,10 @@
 pub mod change;
 mod derive;
 pub mod file;
+pub mod knitting;
 pub mod link;
 mod outcome;
+mod own;
 mod project;
 mod reference;
 #[cfg(test)]
@@ -53,6 +55,7 @@ mod tracks;
 
 pub use derive::{Derived, Given, GivenText, Sheet, Toolbox, derive, given};
 pub use outcome::{Answered, Outcome, Totals, Trouble};
+pub use own::{OwnCount, is_name, own_counts};
 pub use project::{Draft, Project, Step, StepId};
 pub use reference::Reference;
 pub use stored::Sheets;

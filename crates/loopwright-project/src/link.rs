@@ -2,7 +2,8 @@
 //! and `_` alone (base64url without padding).
 //!
 //! What was packed carries a sum of its bytes, so that a link in which one character is another is refused, and never
-//! brings another number. What a link unpacks to has a limit, which is looked at while it is unpacked.
+//! brings another number. What a link unpacks to has a limit, which is looked at while it is unpacked. A link of a later
+//! version is opened to be looked at where it can be unpacked here.
 //!
 //! ```
 //! use loopwright_project::{Project, link};
@@ -12,7 +13,7 @@
 //! assert_eq!(link::parse(&text), Ok(project));
 //! ```
 
-use crate::file::{self, FileError, Place, Reading};
+use crate::file::{self, FileError, MadeBy, Place, Reading};
 use crate::project::Project;
 use data_encoding::BASE64URL_NOPAD;
 use miniz_oxide::deflate::compress_to_vec_zlib;
@@ -43,14 +44,30 @@ pub fn read(text: &str) -> Result<Reading, FileError> {
     if text.len() > MOST_CHARACTERS {
         return Err(FileError::TooLong);
     }
-    let damaged = FileError::Damaged(Place::Link);
     let mut characters = text.chars();
-    match characters.next() {
-        Some(VERSION) => (),
-        Some('2'..='9') => return Err(FileError::Newer),
-        Some(_) | None => return Err(FileError::NotOurs),
+    let version = characters.next();
+    let packed = characters.as_str();
+    match version {
+        Some(VERSION) => file::read(&unpack(packed)?),
+        Some('2'..='9') => read_later(packed),
+        Some(_) | None => Err(FileError::NotOurs),
     }
-    let packed = BASE64URL_NOPAD.decode(characters.as_str().as_bytes());
+}
+
+/// The project of a link that a later version packed. Perhaps only the version is another: the sum of the bytes tells.
+fn read_later(packed: &str) -> Result<Reading, FileError> {
+    let unpacked = unpack(packed).map_err(|why| match why {
+        FileError::TooLong => FileError::TooLong,
+        _ => FileError::Newer,
+    })?;
+    let made_by = MadeBy::LaterVersion;
+    let read = file::read(&unpacked).map_err(|_| FileError::Newer)?;
+    Ok(Reading { made_by, ..read })
+}
+
+fn unpack(packed: &str) -> Result<String, FileError> {
+    let damaged = FileError::Damaged(Place::Link);
+    let packed = BASE64URL_NOPAD.decode(packed.as_bytes());
     let packed = packed.map_err(|_| damaged.clone())?;
     let unpacked = decompress_to_vec_zlib_with_limit(&packed, MOST_BYTES);
     let unpacked = unpacked.map_err(|error| {
@@ -60,8 +77,7 @@ pub fn read(text: &str) -> Result<Reading, FileError> {
             damaged.clone()
         }
     })?;
-    let json = String::from_utf8(unpacked).map_err(|_| damaged)?;
-    file::read(&json)
+    String::from_utf8(unpacked).map_err(|_| damaged)
 }
 
 /// Whether the link of a project can be opened again: one that is long is for a file.

@@ -1,6 +1,7 @@
 //! A project: facts, and steps in their order.
 
 use crate::derive::Sheet;
+use crate::own::is_name;
 use crate::reference::Reference;
 use crate::text::{Texts, Typed};
 use std::collections::BTreeMap;
@@ -115,15 +116,17 @@ impl Project {
         id
     }
 
-    /// Sets a fact, or takes it away, and remembers what it was when she last looked.
+    /// Sets a fact, or takes it away, and remembers what it was when she last looked; of a name there is nothing to remember.
     pub fn set_fact(&mut self, key: &str, typed: Option<Typed>) {
         let now = self.facts.get(key).cloned();
         if now == typed {
             return;
         }
-        let was = self.was.entry(key.to_owned()).or_insert(now);
-        if *was == typed {
-            self.was.remove(key);
+        if !is_name(key) {
+            let was = self.was.entry(key.to_owned()).or_insert(now);
+            if *was == typed {
+                self.was.remove(key);
+            }
         }
         match typed {
             Some(typed) => self.facts.insert(key.to_owned(), typed),

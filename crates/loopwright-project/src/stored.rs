@@ -3,7 +3,7 @@
 //! | sheet          | fields                                                     |
 //! |----------------|------------------------------------------------------------|
 //! | `project`      | `name`, `next`, `pace`                                     |
-//! | `known`        | a fact each                                                |
+//! | `known`        | a fact each; of a count of hers `count_1`, `count_1_name`  |
 //! | `known.was`    | the same, as they were when she last saw what moved        |
 //! | `step.3`       | what was typed into the fields of the step                 |
 //! | `step.3.from`  | where others of them get their text                        |

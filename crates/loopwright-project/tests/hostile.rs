@@ -1,7 +1,7 @@
 //! Files and links that are no project, or not quite one, line by line from `hostile.txt`: each says what comes of it.
 
 use loopwright_project::{
-    file::{self, FileError, Reading},
+    file::{self, FileError, MadeBy, Reading},
     link,
 };
 
@@ -9,10 +9,17 @@ use loopwright_project::{
 fn outcome(read: Result<Reading, FileError>) -> String {
     match read {
         Err(why) => why.to_string(),
-        Ok(reading) if reading.passed_over.is_empty() => "opens".into(),
         Ok(reading) => {
+            let opens = match reading.made_by {
+                MadeBy::ThisVersion => "opens",
+                MadeBy::LaterVersion => "opens to look at",
+            };
             let places: Vec<String> = reading.passed_over.iter().map(ToString::to_string).collect();
-            format!("opens without {}", places.join(", "))
+            if places.is_empty() {
+                opens.into()
+            } else {
+                format!("{opens} without {}", places.join(", "))
+            }
         }
     }
 }

@@ -64,8 +64,22 @@
 //!
 //! # Row by row
 //!
-//! Every answer that has rows makes a [`follow::Plan`] of itself: which row is next, what happens in it, how many stitches are
-//! on the needle before and after, and how many plain rows there are until something happens again.
+//! Every answer that has rows makes a [`follow::Plan`] of itself, with the function `plan` of its module: which row is next,
+//! what happens in it, how many stitches are on the needle before and after, and how many plain rows there are until
+//! something happens again. Where a row is written out, [`follow::repeats`] counts its repeats and [`follow::stretches`] says
+//! how far each of its runs lies along it; [`row::Row::left_handed`] is the same row for a left-handed knitter.
+//!
+//! ```
+//! use loopwright::follow::repeats;
+//! use loopwright::yoke::{Question, answer, plan};
+//!
+//! let question = Question { multiple: 8, ..Question::about(96, 320, 60) };
+//! let plan = plan(&question, &answer(&question).unwrap());
+//! let row = plan.at(10).event.unwrap().written.as_ref().unwrap();
+//! assert_eq!((row.uses(), row.gives()), (96, 152));
+//! let times: Vec<u32> = repeats(row).iter().map(|group| group.times).collect();
+//! assert_eq!(times, [1, 7, 9, 1]);
+//! ```
 
 #[macro_use]
 pub mod tools;

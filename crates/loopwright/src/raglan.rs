@@ -23,8 +23,10 @@
 //! assert_eq!(Rates::of(&answer.sleeves.schedule), Rates::ByTurns { turn, times: 21 });
 //! ```
 
+mod follow;
 mod tracks;
 
+pub use follow::plan;
 pub use tracks::{Adds, RaglanRound};
 
 use crate::bounds::Bounds;

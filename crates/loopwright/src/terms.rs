@@ -15,6 +15,18 @@ pub enum Side {
 
 crate::choice!(Side starts Right { Right = "right", Wrong = "wrong" });
 
+/// The hand that the new stitches come to: a right-handed knitter knits from the left needle to the right one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Hand {
+    /// As instructions are written.
+    Right,
+    /// In the mirror: [`crate::row::Row::left_handed`].
+    Left,
+}
+
+crate::choice!(Hand starts Right { Right = "right", Left = "left" });
+
 /// In the round or flat, where nothing else has to be said about it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]

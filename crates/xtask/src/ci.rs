@@ -58,11 +58,23 @@ pub fn test(extent: Extent) -> Result<()> {
     }
 }
 
-/// Measures how long the sums take.
+/// Measures how long the sums take, and then a project of sixty steps: to be derived, and to be read and written.
 pub fn bench() -> Result<()> {
     // The benches are all in the tests' crate; to build more than that with full optimisation takes minutes.
     let arguments = ["bench", "--locked", "--package", "loopwright-tests", "--benches"];
-    run(&mut cargo(&arguments), minutes(60))
+    run(&mut cargo(&arguments), minutes(60))?;
+    // Steps are answered by the tools, and those are the app's: what is measured stands among its tests.
+    let arguments = [
+        "test",
+        "--release",
+        "--locked",
+        "--package",
+        house::APP,
+        "how_long_a_project_takes",
+    ];
+    let mut command = cargo(&arguments);
+    command.args(["--", "--ignored", "--nocapture"]);
+    run(&mut command, minutes(60))
 }
 
 /// Writes down anew what the browser tests compare: the text of every named state, and what stands below old links.

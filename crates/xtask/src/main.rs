@@ -18,7 +18,7 @@ cargo xtask build              the release in dist/, the single file in dist-fil
 cargo xtask test               everything that has to hold; installs what it needs
 cargo xtask test --quick       the same without browsers, a second folder and trunk, while a change is being made
 cargo xtask tidy               the house rules, for the sources and for dist/ if it is there
-cargo xtask bench              how long the sums take
+cargo xtask bench              how long the sums take, and a project of sixty steps
 cargo xtask bench pages        how long a first visit waits for its answer; [--beside D] and in another built folder
 cargo xtask bench keys         how long a key waits to be seen, in every tool; [--beside D] and in another built folder
 cargo xtask npm                the maths for JavaScript, a package folder in target/npm/

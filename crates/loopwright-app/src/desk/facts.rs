@@ -3,6 +3,7 @@
 //! Every write passes here, wherever it comes from: a field of the project's page, "keep" beside an answer, another tab.
 
 use crate::store::{Entry, SheetId, Sheets, Typed};
+use loopwright_project::is_name;
 use loopwright_project::stored::{FACTS, WAS, kept_was};
 
 /// The entries that remember what the facts among these were. A project without steps has nothing that could move.
@@ -12,7 +13,8 @@ pub fn remembered(sheets: &Sheets, entries: &[Entry]) -> Vec<Entry> {
 
 fn remember(sheets: &Sheets, entry: &Entry) -> Option<Entry> {
     let id = SheetId::parse(&entry.sheet);
-    let project = id.project.filter(|_| id.name == FACTS)?;
+    // A name moves nothing.
+    let project = id.project.filter(|_| id.name == FACTS && !is_name(&entry.field))?;
     let has_steps = sheets.of_project(project).keys().any(|name| name.ends_with(".about"));
     let was = SheetId::within(project, WAS).to_string();
     let now = sheets.text(&entry.sheet, &entry.field);

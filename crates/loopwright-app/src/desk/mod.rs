@@ -179,6 +179,18 @@ impl Desk {
         self.keeper.flush().await
     }
 
+    /// Has all that lies on the desk kept anew, after the storage was cleared.
+    pub fn keep_anew(&self) {
+        self.keeper.write_anew();
+        self.start_writing();
+    }
+
+    /// Notes that a copy of all that lies on the desk was saved.
+    pub fn copy_was_saved(&self) {
+        self.keeper.copy_was_saved();
+        self.start_writing();
+    }
+
     fn new(live: UseReducerHandle<State>, keeper: Rc<Keeper>) -> Self {
         let moment = Moment {
             sheets: live.sheets.clone(),

@@ -86,6 +86,14 @@ fn page_events(keeper: Rc<Keeper>, others: &Others) -> Listeners {
         }
         keep_trying(&seen);
     });
+    // The store belongs to the keeper, and so does what it calls: neither may hold the other for ever.
+    let lost = Rc::downgrade(&keeper);
+    keeper.when_lost(Box::new(move || {
+        if let Some(lost) = lost.upgrade() {
+            lost.reload();
+            keep_trying(&lost);
+        }
+    }));
     let told = keeper.clone();
     let heard = others.hear(move || {
         told.reload();

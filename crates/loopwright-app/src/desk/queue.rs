@@ -1,6 +1,10 @@
 //! What is to be done next against the store, and what may be said about it. A pure state machine: one job at a time,
 //! everything typed meanwhile waits and goes in one batch, a failed job is tried once more, and nothing leaves the
 //! queue before the store has said that it is kept.
+//!
+//! Where a newer version of the page has the storage nothing is tried any more. Where the storage was cleared nothing is
+//! either, until she says that what is on the page is to be kept anew. After a write that failed it is in doubt whether the
+//! later ones are kept, whatever the store says: until a copy was saved, and the log read again said what is on the page.
 
 use crate::store::{Entry, Line, Sheets, StoreError, fold, last_words};
 
@@ -14,6 +18,16 @@ pub enum Keeping {
     Kept,
     /// A change is on its way.
     Writing,
+    /// The store says that all is kept, but a write failed in this visit, and some browsers lose what came after.
+    KeptInDoubt,
+    /// A newer version of this page has the storage: nothing is written from here any more.
+    Superseded {
+        /// Whether all that was typed was kept before.
+        is_all_kept: bool,
+    },
+    /// The storage was cleared. What was typed is on this page only, until she has it kept anew; and why that failed, if she
+    /// has tried.
+    Cleared(Option<StoreError>),
     /// The last changes are on this page but could not be kept. The next change tries them again.
     Failed(StoreError),
     /// There is no storage (yet): all works, and is forgotten when the page is closed.
@@ -27,6 +41,8 @@ pub enum Job {
     Load,
     /// Add these.
     Append(Vec<Entry>),
+    /// Begin the log anew with these.
+    WriteAnew(Vec<Entry>),
     /// Shorten the log.
     Compact,
 }
@@ -44,6 +60,8 @@ pub enum Done {
 
 /// The queue of one page. It begins with the wish to load.
 pub struct Queue {
+    /// What lies on the page: the log as it was read, with what was typed since on top.
+    on_page: Sheets,
     waiting: Vec<Entry>,
     running: Option<Job>,
     load: bool,
@@ -53,6 +71,13 @@ pub struct Queue {
     paused: bool,
     trouble: Option<StoreError>,
     forgets: Option<StoreError>,
+    is_superseded: bool,
+    is_cleared: bool,
+    /// Whether she wants what is on the page to be kept anew.
+    wants_anew: bool,
+    is_in_doubt: bool,
+    /// Whether what is read next is compared with what is on the page.
+    compares: bool,
     length: usize,
     long: usize,
 }
@@ -61,6 +86,7 @@ impl Queue {
     /// A queue for a store that keeps, or forgets for the reason given.
     pub fn new(forgets: Option<StoreError>) -> Self {
         Self {
+            on_page: Sheets::default(),
             waiting: Vec::new(),
             running: None,
             load: true,
@@ -70,6 +96,11 @@ impl Queue {
             paused: false,
             trouble: None,
             forgets,
+            is_superseded: false,
+            is_cleared: false,
+            wants_anew: false,
+            is_in_doubt: false,
+            compares: false,
             length: 0,
             long: SHORT,
         }
@@ -77,6 +108,7 @@ impl Queue {
 
     /// Takes changes in, and wakes a queue that had given up.
     pub fn push(&mut self, entries: Vec<Entry>) {
+        self.on_page.apply_all(&entries);
         self.waiting.extend(entries);
         self.wake();
     }
@@ -85,6 +117,20 @@ impl Queue {
     pub fn reload(&mut self) {
         self.load = true;
         self.wake();
+    }
+
+    /// Has all that is on the page kept anew, after the storage was cleared.
+    pub fn write_anew(&mut self) {
+        self.wants_anew = self.is_cleared;
+        self.wake();
+    }
+
+    /// A copy of all that is on the page was saved: if the log says the same, nothing is in doubt any more.
+    pub fn copy_was_saved(&mut self) {
+        if self.is_in_doubt {
+            self.compares = true;
+            self.reload();
+        }
     }
 
     /// Lets a queue that had given up try again.
@@ -103,10 +149,16 @@ impl Queue {
     ///
     /// Loading comes first once and later after appending, so that what is read holds what was typed here.
     pub fn next(&mut self) -> Option<Job> {
-        if self.running.is_some() || self.paused {
+        if self.running.is_some() || self.paused || self.is_superseded {
             return None;
         }
-        let job = if self.load && (!self.loaded || self.waiting.is_empty()) {
+        let job = if self.wants_anew {
+            self.wants_anew = false;
+            self.waiting.clear();
+            Job::WriteAnew(self.on_page.entries())
+        } else if self.is_cleared {
+            return None;
+        } else if self.load && (!self.loaded || self.waiting.is_empty()) {
             self.load = false;
             Job::Load
         } else if !self.waiting.is_empty() {
@@ -137,14 +189,25 @@ impl Queue {
 
     /// What may be said now.
     pub fn keeping(&self) -> Keeping {
-        let idle = self.waiting.is_empty() && !matches!(self.running, Some(Job::Append(_)));
         match (&self.trouble, &self.forgets) {
+            _ if self.is_superseded && self.loaded => Keeping::Superseded {
+                is_all_kept: self.is_idle(),
+            },
+            _ if self.is_superseded => Keeping::MemoryOnly(StoreError::Newer),
+            (trouble, _) if self.is_cleared => Keeping::Cleared(trouble.clone()),
             (Some(error), _) if self.loaded => Keeping::Failed(error.clone()),
             (Some(error), _) => Keeping::MemoryOnly(error.clone()),
             (None, Some(reason)) => Keeping::MemoryOnly(reason.clone()),
-            (None, None) if self.loaded && idle => Keeping::Kept,
+            (None, None) if self.loaded && self.is_idle() && self.is_in_doubt => Keeping::KeptInDoubt,
+            (None, None) if self.loaded && self.is_idle() => Keeping::Kept,
             (None, None) => Keeping::Writing,
         }
+    }
+
+    /// Whether nothing waits to be kept and nothing is on its way.
+    fn is_idle(&self) -> bool {
+        let is_writing = matches!(self.running, Some(Job::Append(_) | Job::WriteAnew(_)));
+        self.waiting.is_empty() && !is_writing
     }
 
     /// Whether a job is at work now.
@@ -168,12 +231,23 @@ impl Queue {
                 self.grow_to(log.len());
                 let mut sheets = fold(&log);
                 sheets.apply_all(&self.waiting);
+                if std::mem::take(&mut self.compares) {
+                    self.is_in_doubt = sheets != self.on_page;
+                    // Nothing is taken from the page by a log that is in doubt.
+                    return None;
+                }
+                self.on_page = sheets.clone();
                 Some(sheets)
             }
             Done::Appended => {
                 self.trouble = None;
-                if let Some(Job::Append(batch)) = job {
-                    self.grow_to(self.length + batch.len());
+                match job {
+                    Some(Job::Append(batch)) => self.grow_to(self.length + batch.len()),
+                    Some(Job::WriteAnew(batch)) => {
+                        self.is_cleared = false;
+                        self.grow_to(batch.len());
+                    }
+                    Some(Job::Load | Job::Compact) | None => (),
                 }
                 None
             }
@@ -185,21 +259,38 @@ impl Queue {
     }
 
     fn fail(&mut self, job: Option<Job>, error: StoreError) {
-        match job {
-            Some(Job::Append(mut batch)) => {
-                batch.append(&mut self.waiting);
-                self.waiting = batch;
-            }
-            Some(Job::Load) if !self.loaded => self.load = true,
+        self.is_in_doubt |= puts_in_doubt(&job, &error);
+        if let Some(Job::Append(mut batch)) = job.clone() {
+            batch.append(&mut self.waiting);
+            self.waiting = batch;
+        }
+        match (job, &error) {
+            (_, StoreError::Newer) => return self.is_superseded = true,
+            (_, StoreError::Cleared) => return self.note_cleared(),
+            (Some(Job::Append(_)), _) => (),
+            (Some(Job::Load), _) if !self.loaded => self.load = true,
             // A reload that fails loses nothing, and a log that stays long is only long.
-            Some(Job::Load) | None => return,
-            Some(Job::Compact) => return self.compact_no_more_until(self.length),
+            (Some(Job::Load) | None, _) => return self.compares = false,
+            (Some(Job::Compact), _) => return self.compact_no_more_until(self.length),
+            // She may try again.
+            (Some(Job::WriteAnew(_)), _) => return self.give_up(error),
         }
         if self.second_try {
-            self.trouble = Some(error);
-            self.paused = true;
+            self.give_up(error);
         }
         self.second_try = !self.second_try;
+    }
+
+    fn give_up(&mut self, error: StoreError) {
+        self.trouble = Some(error);
+        self.paused = true;
+    }
+
+    /// What was kept is gone; what was tried before that is of no interest any more.
+    fn note_cleared(&mut self) {
+        self.is_cleared = true;
+        self.trouble = None;
+        self.second_try = false;
     }
 
     fn grow_to(&mut self, length: usize) {
@@ -214,82 +305,11 @@ impl Queue {
     }
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::store::Typed;
-
-    fn entry(text: &str) -> Entry {
-        Entry::new("spacing", "stitches", Some(Typed::plain(text)))
-    }
-
-    fn loaded() -> Queue {
-        let mut queue = Queue::new(None);
-        assert_eq!(queue.next(), Some(Job::Load));
-        assert_eq!(queue.finish(Ok(Done::Loaded(vec![]))), Some(Sheets::default()));
-        queue
-    }
-
-    #[test]
-    fn what_is_typed_while_a_batch_is_on_its_way_goes_in_the_next() {
-        let mut queue = loaded();
-        queue.push(vec![entry("1")]);
-        assert_eq!(queue.next(), Some(Job::Append(vec![entry("1")])));
-        queue.push(vec![entry("13")]);
-        queue.push(vec![entry("132")]);
-        assert_eq!(queue.next(), None, "one job at a time");
-        queue.finish(Ok(Done::Appended));
-        assert_eq!(queue.keeping(), Keeping::Writing);
-        assert_eq!(queue.next(), Some(Job::Append(vec![entry("13"), entry("132")])));
-        assert_eq!(queue.keeping(), Keeping::Writing);
-        queue.finish(Ok(Done::Appended));
-        assert_eq!((queue.next(), queue.keeping()), (None, Keeping::Kept));
-    }
-
-    #[test]
-    fn a_failed_batch_goes_again_before_what_came_later() {
-        let mut queue = loaded();
-        queue.push(vec![entry("1")]);
-        queue.next();
-        queue.push(vec![entry("13")]);
-        queue.finish(Err(StoreError::Full));
-        assert_eq!(queue.next(), Some(Job::Append(vec![entry("1"), entry("13")])));
-        queue.finish(Err(StoreError::Full));
-        assert_eq!(
-            (queue.next(), queue.keeping()),
-            (None, Keeping::Failed(StoreError::Full))
-        );
-    }
-
-    #[test]
-    fn after_a_failure_only_the_last_words_are_tried() {
-        let mut queue = loaded();
-        queue.push(vec![entry("much too long")]);
-        for _ in 0..2 {
-            queue.next();
-            queue.finish(Err(StoreError::Full));
-        }
-        queue.push(vec![entry("short")]);
-        assert_eq!(queue.next(), Some(Job::Append(vec![entry("short")])));
-    }
-
-    #[test]
-    fn what_is_typed_during_a_load_lies_on_top_of_it() {
-        let mut queue = Queue::new(None);
-        queue.next();
-        queue.push(vec![entry("2")]);
-        let sheets = queue.finish(Ok(Done::Loaded(vec![Line::Known(entry("1"))])));
-        let mut expected = Sheets::default();
-        expected.apply(&entry("2"));
-        assert_eq!(sheets, Some(expected));
-        assert_eq!(queue.keeping(), Keeping::Writing);
-    }
-
-    #[test]
-    fn a_guest_is_never_said_to_be_kept() {
-        let mut queue = Queue::new(Some(StoreError::Guest));
-        queue.next();
-        queue.finish(Ok(Done::Loaded(vec![])));
-        assert_eq!(queue.keeping(), Keeping::MemoryOnly(StoreError::Guest));
-    }
+/// Whether after such a failure later writes may be lost, though the store says that they are kept.
+const fn puts_in_doubt(job: &Option<Job>, error: &StoreError) -> bool {
+    let is_write = matches!(job, Some(Job::Append(_) | Job::WriteAnew(_) | Job::Compact));
+    is_write && matches!(error, StoreError::Full | StoreError::Broken(_))
 }
+
+#[cfg(test)]
+mod tests;

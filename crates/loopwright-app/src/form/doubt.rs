@@ -81,7 +81,12 @@ pub fn beside(fields: &Fields, field: &'static Field) -> Vec<Beside> {
 fn usual(field: &Field) -> Option<Bounds<Length>> {
     match field.kept {
         Keeping::As(Kept::Bust) => Some(doubt::BUST),
-        Keeping::Nothing | Keeping::As(_) | Keeping::By(_) => None,
+        Keeping::Nothing
+        | Keeping::As(_)
+        | Keeping::Either(..)
+        | Keeping::By(_)
+        | Keeping::Offered(_)
+        | Keeping::Counts => None,
     }
 }
 

@@ -1,15 +1,18 @@
 //! What a project knows: the facts that its tools ask for. It is written only where she types it or taps "keep", and where a
 //! tool takes it the field says so.
 
-use crate::form::{Measures, NEEDLE, gauge_as_typed};
+mod counts;
+mod print;
+mod unread;
+mod value;
+
+pub use counts::{Called, NameTrouble, NamedCount, name_trouble, named_counts};
+pub use value::{Offer, Value};
+
 use crate::store::Typed;
-use crate::words::{known as words, units};
+use crate::words::facts as words;
 use loopwright::choice::Key;
-use loopwright::tables::needle::{self, Written};
 use loopwright::tables::yarn_weight::Weight;
-use loopwright::units::parse::{self, Wanted};
-use loopwright::units::print::{self, Step};
-use loopwright::units::{Gauge, Length, LengthUnit, Mass, MassUnit, gauge_text};
 
 /// The sheet it is written on.
 pub const SHEET: &str = "known";
@@ -51,6 +54,30 @@ pub enum Kept {
     BallLength,
     /// What a ball weighs.
     BallMass,
+    /// Across the shoulders.
+    Shoulder,
+    /// From the waist up to the underarm.
+    WaistToUnderarm,
+    /// Wraps of the yarn in an inch.
+    Wraps,
+    /// What a ball costs.
+    BallPrice,
+    /// The needle for the cast-on, where that is another one.
+    CastOnNeedle,
+    /// Round the garment in the size that was chosen.
+    Girth,
+    /// Stitches at each edge that stay plain.
+    Edge,
+    /// Stitches of one repeat, and those beside the repeats.
+    Multiple,
+    /// Stitches at the neck.
+    Neck,
+    /// Stitches round the body.
+    Body,
+    /// Stitches round a sleeve.
+    Sleeve,
+    /// Stitches cast on at each underarm.
+    Underarm,
 }
 
 loopwright::field_names!(Kept {
@@ -71,17 +98,40 @@ loopwright::field_names!(Kept {
     Tip = "tip",
     BallLength = "ball_length",
     BallMass = "ball_mass",
+    Shoulder = "shoulder",
+    WaistToUnderarm = "waist_to_underarm",
+    Wraps = "wraps",
+    BallPrice = "ball_price",
+    CastOnNeedle = "cast_on_needle",
+    Girth = "girth",
+    Edge = "edge",
+    Multiple = "multiple",
+    Neck = "neck",
+    Body = "body",
+    Sleeve = "sleeve",
+    Underarm = "underarm",
 });
 
 impl Kept {
     /// What kind of value it is.
     pub const fn dimension(self) -> Dimension {
         match self {
-            Self::Bust | Self::UpperArm | Self::Head | Self::Tip | Self::BallLength => Dimension::Length,
+            Self::Bust
+            | Self::UpperArm
+            | Self::Head
+            | Self::Shoulder
+            | Self::WaistToUnderarm
+            | Self::Girth
+            | Self::Tip
+            | Self::BallLength => Dimension::Length,
             Self::BallMass => Dimension::Mass,
             Self::Sizes | Self::Cords => Dimension::List,
-            Self::CastOn => Dimension::Count,
-            Self::Needle => Dimension::Needle,
+            Self::CastOn | Self::Neck | Self::Body | Self::Sleeve | Self::Underarm | Self::Wraps | Self::Edge => {
+                Dimension::Count
+            }
+            Self::Multiple => Dimension::Multiple,
+            Self::BallPrice => Dimension::Text,
+            Self::Needle | Self::CastOnNeedle => Dimension::Needle,
             Self::YarnClass => Dimension::YarnClass,
             Self::GaugeStitches
             | Self::GaugeRows
@@ -89,6 +139,41 @@ impl Kept {
             | Self::GaugeRowsUnwashed
             | Self::PatternStitches
             | Self::PatternRows => Dimension::Gauge,
+        }
+    }
+
+    /// What it is called beside its field.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::Bust => words::BUST,
+            Self::CastOn => words::CAST_ON,
+            Self::Needle => words::NEEDLE,
+            Self::YarnClass => words::YARN_CLASS,
+            Self::GaugeStitches => words::GAUGE_STITCHES,
+            Self::GaugeRows => words::GAUGE_ROWS,
+            Self::GaugeStitchesUnwashed => words::GAUGE_STITCHES_UNWASHED,
+            Self::GaugeRowsUnwashed => words::GAUGE_ROWS_UNWASHED,
+            Self::UpperArm => words::UPPER_ARM,
+            Self::Head => words::HEAD,
+            Self::Sizes => words::SIZES,
+            Self::PatternStitches => words::PATTERN_STITCHES,
+            Self::PatternRows => words::PATTERN_ROWS,
+            Self::Cords => words::CORDS,
+            Self::Tip => words::TIP,
+            Self::BallLength => words::BALL_LENGTH,
+            Self::BallMass => words::BALL_MASS,
+            Self::Shoulder => words::SHOULDER,
+            Self::WaistToUnderarm => words::WAIST_TO_UNDERARM,
+            Self::Wraps => words::WRAPS,
+            Self::BallPrice => words::BALL_PRICE,
+            Self::CastOnNeedle => words::CAST_ON_NEEDLE,
+            Self::Girth => words::GIRTH,
+            Self::Edge => words::EDGE,
+            Self::Multiple => words::MULTIPLE,
+            Self::Neck => words::NECK,
+            Self::Body => words::BODY_STITCHES,
+            Self::Sleeve => words::SLEEVE,
+            Self::Underarm => words::UNDERARM,
         }
     }
 
@@ -104,61 +189,11 @@ impl Kept {
             | Dimension::Mass
             | Dimension::Needle
             | Dimension::Gauge
+            | Dimension::Multiple
+            | Dimension::Text
             | Dimension::List => typed,
         }
     }
-
-    /// A kept text as it stands in a sentence for whom measures so: in inches a needle is known by its US size.
-    pub fn print_in(self, measures: Measures, typed: &Typed) -> String {
-        let needle = NEEDLE.as_typed(typed).read_any();
-        match (measures, self.dimension(), needle) {
-            (Measures::Inches, Dimension::Needle, Ok(needle)) => units::needle(needle.value, true),
-            _ => self.print(typed),
-        }
-    }
-
-    /// A kept text as it stands in a sentence.
-    pub fn print(self, typed: &Typed) -> String {
-        let (text, unit) = (typed.text.trim(), typed.unit.as_deref());
-        match self.dimension() {
-            Dimension::Count => words::measured(text, unit),
-            // A text that names its own unit, system or span says it once.
-            Dimension::Length => words::measured(text, unit.filter(|_| !names_unit(text))),
-            Dimension::Mass => words::measured(text, unit.filter(|_| !names_weight(text))),
-            // A pattern's list says of itself what it is in.
-            Dimension::List => text.to_owned(),
-            Dimension::Needle => {
-                let unit = unit.filter(|_| !names_needle(text));
-                words::measured(text, unit.map(|_| NEEDLE.first.key))
-            }
-            Dimension::Gauge => words::counted(text, unit.filter(|_| !names_span(text))),
-            Dimension::YarnClass => match Weight::from_key(text) {
-                Some(weight) => words::class(weight).to_owned(),
-                None => text.to_owned(),
-            },
-        }
-    }
-}
-
-fn names_unit(text: &str) -> bool {
-    let read = parse::read(text, &Wanted::<Length>::any(LengthUnit::Cm));
-    read.is_ok_and(|read| read.unit.is_some())
-}
-
-fn names_weight(text: &str) -> bool {
-    let read = parse::read(text, &Wanted::<Mass>::any(MassUnit::Gram));
-    read.is_ok_and(|read| read.unit.is_some())
-}
-
-fn names_needle(text: &str) -> bool {
-    match needle::read(text) {
-        Ok(Written::Metric(_) | Written::Numbered(..)) => true,
-        Ok(Written::Alone(_)) | Err(_) => false,
-    }
-}
-
-fn names_span(text: &str) -> bool {
-    gauge_text::read(text, Gauge::TEN_CM).is_ok_and(|read| read.span.is_some())
 }
 
 /// What kind of value is kept.
@@ -178,82 +213,15 @@ pub enum Dimension {
     Gauge,
     /// A class of yarn.
     YarnClass,
+    /// Stitches of a repeat as a pattern writes them: `8`, or `8 + 3`.
+    Multiple,
+    /// What she wrote herself, and no tool reads.
+    Text,
 }
-
-/// A value that an answer offers to be kept or carried on.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Value {
-    /// A count.
-    Count(u32),
-    /// A needle, across.
-    Needle(Length),
-    /// A gauge.
-    Gauge(Gauge),
-}
-
-impl Value {
-    /// The value as it would be typed into a field; none if no field would take it.
-    pub fn as_typed(self) -> Option<Typed> {
-        match self {
-            Self::Count(count) => Some(Typed::plain(count.to_string())),
-            Self::Needle(across) => needle_as_typed(across),
-            Self::Gauge(gauge) => gauge_as_typed(gauge),
-        }
-    }
-}
-
-impl Kept {
-    /// A value of an answer as it stands in a sentence: a mean to the quarter, though all of it is kept.
-    pub fn print_value(self, measures: Measures, value: Value, typed: &Typed) -> String {
-        match value {
-            Value::Gauge(gauge) => units::gauge_in_sum(gauge),
-            Value::Count(_) | Value::Needle(_) => self.print_in(measures, typed),
-        }
-    }
-}
-
-/// A needle as its field reads it back; none if it is finer than it would be written.
-fn needle_as_typed(across: Length) -> Option<Typed> {
-    let typed = Typed::with_unit(print::print(across, LengthUnit::Mm, Step::Thousandth), "mm");
-    let read = NEEDLE.as_typed(&typed).read_any();
-    read.is_ok_and(|read| read.value == across).then_some(typed)
-}
-
-/// What an answer offers: under which name, and the value.
-pub type Offer = (Kept, Value);
 
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn a_kept_value_is_named_as_it_was_typed() {
-        let typed = |text, unit| Typed::with_unit(text, unit);
-        assert_eq!(Kept::GaugeStitches.print(&typed("21", "10 cm")), "21 over 10 cm");
-        assert_eq!(Kept::GaugeRows.print(&Typed::plain("31 over 18 cm")), "31 over 18 cm");
-        assert_eq!(Kept::Bust.print(&typed("91 ", "cm")), "91 cm");
-        assert_eq!(Kept::Bust.print(&typed("38 1/4 in", "cm")), "38 1/4 in");
-        assert_eq!(Kept::CastOn.print(&Typed::plain("132")), "132");
-        for (text, printed) in [("US 6", "US 6"), ("6 us", "6 us"), ("4 mm", "4 mm"), ("4", "4 mm")] {
-            assert_eq!(Kept::Needle.print(&typed(text, "mm")), printed);
-        }
-    }
-
-    #[test]
-    fn a_kept_needle_is_named_as_she_measures() {
-        let needle = typed_needle("4");
-        assert_eq!(Kept::Needle.print_in(Measures::Metric, &needle), "4 mm");
-        // Typed where US numbers are typed too.
-        assert_eq!(Kept::Needle.print(&Typed::with_unit("3.5", "us")), "3.5 mm");
-        let named = Kept::Needle.print_in(Measures::Inches, &needle);
-        assert_eq!(named.replace('\u{a0}', " "), "US 6 (4 mm)");
-        // What is no needle yet is named as it was typed.
-        assert_eq!(Kept::Needle.print_in(Measures::Inches, &typed_needle("4x")), "4x mm");
-    }
-
-    fn typed_needle(text: &str) -> Typed {
-        Typed::with_unit(text, "mm")
-    }
 
     #[test]
     fn a_class_that_was_kept_as_two_words_is_the_same_class() {
@@ -266,13 +234,5 @@ mod tests {
         let other = Typed::plain("sock");
         assert_eq!(Kept::YarnClass.renewed(other.clone()), other);
         assert_eq!(Kept::YarnClass.print(&other), "sock");
-    }
-
-    #[test]
-    fn a_needle_is_kept_as_thick_as_it_is_or_not_at_all() {
-        let typed = |nm| Value::Needle(Length::from_nm(nm)).as_typed();
-        assert_eq!(typed(2_250_000), Some(Typed::with_unit("2.25", "mm")));
-        assert_eq!(typed(2_125_000), Some(Typed::with_unit("2.125", "mm")));
-        assert_eq!(typed(2_125_400), None);
     }
 }

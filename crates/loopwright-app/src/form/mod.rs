@@ -6,6 +6,8 @@
 
 pub mod doubt;
 mod fields;
+mod hand;
+mod keeping;
 pub mod kept;
 mod measures;
 mod multiple;
@@ -18,6 +20,8 @@ mod standing;
 mod takes;
 
 pub use fields::{Fields, Settings};
+pub use hand::HAND;
+pub use keeping::Keeping;
 pub use measures::Measures;
 pub use multiple::{plus_behind, read_multiple};
 pub use reader::Reader;
@@ -26,7 +30,6 @@ pub use span::{SPANS, Span, gauge_as_typed, span_of};
 pub use takes::gauge_text;
 
 use crate::words::Worded;
-use kept::Kept;
 use loopwright::bounds::Bounds;
 use loopwright::choice::{Choice, GroupName};
 use loopwright::gauge::Direction;
@@ -53,6 +56,8 @@ pub struct Field {
     pub kept: Keeping,
     /// Whether what stands in the field is not to be kept, only taken from what is.
     pub take_only: bool,
+    /// Whether a count may have a plus behind it, `8 + 3`.
+    pub plus: bool,
     /// Where in the form it stands.
     pub place: Place,
     /// Whether it is asked at all, as the others stand.
@@ -153,17 +158,6 @@ pub enum Start {
     From(fn(&Fields) -> String),
 }
 
-/// Under which name a field's value holds for all tools.
-#[derive(Clone, Copy)]
-pub enum Keeping {
-    /// Under none.
-    Nothing,
-    /// Under this one.
-    As(Kept),
-    /// Under one that depends on the other fields.
-    By(fn(&Fields) -> Kept),
-}
-
 /// Where in the form a field stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Place {
@@ -190,6 +184,7 @@ impl Field {
             example: Start::Empty,
             kept: Keeping::Nothing,
             take_only: false,
+            plus: false,
             place: Place::Open,
             asked: always,
             offered: all_options,
@@ -262,30 +257,9 @@ impl Field {
         Self { example, ..self }
     }
 
-    /// Its value is offered to be taken from and kept under a name that holds for all tools.
-    pub const fn kept(self, name: Kept) -> Self {
-        Self {
-            kept: Keeping::As(name),
-            ..self
-        }
-    }
-
-    /// The same, under a name that depends on the other fields.
-    pub const fn kept_by(self, name: fn(&Fields) -> Kept) -> Self {
-        Self {
-            kept: Keeping::By(name),
-            ..self
-        }
-    }
-
-    /// A kept value is offered to be taken, and what stands in the field is not offered to be kept: it is several counts,
-    /// or what is only hoped for.
-    pub const fn taken(self, name: Kept) -> Self {
-        Self {
-            kept: Keeping::As(name),
-            take_only: true,
-            ..self
-        }
+    /// It takes a repeat with the stitches beside it, `8 + 3`.
+    pub const fn with_plus(self) -> Self {
+        Self { plus: true, ..self }
     }
 
     /// It stands in the sentence.
@@ -373,15 +347,6 @@ impl Field {
         self.label_by.map_or(self.label, |label| label(fields))
     }
 
-    /// The fact of the project that it stands for as the other fields stand, if for any.
-    pub fn kept_name(&self, fields: &Fields) -> Option<Kept> {
-        match self.kept {
-            Keeping::Nothing => None,
-            Keeping::As(name) => Some(name),
-            Keeping::By(name) => Some(name(fields)),
-        }
-    }
-
     /// The title below which it lies folded away.
     pub const fn fold(&self) -> Option<&'static str> {
         match self.place {
@@ -428,7 +393,8 @@ macro_rules! fields {
             $($names::$name => (),)+
         };
 
-        $(const _: fn($members) = |name| match name {
+        $(#[allow(unreachable_patterns)]
+        const _: fn($members) = |name| match name {
             $($members::$member => (),)+
         };)?
     };

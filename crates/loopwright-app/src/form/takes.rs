@@ -5,6 +5,7 @@ use super::{Field, Fields, Kind, gauge_as_typed, span_of};
 use crate::store::Typed;
 use loopwright::gauge::Direction;
 use loopwright::problem::FieldPath;
+use loopwright::terms::PLUS;
 use loopwright::units::gauge_text::{self, GaugeText};
 use loopwright::units::parse::Unreadable;
 use loopwright::units::{Gauge, count};
@@ -13,6 +14,7 @@ impl Field {
     /// Whether the text is read as what the field holds.
     pub fn takes(&self, typed: &Typed) -> bool {
         match self.kind {
+            Kind::Count(bounds) if self.plus => count::read_plus(&typed.text, bounds, PLUS).is_ok(),
             Kind::Count(bounds) => count::read(&typed.text, bounds).is_ok(),
             Kind::Length(scale, bounds) => scale.read(typed, bounds).is_ok(),
             Kind::Mass(scale, bounds) => scale.read(typed, bounds).is_ok(),

@@ -76,7 +76,7 @@ fn without_network(offline_ready: bool) -> &'static str {
 }
 
 /// Saves a copy; what went wrong is said where the page says such things.
-pub fn save_copy(desk: &Desk) {
+fn save_copy(desk: &Desk) {
     desk.announce(match backup::save_copy(desk) {
         Ok(()) => Announcement::Nothing,
         Err(why) => Announcement::Words(refused(&why).into()),
@@ -117,7 +117,7 @@ fn copies(desk: &Desk) -> Html {
 }
 
 /// Why a copy could not be made or brought back.
-const fn refused(why: &BackupError) -> &'static str {
+pub const fn refused(why: &BackupError) -> &'static str {
     match why {
         BackupError::NotMade => words::COPY_NOT_MADE,
         BackupError::Unreadable => words::COPY_UNREADABLE,

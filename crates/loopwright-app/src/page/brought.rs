@@ -1,15 +1,17 @@
 //! A project that a link or a file brings, looked at before anything of it is kept. Keeping it makes a project of its own,
-//! so that nothing is ever written over. One that cannot be read gets a sentence, and changes nothing.
+//! so that nothing is ever written over. One that cannot be read gets a sentence, and changes nothing. Of one that a later
+//! version made, what this one understands is shown, and what it does not is counted and named before it can be kept.
 
-use super::project::named_facts;
+use super::project::{named_facts, own_named};
+use super::understood::understood;
 use crate::desk::Desk;
 use crate::part::plain::{button, element, link, list, text, text_element};
 use crate::project;
 use crate::route::{self, Route};
 use crate::tool;
 use crate::words::{brought as words, page};
-use loopwright_project::file::{FileError, Place, Reading};
-use loopwright_project::{Project, Typed};
+use loopwright_project::file::{FileError, MadeBy, Reading};
+use loopwright_project::{OwnCount, Project, Typed, own_counts};
 use std::cell::RefCell;
 use yew::prelude::*;
 
@@ -76,21 +78,12 @@ fn read(brought: &str) -> Result<Reading, String> {
         },
         link => loopwright_project::link::read(link).map_err(|why| words::no_link(&why)),
     };
-    reading.map(without_strangers)
-}
-
-/// Without what is begun in a tool that this version does not have: it would never be seen again.
-fn without_strangers(mut reading: Reading) -> Reading {
-    let drafts = std::mem::take(&mut reading.project.drafts);
-    let (known, unknown) = drafts.into_iter().partition(|(tool, _)| tool::find(tool).is_some());
-    reading.project.drafts = known;
-    let places = unknown.into_keys().map(|tool| Place::name(&format!("drafts.{tool}")));
-    reading.passed_over.extend(places);
-    reading
+    reading.map(understood)
 }
 
 fn holds(desk: &Desk, reading: &Reading) -> Html {
-    let Reading { project, passed_over } = reading;
+    let project = &reading.project;
+    let is_later = reading.made_by == MadeBy::LaterVersion;
     let name = match project.name.trim() {
         "" => words::UNNAMED,
         name => name,
@@ -98,43 +91,76 @@ fn holds(desk: &Desk, reading: &Reading) -> Html {
     let mut content = vec![
         text_element("p", "quiet", words::TITLE),
         text_element("h1", "", name.to_owned()),
-        text_element("p", "", words::holds(project.facts.len(), project.steps.len())),
+    ];
+    if is_later {
+        content.push(text_element("p", "later", words::LATER));
+    }
+    content.extend([
+        text_element("p", "", words::holds(number_of_facts(project), project.steps.len())),
         facts(project),
         steps(project),
         drafts(project),
-    ];
-    if project.facts.is_empty() && project.steps.is_empty() && project.drafts.is_empty() {
-        content.push(text_element("p", "", words::EMPTY));
+    ]);
+    let is_empty = project.facts.is_empty() && project.steps.is_empty() && project.drafts.is_empty();
+    if is_empty {
+        content.push(text_element("p", "", empty(is_later)));
     }
-    if !passed_over.is_empty() {
-        let places = listed(passed_over.iter().map(ToString::to_string));
-        content.push(text_element("p", "", words::left_out(&places.join(", "))));
-    }
+    content.push(left_out(reading));
     content.push(text_element("p", "quiet", words::NOT_YET));
-    content.push(ways(desk, project));
+    content.push(ways(desk, reading, is_empty));
     list(content)
 }
 
+/// What is said where there is nothing but a name.
+const fn empty(is_later: bool) -> &'static str {
+    if is_later { words::EMPTY_LATER } else { words::EMPTY }
+}
+
+/// What would be left out, counted and named.
+fn left_out(reading: &Reading) -> Html {
+    let passed_over = &reading.passed_over;
+    if passed_over.is_empty() {
+        return Html::default();
+    }
+    let places = listed(passed_over.iter().map(ToString::to_string));
+    text_element("p", "left-out", words::left_out(passed_over.len(), &places.join(", ")))
+}
+
 /// Two ways, and nothing else is pressed here.
-fn ways(desk: &Desk, project: &Project) -> Html {
+fn ways(desk: &Desk, reading: &Reading, is_empty: bool) -> Html {
     let keep = {
-        let (desk, project) = (desk.clone(), project.clone());
+        let (desk, project) = (desk.clone(), reading.project.clone());
         move |_| {
-            project::bring_in(&desk, &project);
+            project::bringing::bring_in(&desk, &project);
             route::replace(&Route::Project);
         }
     };
     let leave = |_| route::replace(&Route::Home);
-    let ways = vec![
-        button(words::KEEP.into(), Callback::from(keep)),
-        button(words::LEAVE.into(), Callback::from(leave)),
-    ];
-    element("div", "line", ways)
+    let keep = match reading.made_by {
+        MadeBy::ThisVersion => button(words::KEEP.into(), Callback::from(keep)),
+        // Of a later version's project there may be nothing that could be kept.
+        MadeBy::LaterVersion if is_empty => Html::default(),
+        MadeBy::LaterVersion => button(words::KEEP_SHOWN.into(), Callback::from(keep)),
+    };
+    element(
+        "div",
+        "line",
+        vec![keep, button(words::LEAVE.into(), Callback::from(leave))],
+    )
 }
 
 fn facts(project: &Project) -> Html {
-    let facts = project.facts.iter().map(|(key, typed)| fact(key, typed));
-    under(words::FACTS, "ul", listed(facts))
+    let others = project.facts.iter().filter(|(key, _)| OwnCount::of_key(key).is_none());
+    let mut facts: Vec<String> = others.map(|(key, typed)| fact(key, typed)).collect();
+    let own = own_named(&project.facts).into_iter();
+    facts.extend(own.map(|(name, number)| words::fact(&name, &number)));
+    under(words::FACTS, "ul", listed(facts.into_iter()))
+}
+
+/// How many facts there are: a count of hers and its name are one.
+fn number_of_facts(project: &Project) -> usize {
+    let others = project.facts.keys().filter(|key| OwnCount::of_key(key).is_none());
+    others.count() + own_counts(&project.facts).len()
 }
 
 /// A fact as it stands in a sentence; one that this version does not know as it was typed.
@@ -213,15 +239,6 @@ mod tests {
         assert_eq!(read(FILE), Err(words::NO_FILE.to_owned()));
         OPENED.set(File::Read(file::read(&file::print(&yoke()))));
         assert_eq!(read(FILE).unwrap().project, yoke());
-    }
-
-    #[test]
-    fn what_is_begun_in_no_tool_of_ours_is_left_out_and_said() {
-        let mut project = yoke();
-        project.drafts.insert("settings".into(), Draft::default());
-        let reading = read(&link::print(&project)).unwrap();
-        assert_eq!(reading.project, yoke());
-        assert_eq!(reading.passed_over, [Place::Name("drafts.settings".into())]);
     }
 
     #[test]

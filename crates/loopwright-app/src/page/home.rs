@@ -164,7 +164,7 @@ fn address(tool: &Entry) -> String {
 fn example(desk: &Desk) -> Html {
     let desk = desk.clone();
     let open = Callback::from(move |_| {
-        project::bring_in(&desk, &project::demo::pullover());
+        project::bringing::bring_in(&desk, &project::demo::pullover());
         // A browser that does not go there has the link at the top.
         drop(window().location().set_hash(&route::print(&Route::Project)));
     });

@@ -6,6 +6,7 @@ use super::actions::actions;
 use super::plain::{element, element_with, folded, items, list, text, text_element};
 use crate::words::{self, Title, frame, page, stitch};
 use loopwright::row::{Row, Stitch};
+use loopwright::terms::Hand;
 use yew::prelude::*;
 
 /// Runs of a row that are looked at for abbreviations: a long row repeats itself.
@@ -91,7 +92,7 @@ pub fn notes(notes: Vec<String>, row: &Row) -> Html {
         if !seen.contains(&run.stitch) {
             seen.push(run.stitch);
             meanings.push(text_element("dt", "", stitch::abbreviation(run.stitch).trim()));
-            meanings.push(text_element("dd", "", stitch::meaning(run.stitch)));
+            meanings.push(text_element("dd", "", stitch::meaning(run.stitch, Hand::Right)));
         }
     }
     list(vec![

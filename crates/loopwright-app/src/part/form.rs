@@ -5,6 +5,7 @@
 use super::View;
 use super::advice::{Advice, advice};
 use super::control::{Labelled, control};
+use super::offer::unread_sentence;
 use super::plain::{element, folded, list, text_element};
 use super::room::{Wrong, room};
 use super::set::set_in;
@@ -78,6 +79,8 @@ impl Form<'_> {
             Some(page::of_field(field.label_in(&self.view.fields), &sentence))
         };
         let advice = fields.iter().find_map(advised);
+        let unread = || fields.iter().find_map(|field| unread_sentence(self.view, field));
+        let advice = advice.or_else(unread);
         set_in(self.view, &fields, advice)
     }
 

@@ -21,6 +21,7 @@ mod row_by_row;
 mod set;
 mod sheet;
 mod summary;
+mod typing;
 mod view;
 
 pub use actions::{announced, copy_text};
@@ -32,8 +33,9 @@ pub use choice::{answer_choice, choices, selected, settings_choice, unit_choice}
 pub use counted::{MOST as MOST_COUNTED, counted, counts};
 pub use form::{Form, Part};
 pub use label::Label;
-pub use offer::keep_offer;
+pub use offer::{keep_count, keep_offer, name_sentence};
 pub use row_by_row::{one_by_one, row_by_row};
 pub use sheet::{Frame, Sheet};
 pub use summary::{Amount, Figure, Summary};
+pub use typing::{Place, typed_text};
 pub use view::View;

@@ -2,14 +2,22 @@
 //! one was typed a tap goes back to the project's, and another makes it the project's. Nothing is kept without a tap, and
 //! nothing is taken without a mark.
 
+mod answer;
+mod taps;
+mod unread;
+
+pub use answer::{keep_count, keep_offer, name_sentence};
+pub use unread::unread_sentence;
+
 use super::doubt::doubted;
 use super::plain::{button, element, quiet_button, text_element};
 use super::{Sheet, View};
 use crate::desk::Desk;
-use crate::form::kept::{self, Kept, Value};
+use crate::form::kept::{self, Called, Kept};
 use crate::form::{Field, Kind, Scale, gauge_text};
 use crate::store::{Entry, Typed};
 use crate::words::known as words;
+use loopwright::choice::Key;
 use loopwright::problem::FieldPath;
 use loopwright::units::Measure;
 use loopwright_project::stored::{about_sheet, from_sheet};
@@ -34,15 +42,23 @@ fn kept_beside(view: &View, field: &'static Field) -> Vec<Html> {
     }
     let path = view.fields.path_of(field);
     if let Some(given) = view.fields.given(path) {
-        return given_beside(view, field, given);
+        let mut content = given_beside(view, field, given);
+        // Where something was typed, two taps stand there already.
+        if !view.fields.is_typed_at(path) {
+            content.extend(taps::offered(view, field));
+        }
+        return content;
     }
     let mut content = gone_beside(view, path);
+    content.extend(unread::beside(view, field));
     content.extend(
         field
             .kept_name(&view.fields)
             .map(|name| offered_beside(view, field, name))
             .unwrap_or_default(),
     );
+    // They stay as she types, so that nothing moves.
+    content.extend(taps::offered(view, field));
     content
 }
 
@@ -53,7 +69,7 @@ fn given_beside(view: &View, field: &'static Field, given: &GivenText) -> Vec<Ht
     if view.fields.is_given(path) {
         return vec![text_element("span", "given", source(&given.from, &view.sheet.desk))];
     }
-    let name = field.kept_name(&view.fields);
+    let name = field.kept_name(&view.fields).or_else(|| kept_of(&given.from));
     let measures = view.fields.settings().measures();
     let print = |typed: &Typed| name.map_or_else(|| typed.text.clone(), |name| name.print_in(measures, typed));
     let back = {
@@ -70,19 +86,32 @@ fn given_beside(view: &View, field: &'static Field, given: &GivenText) -> Vec<Ht
     ];
     let here = view.fields.typed_as_read(field).map(|typed| field.keepable(&typed));
     let here = here.filter(|typed| field.takes(typed));
-    if let (Reference::Fact(_), Some(name), Some(here)) = (&given.from, name, here) {
+    if let (Reference::Fact(fact), Some(here)) = (&given.from, here) {
+        // What the field asks for by itself; or what she took.
+        let fact = field.kept_name(&view.fields).map_or(fact.as_str(), |name| name.key());
         content.push(quiet_button(
             words::MAKE_IT.into(),
-            making_a_fact(&view.sheet, name, here, path),
+            making_a_fact(&view.sheet, fact, here, path),
         ));
     }
     content
 }
 
+fn kept_of(from: &Reference) -> Option<Kept> {
+    match from {
+        Reference::Fact(key) => Kept::from_key(key),
+        Reference::Step { .. } | Reference::Gone(_) => None,
+    }
+}
+
 /// Where a given text comes from, in words.
 fn source(from: &Reference, desk: &Desk) -> String {
     match from {
-        Reference::Fact(_) => words::FROM_PROJECT.into(),
+        // There may be several counts, and each could stand here.
+        Reference::Fact(key) => match Called::of_key(key, &desk.fields(kept::SHEET)) {
+            Some(called) => words::from_count(&called.name()),
+            None => words::FROM_PROJECT.into(),
+        },
         Reference::Step { step, .. } => words::from_step(&step_name(desk, *step)),
         Reference::Gone(name) => words::from_gone(name),
     }
@@ -93,11 +122,14 @@ fn step_name(desk: &Desk, step: StepId) -> String {
     name.map_or_else(String::new, |name| name.text)
 }
 
-/// Beside a field whose text came from a step that was taken out: that it did.
+/// Beside a field whose text came from what is gone, a step or a fact that was taken away: that it did.
 fn gone_beside(view: &View, path: FieldPath) -> Vec<Html> {
     let from = view.sheet.desk.text(&from_sheet(view.sheet.id), &path.stored());
     match from.and_then(|typed| Reference::parse(&typed.text)) {
         Some(gone @ Reference::Gone(_)) => vec![text_element("span", "own", source(&gone, &view.sheet.desk))],
+        Some(Reference::Fact(_)) if !view.fields.is_typed_at(path) => {
+            vec![text_element("span", "own", words::NO_LONGER_KNOWN)]
+        }
         Some(Reference::Fact(_) | Reference::Step { .. }) | None => Vec::new(),
     }
 }
@@ -124,20 +156,28 @@ fn offered_beside(view: &View, field: &'static Field, name: Kept) -> Vec<Html> {
                 button(label, writing(&view.sheet, view.sheet.id, path.stored(), kept))
             });
             let keep = here.map(|here| {
-                let label = words::keep(&name.print_in(measures, &here));
-                quiet_button(label, making_a_fact(&view.sheet, name, here, path))
+                let label = keep_label(name, &name.print_in(measures, &here));
+                quiet_button(label, making_a_fact(&view.sheet, name.key(), here, path))
             });
             take.into_iter().chain(keep).collect()
         }
     }
 }
 
+/// What a tap says that keeps a value: under which name, where the number alone could be taken for another one.
+fn keep_label(name: Kept, value: &str) -> String {
+    match name.called() {
+        Some(called) => words::keep_as(value, &words::the(called)),
+        None => words::keep(value),
+    }
+}
+
 /// Makes a text the project's, and has the field follow it from then on.
-fn making_a_fact(sheet: &Sheet, name: Kept, typed: Typed, path: FieldPath) -> Callback<MouseEvent> {
-    let sheet = sheet.clone();
+fn making_a_fact(sheet: &Sheet, fact: &str, typed: Typed, path: FieldPath) -> Callback<MouseEvent> {
+    let (sheet, fact) = (sheet.clone(), fact.to_owned());
     Callback::from(move |_| {
         sheet.desk.write_many(vec![
-            Entry::new(kept::SHEET, name.key(), Some(typed.clone())),
+            Entry::new(kept::SHEET, fact.clone(), Some(typed.clone())),
             Entry::new(sheet.id, path.stored(), None),
         ]);
     })
@@ -157,24 +197,6 @@ fn is_same(field: &Field, one: &Typed, other: &Typed) -> bool {
 fn is_same_measure<T: Measure>(scale: &Scale<T>, one: &Typed, other: &Typed) -> bool {
     let (first, second) = (scale.read_any(one), scale.read_any(other));
     one == other || (first.is_some() && first == second)
-}
-
-/// Beside an answer: keeps a value of it, or says that it is the kept one. Nothing where no field would take it, and nothing
-/// inside another page.
-pub fn keep_offer(view: &View, (name, value): (Kept, Value)) -> Html {
-    let typed = value.as_typed().filter(|_| view.sheet.frame.is_none());
-    let Some(typed) = typed else {
-        return Html::default();
-    };
-    let text = name.print_value(view.fields.settings().measures(), value, &typed);
-    let kept = view.sheet.desk.text(kept::SHEET, name.key());
-    let content = if kept.map(|kept| name.renewed(kept)).as_ref() == Some(&typed) {
-        text_element("span", "", words::taken(&text))
-    } else {
-        let write = writing(&view.sheet, kept::SHEET, name.key().to_owned(), typed);
-        quiet_button(words::keep(&text), write)
-    };
-    element("p", "line", vec![content])
 }
 
 fn writing(sheet: &Sheet, to: &'static str, field: String, typed: Typed) -> Callback<MouseEvent> {

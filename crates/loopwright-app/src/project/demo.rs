@@ -160,7 +160,8 @@ pub fn fronts(neck: &str) -> Project {
     };
     let armhole = shaping(words::ARMHOLE, "12", "60", "1").typed(shaping::Name::Stitches, "50");
     let armhole = project.add(armhole.step);
-    let mut neck = shaping(words::FRONT_NECK, neck, "20", "4").typed(shaping::Name::Sides, shaping::ShapedSides::Any.key());
+    let mut neck =
+        shaping(words::FRONT_NECK, neck, "20", "4").typed(shaping::Name::Sides, shaping::ShapedSides::Any.key());
     neck.step.set_alongside(Some(armhole));
     neck.step.from_row = "41".into();
     project.add(neck.step);
@@ -222,69 +223,8 @@ impl Draft {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::form::Settings;
-    use crate::tool::Tools;
-    use loopwright_project::{Derived, change, derive};
-    use std::time::Instant;
+#[path = "../../../loopwright-project/src/file/schema.rs"]
+mod schema;
 
-    fn tools() -> Tools {
-        Tools::measuring(Settings::default())
-    }
-
-    #[test]
-    fn every_step_has_an_answer() {
-        let project = pullover();
-        for step in derive(&project, &tools()).steps {
-            let name = &project.step(step.id).unwrap().name;
-            assert!(step.outcome().is_some(), "{name}: {:?}", step.answered);
-        }
-    }
-
-    #[test]
-    fn her_gauge_moves_all_that_stands_on_it_and_back_again_nothing() {
-        let mut project = pullover();
-        let key = Kept::GaugeStitches.key();
-        project.set_fact(key, Some(Typed::with_unit("20", "10 cm")));
-        let sheet = derive(&project, &tools());
-        let moved = change::since_seen(&project, &tools(), &sheet);
-        let names: Vec<&str> = moved
-            .iter()
-            .map(|change| &*project.step(change.step).unwrap().name)
-            .collect();
-        for name in [
-            words::SIZE,
-            words::NECK,
-            words::TAIL,
-            words::YOKE,
-            words::CORDS,
-            words::YARN,
-            words::SLEEVE_SHAPING,
-        ] {
-            assert!(names.contains(&name), "{name} is not among {names:?}");
-        }
-        assert!(sheet.steps.iter().all(|step| step.outcome().is_some()));
-        project.set_fact(key, Some(Typed::with_unit("22", "10 cm")));
-        let sheet = derive(&project, &tools());
-        assert!(change::since_seen(&project, &tools(), &sheet).is_empty());
-        assert_eq!(project, pullover());
-    }
-
-    /// Reported, and no reason to fail: a busy machine takes longer.
-    #[test]
-    fn sixty_steps_are_derived_soon() {
-        let mut project = pullover();
-        while project.steps.len() < 60 {
-            let again = project.steps[project.steps.len() % 12].clone();
-            project.add(again);
-        }
-        let start = Instant::now();
-        let sheet = derive(&project, &tools());
-        println!("60 steps derived in {:?}", start.elapsed());
-        assert_eq!(
-            sheet.steps.iter().filter_map(Derived::outcome).count(),
-            project.steps.len()
-        );
-    }
-}
+#[cfg(test)]
+mod tests;

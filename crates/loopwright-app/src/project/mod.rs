@@ -1,9 +1,11 @@
 //! The projects of a knitter: which there are, which is open, and what can be done with them. Pure: sheets in, entries out;
 //! a view hands them to the desk.
 //!
-//! On the sheet `projects` lies the number of the open project, and of each other one how it stands. The first project is
+//! On the sheet `projects` lies the number of the open project, of each other one how it stands, and which was brought last. The first project is
 //! there without anybody making it, so that nobody has to before a first sum.
 
+pub mod bringing;
+pub mod counts;
 pub mod demo;
 pub mod schematic;
 pub mod steps;
@@ -12,7 +14,7 @@ pub mod undo;
 pub mod whole;
 pub mod yarn;
 
-use crate::desk::{Desk, undo::become_exactly};
+use crate::desk::undo::become_exactly;
 use crate::store::{Entry, Fields, PROJECTS, ProjectId, SheetId, Sheets, Typed};
 use loopwright_project::{Project, stored};
 
@@ -152,13 +154,6 @@ fn laid_in(id: ProjectId, sheets: loopwright_project::Sheets) -> Vec<Entry> {
 fn next_id(sheets: &Sheets) -> ProjectId {
     let last = list(sheets).into_iter().map(|listed| listed.id.0).max();
     ProjectId(last.unwrap_or(1).saturating_add(1))
-}
-
-/// Makes a project out of data, opens it, and answers its number. It can be deleted like any other.
-pub fn bring_in(desk: &Desk, project: &Project) -> ProjectId {
-    let (id, entries) = bring_in_entries(&desk.newest(), project);
-    desk.write_stored(entries);
-    id
 }
 
 #[cfg(test)]

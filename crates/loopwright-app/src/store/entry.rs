@@ -2,6 +2,7 @@
 //! make when read in order. Pure: nothing here knows where the log lives.
 
 use super::sheet_id::{ProjectId, SheetId};
+use loopwright_project::knitting::is_knitting;
 use loopwright_project::{self as project, Texts};
 use std::collections::BTreeMap;
 
@@ -81,11 +82,12 @@ impl Sheets {
         self.sheets.iter()
     }
 
-    /// The sheets of one project, by their names in it.
+    /// The sheets of one project, by their names in it. How far she is in her knitting is no part of it, and may be long.
     pub fn of_project(&self, project: ProjectId) -> project::Sheets {
         let sheets = self.sheets.iter().filter_map(|(stored, fields)| {
             let id = SheetId::parse(stored);
-            (id.project == Some(project)).then(|| (id.name, fields.clone()))
+            let is_part = id.project == Some(project) && !is_knitting(&id.name);
+            is_part.then(|| (id.name, fields.clone()))
         });
         sheets.collect()
     }
@@ -107,6 +109,16 @@ impl Sheets {
     /// Every sheet that has a field, the one that was written to last first.
     pub fn last_written(&self) -> impl Iterator<Item = &str> {
         self.written.iter().rev().map(String::as_str)
+    }
+
+    /// The changes that make all of this out of nothing, in the order in which its sheets were last written to.
+    pub fn entries(&self) -> Vec<Entry> {
+        let of_sheet = |sheet: &String| {
+            let fields = self.sheets.get(sheet).into_iter().flatten();
+            let entry = |(field, typed): (&String, &Typed)| Entry::new(sheet, field, Some(typed.clone()));
+            fields.map(entry).collect::<Vec<Entry>>()
+        };
+        self.written.iter().flat_map(of_sheet).collect()
     }
 
     fn note_written(&mut self, sheet: &str, is_gone: bool) {

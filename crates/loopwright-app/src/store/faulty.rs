@@ -22,6 +22,12 @@ impl Faulty {
         }
     }
 
+    /// Forgets everything, and says so at the next step, as the browser's database does.
+    pub fn clear(&self) {
+        self.inside.clear();
+        self.plan.borrow_mut().push_front(Some(StoreError::Cleared));
+    }
+
     fn step(&self, name: &'static str) -> Result<(), StoreError> {
         self.asked.borrow_mut().push(name);
         match self.plan.borrow_mut().pop_front().flatten() {
@@ -50,6 +56,13 @@ impl Store for std::rc::Rc<Faulty> {
         Box::pin(async {
             self.step("compact")?;
             self.inside.compact().await
+        })
+    }
+
+    fn write_anew(&self, entries: Vec<Entry>) -> Later<'_, ()> {
+        Box::pin(async {
+            self.step("write anew")?;
+            self.inside.write_anew(entries).await
         })
     }
 }

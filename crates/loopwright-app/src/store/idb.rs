@@ -1,75 +1,99 @@
 //! The browser's own database: `loopwright`, version 1, one object store `log` with counted keys, values JSON text.
 //!
+//! The keys are counted up for as long as the database is there, also past a log that was shortened. So a log whose newest key
+//! is lower than one that was seen is not the same: it was deleted under this page and begun anew.
+//!
 //! Written over web-sys and not over a library of futures: the one that has a durability option loses the reason of
 //! an aborted transaction, so that "no room left" could not be told from "broken", and it adds a fifth to the page.
 
+mod connection;
+mod waiting;
+
 use super::{Entry, Later, Line, Store, StoreError, compact, json};
-use futures_channel::oneshot;
-use gloo_events::EventListener;
-use js_sys::{Array, Error, Function, Object, Reflect};
-use std::cell::RefCell;
-use std::rc::Rc;
+use connection::Connection;
+use js_sys::{Array, Function, Object, Reflect};
+use std::cell::Cell;
+use waiting::{answer, completed, unnamed, why};
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{
-    DomException, EventTarget, IdbDatabase, IdbFactory, IdbObjectStore, IdbObjectStoreParameters, IdbOpenDbRequest,
-    IdbRequest, IdbTransaction,
-};
+use web_sys::{IdbCursor, IdbCursorDirection, IdbDatabase, IdbObjectStore, IdbRequest, IdbTransaction};
 
 const DATABASE: &str = "loopwright";
 const LOG: &str = "log";
+const VERSION: u32 = 1;
 
-/// The log in the browser's database. The connection is opened at first need and again after any failure, since
-/// browsers drop connections of pages that slept.
+/// The log in the browser's database.
 #[derive(Default)]
 pub struct Idb {
-    connection: RefCell<Option<IdbDatabase>>,
+    connection: Connection,
+    /// The newest key of the log that was seen.
+    newest: Cell<f64>,
 }
 
 impl Idb {
-    async fn database(&self) -> Result<IdbDatabase, StoreError> {
-        let open = self.connection.borrow().clone();
-        match open {
-            Some(database) => Ok(database),
-            None => {
-                let database = open_database().await?;
-                self.connection.replace(Some(database.clone()));
-                Ok(database)
-            }
-        }
-    }
-
-    /// After a failure the connection is not trusted any more: the next step opens a new one.
     fn settle<T>(&self, result: Result<T, StoreError>) -> Result<T, StoreError> {
-        if result.is_err()
-            && let Some(database) = self.connection.take()
-        {
-            database.close();
+        if result.is_err() {
+            self.connection.give_up();
         }
         result
     }
 
+    async fn begin(&self, mode: &str) -> Result<IdbTransaction, StoreError> {
+        begin(&self.connection.database().await?, mode)
+    }
+
+    /// Whether the log is still the one that was seen; if so, its newest key is seen as well.
+    async fn look_at(&self, log: &IdbObjectStore) -> Result<(), StoreError> {
+        let newest = newest_key(log).await?;
+        if newest < self.newest.get() {
+            return Err(StoreError::Cleared);
+        }
+        self.newest.set(newest);
+        Ok(())
+    }
+
     async fn try_load(&self) -> Result<Vec<Line>, StoreError> {
-        let transaction = begin(&self.database().await?, "readonly")?;
-        read_all(&log_of(&transaction)?).await
+        let log = log_of(&self.begin("readonly").await?)?;
+        self.look_at(&log).await?;
+        read_all(&log).await
     }
 
     async fn try_append(&self, entries: Vec<Entry>) -> Result<(), StoreError> {
-        let transaction = begin(&self.database().await?, "readwrite")?;
+        let transaction = self.begin("readwrite").await?;
+        self.look_at(&log_of(&transaction)?).await?;
         let lines: Vec<Line> = entries.into_iter().map(Line::Known).collect();
-        write_all(&transaction, &lines)?;
-        completed(&transaction).await
+        let last = write_all(&transaction, &lines)?;
+        self.complete(&transaction, last).await
     }
 
     /// Reads, clears and writes within one transaction: no other tab can write in between, and a fall leaves the
     /// long log as it was.
     async fn try_compact(&self) -> Result<usize, StoreError> {
-        let transaction = begin(&self.database().await?, "readwrite")?;
+        let transaction = self.begin("readwrite").await?;
         let log = log_of(&transaction)?;
+        self.look_at(&log).await?;
         let short = compact(read_all(&log).await?);
         log.clear().map_err(why)?;
-        write_all(&transaction, &short)?;
-        completed(&transaction).await?;
+        let last = write_all(&transaction, &short)?;
+        self.complete(&transaction, last).await?;
         Ok(short.len())
+    }
+
+    /// From here on it may be another log than the one that was seen.
+    async fn try_anew(&self, entries: Vec<Entry>) -> Result<(), StoreError> {
+        let seen = self.newest.replace(0.0);
+        let written = self.try_append(entries).await;
+        if written.is_err() {
+            self.newest.set(seen);
+        }
+        written
+    }
+
+    /// Waits until it is kept; the key of what was written last is the newest.
+    async fn complete(&self, transaction: &IdbTransaction, last: Option<IdbRequest>) -> Result<(), StoreError> {
+        completed(transaction).await?;
+        let key = last.and_then(|last| last.result().ok()?.as_f64());
+        self.newest.set(key.unwrap_or(self.newest.get()));
+        Ok(())
     }
 }
 
@@ -85,43 +109,14 @@ impl Store for Idb {
     fn compact(&self) -> Later<'_, usize> {
         Box::pin(async { self.settle(self.try_compact().await) })
     }
-}
 
-async fn open_database() -> Result<IdbDatabase, StoreError> {
-    let request = factory()?.open_with_u32(DATABASE, 1).map_err(why)?;
-    let upgrade = make_the_log(&request);
-    let result = answer(&request).await;
-    drop(upgrade);
-    let database: IdbDatabase = result?.dyn_into().map_err(why)?;
-    give_way_to_newer(&database);
-    Ok(database)
-}
-
-fn factory() -> Result<IdbFactory, StoreError> {
-    match gloo_utils::window().indexed_db() {
-        Ok(Some(factory)) => Ok(factory),
-        Ok(None) | Err(_) => Err(StoreError::Denied),
+    fn write_anew(&self, entries: Vec<Entry>) -> Later<'_, ()> {
+        Box::pin(async { self.settle(self.try_anew(entries).await) })
     }
-}
 
-fn make_the_log(request: &IdbOpenDbRequest) -> EventListener {
-    let opening = request.clone();
-    EventListener::once(request, "upgradeneeded", move |_| {
-        let counted = IdbObjectStoreParameters::new();
-        counted.set_auto_increment(true);
-        if let Ok(result) = opening.result()
-            && let Some(database) = result.dyn_ref::<IdbDatabase>()
-        {
-            // A refusal shows as a missing store in the first transaction.
-            let _ = database.create_object_store_with_optional_parameters(LOG, &counted);
-        }
-    })
-}
-
-/// A later version of the app in another tab must be able to rebuild the database while this tab is open.
-fn give_way_to_newer(database: &IdbDatabase) {
-    let ours = database.clone();
-    EventListener::once(database, "versionchange", move |_| ours.close()).forget();
+    fn when_lost(&self, tell: Box<dyn Fn()>) {
+        self.connection.when_lost(tell);
+    }
 }
 
 /// Begins a transaction that counts as complete only when its bytes are on the disc.
@@ -147,70 +142,24 @@ async fn read_all(log: &IdbObjectStore) -> Result<Vec<Line>, StoreError> {
     Ok(Array::from(&records).iter().map(|record| json::line(&record)).collect())
 }
 
-/// All lines or none: without the abort a browser would keep the ones before the failure.
-fn write_all(transaction: &IdbTransaction, lines: &[Line]) -> Result<(), StoreError> {
+/// The newest key; nought where the log is empty.
+async fn newest_key(log: &IdbObjectStore) -> Result<f64, StoreError> {
+    let last_first = log.open_key_cursor_with_range_and_direction(&JsValue::NULL, IdbCursorDirection::Prev);
+    let cursor = answer(&last_first.map_err(why)?).await?.dyn_into::<IdbCursor>().ok();
+    let key = cursor.and_then(|cursor| cursor.key().ok()?.as_f64());
+    Ok(key.unwrap_or_default())
+}
+
+/// All lines or none: without the abort a browser would keep the ones before the failure. Answers the last request.
+fn write_all(transaction: &IdbTransaction, lines: &[Line]) -> Result<Option<IdbRequest>, StoreError> {
     let written = log_of(transaction).and_then(|log| {
-        lines.iter().try_for_each(|line| {
+        lines.iter().try_fold(None, |_, line| {
             let record = json::record(line).ok_or_else(unnamed)?;
-            log.add(&record.into()).map(|_| ()).map_err(why)
+            log.add(&record.into()).map(Some).map_err(why)
         })
     });
     if written.is_err() {
         let _ = transaction.abort();
     }
     written
-}
-
-async fn answer(request: &IdbRequest) -> Result<JsValue, StoreError> {
-    if first_event(request, "success", "error").await {
-        request.result().map_err(why)
-    } else {
-        Err(request.error().ok().flatten().map_or_else(unnamed, named))
-    }
-}
-
-async fn completed(transaction: &IdbTransaction) -> Result<(), StoreError> {
-    if first_event(transaction, "complete", "abort").await {
-        Ok(())
-    } else {
-        Err(transaction.error().map_or_else(unnamed, named))
-    }
-}
-
-/// Waits for the good or the bad event, whichever comes first; true for the good one.
-async fn first_event(target: &EventTarget, good: &'static str, bad: &'static str) -> bool {
-    let (send, receive) = oneshot::channel();
-    let send = Rc::new(RefCell::new(Some(send)));
-    let listen = |name: &'static str, answer: bool| {
-        let send = send.clone();
-        EventListener::once(target, name, move |_| {
-            if let Some(send) = send.take() {
-                let _ = send.send(answer);
-            }
-        })
-    };
-    let _listeners = (listen(good, true), listen(bad, false));
-    receive.await.unwrap_or(false)
-}
-
-fn why(thrown: JsValue) -> StoreError {
-    match thrown.dyn_into::<DomException>() {
-        Ok(exception) => named(exception),
-        Err(other) => match other.dyn_into::<Error>() {
-            Ok(error) => StoreError::Broken(error.message().into()),
-            Err(_) => unnamed(),
-        },
-    }
-}
-
-fn named(exception: DomException) -> StoreError {
-    match exception.name().as_str() {
-        "QuotaExceededError" => StoreError::Full,
-        "SecurityError" | "NotAllowedError" => StoreError::Denied,
-        name => StoreError::Broken([name, ": ", &exception.message()].concat()),
-    }
-}
-
-fn unnamed() -> StoreError {
-    StoreError::Broken("the storage stopped without a reason".into())
 }

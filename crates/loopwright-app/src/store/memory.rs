@@ -13,6 +13,12 @@ impl Memory {
         Self(RefCell::new(entries.into_iter().map(Line::Known).collect()))
     }
 
+    /// Forgets everything, as a browser does that is told to.
+    #[cfg(test)]
+    pub fn clear(&self) {
+        self.0.take();
+    }
+
     /// A log found as it is, foreign lines and all.
     #[cfg(test)]
     pub fn found(log: Vec<Line>) -> Self {
@@ -40,6 +46,10 @@ impl Store for Memory {
             *self.0.borrow_mut() = short;
             Ok(length)
         })
+    }
+
+    fn write_anew(&self, entries: Vec<Entry>) -> Later<'_, ()> {
+        self.append(entries)
     }
 
     fn forgets(&self) -> Option<StoreError> {

@@ -28,6 +28,12 @@ pub enum StoreError {
     Full,
     /// The storage has not answered within the time a knitter should wait.
     Slow,
+    /// A newer version of this page has the storage, in a shape that this one cannot read.
+    Newer,
+    /// What was kept is gone: the storage was cleared while this page was open.
+    Cleared,
+    /// The browser closed the way to the storage, as it does with pages that slept. Nothing was written.
+    Dropped,
     /// A page shown inside another, or an example: it keeps nothing, and that is as it should be.
     Guest,
     /// Anything else, in the browser's own words.
@@ -47,6 +53,13 @@ pub trait Store {
 
     /// Shortens the log in one step and answers its new length.
     fn compact(&self) -> Later<'_, usize>;
+
+    /// Adds these to a log that need not be the one that was read before: it was cleared, and this page begins it anew.
+    fn write_anew(&self, entries: Vec<Entry>) -> Later<'_, ()>;
+
+    /// Has somebody hear when another window, or the browser, takes the storage away; what came of it is what the next step
+    /// answers.
+    fn when_lost(&self, _tell: Box<dyn Fn()>) {}
 
     /// The reason why this store forgets when the page is closed; `None` if it keeps.
     fn forgets(&self) -> Option<StoreError> {

@@ -9,7 +9,8 @@ use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader, Start, TAPE, plus_behind, read_multiple};
 use crate::part::plain::{button, element, items, list, status, text, text_element};
 use crate::part::{
-    Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, good_to_know, keep_offer, wait, working,
+    Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, good_to_know, keep_count, keep_offer,
+    wait, working,
 };
 use crate::store::Typed;
 use crate::words::intl::number;
@@ -18,9 +19,10 @@ use crate::words::{Worded, cast_on as words};
 use loopwright::bounds::Bounds;
 use loopwright::cast_on::{
     Answer, Distance, EDGE, Join, Knitting, MULTIPLE, MarkerPlan, Multiple, Name, PLUS, Question, STITCHES, USUAL_EDGE,
-    USUAL_SEAM, WIDTH, Working, answer,
+    USUAL_SEAM, WIDTH, Working, answer, plan,
 };
 use loopwright::choice::Key;
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use yew::prelude::*;
 
@@ -43,12 +45,17 @@ const NAMED: &[State] = &[
 
 fields! { FIELDS of Name, words::label;
     Knitting => Field::choice::<Working>().in_sentence(),
-    Width => Field::length(&TAPE, WIDTH).labelled_by(width_label),
+    Width => Field::length(&TAPE, WIDTH).labelled_by(width_label).offering(Kept::Girth),
     Gauge => Field::gauge().kept(Kept::GaugeStitches),
-    Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
+    Multiple => Field::count(MULTIPLE)
+        .with_plus()
+        .starts(Start::Count(Multiple::ANY.of))
+        .kept(Kept::Multiple)
+        .folded(MORE),
     Plus => Field::count(PLUS).starts(Start::From(plus_start)).folded(MORE),
     Edge => Field::count(EDGE)
         .starts(Start::Count(USUAL_EDGE))
+        .kept(Kept::Edge)
         .folded(MORE)
         .only_if(is_flat)
         .remarked(words::OUTSIDE),
@@ -120,6 +127,11 @@ impl Tool for CastOn {
         ]
     }
 
+    fn plan(fields: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(question, answer, fields.choice(Name::Every));
+        Some(plan.told(|event| words::followed(&event.doing)))
+    }
+
     fn form(form: &Form) -> Html {
         list(vec![
             form.line(&[Words(words::I_KNIT), Part::Field(Name::Knitting)]),
@@ -142,6 +154,7 @@ impl Tool for CastOn {
             text_element("p", "quiet", words::NEIGHBOURS),
             items("ul", words::neighbours(answer, lengths)),
             list(offers.collect()),
+            keep_count(view, answer.pick.worked),
             counting(view, answer),
             good_to_know(answer.notes.iter().map(words::note).collect()),
             working(words::steps(question, answer, lengths), words::SOURCE),

@@ -48,8 +48,8 @@ const NAMED: &[State] = &[
 ];
 
 fields! { FIELDS of Name, words::label;
-    From => Field::count(STITCHES).in_sentence(),
-    To => Field::count(STITCHES).in_sentence(),
+    From => Field::count(STITCHES).offering_counts().in_sentence(),
+    To => Field::count(STITCHES).offering_counts().in_sentence(),
     Rounds => Field::count(ROUNDS).in_sentence(),
     Steps => Field::counts(words::EXAMPLE_STEPS).folded(MORE),
     Swatch => Field::choice::<Swatch>().in_sentence(),

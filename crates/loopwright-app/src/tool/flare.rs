@@ -8,14 +8,16 @@ use crate::fields;
 use crate::form::kept::{Kept, Value};
 use crate::form::{Field, Fields, Reader, Start, TAPE};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{Figure, Summary, View, answered, choices, counted, spoken, wait, working};
+use crate::part::{Figure, Summary, View, answered, choices, counted, keep_count, spoken, wait, working};
 use crate::store::Typed;
 use crate::words::flare as words;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::tail::Print;
 use loopwright::flare::{
     Answer, DEPTH, GIRTH, Hang, Hem, HemKind, MULTIPLE, Name, Placing, Question, STITCHES, Shape, USUAL_EACH, answer,
+    plan,
 };
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright::shaping::{EACH, PLAIN, Pace, USUAL_LAST};
 use loopwright::terms::Multiple;
@@ -59,16 +61,19 @@ const NAMED: &[State] = &[
 ];
 
 fields! { FIELDS of Name, words::label;
-    Neck => Field::count(STITCHES).kept(Kept::CastOn),
+    Neck => Field::count(STITCHES).kept_or(Kept::Neck, Kept::CastOn),
     Depth => Field::length(&TAPE, DEPTH),
     Hem => Field::choice::<HemKind>(),
     Girth => Field::length(&TAPE, GIRTH).only_if(asks_girth),
-    Stitches => Field::count(STITCHES).only_if(asks_stitches),
+    Stitches => Field::count(STITCHES).offering_counts().only_if(asks_stitches),
     Gauge => Field::gauge().beside(Name::RowGauge.key()).kept(Kept::GaugeStitches),
     RowGauge => Field::gauge().of_rows().beside(Name::Gauge.key()).kept(Kept::GaugeRows),
     Each => Field::count(EACH).starts(Start::Count(USUAL_EACH)).folded(MORE),
     Lines => Field::choice::<Placing>().folded(MORE),
-    Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
+    Multiple => Field::count(MULTIPLE)
+        .starts(Start::Count(Multiple::ANY.of))
+        .offering(Kept::Multiple)
+        .folded(MORE),
     First => Field::count(PLAIN).folded(MORE),
     Last => Field::count(PLAIN).starts(Start::Count(USUAL_LAST)).folded(MORE).remarked(PRACTICE),
     Rhythm => Field::choice::<Pace>().in_answer(),
@@ -141,6 +146,11 @@ impl Tool for Flare {
         ]
     }
 
+    fn plan(fields: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(question, answer).for_hand(fields.settings().hand(), |doing| doing);
+        Some(plan.told(words::followed))
+    }
+
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         let long = &|length: Length| view.tape(length);
         let print = Print {
@@ -165,6 +175,7 @@ impl Tool for Flare {
             element("figure", "needle", picture),
             counted(&answer.schedule, words::tells_rounds(answer)),
             text_element("p", "", words::bind_off(answer, print)),
+            keep_count(view, answer.hem),
             working(words::steps(question, answer, long), words::SOURCE),
         ])
     }

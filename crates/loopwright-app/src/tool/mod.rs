@@ -18,6 +18,7 @@ use std::rc::Rc;
 use yew::{Html, html};
 
 mod keep;
+mod knit;
 mod next;
 mod page;
 mod reply;
@@ -63,8 +64,9 @@ pub trait Tool {
         Vec::new()
     }
 
-    /// The answer row by row, where it has rows, with what happens in them told in words.
-    fn plan(_question: &Self::Question, _answer: &Self::Answer) -> Option<Plan<String>> {
+    /// The answer row by row, where it has rows, with what happens in them told in words, for the hand that is set. What
+    /// is chosen beside the answer, such as one of several ways to write it, stands in the fields.
+    fn plan(_fields: &Fields, _question: &Self::Question, _answer: &Self::Answer) -> Option<Plan<String>> {
         None
     }
 
@@ -203,6 +205,11 @@ impl Entry {
         toolbox::fields_on(desk, self, None).filled()
     }
 
+    /// Its answer on the desk row by row; nothing where there is none, or it has no rows.
+    pub fn plan_on(&'static self, desk: &Desk) -> Option<Plan<String>> {
+        (self.plan)(&toolbox::fields_on(desk, self, None))
+    }
+
     /// Lays a link on its sheet, as it was sent. What one of its own answers handed on lies there already.
     pub fn open_link(&'static self, desk: &Desk, link: store::Fields) {
         if desk.fields(self.id) != link {
@@ -238,6 +245,9 @@ loopwright::each_tool!(entries);
 pub fn find(id: &str) -> Option<&'static Entry> {
     TOOLS.iter().find(|tool| tool.id == id)
 }
+
+#[cfg(test)]
+mod followed;
 
 #[cfg(test)]
 mod knitted;

@@ -7,7 +7,7 @@
 //! first answer would wait for all of them (four times as long as any later key). An example is answered unseen before.
 
 use super::next::{self, Gifts};
-use super::{Entry, FILLED, Tool, keep, toolbox};
+use super::{Entry, FILLED, Tool, keep, knit, toolbox};
 use crate::desk::Desk;
 use crate::form::{Fields, SETTINGS, Settings};
 use crate::part::plain::list;
@@ -98,6 +98,7 @@ fn answered<T: Tool>(view: &View, name: &'static str) -> Result<Answered, (Optio
             let gifts = given::<T>(&question, &answer);
             list(vec![
                 T::show(view, &question, &answer),
+                knit::knit_offer(view, T::plan(&view.fields, &question, &answer).is_some()),
                 keep::keep_offer(view, name),
                 next::next(view, &gifts),
             ])

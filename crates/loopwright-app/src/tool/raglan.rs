@@ -5,15 +5,16 @@ use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::raglan as drawing;
 use crate::fields;
-use crate::form::kept::Value;
+use crate::form::kept::{Kept, Value};
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, list, text_element};
-use crate::part::{Figure, MOST_COUNTED, Summary, View, answered, choices, counts, spoken, wait, working};
+use crate::part::{Figure, MOST_COUNTED, Summary, View, answered, choices, counts, keep_count, spoken, wait, working};
 use crate::store::Typed;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::raglan as words;
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
-use loopwright::raglan::{Answer, Name, Question, STITCHES, UNDERARM, USUAL_UNDERARM, answer};
+use loopwright::raglan::{Answer, Name, Question, STITCHES, UNDERARM, USUAL_UNDERARM, answer, plan};
 use loopwright::shaping::{PLAIN, Pace, ROWS, USUAL_FIRST, USUAL_LAST};
 use yew::prelude::*;
 
@@ -53,12 +54,15 @@ const NAMED: &[State] = &[
 ];
 
 fields! { FIELDS of Name, words::label;
-    Body => Field::count(STITCHES),
-    Sleeve => Field::count(STITCHES),
-    BodyTo => Field::count(STITCHES),
-    SleeveTo => Field::count(STITCHES),
+    Body => Field::count(STITCHES).offering_counts(),
+    Sleeve => Field::count(STITCHES).offering_counts(),
+    BodyTo => Field::count(STITCHES).kept(Kept::Body),
+    SleeveTo => Field::count(STITCHES).kept(Kept::Sleeve),
     Rounds => Field::count(ROWS),
-    Underarm => Field::count(UNDERARM).starts(Start::Count(USUAL_UNDERARM)).folded(MORE),
+    Underarm => Field::count(UNDERARM)
+        .starts(Start::Count(USUAL_UNDERARM))
+        .kept(Kept::Underarm)
+        .folded(MORE),
     First => Field::count(PLAIN).starts(Start::Count(USUAL_FIRST)).folded(MORE),
     Last => Field::count(PLAIN).starts(Start::Count(USUAL_LAST)).folded(MORE).remarked(PRACTICE),
     Rhythm => Field::choice::<Pace>().in_answer(),
@@ -109,6 +113,11 @@ impl Tool for Raglan {
         ]
     }
 
+    fn plan(_: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(question, answer);
+        Some(plan.told(|event| words::followed(&event.doing)))
+    }
+
     fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         let picture = vec![
             drawing::raglan(question, answer, &words::labels(question, answer)),
@@ -132,6 +141,7 @@ impl Tool for Raglan {
             words::lines(question, answer).map_or_else(Html::default, |lines| text_element("p", "", lines)),
             element("figure", "needle", picture),
             counts(listed, words::tells_rounds(answer)),
+            keep_count(view, answer.needle),
             working(words::steps(question, answer), words::SOURCE),
         ])
     }

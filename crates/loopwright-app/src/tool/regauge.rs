@@ -13,14 +13,16 @@ use crate::form::{Field, Fields, Start, TAPE, plus_behind};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{Below, Figure, Summary, View, answered, good_to_know, row_by_row, wait, working};
 use crate::words::regauge::{self as words, ABOUT_COUNTS, ABOUT_ROWS, ABOUT_SHAPING, Column, Lead, Sentences};
+use crate::words::shaping::followed;
 use crate::words::{schedule, sizing};
 use loopwright::cast_on::EDGE;
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright::regauge::{
     Answer, Converted, KnittingKind, MEASURE, NO_REPEAT, Name, Parity, Question, REPEAT, ROWS, STITCHES, Shaped,
-    ShapingSide, USUAL_EACH, answer, places,
+    ShapingSide, USUAL_EACH, answer, places, plan,
 };
-use loopwright::shaping::EACH;
+use loopwright::shaping::{Doing, EACH};
 use loopwright::terms::{MULTIPLE, Multiple, PLUS};
 use yew::prelude::*;
 
@@ -31,7 +33,11 @@ fields! { FIELDS of Name, words::label;
     Pattern => Field::gauge().beside(Name::PatternRows.key()).kept(Kept::PatternStitches),
     Own => Field::gauge().beside(Name::OwnRows.key()).kept(Kept::GaugeStitches),
     Counts => Field::counts(words::EXAMPLE_COUNTS),
-    Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(ABOUT_COUNTS),
+    Multiple => Field::count(MULTIPLE)
+        .with_plus()
+        .starts(Start::Count(Multiple::ANY.of))
+        .kept(Kept::Multiple)
+        .folded(ABOUT_COUNTS),
     Plus => Field::count(PLUS).starts(Start::From(plus)).folded(ABOUT_COUNTS),
     Wanted => Field::length(&TAPE, MEASURE).folded(ABOUT_COUNTS),
     Knitting => Field::choice::<KnittingKind>().folded(ABOUT_COUNTS),
@@ -44,8 +50,8 @@ fields! { FIELDS of Name, words::label;
     Rows => Field::counts(words::EXAMPLE_ROWS).folded(ABOUT_ROWS),
     Length => Field::length(&TAPE, MEASURE).folded(ABOUT_ROWS),
     RowRepeat => Field::count(REPEAT).starts(Start::Count(NO_REPEAT)).folded(ABOUT_ROWS),
-    From => Field::count(STITCHES).folded(ABOUT_SHAPING),
-    To => Field::count(STITCHES).folded(ABOUT_SHAPING),
+    From => Field::count(STITCHES).offering_counts().folded(ABOUT_SHAPING),
+    To => Field::count(STITCHES).offering_counts().folded(ABOUT_SHAPING),
     ShapingRows => Field::count(ROWS).folded(ABOUT_SHAPING),
     Each => Field::count(EACH).starts(Start::Count(USUAL_EACH)).folded(ABOUT_SHAPING),
     Sides => Field::choice::<ShapingSide>().folded(ABOUT_SHAPING),
@@ -83,6 +89,12 @@ impl Tool for Regauge {
             lengths: view.lengths(&TAPE),
         };
         shown(&sentences, &read::missing_of_shaping(&view.fields))
+    }
+
+    /// The shaping, where one is asked about.
+    fn plan(fields: &Fields, _: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(answer)?.for_hand(fields.settings().hand(), Doing::left_handed);
+        Some(plan.told(|event| followed(&event.doing)))
     }
 
     fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {

@@ -14,10 +14,11 @@ use crate::words::page::{MORE, PRACTICE};
 use crate::words::rows as words;
 use crate::words::units::Lengths;
 use loopwright::cast_on::WIDTH;
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright::rows::{
     Answer, Ask, Asked, Course, EDGES, END_AFTER, Fabric, Name, Question, REPEAT, ROWS, SET_UP, Tape, Turning, Wanted,
-    answer,
+    answer, plan,
 };
 use yew::prelude::*;
 
@@ -150,6 +151,11 @@ impl Tool for Rows {
 
     fn gifts(_: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
         vec![(Gift::Rows, Value::Count(answer.pick.rows).as_typed())]
+    }
+
+    fn plan(_: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(question, answer);
+        Some(plan.told(|event| words::followed(&event.doing)))
     }
 
     fn form(form: &Form) -> Html {

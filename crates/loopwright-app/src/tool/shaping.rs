@@ -5,11 +5,12 @@ use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::shaping as drawing;
 use crate::fields;
-use crate::form::kept::Value;
+use crate::form::kept::{Kept, Value};
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, items, list, text_element};
 use crate::part::{
-    Figure, Form, Part, Part::Words, Summary, View, answered, good_to_know, one_by_one, spoken, wait, working,
+    Figure, Form, Part, Part::Words, Summary, View, answered, good_to_know, keep_count, one_by_one, spoken, wait,
+    working,
 };
 use crate::store::Typed;
 use crate::words::page::MORE;
@@ -18,8 +19,8 @@ use loopwright::bounds::Bounds;
 use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright::shaping::{
-    Answer, Ask, Asked, EACH, EDGE, Increase, KnittingKind, LastRow, Name, Order, PLAIN, Question, ROWS, STITCHES,
-    ShapedSides, Slope, USUAL_EACH, USUAL_EDGE, USUAL_FIRST, USUAL_LAST, answer,
+    Answer, Ask, Asked, Doing, EACH, EDGE, Increase, KnittingKind, LastRow, Name, Order, PLAIN, Question, ROWS,
+    STITCHES, ShapedSides, Slope, USUAL_EACH, USUAL_EDGE, USUAL_FIRST, USUAL_LAST, answer, plan,
 };
 use yew::prelude::*;
 
@@ -56,11 +57,14 @@ fields! { FIELDS of Name, words::label;
     Amount => Field::count(AMOUNTS).in_sentence(),
     Rows => Field::count(ROWS).in_sentence(),
     Knitting => Field::choice::<KnittingKind>().in_sentence(),
-    Stitches => Field::count(STITCHES),
+    Stitches => Field::count(STITCHES).offering_counts(),
     Each => Field::count(EACH).starts(Start::Count(USUAL_EACH)).folded(MORE),
     First => Field::count(PLAIN).starts(Start::Count(USUAL_FIRST)).folded(MORE),
     Last => Field::count(PLAIN).starts(Start::Count(USUAL_LAST)).folded(MORE),
-    Edge => Field::count(EDGE).starts(Start::Count(USUAL_EDGE)).folded(MORE),
+    Edge => Field::count(EDGE)
+        .starts(Start::Count(USUAL_EDGE))
+        .offering(Kept::Edge)
+        .folded(MORE),
     Rest => Field::choice::<LastRow>().folded(MORE),
     Order => Field::choice::<Order>().folded(MORE),
     Sides => Field::choice::<ShapedSides>().folded(MORE),
@@ -115,9 +119,9 @@ impl Tool for Shaping {
         ]
     }
 
-    fn plan(question: &Question, answer: &Answer) -> Option<Plan<String>> {
-        let plan = Plan::of_schedule(&answer.schedule, question.rows);
-        Some(plan.told(|_| schedule::shaping_row(&answer.schedule).to_owned()))
+    fn plan(fields: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(question, answer).for_hand(fields.settings().hand(), Doing::left_handed);
+        Some(plan.told(|event| words::followed(&event.doing)))
     }
 
     fn form(form: &Form) -> Html {
@@ -136,7 +140,7 @@ impl Tool for Shaping {
         ])
     }
 
-    fn show(_: &View, question: &Question, answer: &Answer) -> Html {
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         let mut line = vec![spoken(vec![words::headline(question, answer)])];
         line.extend(words::in_full(answer).map(|full| text_element("p", "", full)));
         let rows = schedule::listed(&answer.schedule, MOST_LISTED);
@@ -156,6 +160,7 @@ impl Tool for Shaping {
             element("figure", "needle", figure),
             one_by_one(schedule::one_by_one(question.knitting), rows, words::tells_rows(answer)),
             good_to_know(words::notes(question, answer)),
+            answer.after.map_or_else(Html::default, |after| keep_count(view, after)),
             working(words::steps(question, answer), words::SOURCE),
         ])
     }

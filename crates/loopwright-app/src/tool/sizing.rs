@@ -9,10 +9,10 @@ use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::girths::{self, Girths, Row};
 use crate::fields;
-use crate::form::kept::Kept;
+use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, TAPE};
 use crate::part::plain::{element, folded, items, list, text, text_element};
-use crate::part::{Figure, Form, Summary, View, answered, wait, working};
+use crate::part::{Figure, Form, Summary, View, answered, keep_offer, wait, working};
 use crate::store::Typed;
 use crate::words::page::{self, MORE};
 use crate::words::sizing::{self as words, Headline, Sentences};
@@ -102,6 +102,14 @@ impl Tool for Sizing {
         answer(question)
     }
 
+    fn offers(answer: &Answer) -> Vec<Offer> {
+        let girth = answer.ranked.first().and_then(|size| size.garment);
+        girth
+            .map(|girth| (Kept::Girth, Value::Length(girth)))
+            .into_iter()
+            .collect()
+    }
+
     fn gifts(_: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
         let pick = answer.ranked.first();
         let girth = pick.and_then(|size| size.garment);
@@ -126,7 +134,7 @@ impl Tool for Sizing {
             return Html::default();
         };
         let lengths = view.lengths(&TAPE);
-        shown(&Sentences { question, lengths }, answer, best)
+        shown(view, &Sentences { question, lengths }, answer, best)
     }
 
     fn summary(fields: &Fields, question: &Question, answer: &Answer) -> Summary {
@@ -171,7 +179,7 @@ impl Tool for Sizing {
 }
 
 /// The answer with its next best, its drawing and its sum.
-fn shown(sentences: &Sentences, answer: &Answer, best: &Ranked) -> Html {
+fn shown(view: &View, sentences: &Sentences, answer: &Answer, best: &Ranked) -> Html {
     let Headline { title, line, outcome } = sentences.headline(answer, best);
     let mut content = vec![answered(title, text_element("p", "row", line), outcome)];
     if matches!(answer.why, Why::Tie(_) | Why::CloseCall(_)) {
@@ -193,6 +201,7 @@ fn shown(sentences: &Sentences, answer: &Answer, best: &Ranked) -> Html {
         content.push(element("section", "notes", moves));
     }
     content.push(notes(sentences, &answer.notes));
+    content.extend(Sizing::offers(answer).into_iter().map(|offer| keep_offer(view, offer)));
     let fine = Sentences {
         lengths: sentences.lengths.fine(),
         ..*sentences

@@ -4,20 +4,24 @@ use super::next::Gift;
 use super::{Entry, State, Tool};
 use crate::drawing::needle::{self, Needle};
 use crate::fields;
-use crate::form::kept::Value;
+use crate::form::kept::{Kept, Value};
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, element_with, list, text_element};
-use crate::part::{Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, notes, row, wait, working};
+use crate::part::{
+    Figure, Form, Part, Part::Words, Summary, View, answer_choice, answered, keep_count, notes, row, wait, working,
+};
 use crate::store::Typed;
+use crate::words::followed;
 use crate::words::page::MORE;
 use crate::words::row::line;
 use crate::words::spacing as words;
 use loopwright::bounds::Bounds;
 use loopwright::choice::Key;
+use loopwright::follow::{Event, Plan};
 use loopwright::problem::Problem;
 use loopwright::spacing::{
     Answer, Ask, Asked, Decrease, Edge, EdgeKind, Fabric, Face, Increase, Knitting, MULTIPLE, Marker, Name, Order,
-    Question, STITCHES, USUAL_EDGE, Way, Working, answer,
+    Question, STITCHES, Spaced, USUAL_EDGE, Way, Working, answer, plan,
 };
 use yew::prelude::*;
 
@@ -50,7 +54,7 @@ const NAMED: &[State] = &[
 ];
 
 fields! { FIELDS of Name, words::label;
-    Stitches => Field::count(STITCHES).in_sentence(),
+    Stitches => Field::count(STITCHES).offering_counts().in_sentence(),
     Ask => Field::choice::<Asked>().in_sentence(),
     Amount => Field::count(AMOUNTS).in_sentence(),
     Plus => Field::count(Bounds::new(0, MULTIPLE.most)).starts(Start::Count(0)).in_sentence().only_if(is_multiple),
@@ -61,6 +65,7 @@ fields! { FIELDS of Name, words::label;
     Marker => Field::choice::<Marker>().folded(MORE).only_if(is_round),
     EdgePlain => Field::count(Bounds::new(0, STITCHES.most))
         .starts(Start::Count(USUAL_EDGE))
+        .offering(Kept::Edge)
         .folded(MORE)
         .only_if(has_plain_edge),
     Face => Field::choice::<Face>().folded(MORE),
@@ -131,6 +136,19 @@ impl Tool for Spacing {
 
     fn gifts(_: &Question, answer: &Answer) -> Vec<(Gift, Option<Typed>)> {
         vec![(Gift::After, Value::Count(answer.after).as_typed())]
+    }
+
+    fn plan(fields: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let chosen = chosen_way(fields, answer);
+        // Nobody knits from a text that is too long, and the page says what to knit instead.
+        let way = if chosen.readable {
+            chosen
+        } else {
+            &answer.ways[answer.suggested]
+        };
+        let plan = plan(question, answer, way).for_hand(fields.settings().hand(), |spaced| spaced);
+        let told = |event: &Event<Spaced>| followed::spaced(plan.knitting, event.doing, event.written.as_ref());
+        Some(plan.told(told))
     }
 
     fn form(form: &Form) -> Html {
@@ -245,6 +263,7 @@ fn shown(view: &View, question: &Question, answer: &Answer) -> Html {
         figure(answer, marks, round),
         listed,
         notes(answer.notes.iter().map(words::note).collect(), &way.row),
+        keep_count(view, answer.after),
         working(answer.steps.iter().map(words::step).collect(), words::SOURCE),
     ])
 }

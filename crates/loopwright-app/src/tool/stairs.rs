@@ -13,10 +13,11 @@ use crate::part::{Figure, Form, Part, Part::Words, Summary, View, answered, good
 use crate::words::page::MORE;
 use crate::words::schedule;
 use crate::words::stairs as words;
+use loopwright::follow::Plan;
 use loopwright::problem::Problem;
 use loopwright::stairs::raise::{self, Begins, HEIGHT, Method, TURNS, WIDTH};
 use loopwright::stairs::{
-    Answer, Ask, Asked, Edge, Name, Place, Question, ROWS, STEPS, STITCHES, Side, Way, Work, answer,
+    Answer, Ask, Asked, Edge, Name, Place, Question, ROWS, STEPS, STITCHES, Side, Way, Work, answer, plan,
 };
 use loopwright::units::Length;
 use yew::prelude::*;
@@ -49,7 +50,10 @@ const RAISED: Start = Start::Length(Length::from_mm(25));
 
 fields! { FIELDS of Name, words::label;
     Way => Field::choice::<Work>().in_sentence(),
-    Stitches => Field::count(STITCHES).labelled_by(stitches_label).in_sentence(),
+    Stitches => Field::count(STITCHES)
+        .labelled_by(stitches_label)
+        .offering_counts()
+        .in_sentence(),
     Place => Field::choice::<Place>().in_sentence().only_if(is_edge),
     Steps => Field::count(STEPS).starts(Start::From(rows_as_typed)).in_sentence().only_if(asks_steps),
     Rows => Field::count(ROWS).starts(Start::From(steps_as_typed)).in_sentence().only_if(asks_rows),
@@ -159,6 +163,19 @@ impl Tool for Stairs {
             Asks::Edge(question) => answer(&question).map(|answer| Found::Edge(question, answer)),
             Asks::Raise(question) => raise::answer(&question).map(|answer| Found::Raise(question, answer)),
         }
+    }
+
+    fn plan(_: &Fields, _: &Asks, found: &Found) -> Option<Plan<String>> {
+        Some(match found {
+            Found::Edge(question, answer) => {
+                let plan = plan(question, answer);
+                plan.told(|event| words::followed(&event.doing))
+            }
+            Found::Raise(question, answer) => {
+                let plan = raise::plan(question, answer);
+                plan.told(|event| words::raise::followed(&event.doing))
+            }
+        })
     }
 
     fn form(form: &Form) -> Html {

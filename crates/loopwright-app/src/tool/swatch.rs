@@ -35,7 +35,11 @@ fields! { FIELDS of Name, words::label;
     Gauge => Field::gauge().beside(Name::Rows.key()).taken(Kept::GaugeStitches),
     Knitting => Field::choice::<Working>().in_sentence(),
     Rows => Field::gauge().of_rows().beside(Name::Gauge.key()).taken(Kept::GaugeRows).folded(MORE),
-    Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
+    Multiple => Field::count(MULTIPLE)
+        .with_plus()
+        .starts(Start::Count(Multiple::ANY.of))
+        .kept(Kept::Multiple)
+        .folded(MORE),
     Plus => Field::count(PLUS)
         .starts(Start::From(|fields| plus_behind(fields, Name::Multiple)))
         .folded(MORE),

@@ -8,6 +8,7 @@ use crate::route;
 use crate::store::Typed;
 use loopwright::choice::Key;
 use loopwright::problem;
+use loopwright_project::own_counts;
 
 /// Every key of every field and choice, as it is stored and linked.
 const KEYS: &str = include_str!("keys.txt");
@@ -30,6 +31,11 @@ fn every_key_is_the_one_that_was_stored() {
     }
     for kept in Kept::ALL {
         keys += &format!("known {}\n", kept.key());
+    }
+    // A count of hers has its number, and its name beside it.
+    let own = own_counts(&store::Fields::from([("count_1".to_owned(), Typed::plain("96"))]))[0];
+    for key in [own.key(), own.name_key()] {
+        keys += &format!("known {}\n", key.replace('1', "<n>"));
     }
     // Behind them stands what the panel keeps, which has a test of its own.
     let written: String = KEYS
@@ -159,20 +165,28 @@ fn no_field_is_found_by_its_place<T: Tool>() {
 fn what_is_kept_is_of_the_kind_of_its_field<T: Tool>() {
     let fields = Fields::new(T::FIELDS, Default::default(), Settings::default());
     for field in T::FIELDS {
-        let kept = match field.kept {
-            Keeping::Nothing => continue,
-            Keeping::As(kept) => kept,
-            Keeping::By(kept) => kept(&fields),
-        };
-        let fits = match kept.dimension() {
-            Dimension::Count => matches!(field.kind, Kind::Count(_)),
-            Dimension::Length | Dimension::Needle => matches!(field.kind, Kind::Length(..)),
-            Dimension::Gauge => matches!(field.kind, Kind::Gauge | Kind::Gauges),
-            Dimension::YarnClass => matches!(field.kind, Kind::Choice(_)),
-            Dimension::Mass => matches!(field.kind, Kind::Mass(..)),
-            Dimension::List => matches!(field.kind, Kind::List(_)),
-        };
-        assert!(fits, "{}: {} is kept as {}", T::ID, field.key, kept.key());
+        let mut facts = field.asked_facts(&fields);
+        match field.kept {
+            Keeping::Offered(kept) => facts.push(kept),
+            Keeping::Counts => facts.push(Kept::Neck),
+            Keeping::Nothing | Keeping::As(_) | Keeping::Either(..) | Keeping::By(_) => {}
+        }
+        for kept in facts {
+            assert!(fits(field, kept), "{}: {} is kept as {}", T::ID, field.key, kept.key());
+        }
+    }
+}
+
+fn fits(field: &Field, kept: Kept) -> bool {
+    match kept.dimension() {
+        Dimension::Count => matches!(field.kind, Kind::Count(_)) && !field.plus,
+        Dimension::Multiple => matches!(field.kind, Kind::Count(_)),
+        Dimension::Length | Dimension::Needle => matches!(field.kind, Kind::Length(..)),
+        Dimension::Gauge => matches!(field.kind, Kind::Gauge | Kind::Gauges),
+        Dimension::YarnClass => matches!(field.kind, Kind::Choice(_)),
+        Dimension::Mass => matches!(field.kind, Kind::Mass(..)),
+        Dimension::List => matches!(field.kind, Kind::List(_)),
+        Dimension::Text => matches!(field.kind, Kind::Text),
     }
 }
 

@@ -49,8 +49,11 @@ impl Toolbox for Tools {
         let fields = self.fields(tool, texts);
         // What is only to be taken by a tap is several counts, or what is only hoped for.
         let asking = fields.table(None).filter(|field| !field.take_only);
-        let fact = |field: &Field| Some((field.key.to_owned(), field.kept_name(&fields)?.key().to_owned()));
-        asking.filter_map(fact).collect()
+        let asked = |field: &'static Field| {
+            let facts = field.asked_facts(&fields).into_iter();
+            facts.map(|fact| (field.key.to_owned(), fact.key().to_owned()))
+        };
+        asking.flat_map(asked).collect()
     }
 
     fn takes(&self, tool: &str, field: &str, typed: &Typed) -> bool {
@@ -102,7 +105,7 @@ pub fn outcome<T: Tool>(fields: &Fields) -> Answered {
 pub fn plan<T: Tool>(fields: &Fields) -> Option<Plan<String>> {
     let question = T::read(fields).ok()?;
     let answer = T::answer(&question).ok()?;
-    T::plan(&question, &answer)
+    T::plan(fields, &question, &answer)
 }
 
 fn millimetres(nm: i64) -> u64 {
@@ -147,4 +150,38 @@ pub fn as_sent(desk: &Desk, tool: &'static Entry, mut link: store::Fields) -> st
 fn given_on(desk: &Desk, tool: &str, typed: &Texts) -> Given {
     let from = read_references(&desk.fields(&from_sheet(tool)));
     given(&desk.project(), &Tools::on(desk), tool, typed, &from)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::form::Settings;
+
+    fn unread(tool: &str, typed: &[(&str, &str)], known: &[(&str, &str)]) -> Vec<&'static str> {
+        let texts = |pairs: &[(&str, &str)]| -> store::Fields {
+            let text = |(key, text): &(&str, &str)| ((*key).to_owned(), Typed::plain(*text));
+            pairs.iter().map(text).collect()
+        };
+        let fields = Fields::new(find(tool).unwrap().fields, texts(typed), Settings::default());
+        let found = fields.unread_facts(&texts(known)).into_iter();
+        found.map(|(kept, _)| kept.key()).collect()
+    }
+
+    #[test]
+    fn what_cannot_be_read_is_found_where_the_field_stands_empty() {
+        let known = [("neck", "about a hundred"), ("cast_on", "96"), ("multiple", "8 + 3")];
+        // The cast-on is no way round a neck that cannot be read.
+        assert_eq!(unread("yoke", &[], &known), ["neck"]);
+        assert_eq!(unread("yoke", &[("from", "90")], &known), [""; 0]);
+        assert_eq!(unread("yoke", &[], &[("neck", " "), ("cast_on", "96")]), [""; 0]);
+        assert_eq!(unread("cast_on", &[], &known), [""; 0]);
+        assert_eq!(unread("cast_on", &[], &[("multiple", "eight")]), ["multiple"]);
+        assert_eq!(
+            unread("tail", &[], &[("yarn_class", "sock"), ("needle", "4x")]),
+            ["yarn_class", "needle"]
+        );
+        // What is not asked as the fields stand is no matter.
+        assert_eq!(unread("tail", &[("method", "cable")], &[("needle", "4x")]), [""; 0]);
+        assert_eq!(unread("sizing", &[], &[("sizes", "86, ninety")]), [""; 0]);
+    }
 }

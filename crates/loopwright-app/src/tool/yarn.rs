@@ -16,7 +16,6 @@ use crate::part::plain::text_element;
 use crate::part::{Form, Summary, View, wait};
 use crate::words::page::MORE;
 use crate::words::yarn as words;
-use loopwright::bounds::Bounds;
 use loopwright::fabric::Fabric;
 use loopwright::problem::{Kind, Problem};
 use loopwright::units::{Length, LengthUnit, Mass};
@@ -30,9 +29,6 @@ use yew::prelude::*;
 /// No ball of hers: what a band may say.
 const BAND_LENGTH: Start = Start::Length(Length::of(125, LengthUnit::M));
 const BAND_MASS: Start = Start::Mass(Mass::from_grams(50));
-
-/// Stitches of a section of any shape; which of them may be typed, the shape says.
-const SECTION_STITCHES: Bounds<u32> = Bounds::new(TAPERED.least, TOTAL.most);
 
 fields! { FIELDS of Name, words::label;
     From => Field::choice::<Source>().in_sentence(),
@@ -94,8 +90,9 @@ fields! { FIELDS of Name, words::label;
         Times => Field::count(TIMES).starts(Start::Count(USUAL_TIMES)).in_sentence(),
         Shape => Field::choice::<ShapeKind>().in_sentence(),
         Fabric => Field::choice::<Fabric>().in_sentence(),
-        Stitches => Field::count(SECTION_STITCHES).in_sentence().only_if(has_stitches),
-        To => Field::count(TAPERED).in_sentence().only_if(is_tapered),
+        Stitches => Field::count(TAPERED).offering_counts().in_sentence().only_if(has_rows),
+        Stitches => Field::count(TOTAL).in_sentence().only_if(is_summed),
+        To => Field::count(TAPERED).offering_counts().in_sentence().only_if(is_tapered),
         Rows => Field::count(ROWS).in_sentence().only_if(has_rows),
         Width => Field::length(&TAPE, MEASURED).in_sentence().only_if(is_measured),
         Length => Field::length(&TAPE, MEASURED).in_sentence().only_if(is_measured),
@@ -162,8 +159,8 @@ fn usual_reserve(fields: &Fields) -> String {
     percent.to_string()
 }
 
-fn has_stitches(fields: &Fields) -> bool {
-    !is_measured(fields)
+fn is_summed(fields: &Fields) -> bool {
+    fields.choice::<ShapeKind>(SectionName::Shape) == ShapeKind::Summed
 }
 
 fn has_rows(fields: &Fields) -> bool {

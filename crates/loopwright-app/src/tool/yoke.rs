@@ -6,23 +6,26 @@ use super::{Entry, State, Tool};
 use crate::drawing::rounds::sign;
 use crate::drawing::yoke as drawing;
 use crate::fields;
-use crate::form::kept::{Kept, Value};
+use crate::form::kept::{Kept, Offer, Value};
 use crate::form::{Field, Fields, Reader, Start};
 use crate::part::plain::{element, list, text, text_element};
-use crate::part::{Figure, Summary, View, answered, notes, wait, working};
+use crate::part::{Figure, Summary, View, answered, keep_offer, notes, wait, working};
 use crate::store::Typed;
+use crate::words::followed;
 use crate::words::page::{MORE, PRACTICE};
 use crate::words::row;
 use crate::words::yoke as words;
 use loopwright::bounds::Bounds;
 use loopwright::cords::{Step, print_steps};
+use loopwright::follow::{Event, Plan};
 use loopwright::problem::Problem;
 use loopwright::shaping::{PLAIN, ROWS, USUAL_LAST};
+use loopwright::spacing::Spaced;
 use loopwright::terms::Multiple;
 use loopwright::units::count;
 use loopwright::yoke::{
     Answer, Division, Growth, MULTIPLE, Name, Question, Round, SHAPING_ROUNDS, STITCHES, UNDERARM, USUAL_ROUNDS,
-    USUAL_UNDERARM, answer,
+    USUAL_UNDERARM, answer, plan,
 };
 use yew::prelude::*;
 
@@ -41,16 +44,28 @@ const NAMED: &[State] = &[
 ];
 
 fields! { FIELDS of Name, words::label;
-    From => Field::count(STITCHES).kept(Kept::CastOn),
-    To => Field::count(STITCHES),
+    From => Field::count(STITCHES).kept_or(Kept::Neck, Kept::CastOn),
+    To => Field::count(STITCHES).offering_counts(),
     Rounds => Field::count(ROWS),
     ShapingRounds => Field::count(SHAPING_ROUNDS).starts(Start::Count(USUAL_ROUNDS)).folded(MORE),
     Growth => Field::choice::<Growth>().folded(MORE),
-    Multiple => Field::count(MULTIPLE).starts(Start::Count(Multiple::ANY.of)).folded(MORE),
+    Multiple => Field::count(MULTIPLE)
+        .starts(Start::Count(Multiple::ANY.of))
+        .offering(Kept::Multiple)
+        .folded(MORE),
     First => Field::count(PLAIN).starts(Start::From(usual_first)).folded(MORE).remarked(PRACTICE),
     Last => Field::count(PLAIN).starts(Start::From(usual_last)).folded(MORE).remarked(PRACTICE),
-    Sleeve => Field::count(STITCHES).starts(Start::From(usual_sleeve)).folded(MORE).remarked(PRACTICE),
-    Underarm => Field::count(UNDERARM).starts(Start::Count(USUAL_UNDERARM)).folded(MORE).remarked(PRACTICE),
+    // Without the underarm, which the project counts with the sleeve.
+    Sleeve => Field::count(STITCHES)
+        .starts(Start::From(usual_sleeve))
+        .offering_counts()
+        .folded(MORE)
+        .remarked(PRACTICE),
+    Underarm => Field::count(UNDERARM)
+        .starts(Start::Count(USUAL_UNDERARM))
+        .kept(Kept::Underarm)
+        .folded(MORE)
+        .remarked(PRACTICE),
 }
 
 /// The question as far as its first fields tell it: what the others start with follows from these.
@@ -145,7 +160,24 @@ impl Tool for Yoke {
         ]
     }
 
-    fn show(_: &View, question: &Question, answer: &Answer) -> Html {
+    fn plan(fields: &Fields, question: &Question, answer: &Answer) -> Option<Plan<String>> {
+        let plan = plan(question, answer).for_hand(fields.settings().hand(), |spaced| spaced);
+        let told = |event: &Event<Spaced>| followed::spaced(plan.knitting, event.doing, event.written.as_ref());
+        Some(plan.told(told))
+    }
+
+    fn offers(answer: &Answer) -> Vec<Offer> {
+        let Some(division) = &answer.division else {
+            return Vec::new();
+        };
+        vec![
+            (Kept::Body, Value::Count(division.body_round)),
+            (Kept::Sleeve, Value::Count(division.sleeve_round)),
+            (Kept::Underarm, Value::Count(division.underarm)),
+        ]
+    }
+
+    fn show(view: &View, question: &Question, answer: &Answer) -> Html {
         let line = text_element("p", "row", words::headline(answer));
         let picture = vec![
             drawing::yoke(question, answer, words::drawing(question, answer)),
@@ -161,6 +193,12 @@ impl Tool for Yoke {
             element("div", "ticked", vec![element("ul", "rounds", rounds.collect())]),
             element("figure", "needle", picture),
             meanings,
+            list(
+                Self::offers(answer)
+                    .into_iter()
+                    .map(|offer| keep_offer(view, offer))
+                    .collect(),
+            ),
             working(words::steps(question, answer), words::SOURCE),
         ])
     }

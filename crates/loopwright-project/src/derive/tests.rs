@@ -5,12 +5,12 @@ use crate::change;
 use crate::some::{any_project, any_typed, from_step};
 use proptest::prelude::*;
 
-/// Adds `one` and `other`. `one` asks for the fact `count`.
+/// Adds `one` and `other`. `one` asks for the fact `neck`, and for `count` where that is not known.
 struct Adding;
 
 impl Toolbox for Adding {
     fn asks(&self, _: &str, _: &Texts) -> Vec<(String, String)> {
-        vec![("one".into(), "count".into())]
+        vec![("one".into(), "neck".into()), ("one".into(), "count".into())]
     }
 
     fn takes(&self, _: &str, _: &str, typed: &Typed) -> bool {
@@ -62,6 +62,18 @@ fn chain() -> (Project, [StepId; 3]) {
     third.from.insert("other".into(), from_step(second));
     let third = project.add(third);
     (project, [first, second, third])
+}
+
+#[test]
+fn of_several_facts_the_first_that_is_known_is_given() {
+    let (mut project, [first, ..]) = chain();
+    for (neck, sum) in [("", "5"), (" ", "5"), ("7", "7")] {
+        project.facts.insert("neck".into(), Typed::plain(neck));
+        assert_eq!(headline(&derive(&project, &Adding), first), sum, "{neck:?}");
+    }
+    // One that cannot be read is not passed over in silence.
+    project.facts.insert("neck".into(), Typed::plain("wide"));
+    assert!(derive(&project, &Adding).step(first).unwrap().given.is_empty());
 }
 
 #[test]

@@ -9,7 +9,7 @@ pub enum FileError {
     NotOurs,
     /// A copy of everything, which is brought back as a whole.
     CopyOfAll,
-    /// Made by a later version, in a format that this one cannot read.
+    /// Packed by a later version in a way that this one cannot unpack.
     Newer,
     /// Longer than any project, packed or unpacked, or with more steps.
     TooLong,

@@ -97,6 +97,24 @@ fn what_a_later_version_added_is_passed_over_and_said() {
 }
 
 #[test]
+fn of_a_later_version_what_is_understood_is_read() {
+    let later = print(&yoke()).replace("\"loopwright-project\": 1", "\"loopwright-project\": 2");
+    let reading = read(&later).unwrap();
+    assert_eq!(reading.made_by, MadeBy::LaterVersion);
+    assert_eq!((reading.project, reading.passed_over), (yoke(), Vec::new()));
+    assert_eq!(read(&print(&yoke())).unwrap().made_by, MadeBy::ThisVersion);
+}
+
+#[test]
+fn a_step_that_is_passed_over_leaves_its_number_to_nobody() {
+    let text = r#"{"loopwright-project": 2, "steps": [{"number": 7, "tool": 1},
+        {"number": 1, "tool": "tail", "from": {"stitches": "step 7 after"}}]}"#;
+    let mut project = parse(text).unwrap();
+    assert_eq!(project.steps.len(), 1);
+    assert_eq!(project.add(Step::new("tail", "Tail")), StepId(8));
+}
+
+#[test]
 fn a_long_name_is_shown_by_its_beginning() {
     let name = "x".repeat(100_000);
     let text = format!(r#"{{"loopwright-project": 1, "facts": {{"{name}": 1}}}}"#);
@@ -138,13 +156,67 @@ fn a_step_that_is_added_to_any_file_has_a_number_of_its_own() {
     assert_eq!(added, [1, 2].map(|more| StepId(HIGHEST_NUMBER + more)));
 }
 
+/// The lines of the list of strangers that are files of this version: what comes of each, and its text.
+fn strangers() -> impl Iterator<Item = (&'static str, &'static str)> {
+    let lines = include_str!("../../tests/hostile.txt").lines();
+    let files = lines.filter_map(|line| line.strip_prefix("file | ")?.split_once('|'));
+    let files = files.map(|(outcome, text)| (outcome.trim(), text.trim()));
+    files.filter(|(_, text)| text.contains(r#""loopwright-project": 1"#))
+}
+
+/// What a schema cannot say: that a name, or the number of a step, is there twice.
+const THERE_TWICE: [&str; 5] = [
+    "damaged name",
+    "damaged loopwright-project",
+    "damaged facts.bust",
+    "damaged steps[2].number",
+    "damaged steps[1].fields.a",
+];
+
+#[test]
+fn the_schema_tells_strangers_from_files_of_ours() {
+    let mut told = [0, 0];
+    for (outcome, text) in strangers() {
+        let is_as_it_says = schema::faults(SCHEMA, text).is_empty();
+        if outcome == "opens" {
+            assert!(is_as_it_says, "{text}: {:?}", schema::faults(SCHEMA, text));
+            told[0] += 1;
+        } else if !outcome.starts_with("opens without") && !THERE_TWICE.contains(&outcome) {
+            assert!(!is_as_it_says, "{outcome}: {text}");
+            told[1] += 1;
+        }
+    }
+    assert!(told[0] >= 5 && told[1] >= 30, "only {told:?} were told");
+    let faults = schema::faults(
+        SCHEMA,
+        r#"{"loopwright-project": 1, "steps": [{"number": "1", "tool": "tail"}]}"#,
+    );
+    assert_eq!(faults, [r#"file.steps[1].number is not as type says: "integer""#]);
+}
+
 proptest! {
+    #[test]
+    fn any_file_is_as_the_schema_says(project in any_full_project()) {
+        prop_assert_eq!(schema::faults(SCHEMA, &print(&project)), Vec::<String>::new());
+        prop_assert_eq!(schema::faults(SCHEMA, &print(&yoke())), Vec::<String>::new());
+    }
+
     #[test]
     fn any_project_comes_back_from_its_file(project in any_full_project()) {
         let reading = read(&print(&project)).unwrap();
         prop_assert_eq!(&reading.project, &project);
         prop_assert_eq!(reading.passed_over, Vec::new());
         prop_assert_eq!(parse(&print_short(&project)).unwrap(), project);
+    }
+
+    #[test]
+    fn a_later_version_is_read_with_the_same_limits(with in r#"[\[{}",:0-9a-z\]]{0,3}"#, cut in 0usize..600) {
+        let later = print(&yoke()).replace("project\": 1", "project\": 2");
+        let cut = cut.min(later.len());
+        if let Ok(reading) = read(&[&later[..cut], &with, &later[cut..]].concat()) {
+            // Whatever is left of it is a project of this version.
+            prop_assert_eq!(parse(&print(&reading.project)), Ok(reading.project));
+        }
     }
 
     #[test]

@@ -24,11 +24,13 @@
 
 mod choices;
 mod fit;
+mod follow;
 mod markers;
 mod note;
 
 pub use crate::terms::{MULTIPLE, Multiple, PLUS, Range, Working};
 pub use choices::{Join, Name};
+pub use follow::{Doing, plan};
 pub use markers::{Distance, MarkerPlan};
 pub use note::Note;
 

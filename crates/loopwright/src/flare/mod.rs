@@ -25,10 +25,12 @@
 
 mod choices;
 mod fit;
+mod follow;
 mod shape;
 
 pub use crate::terms::MULTIPLE;
 pub use choices::{HemKind, Name, Placing};
+pub use follow::{Doing, MOST_WRITTEN, plan};
 pub use shape::Shape;
 
 use crate::bounds::Bounds;

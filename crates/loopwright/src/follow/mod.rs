@@ -17,12 +17,16 @@
 //! assert_eq!(now.next.map(|next| (next.rows_between, next.event.row)), Some((7, 17)));
 //! ```
 
+pub mod learnt;
+mod left;
 pub mod pace;
 mod place;
 mod together;
+mod within;
 
 pub use place::{At, Next};
 pub use together::{Meeting, Of, Part, Together, Track, together};
+pub use within::{Differing, Group, Stretch, repeats, stretches};
 
 use crate::row::Row;
 use crate::shaping::{Knitting, Schedule, Shaped};
@@ -49,10 +53,25 @@ pub struct Event<Doing> {
     pub row: u32,
     /// What it does to the stitches on the needle.
     pub change: Change,
+    /// Stitches that are worked in it, where those are not all that are on the needle after it: a short row.
+    pub worked: Option<u32>,
     /// The row stitch by stitch, where it is written out.
     pub written: Option<Row>,
     /// What happens.
     pub doing: Doing,
+}
+
+impl<Doing> Event<Doing> {
+    /// A row that is not written out, and worked to its end.
+    pub const fn new(row: u32, change: Change, doing: Doing) -> Self {
+        Self {
+            row,
+            change,
+            worked: None,
+            written: None,
+            doing,
+        }
+    }
 }
 
 /// What a row does to the stitches on the needle.
@@ -76,6 +95,14 @@ impl Change {
             Self::Lose(before - after)
         } else {
             Self::None
+        }
+    }
+
+    /// So many more where stitches are gained; so many fewer otherwise.
+    pub const fn of_shaping(gain: bool, stitches: u32) -> Self {
+        match gain {
+            true => Self::Gain(stitches),
+            false => Self::Lose(stitches),
         }
     }
 
@@ -105,6 +132,7 @@ impl<Doing> Plan<Doing> {
         let event = |event: &Event<Doing>| Event {
             row: event.row,
             change: event.change,
+            worked: event.worked,
             written: event.written.clone(),
             doing: tell(event),
         };
@@ -124,34 +152,33 @@ impl<Doing> Plan<Doing> {
     }
 
     /// Stitches that are worked in the first so many rows, where known: the truest measure of how far she is. A row counts
-    /// what is on the needle after it.
+    /// what is on the needle after it, a short row what is worked in it.
     pub fn worked(&self, rows: u32) -> Option<u64> {
         let rows = rows.min(self.rows);
-        let mut stitches = self.stitches?;
-        let (mut sum, mut done) = (0u64, 0);
+        let (mut sum, mut done, mut stitches) = (0, 0, self.stitches);
         for event in self.events.iter().take_while(|event| event.row <= rows) {
             let plain = event.row.saturating_sub(done).saturating_sub(1);
-            sum += u64::from(stitches) * u64::from(plain);
-            stitches = event.change.of(stitches);
-            sum += u64::from(stitches);
+            sum += in_rows(stitches, plain)?;
+            stitches = stitches.map(|stitches| event.change.of(stitches));
+            sum += in_rows(event.worked.or(stitches), 1)?;
             done = event.row;
         }
-        Some(sum + u64::from(stitches) * u64::from(rows.saturating_sub(done)))
+        Some(sum + in_rows(stitches, rows.saturating_sub(done))?)
+    }
+}
+
+/// Stitches of so many rows, where known; of no row there are none.
+fn in_rows(stitches: Option<u32>, rows: u32) -> Option<u64> {
+    match rows {
+        0 => Some(0),
+        _ => Some(u64::from(stitches?) * u64::from(rows)),
     }
 }
 
 impl Plan<Shaped> {
     /// The plan of a schedule over so many rows.
     pub fn of_schedule(schedule: &Schedule, rows: u32) -> Self {
-        let event = |shaped: Shaped| Event {
-            row: shaped.row,
-            change: match schedule.gain {
-                true => Change::Gain(shaped.change),
-                false => Change::Lose(shaped.change),
-            },
-            written: None,
-            doing: shaped,
-        };
+        let event = |shaped: Shaped| Event::new(shaped.row, Change::of_shaping(schedule.gain, shaped.change), shaped);
         Self {
             knitting: schedule.knitting,
             rows,
@@ -162,4 +189,4 @@ impl Plan<Shaped> {
 }
 
 #[cfg(test)]
-mod tests;
+pub mod tests;

@@ -1,6 +1,38 @@
+//! Plans in blocks and row by row; and what knits any plan on the simulated needle, for the tests of every tool that has one.
+
 use super::*;
+use crate::row;
 use crate::shaping::{self, Ask, Question};
 use proptest::prelude::*;
+
+/// Knits a plan: its events lie within the rows and ascend, each row that is written out is worked on the simulated needle
+/// over all its stitches and gives the next count, with no increase lost at an edge. Gives the count in the end.
+pub fn work_through<Doing: std::fmt::Debug>(plan: &Plan<Doing>) -> Option<u32> {
+    let rows: Vec<u32> = plan.events.iter().map(|event| event.row).collect();
+    assert!(rows.is_sorted_by(|one, next| one < next), "{rows:?}");
+    assert!(
+        rows.iter().all(|row| (1..=plan.rows).contains(row)),
+        "{rows:?} of {}",
+        plan.rows
+    );
+    for event in &plan.events {
+        let at = plan.at(event.row);
+        let (Some(row), Some(before)) = (&event.written, at.before) else {
+            assert!(event.written.is_none(), "written over no count: {event:?}");
+            continue;
+        };
+        let worked = row::work(row, before).unwrap_or_else(|stuck| panic!("{row}: {stuck}"));
+        assert_eq!(
+            (Some(worked.on_needle), worked.left_over),
+            (at.after.map(u64::from), 0),
+            "{row}"
+        );
+        // In the round the gap at the marker lies between two stitches as well.
+        let is_lost = worked.ended_in_gap && plan.knitting != Knitting::Round;
+        assert!(!is_lost && !worked.crowded_gap, "{row}");
+    }
+    plan.stitches_after(plan.rows)
+}
 
 fn sleeve(rows: u32) -> Plan<Shaped> {
     let question = Question {
@@ -39,6 +71,24 @@ fn what_was_worked_is_the_sum_of_all_rows() {
     // 84 - 2 in row 1, then 7 plain rows of 82, then 80.
     assert_eq!(sleeve(66).worked(9), Some(8 * 82 + 80));
     assert_eq!(sleeve(66).worked(0), Some(0));
+}
+
+/// In short rows fewer stitches are worked than are on the needle, and then the needle need not be known.
+#[test]
+fn a_short_row_counts_what_is_worked_in_it() {
+    let short = |row, worked| Event {
+        worked: Some(worked),
+        ..Event::new(row, Change::None, ())
+    };
+    let mut plan = Plan {
+        knitting: Knitting::Round,
+        rows: 4,
+        stitches: Some(100),
+        events: vec![short(1, 6), short(2, 12)],
+    };
+    assert_eq!(plan.worked(4), Some(6 + 12 + 100 + 100));
+    plan.stitches = None;
+    assert_eq!((plan.worked(2), plan.worked(3)), (Some(18), None));
 }
 
 proptest! {

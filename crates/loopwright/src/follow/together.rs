@@ -140,12 +140,7 @@ fn part<Doing: Clone>(of: Of, event: &Event<Doing>) -> Part<Doing> {
 
 /// A row in which several plans do something. It is written out by each of them and not as a whole.
 fn as_one<Doing>(row: u32, parts: Vec<Part<Doing>>) -> Event<Vec<Part<Doing>>> {
-    Event {
-        row,
-        change: Change::between(takes(&parts), gives(&parts)),
-        written: None,
-        doing: parts,
-    }
+    Event::new(row, Change::between(takes(&parts), gives(&parts)), parts)
 }
 
 fn takes<Doing>(parts: &[Part<Doing>]) -> u32 {

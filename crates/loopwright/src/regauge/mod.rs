@@ -31,6 +31,7 @@
 //! assert_eq!(answer.follow.map(|follow| follow.size), Some(1));
 //! ```
 
+mod by_row;
 mod check;
 mod choices;
 mod fit;
@@ -39,6 +40,7 @@ mod note;
 mod piece;
 mod shape;
 
+pub use by_row::plan;
 pub use choices::{KnittingKind, Name, Parity, ShapingSide};
 pub use follow::Follow;
 pub use note::{Note, RowsWait};

@@ -31,10 +31,12 @@
 
 mod choices;
 mod course;
+mod follow;
 mod note;
 
 pub use choices::{Asked, Fabric, Name, Turning, Wanted};
 pub use course::{Course, Standing};
+pub use follow::{ChartRow, Doing, RidgeRow, plan};
 pub use note::Note;
 
 use crate::bounds::Bounds;

@@ -29,12 +29,15 @@
 mod ask;
 mod choices;
 mod even;
+mod follow;
 mod pair;
 mod rates;
 mod schedule;
 
 pub use choices::{Asked, KnittingKind, LastRow, Name, Pace, ShapedSides};
 pub(crate) use even::{Rhythm, Rounds};
+pub(crate) use follow::of_schedule;
+pub use follow::{Doing, Placed, plan};
 pub use pair::{Pair, Slope};
 pub(crate) use rates::Growth;
 pub use rates::{Drift, Rate, Rates, Track};

@@ -16,6 +16,7 @@
 
 mod ask;
 mod choices;
+mod follow;
 mod lay;
 mod note;
 mod order;
@@ -23,6 +24,7 @@ mod order;
 pub use crate::terms::{MULTIPLE, Working};
 pub use ask::{Multiples, Reached, multiples};
 pub use choices::{Asked, EdgeKind, Marker, Name};
+pub use follow::{Spaced, plan};
 pub use note::{Note, Step};
 pub use order::{Fraction, Order};
 

@@ -21,9 +21,11 @@
 //! ```
 
 mod choices;
+mod follow;
 pub mod raise;
 
 pub use choices::{Asked, Name, Work};
+pub use follow::{Doing, plan};
 
 use crate::bounds::Bounds;
 use crate::check::Check;

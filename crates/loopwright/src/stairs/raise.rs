@@ -21,6 +21,10 @@
 //! assert_eq!(answer.raised, Length::of(25, LengthUnit::Mm));
 //! ```
 
+mod follow;
+
+pub use follow::{Doing, plan};
+
 use super::{Name, STITCHES, Side};
 use crate::bounds::Bounds;
 use crate::check::Check;

@@ -22,10 +22,12 @@
 
 mod choices;
 mod divide;
+mod follow;
 mod growth;
 
 pub use choices::{Growth, Name};
 pub use divide::Division;
+pub use follow::plan;
 
 use crate::bounds::Bounds;
 use crate::check::Check;

@@ -10,7 +10,7 @@ const APP: &str = "crates/loopwright-app/src/";
 
 /// The rooms of the app, each with the rooms below it that it may know. The words know the maths only. What is in no row
 /// here, such as the start of the app, stands on top and may know all.
-const ROOMS: [(&str, &[&str]); 11] = [
+const ROOMS: [(&str, &[&str]); 12] = [
     ("words", &[]),
     ("store", &[]),
     ("desk", &["store"]),
@@ -24,11 +24,12 @@ const ROOMS: [(&str, &[&str]); 11] = [
         &["desk", "drawing", "form", "frame", "part", "route", "store", "words"],
     ),
     ("project", &["desk", "form", "store", "tool", "words"]),
+    ("knit", &["desk", "form", "project", "route", "store", "tool", "words"]),
     (
         "page",
         &[
-            "backup", "desk", "drawing", "form", "frame", "one_file", "part", "project", "route", "store", "tool",
-            "words",
+            "backup", "desk", "drawing", "form", "frame", "knit", "one_file", "part", "project", "route", "store",
+            "tool", "words",
         ],
     ),
 ];

@@ -2,7 +2,7 @@
 //! differ. Two sizes are two projects: a copy, with another bust in it.
 
 use super::Page;
-use super::facts::named;
+use super::facts::{named, own_named};
 use super::projects::named as named_project;
 use super::steps::answer_of;
 use crate::part::Label;
@@ -11,7 +11,8 @@ use crate::project::{self, Listed, Standing};
 use crate::store::{PROJECTS, ProjectId, Typed};
 use crate::tool::Tools;
 use crate::words::project as words;
-use loopwright_project::{Project, Sheet, derive};
+use loopwright_project::{Project, Sheet, Texts, derive};
+use std::collections::BTreeMap;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
@@ -117,6 +118,7 @@ fn lines(here: (&Project, &Sheet), there: (&Project, &Sheet)) -> Vec<Compared> {
             lines.push(Compared { name, here, there });
         }
     }
+    lines.extend(own_lines(&here.0.facts, &there.0.facts));
     let mut names: Vec<&str> = Vec::new();
     for step in here.0.steps.iter().chain(&there.0.steps) {
         if !names.contains(&&*step.name) {
@@ -128,6 +130,24 @@ fn lines(here: (&Project, &Sheet), there: (&Project, &Sheet)) -> Vec<Compared> {
         here: answer_by_name(here, name),
         there: answer_by_name(there, name),
     }));
+    lines
+}
+
+/// The counts to which she gave names of her own, by these names.
+fn own_lines(here: &Texts, there: &Texts) -> Vec<Compared> {
+    let here = own_named(here);
+    let mut there: BTreeMap<String, String> = own_named(there).into_iter().collect();
+    let mut lines: Vec<Compared> = Vec::new();
+    for (name, here) in here {
+        let there = there.remove(&name).unwrap_or_default();
+        lines.push(Compared { name, here, there });
+    }
+    let only_there = there.into_iter().map(|(name, there)| Compared {
+        name,
+        here: String::new(),
+        there,
+    });
+    lines.extend(only_there);
     lines
 }
 
@@ -157,5 +177,25 @@ mod tests {
         assert_eq!(names[..2], ["Bust", "Size"]);
         assert!(!names.contains(&"Neck, cast on"), "{names:?}");
         assert!(lines.iter().any(|line| line.name == "Neck, cast on"));
+    }
+
+    #[test]
+    fn her_own_counts_are_compared_by_their_names() {
+        let facts = |facts: &[(&str, &str)]| -> Texts {
+            let fact = |(key, text): &(&str, &str)| ((*key).to_owned(), Typed::plain(*text));
+            facts.iter().map(fact).collect()
+        };
+        let here = facts(&[("count_1", "96"), ("count_1_name", "hood")]);
+        let there = facts(&[
+            ("count_1", "40"),
+            ("count_1_name", "cuff"),
+            ("count_2", "90"),
+            ("count_2_name", "hood"),
+        ]);
+        let told: Vec<[String; 3]> = own_lines(&here, &there)
+            .into_iter()
+            .map(|line| [line.name, line.here, line.there])
+            .collect();
+        assert_eq!(told, [["hood", "96", "90"], ["cuff", "", "40"]]);
     }
 }

@@ -4,40 +4,53 @@
 use crate::desk::Desk;
 use crate::fields;
 use crate::form::kept::{Dimension, Kept, SHEET};
-use crate::form::{Field, Fields, NEEDLE, Reader, SETTINGS, Settings, TAPE, WEIGHT, YARN};
+use crate::form::{Field, Fields, NEEDLE, Reader, SETTINGS, Settings, Start, TAPE, WEIGHT, YARN};
 use crate::part::plain::{element, text_element};
 use crate::part::{Form, Sheet, View};
 use crate::store::Typed;
-use crate::words::facts as words;
+use crate::words::{facts as words, known};
 use loopwright::choice::Key;
-use loopwright::problem::Problem;
-use loopwright::tail::{NEEDLE as NEEDLES, STITCHES, YarnClass};
-use loopwright::{cords, sizing, yarn};
+use loopwright::problem::{Kind, Problem};
+use loopwright::sizing::Listed;
+use loopwright::tail::{NEEDLE as NEEDLES, STITCHES, WRAPS, YarnClass};
+use loopwright::terms::{MULTIPLE, PLUS};
+use loopwright::units::count::read_plus;
+use loopwright::units::printed::Unread;
+use loopwright::{cast_on, cords, sizing, yarn, yoke};
+use loopwright_project::{Texts, own_counts};
+use std::collections::BTreeMap;
 use yew::prelude::*;
 
-fields! { FIELDS of Kept, unlabelled;
-    GaugeStitches => Field::gauge().beside(Kept::GaugeRows.key()).labelled(words::GAUGE_STITCHES),
-    GaugeRows => Field::gauge().of_rows().beside(Kept::GaugeStitches.key()).labelled(words::GAUGE_ROWS),
-    Bust => Field::length(&TAPE, sizing::GIRTH).labelled(words::BUST),
-    Needle => Field::length(&NEEDLE, NEEDLES).labelled(words::NEEDLE),
-    YarnClass => Field::choice::<YarnClass>().labelled(words::YARN_CLASS),
-    CastOn => Field::count(STITCHES).labelled(words::CAST_ON),
-    GaugeStitchesUnwashed => Field::gauge().beside(Kept::GaugeRowsUnwashed.key()).folded(words::SWATCH).labelled(words::GAUGE_STITCHES_UNWASHED),
-    GaugeRowsUnwashed => Field::gauge().of_rows().beside(Kept::GaugeStitchesUnwashed.key()).folded(words::SWATCH).labelled(words::GAUGE_ROWS_UNWASHED),
-    UpperArm => Field::length(&TAPE, sizing::GIRTH).folded(words::BODY).labelled(words::UPPER_ARM),
-    Head => Field::length(&TAPE, sizing::GIRTH).folded(words::BODY).labelled(words::HEAD),
-    Sizes => Field::lengths(words::EXAMPLE_SIZES).folded(words::PATTERN).labelled(words::SIZES),
-    PatternStitches => Field::gauge().beside(Kept::PatternRows.key()).folded(words::PATTERN).labelled(words::PATTERN_STITCHES),
-    PatternRows => Field::gauge().of_rows().beside(Kept::PatternStitches.key()).folded(words::PATTERN).labelled(words::PATTERN_ROWS),
-    Cords => Field::lengths(words::EXAMPLE_CORDS).folded(words::KIT).labelled(words::CORDS),
-    Tip => Field::length(&TAPE, cords::TIP).folded(words::KIT).labelled(words::TIP),
-    BallLength => Field::length(&YARN, yarn::BALL_LENGTH).folded(words::YARN).labelled(words::BALL_LENGTH),
-    BallMass => Field::mass(&WEIGHT, yarn::BALL_MASS).folded(words::YARN).labelled(words::BALL_MASS),
-}
-
-/// Each row has its label with it: words do not know what is kept.
-const fn unlabelled(_: Kept) -> &'static str {
-    ""
+fields! { FIELDS of Kept, Kept::label;
+    GaugeStitches => Field::gauge().beside(Kept::GaugeRows.key()),
+    GaugeRows => Field::gauge().of_rows().beside(Kept::GaugeStitches.key()),
+    Bust => Field::length(&TAPE, sizing::GIRTH),
+    Needle => Field::length(&NEEDLE, NEEDLES),
+    YarnClass => Field::choice::<YarnClass>(),
+    CastOn => Field::count(STITCHES),
+    Neck => Field::count(STITCHES).folded(words::COUNTS),
+    Body => Field::count(STITCHES).folded(words::COUNTS),
+    Sleeve => Field::count(STITCHES).folded(words::COUNTS),
+    Underarm => Field::count(yoke::UNDERARM).folded(words::COUNTS),
+    GaugeStitchesUnwashed => Field::gauge().beside(Kept::GaugeRowsUnwashed.key()).folded(words::SWATCH),
+    GaugeRowsUnwashed => Field::gauge().of_rows().beside(Kept::GaugeStitchesUnwashed.key()).folded(words::SWATCH),
+    UpperArm => Field::length(&TAPE, sizing::GIRTH).folded(words::BODY),
+    Head => Field::length(&TAPE, sizing::GIRTH).folded(words::BODY),
+    Shoulder => Field::length(&TAPE, sizing::GIRTH).folded(words::BODY),
+    WaistToUnderarm => Field::length(&TAPE, sizing::GIRTH).folded(words::BODY),
+    Sizes => Field::lengths(words::EXAMPLE_SIZES).folded(words::PATTERN),
+    Girth => Field::length(&TAPE, cast_on::WIDTH).folded(words::PATTERN),
+    PatternStitches => Field::gauge().beside(Kept::PatternRows.key()).folded(words::PATTERN),
+    PatternRows => Field::gauge().of_rows().beside(Kept::PatternStitches.key()).folded(words::PATTERN),
+    Multiple => Field::count(MULTIPLE).with_plus().folded(words::PATTERN),
+    Edge => Field::count(cast_on::EDGE).folded(words::PATTERN),
+    CastOnNeedle => Field::length(&NEEDLE, NEEDLES).folded(words::KIT),
+    Cords => Field::lengths(words::EXAMPLE_CORDS).folded(words::KIT),
+    Tip => Field::length(&TAPE, cords::TIP).folded(words::KIT),
+    BallLength => Field::length(&YARN, yarn::BALL_LENGTH).folded(words::YARN),
+    BallMass => Field::mass(&WEIGHT, yarn::BALL_MASS).folded(words::YARN),
+    BallPrice => Field::text().example(Start::Text(words::EXAMPLE_PRICE)).folded(words::YARN),
+    Wraps => Field::count(WRAPS).folded(words::YARN),
 }
 
 /// The facts that stand open, column by column.
@@ -56,7 +69,7 @@ pub fn facts(desk: &Desk) -> Html {
     let form = Form {
         view: &view,
         problems: &problems,
-        sentence: &|problem| crate::words::problem::sentence(&problem.kind),
+        sentence: &|problem| sentence(&view.fields, problem),
     };
     // The most asked stand in two columns, where there is room for them.
     let column = |facts: &[Kept]| element("div", "fields", form.asked(facts));
@@ -64,6 +77,7 @@ pub fn facts(desk: &Desk) -> Html {
         text_element("h2", "", words::TITLE),
         element("div", "columns", COLUMNS.map(column).into()),
         form.folds(None),
+        super::own::own(desk),
     ];
     element("section", "known-facts", content)
 }
@@ -76,6 +90,27 @@ pub fn named() -> impl Iterator<Item = (&'static str, &'static str, impl Fn(&Typ
     })
 }
 
+/// What a project calls its own counts, in their order, each with its number as typed: those of one name together.
+pub fn own_named(facts: &Texts) -> Vec<(String, String)> {
+    let mut told: Vec<(String, String)> = Vec::new();
+    let mut places: BTreeMap<String, usize> = BTreeMap::new();
+    for own in own_counts(facts) {
+        let name = match own.name(facts) {
+            "" => known::own_name(""),
+            name => name.to_owned(),
+        };
+        let number = facts.get(&own.key()).map_or("", |typed| typed.text.trim());
+        match places.get(&name).and_then(|place| told.get_mut(*place)) {
+            Some((_, numbers)) => *numbers = known::and(numbers, number),
+            None => {
+                places.insert(name.clone(), told.len());
+                told.push((name, number.to_owned()));
+            }
+        }
+    }
+    told
+}
+
 /// What cannot be read.
 fn problems(fields: &Fields) -> Vec<Problem> {
     let mut reader = Reader::new(fields);
@@ -85,11 +120,46 @@ fn problems(fields: &Fields) -> Vec<Problem> {
             Dimension::Length | Dimension::Needle => drop(reader.length_if_any(*kept)),
             Dimension::Mass => drop(reader.mass_if_any(*kept)),
             Dimension::Gauge => drop(reader.gauge_if_any(*kept)),
-            // A list is read by the tool that asks for it, and there is no wrong choice.
-            Dimension::List | Dimension::YarnClass => {}
+            Dimension::List => {
+                if let Some(unread) = unread_list(fields, *kept) {
+                    reader.wrong(*kept, Kind::UnreadableList(unread));
+                }
+            }
+            Dimension::Multiple => {
+                if fields.is_typed(*kept) {
+                    let read = read_plus(&reader.text(*kept), MULTIPLE, PLUS);
+                    reader.value(*kept, read, (MULTIPLE.least, None));
+                }
+            }
+            // There is no wrong choice, and what she wrote for herself nobody reads.
+            Dimension::YarnClass | Dimension::Text => {}
         }
     }
     reader.done(()).err().unwrap_or_default()
+}
+
+/// Why a list cannot be read by the tool that asks for it. Of sizes that are two lists the tool asks which one is meant.
+fn unread_list(fields: &Fields, kept: Kept) -> Option<Unread> {
+    let path = kept.into();
+    let (text, (_, unit)) = (fields.text(path), fields.list_unit(path));
+    if text.trim().is_empty() {
+        return None;
+    }
+    match kept {
+        Kept::Sizes => sizing::read_listed(&text, unit, Some(Listed::Body)).err(),
+        Kept::Cords => cords::read_list(&text, unit).err(),
+        _ => None,
+    }
+}
+
+/// What to type instead, as the tool that asks for the fact says it.
+fn sentence(fields: &Fields, problem: &Problem) -> String {
+    let text = fields.text(problem.field);
+    match Kept::from_key(problem.field.key()) {
+        Some(Kept::Sizes) => crate::words::sizing::problem(problem, &text, fields.lengths(&TAPE)),
+        Some(Kept::Cords) => crate::words::cords::problem(problem, &text),
+        _ => crate::words::problem::sentence(&problem.kind),
+    }
 }
 
 #[cfg(test)]
@@ -97,21 +167,52 @@ mod tests {
     use super::*;
     use crate::route;
     use crate::tool::TOOLS;
+    use loopwright_project::Trouble;
 
-    fn known(link: &str) -> Fields {
+    fn typed(link: &str) -> Fields {
         let typed = route::to_fields(&route::parse_query(link));
         Fields::new(FIELDS, typed, Settings::default())
     }
 
     #[test]
     fn what_cannot_be_read_is_pointed_at_and_nothing_else() {
-        assert!(problems(&known("")).is_empty());
+        assert!(problems(&typed("")).is_empty());
         let all = "gauge_stitches=22&bust=94&needle=US 6&cast_on=96&ball_mass=50&tip=12&sizes=86 (94)";
-        assert!(problems(&known(all)).is_empty());
-        let wrong = problems(&known("gauge_stitches=22 cm&bust=wide&needle=4&cast_on=7 1/2"));
+        assert!(problems(&typed(all)).is_empty());
+        let wrong = problems(&typed("gauge_stitches=22 cm&bust=wide&needle=4&cast_on=7 1/2"));
         let mut keys: Vec<&str> = wrong.iter().map(|problem| problem.field.key()).collect();
         keys.sort_unstable();
         assert_eq!(keys, ["bust", "cast_on", "gauge_stitches"]);
+    }
+
+    #[test]
+    fn a_list_that_cannot_be_read_is_pointed_at_as_its_tool_does() {
+        for (list, key, tool) in [("86, ninety, 94", "sizes", "sizing"), ("40; 60; x", "cords", "cords")] {
+            let typed: crate::store::Fields = [(key.to_owned(), Typed::plain(list))].into();
+            let fields = Fields::new(FIELDS, typed.clone(), Settings::default());
+            let wrong = problems(&fields);
+            assert_eq!(wrong.len(), 1, "{list}: {wrong:?}");
+            let here = sentence(&fields, &wrong[0]);
+            let tool = crate::tool::find(tool).unwrap();
+            let troubles = (tool.outcome)(&Fields::new(tool.fields, typed, Settings::default())).unwrap_err();
+            let said = |trouble: &Trouble| match trouble {
+                Trouble::Field { field, sentence } => (*field == key).then(|| sentence.clone()),
+                _ => None,
+            };
+            assert_eq!(troubles.iter().find_map(said), Some(here));
+        }
+    }
+
+    #[test]
+    fn a_repeat_may_have_its_edge_behind_it() {
+        let known = |facts: &[(&str, &str)]| {
+            let fact = |(key, text): &(&str, &str)| ((*key).to_owned(), Typed::plain(*text));
+            Fields::new(FIELDS, facts.iter().map(fact).collect(), Settings::default())
+        };
+        let right = [("multiple", "8 + 3"), ("ball_price", "about six"), ("underarm", "0")];
+        assert!(problems(&known(&right)).is_empty());
+        let wrong = [("multiple", "eight"), ("wraps", "0"), ("edge", "-1")];
+        assert_eq!(problems(&known(&wrong)).len(), 3);
     }
 
     #[test]
@@ -137,5 +238,23 @@ mod tests {
                 assert_eq!(row.counts, field.counts, "{} {}", tool.id, field.key);
             }
         }
+    }
+
+    #[test]
+    fn counts_of_her_own_are_told_by_their_names() {
+        let facts = [
+            ("count_1", "96"),
+            ("count_1_name", "hood"),
+            ("count_3_name", "cuff"),
+            ("count_4", "90"),
+            ("count_4_name", " hood"),
+            ("bust", "92"),
+        ];
+        let facts = facts.map(|(key, text)| (key.to_owned(), Typed::plain(text)));
+        let told = own_named(&facts.into());
+        assert_eq!(
+            told,
+            [("hood".to_owned(), "96, 90".to_owned()), ("cuff".into(), String::new())]
+        );
     }
 }

@@ -4,6 +4,7 @@
 mod beside;
 mod changes;
 mod facts;
+mod own;
 mod pace;
 mod projects;
 mod schematic;
@@ -12,21 +13,20 @@ mod step;
 mod steps;
 mod totals;
 mod tracks;
-mod typing;
 
-pub use facts::named as named_facts;
+pub use facts::{named as named_facts, own_named};
 pub use projects::choosing;
 pub use step::step;
 
 use crate::desk::Desk;
-use crate::part::plain::{element, link, text, text_element};
-use crate::part::{Label, announced};
+use crate::part::plain::{button, element, link, text, text_element};
+use crate::part::{Label, Place, announced, typed_text};
+use crate::project::bringing;
 use crate::project::together::{Knitted, knitted};
 use crate::route::{self, Route};
 use crate::tool::Tools;
 use crate::words::project as words;
 use loopwright_project::{Project, Sheet, StepId, change, derive, stored};
-use typing::{Place, typed_text};
 use yew::prelude::*;
 
 /// All that the parts of this page are drawn from.
@@ -76,7 +76,8 @@ pub fn project(desk: &Desk) -> Html {
 fn header(page: &Page) -> Html {
     let place = Place {
         sheet: stored::PROJECT.into(),
-        field: crate::project::NAME,
+        field: crate::project::NAME.into(),
+        stays: false,
     };
     let name = typed_text(page.desk, &place, words::NAME_EXAMPLE);
     let content = vec![
@@ -87,6 +88,7 @@ fn header(page: &Page) -> Html {
             "quantity",
             vec![Label::Shown(words::NAME).draw(&place.id()), name],
         ),
+        brought_in(page),
     ];
     element("header", "", content)
 }
@@ -95,6 +97,21 @@ fn header(page: &Page) -> Html {
 fn names(project: &Project, steps: impl Iterator<Item = StepId>) -> Vec<String> {
     let name = |id| project.step(id).map_or_else(String::new, |step| step.name.clone());
     steps.map(name).collect()
+}
+
+/// What was brought in last can be taken out again.
+fn brought_in(page: &Page) -> Html {
+    let desk = page.desk.clone();
+    if !bringing::can_undo(&desk.newest(), desk.project_id()) {
+        return Html::default();
+    }
+    let what = words::brought_in(page.project.name.trim());
+    let undo = move |_| desk.write_stored(bringing::undo(&desk.newest(), desk.project_id()));
+    element(
+        "p",
+        "brought-in",
+        vec![button(words::undo(&what), Callback::from(undo))],
+    )
 }
 
 /// The tools, from which every step comes.

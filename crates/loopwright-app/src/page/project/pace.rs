@@ -1,9 +1,8 @@
 //! How fast she knits: typed, or timed by a tap at either end of so many stitches.
 
-use super::typing::{Place, typed_text};
 use crate::desk::Desk;
-use crate::part::Label;
 use crate::part::plain::{button, element, folded, list, status, text, text_element};
+use crate::part::{Label, Place, typed_text};
 use crate::project::PACE;
 use crate::project::whole::{Time, Whole, pace_between};
 use crate::store::Typed;
@@ -19,7 +18,8 @@ use yew::prelude::*;
 pub fn pace(desk: &Desk, whole: &Whole) -> Html {
     let place = Place {
         sheet: PROJECT.into(),
-        field: PACE,
+        field: PACE.into(),
+        stays: false,
     };
     let field = typed_text(desk, &place, words::PACE_EXAMPLE);
     let said = match whole.time {

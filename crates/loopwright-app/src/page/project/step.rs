@@ -1,10 +1,9 @@
 //! The page of one step: what she calls it, the part it stands under, how often it is knitted, and its tool, filled in.
 
 use super::tracks;
-use super::typing::{Place, typed_text};
 use crate::desk::Desk;
-use crate::part::Label;
 use crate::part::plain::{button, element, folded, link, list, text, text_element};
+use crate::part::{Label, Place, typed_text};
 use crate::project::steps::About;
 use crate::route::{self, Route};
 use crate::store::Typed;
@@ -40,7 +39,8 @@ pub fn step(desk: &Desk, id: StepId) -> Html {
 fn about(desk: &Desk, project: &Project, step: &Step) -> Html {
     let place = |about: About| Place {
         sheet: about_sheet(step.id),
-        field: about.key(),
+        field: about.key().into(),
+        stays: false,
     };
     let field = |about, label: &'static str, example| {
         let place = place(about);

@@ -4,14 +4,14 @@
 use super::{Page, names, to_tools, tracks};
 use crate::desk::Desk;
 use crate::form::Fields;
+use crate::knit::Subject;
 use crate::part::plain::{button, element, element_with, link, list, text, text_element};
 use crate::project::together::{self, Knitted};
 use crate::project::{steps, undo};
 use crate::route::{self, Route};
 use crate::store::Typed;
 use crate::tool;
-use crate::words::project as words;
-use crate::words::{tracks as track_words, whole};
+use crate::words::{knit as knit_words, known, project as words, tracks as track_words, whole};
 use loopwright::spacing;
 use loopwright_project::{Answered, Derived, Step, StepId, Trouble};
 use yew::prelude::*;
@@ -97,9 +97,28 @@ fn item(page: &Page, step: &Step, ends: [bool; 2]) -> Html {
         element("div", "line", head),
         tracks::line(&page.project, &page.sheet, step),
         derived.map_or_else(Html::default, |derived| outcome(step, derived)),
+        derived.map_or_else(Html::default, |derived| unread(page, step, derived)),
+        knit(page, step),
     ];
     let class = if is_moved { "moved" } else { "" };
     element_with("li", &[("class", class)], content)
+}
+
+/// The way to knit from it, with how far she is, where it has rows.
+fn knit(page: &Page, step: &Step) -> Html {
+    let one = page.knitted.iter().find(|one| one.bundle.holds(step.id));
+    let rows = one.and_then(|one| one.rows.as_ref().ok());
+    let subject = Subject::with_step(&page.project, &page.knitted, step.id);
+    let (Some(rows), Some(subject)) = (rows, subject) else {
+        return Html::default();
+    };
+    let plan = &rows.plan;
+    let label = match subject.done(page.desk, plan.rows, step.times().unwrap_or(1)) {
+        0 => knit_words::KNIT_THIS.to_owned(),
+        done => knit_words::knit_on(done, plan.rows, plan.knitting),
+    };
+    let way = link(route::print(&subject.page()), vec![text(label.into())]);
+    element("p", "knit-on", vec![way])
 }
 
 fn outcome(step: &Step, derived: &Derived) -> Html {
@@ -110,6 +129,17 @@ fn outcome(step: &Step, derived: &Derived) -> Html {
         ]),
         Err(why) => text_element("p", "advice", why),
     }
+}
+
+/// What the step asks of the project and cannot read there: beside an answer as well, which then stands on something else.
+fn unread(page: &Page, step: &Step, derived: &Derived) -> Html {
+    let Some(tool) = tool::find(&step.tool) else {
+        return Html::default();
+    };
+    let fields = Fields::new(tool.fields, step.fields.clone(), Default::default()).with_given(derived.given.clone());
+    let unread = fields.unread_facts(&page.project.facts).into_iter();
+    let said = unread.map(|(kept, typed)| known::unread(kept.label(), typed.text.trim()));
+    list(said.map(|sentence| text_element("p", "advice", sentence)).collect())
 }
 
 fn counts(step: &Step, derived: &Derived) -> String {

@@ -1,10 +1,9 @@
 //! Steps that are knitted at the same time: what is said of it in the list of steps, and where it is set on the page of one.
 
-use super::typing::{Place, typed_text};
 use super::{Page, names};
 use crate::desk::Desk;
-use crate::part::Label;
 use crate::part::plain::{element, list, text_element};
+use crate::part::{Label, Place, typed_text};
 use crate::project::steps::About;
 use crate::project::together::Knitted;
 use crate::store::Typed;
@@ -96,7 +95,8 @@ pub fn fields(desk: &Desk, project: &Project, step: &Step) -> Vec<Html> {
     }
     let place = |about: About| Place {
         sheet: about_sheet(step.id),
-        field: about.key(),
+        field: about.key().into(),
+        stays: false,
     };
     let (along, row) = (place(About::Alongside), place(About::FromRow));
     let quantity = |label: &'static str, id: &str, control| {
@@ -128,7 +128,7 @@ fn choosing(desk: &Desk, place: &Place, options: Vec<(String, String)>, chosen: 
         Callback::from(move |event: Event| {
             let key = event.target_unchecked_into::<HtmlSelectElement>().value();
             let typed = (key != NONE).then(|| Typed::plain(key));
-            desk.write(&place.sheet, place.field, typed);
+            desk.write(&place.sheet, &place.field, typed);
         })
     };
     let option = |(key, name): (String, String)| {

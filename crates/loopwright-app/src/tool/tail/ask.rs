@@ -17,9 +17,12 @@ fields! { FIELDS of Name, words::label;
     Stitches => Field::count(STITCHES).in_sentence().kept(Kept::CastOn),
     Method => Field::choice::<Method>().in_sentence(),
     Yarn => Field::choice::<YarnClass>().in_sentence().only_if(draws_from_tail).kept(Kept::YarnClass),
-    Needle => Field::length(&NEEDLE, NEEDLES).folded(MORE).only_if(draws_from_tail).kept(Kept::Needle),
+    Needle => Field::length(&NEEDLE, NEEDLES)
+        .folded(MORE)
+        .only_if(draws_from_tail)
+        .kept_or(Kept::CastOnNeedle, Kept::Needle),
     Second => Field::length(&NEEDLE, NEEDLES).folded(MORE).only_if(draws_from_tail),
-    Wraps => Field::count(WRAPS).folded(MORE).only_if(draws_from_tail),
+    Wraps => Field::count(WRAPS).folded(MORE).only_if(draws_from_tail).kept(Kept::Wraps),
     Width => Field::length(&TAPE, EDGE).folded(MORE).only_if(draws_from_tail),
     Gauge => Field::gauge().folded(MORE).only_if(draws_from_tail).kept(Kept::GaugeStitches),
     MeasuredStitches => Field::count(STITCHES).folded(MORE).only_if(draws_from_tail),

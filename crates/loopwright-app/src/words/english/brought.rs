@@ -6,12 +6,15 @@ use loopwright_project::file::{FileError, Place};
 pub const TITLE: &str = "A project to look at";
 pub const NOT_OPENED: &str = "This cannot be opened";
 pub const UNNAMED: &str = "A project without a name";
-pub const NOT_YET: &str = "This is only to look at: nothing of it is kept yet, and your own projects stay as they are.";
+pub const NOT_YET: &str = "This is only to look at: nothing of it is kept yet. Kept, it becomes one more project and is opened, your own stay as they are, and you can undo it there.";
 pub const FACTS: &str = "What is known";
 pub const STEPS: &str = "Steps";
 pub const DRAFTS: &str = "Begun, and no step yet";
 pub const EMPTY: &str = "There is nothing in it but its name.";
+pub const EMPTY_LATER: &str = "This version understands nothing of what is in it.";
+pub const LATER: &str = "It was made with a later version of the page. Here you see what this version understands of it, and some of that may mean something else there. What you opened stays as it is: with the new version all of it is there.";
 pub const KEEP: &str = "Keep it as a project of its own";
+pub const KEEP_SHOWN: &str = "Keep what is shown as a project of its own";
 pub const LEAVE: &str = "Leave it";
 pub const NOTHING_CHANGED: &str = "Nothing of it was kept, and nothing of yours has changed.";
 pub const NO_FILE: &str = "The file is no longer open here. Choose it once more.";
@@ -42,11 +45,12 @@ pub fn more(count: usize) -> String {
     fill_pattern("and # more", &[count])
 }
 
-/// What of it means nothing to this version.
-pub fn left_out(places: &str) -> String {
+/// What of it means nothing to this version, and where it stands.
+pub fn left_out(count: usize, places: &str) -> String {
+    let count = u32::try_from(count).unwrap_or(u32::MAX);
     fill_pattern_with(
-        "Some of it means nothing to this version of the page and would be left out: @.",
-        &[],
+        "# {thing in it means|things in it mean} nothing to this version of the page and would be left out: @.",
+        &[count],
         &[places],
     )
 }
@@ -72,6 +76,7 @@ pub fn no_file(why: &FileError) -> String {
     match why {
         FileError::NotOurs => "That is no project from here. Choose a file that was made with “Save as a file”.".into(),
         FileError::CopyOfAll => COPY_OF_ALL.into(),
+        // Only a link is packed.
         FileError::Newer => NEWER.into(),
         FileError::TooLong => "That file is longer than any project from here, so it was not opened.".into(),
         FileError::Damaged(place) => fill_pattern_with("That file is damaged, at @.", &[], &[&at(place)]),
@@ -80,9 +85,8 @@ pub fn no_file(why: &FileError) -> String {
 
 /// What is a copy of all, and no project.
 const COPY_OF_ALL: &str = "That is a copy of everything, and not one project. Bring it back on the page “About”.";
-/// What only a later version can read.
-const NEWER: &str =
-    "This project was made with a later version of the page. Take the new version first; the project stays as it is.";
+/// What only a later version can unpack.
+const NEWER: &str = "This link was made with a later version of the page, in a way that this one cannot open. Take the new version first; the link stays as it is.";
 
 fn at(place: &Place) -> String {
     match place {
@@ -105,5 +109,12 @@ mod tests {
             "That file is damaged, at line 12."
         );
         assert_eq!(holds(1, 2), "1 thing known, 2 steps.");
+    }
+
+    #[test]
+    fn what_is_left_out_is_counted() {
+        let one = "1 thing in it means nothing to this version of the page and would be left out: tracks.";
+        assert_eq!(left_out(1, "tracks"), one);
+        assert!(left_out(2, "tracks, yarns").starts_with("2 things in it mean nothing"));
     }
 }

@@ -5,7 +5,7 @@ pub use super::tell::Long;
 use super::tell::off;
 use super::units::{Lengths, span_of};
 use super::{Title, Worded};
-use loopwright::cast_on::{Answer, Distance, Join, Knitting, MarkerPlan, Name, Note, Question, Working};
+use loopwright::cast_on::{Answer, Distance, Doing, Join, Knitting, MarkerPlan, Name, Note, Question, Working};
 
 pub const TITLE: Title = Title {
     name: "Cast-on",
@@ -173,6 +173,24 @@ pub fn groups(plan: &MarkerPlan) -> String {
         _ => "# {group|groups} of #, and # at the end.",
     };
     fill_pattern(pattern, &[plan.groups, plan.every, plan.rest])
+}
+
+/// What is done in a row of the cast-on that is followed: "Cast on 132 stitches, with a marker after every 20: 6 groups of
+/// 20, and 12 at the end."
+pub fn followed(doing: &Doing) -> String {
+    let plan = match doing {
+        Doing::Join => {
+            return "Join by working the last stitch together with the first, then work to the end of the round."
+                .into();
+        }
+        Doing::CastOn(plan) => plan,
+    };
+    if plan.stitches <= plan.every {
+        return fill_pattern("Cast on # {stitch|stitches}.", &[plan.stitches]);
+    }
+    let numbers = [plan.stitches, plan.every];
+    let pattern = "Cast on # {stitch|stitches}, with a marker after every #: @";
+    fill_pattern_with(pattern, &numbers, &[&groups(plan)])
 }
 
 /// What the drawing shows.

@@ -3,10 +3,11 @@
 use super::cast_on::Long;
 use super::intl::{decimal, fill_pattern, fill_pattern_with, fill_pattern_with_strings, number, tenths};
 use super::tail::Print;
-use super::{Title, Worded, schedule, units};
-use loopwright::flare::{Answer, BindOffYarn, Hang, Hem, HemKind, Name, Placing, Question};
+use super::{Title, Worded, followed, schedule, units};
+use loopwright::flare::{Answer, BindOffYarn, Doing, Hang, Hem, HemKind, Name, Placing, Question};
+use loopwright::follow::Event;
 use loopwright::problem::{Kind, Problem};
-use loopwright::shaping::Rates;
+use loopwright::shaping::{Knitting, Rates};
 use loopwright::terms::Range;
 
 pub const TITLE: Title = Title {
@@ -98,6 +99,14 @@ pub fn outcome(answer: &Answer, long: Long) -> (String, String) {
         before,
         fill_pattern_with_strings("# stitches, @ round", &numbers[2..], girth),
     )
+}
+
+/// What is done in an increase round that is followed: "Increase round: make 1 at each of the 8 lines."
+pub fn followed(event: &Event<Doing>) -> String {
+    match event.doing {
+        Doing::InLines { lines } => fill_pattern("Increase round: make 1 at each of the # {line|lines}.", &[lines]),
+        Doing::Scattered(spaced) => followed::spaced(Knitting::Round, spaced, event.written.as_ref()),
+    }
 }
 
 /// How it hangs.

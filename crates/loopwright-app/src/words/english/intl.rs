@@ -74,7 +74,21 @@ pub fn fill_pattern_with(pattern: &str, numbers: &[u32], words: &[&str]) -> Stri
     said
 }
 
-/// The same, with words made for it: a sum whose lines are many is smaller this way.
+/// The time of day of a moment, given in milliseconds since 1970, as a clock beside her says it.
+#[cfg(target_arch = "wasm32")]
+pub fn time_of_day(millis: u64) -> String {
+    let moment = js_sys::Date::new(&wasm_bindgen::JsValue::from_f64(millis as f64));
+    moment.to_locale_time_string(LANGUAGE).into()
+}
+
+/// The same without a browser: hours and minutes of the world's time.
+#[cfg(not(target_arch = "wasm32"))]
+pub fn time_of_day(millis: u64) -> String {
+    let minutes = millis / 60_000;
+    format!("{:02}:{:02}", minutes / 60 % 24, minutes % 60)
+}
+
+/// A sentence with words made for it: a sum whose lines are many is smaller this way.
 pub fn fill_pattern_with_strings(pattern: &str, numbers: &[u32], words: Vec<String>) -> String {
     let words: Vec<&str> = words.iter().map(String::as_str).collect();
     fill_pattern_with(pattern, numbers, &words)

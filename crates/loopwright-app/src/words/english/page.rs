@@ -93,6 +93,27 @@ pub const BRING_BACK: &str = "Bring one back";
 pub const KEEPING: &str = "Keeping…";
 pub const NOTHING_KEPT_INSIDE: &str = "Nothing is kept inside another page";
 
+pub const KEPT_IN_DOUBT: &str =
+    "The storage failed once: save a copy. After such a failure a browser may lose what it says it keeps.";
+pub const SUPERSEDED: &str =
+    "A newer version of this page is open in another window. What you typed is kept. Reload to go on.";
+pub const SUPERSEDED_NOT_KEPT: &str = "A newer version of this page is open in another window, so what you typed last is not kept. Save a copy, then reload to go on.";
+pub const KEPT_BY_NEWER: &str = "Not kept: a newer version of this page was opened on this device, and this one cannot read what it keeps. Nothing of that is changed. Reload to get the newer one.";
+pub const CLEARED: &str =
+    "What was kept on this device was cleared. What is on this page is still here, and is not kept.";
+pub const KEEP_ANEW: &str = "Keep it again";
+pub const SAVE_COPY: &str = "Save a copy";
+pub const RELOAD: &str = "Reload";
+
+/// What was kept was cleared, and could not be kept again.
+pub fn cleared_and_not_kept(why: &str) -> String {
+    fill_pattern_with(
+        "What was kept on this device was cleared. What is on this page is still here, and could not be kept: @",
+        &[],
+        &[why],
+    )
+}
+
 /// Something in the part of the question that is folded below this title is wrong.
 pub fn under_fold(title: &str) -> String {
     fill_pattern_with(
@@ -115,6 +136,9 @@ pub fn kept_in_memory_only(why: &str) -> String {
 pub const STORAGE_DENIED: &str = "this browser does not let pages store anything.";
 pub const STORAGE_FULL: &str = "the storage of this browser is full.";
 pub const STORAGE_SLOW: &str = "the storage of this browser does not answer.";
+pub const STORAGE_NEWER: &str = "a newer version of this page has the storage.";
+pub const STORAGE_CLEARED: &str = "the storage of this browser was cleared.";
+pub const STORAGE_DROPPED: &str = "the browser closed its storage.";
 pub const STORAGE_INSIDE: &str = "this page is shown inside another.";
 
 /// Why, in the browser's own words.

@@ -89,6 +89,14 @@ pub fn undo(what: &str) -> String {
     format!("Undo: {what}")
 }
 
+/// A project was brought in.
+pub fn brought_in(name: &str) -> String {
+    match name {
+        "" => "brought in this project".into(),
+        _ => format!("brought in \u{201c}{name}\u{201d}"),
+    }
+}
+
 /// A step is taken out.
 pub fn taking_out(name: &str) -> String {
     format!("took out \u{201c}{name}\u{201d}")

@@ -143,6 +143,17 @@ fn one_round(round: &RaglanRound) -> String {
     fill_pattern_with("Round #, @: # + 2 × # = #", &numbers, &[adds])
 }
 
+/// What is done in a raglan round that is followed: "Add to body and sleeves: 8 stitches (body 72, each sleeve 24)."
+pub fn followed(round: &RaglanRound) -> String {
+    let to = match round.adds {
+        Adds::ToBoth => "body and sleeves",
+        Adds::ToBody => "the body only",
+        Adds::ToSleeves => "the sleeves only",
+    };
+    let numbers = [round.adds.stitches(), round.front_and_back, round.sleeve];
+    fill_pattern_with("Add to @: # stitches (body #, each sleeve #).", &numbers, &[to])
+}
+
 /// What it comes to.
 pub fn outcome(question: &Question, answer: &Answer) -> (String, String) {
     let left = answer.schedule.left;

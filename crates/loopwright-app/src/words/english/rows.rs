@@ -1,8 +1,10 @@
 //! The words of rows and length. Lengths are printed in the unit the knitter uses, which [`Lengths`] names.
 
+mod followed;
 mod picture;
 mod steps;
 
+pub use followed::followed;
 pub use picture::{Mark, all, caption, done, drawing, for_the_set_up, of_the_next, to_go, whole_repeats};
 pub use steps::{SOURCE, steps};
 

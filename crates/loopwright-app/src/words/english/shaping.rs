@@ -1,5 +1,9 @@
 //! The words of shaping over rows. The instruction itself is told by [`super::schedule`].
 
+mod followed;
+
+pub use followed::followed;
+
 use super::intl::{fill_pattern, fill_pattern_with, number, stitches};
 use super::schedule::{
     FROM_NEXT_ROUND, FROM_NEXT_ROW, every_short, is_short, phrase, rows, shaping_row, shaping_rows, written,

@@ -1,6 +1,9 @@
 //! The words of steps at a shoulder or a neck, and of a back neck that is raised.
 
+mod followed;
 pub mod raise;
+
+pub use followed::followed;
 
 use super::intl::{fill_pattern, fill_pattern_with, number, stitches};
 use super::{Title, Worded};

@@ -1,5 +1,9 @@
 //! The words of a back neck that is raised by short rows in the round.
 
+mod followed;
+
+pub use followed::followed;
+
 use super::super::Worded;
 use super::super::intl::{fill_pattern, fill_pattern_with, number};
 use super::super::row::terms;

@@ -12,18 +12,20 @@ pub struct Place {
     /// The sheet.
     pub sheet: String,
     /// The field.
-    pub field: &'static str,
+    pub field: String,
+    /// Whether it is there still when it is emptied: what was added by a tap is taken away by a tap alone.
+    pub stays: bool,
 }
 
 impl Place {
     /// The id of the element that it is typed into.
     pub fn id(&self) -> String {
-        [&self.sheet.replace('.', "-"), "-", self.field].concat()
+        [&self.sheet.replace('.', "-"), "-", &self.field].concat()
     }
 
     /// What stands there.
     pub fn text(&self, desk: &Desk) -> String {
-        desk.text(&self.sheet, self.field)
+        desk.text(&self.sheet, &self.field)
             .map_or_else(String::new, |typed| typed.text)
     }
 }
@@ -35,11 +37,8 @@ pub fn typed_text(desk: &Desk, place: &Place, example: &str) -> Html {
         let (desk, place) = (desk.clone(), place.clone());
         move |event: InputEvent| {
             let text = event.target_unchecked_into::<HtmlInputElement>().value();
-            desk.write(
-                &place.sheet,
-                place.field,
-                (!text.is_empty()).then(|| Typed::plain(text)),
-            );
+            let typed = (place.stays || !text.is_empty()).then(|| Typed::plain(text));
+            desk.write(&place.sheet, &place.field, typed);
         }
     };
     let placeholder = (!example.is_empty()).then(|| page::example(example));

@@ -1,0 +1,375 @@
+//! Knitting from an answer: the place in it is moved by keys and by taps, what comes is said in time, and nothing that was
+//! shown as kept is ever lost.
+
+use crate::{
+    browser::{Browser, Engine},
+    stage::Stage,
+    states::{PHONE, TABLET},
+    steps::{Step::*, play},
+};
+use anyhow::{Context, Result, ensure};
+use loopwright_tests::chromium::View;
+use serde::Deserialize;
+use serde_json::{Value, json};
+use std::time::Instant;
+use thirtyfour::Key;
+
+/// Where she taps.
+const TAP: &str = ".pad .tap";
+
+/// A tablet on its side.
+const TABLET_ON_ITS_SIDE: View = View {
+    width: 1180,
+    height: 820,
+    dark: false,
+};
+
+/// What the page says of a row.
+#[derive(Debug, Deserialize, PartialEq)]
+struct Said {
+    done: u32,
+    of: String,
+    doing: String,
+    then: String,
+    count: String,
+}
+
+const SAID: &str = "const text = (css) => document.querySelector(css)?.innerText.replace(/\\s+/g, ' ').trim() ?? '';
+    return { done: Number(document.querySelector('.pad .tap').dataset.done), of: text('.pad .tap'),
+        doing: text('.knit .doing'), then: text('.knit .then'), count: text('.knit .count') };";
+
+async fn said(browser: &Browser) -> Result<Said> {
+    Ok(serde_json::from_value(browser.run(SAID).await?)?)
+}
+
+/// Waits until so many rows are done.
+async fn until_done(browser: &Browser, rows: u32) -> Result<()> {
+    browser
+        .until(&format!("document.querySelector({TAP:?})?.dataset.done === '{rows}'"))
+        .await
+}
+
+/// Opens the example's yoke to be knitted; answers its rounds, and the count after them by its answer.
+async fn open_the_yoke(stage: &Stage) -> Result<(u32, u32)> {
+    let steps = [
+        Open(""),
+        Button(".example", "Look at an example"),
+        Shown(".project .steps li .knit-on a"),
+    ];
+    play(stage, &steps).await?;
+    let yoke = "const step = [...document.querySelectorAll('.steps li')]
+            .find((step) => step.querySelector('h4')?.innerText.trim() === 'Yoke');
+        const counts = step.innerText.match(/([0-9]+) to ([0-9]+) stitches/);
+        step.querySelector('.knit-on a').click();
+        return counts.slice(1).map(Number);";
+    let counts: [u32; 2] = serde_json::from_value(stage.browser.run(yoke).await?)?;
+    stage.browser.until(&format!("document.querySelector({TAP:?})")).await?;
+    let first = said(&stage.browser).await?;
+    let rounds = first.of.split("of ").nth(1).and_then(|rest| rest.split(' ').next());
+    let rounds = rounds.context("no number of rounds")?.parse()?;
+    ensure!(
+        first.count.contains(&counts[0].to_string()),
+        "begins with {}",
+        first.count
+    );
+    Ok((rounds, counts[1]))
+}
+
+/// From the first row to the last: whatever happens was announced in the row before, and in every row since the last time
+/// something happened.
+async fn follow(stage: &Stage, rounds: u32, after: u32, on: impl AsyncFn(&Browser) -> Result<()>) -> Result<()> {
+    let browser = &stage.browser;
+    let (mut announced, mut events) = (String::new(), 0);
+    for done in 0..rounds {
+        let now = said(browser).await?;
+        ensure!(now.done == done, "{} rows are done, not {done}", now.done);
+        let happens = !now.doing.starts_with("Work this round plain");
+        if happens {
+            events += 1;
+            ensure!(
+                done == 0 || announced.ends_with(&now.doing),
+                "round {}: {:?} was announced as {announced:?}",
+                done + 1,
+                now.doing
+            );
+        }
+        announced = now.then;
+        on(browser).await?;
+        until_done(browser, done + 1).await?;
+    }
+    ensure!(events > 1, "nothing happened in {rounds} rounds");
+    let end = said(browser).await?;
+    ensure!(
+        end.doing.contains(&format!("{after} stitches on the needle")),
+        "it ends: {}",
+        end.doing
+    );
+    stage.until_kept().await
+}
+
+/// The yoke of the example from its first round to its last, by keys alone.
+pub async fn a_yoke_is_followed_by_keys_alone(stage: &mut Stage) -> Result<()> {
+    let (rounds, after) = open_the_yoke(stage).await?;
+    // Each of them counts; a key that is pressed on the page and one that is pressed on a link alike.
+    follow(stage, rounds, after, async |browser| browser.keys(" ").await).await?;
+    stage.browser.keys(Key::PageUp).await?;
+    until_done(&stage.browser, rounds - 1).await?;
+    stage.browser.keys(Key::PageDown).await?;
+    until_done(&stage.browser, rounds).await?;
+    stage.browser.reload().await?;
+    until_done(&stage.browser, rounds).await
+}
+
+/// The same by taps alone, with a way back and a place that outlives the window.
+pub async fn a_yoke_is_followed_by_taps_alone(stage: &mut Stage) -> Result<()> {
+    let (rounds, after) = open_the_yoke(stage).await?;
+    stage.browser.press(TAP).await?;
+    until_done(&stage.browser, 1).await?;
+    stage.browser.press(".pad .step-back").await?;
+    until_done(&stage.browser, 0).await?;
+    follow(stage, rounds, after, async |browser| browser.press(TAP).await).await
+}
+
+/// A key that is held down counts once, one for a button that has the focus counts once, and none while she types.
+pub async fn keys_count_once_and_not_while_she_types(stage: &mut Stage) -> Result<()> {
+    stage.open("#/shaping?amount=18&rows=66&stitches=84").await?;
+    play(stage, &[Press(".knit-this a"), Shown(TAP)]).await?;
+    let browser = &stage.browser;
+    let held = "for (const repeat of [false, true, true, true])
+        dispatchEvent(new KeyboardEvent('keydown', { key: ' ', repeat, cancelable: true }));";
+    browser.run(held).await?;
+    until_done(browser, 1).await?;
+    browser
+        .run(&format!("document.querySelector({TAP:?}).focus();"))
+        .await?;
+    browser.keys(Key::Enter).await?;
+    until_done(browser, 2).await?;
+    browser.type_into("#jump", "12").await?;
+    browser.keys(" ").await?;
+    browser.settle().await?;
+    until_done(browser, 2).await?;
+    let steps = [
+        Button(".jump", "Go there"),
+        Says(".pad .tap", "12"),
+        Kept,
+        Reload,
+        Says(".pad .tap", "12"),
+        // Flat work that is taken up again: her eyes know the side.
+        Says(".facing", "wrong side"),
+        Button(".facing", "No, the other side"),
+        Button(".facing", "I am in row 13"),
+        Says(".pad .tap", "13"),
+        Hides(".facing", "she has answered"),
+    ];
+    play(stage, &steps).await
+}
+
+/// Two taps in a moment are counted, marked, and one of them is taken back by a tap.
+pub async fn two_taps_in_a_moment_count_and_are_marked(stage: &mut Stage) -> Result<()> {
+    stage.open("#/shaping?amount=18&rows=66&stitches=84").await?;
+    play(stage, &[Press(".knit-this a"), Shown(TAP)]).await?;
+    let twice = format!("const tap = () => document.querySelector({TAP:?}).click(); tap(); tap();");
+    stage.browser.run(&twice).await?;
+    until_done(&stage.browser, 2).await?;
+    let steps = [
+        Says(".knit .advice", "Two taps in a moment: both counted."),
+        Button(".knit .advice", "Take the second back"),
+    ];
+    play(stage, &steps).await?;
+    until_done(&stage.browser, 1).await
+}
+
+/// What is done often lies in the lower two thirds of the window and is as large as a thumb is sure of.
+pub async fn one_hand_reaches_all_that_is_done_often(stage: &mut Stage) -> Result<()> {
+    const LAID: &str = "return [...document.querySelectorAll('.pad button')].map((button) => {
+        const { top, left, right, bottom, width, height } = button.getBoundingClientRect();
+        return { words: button.innerText, top, left, right, bottom, width, height };
+    });";
+    for view in [PHONE, TABLET, TABLET_ON_ITS_SIDE] {
+        stage.browser.look(view).await?;
+        for address in [
+            "#/shaping?amount=18&rows=66&stitches=84",
+            "#/spacing?stitches=132&amount=12&knitting=round",
+        ] {
+            stage.open(address).await?;
+            play(stage, &[Press(".knit-this a"), Shown(TAP)]).await?;
+            let window = stage.browser.run("return [innerWidth, innerHeight]").await?;
+            let [wide, high]: [f64; 2] = serde_json::from_value(window)?;
+            let laid = stage.browser.run(LAID).await?;
+            let targets = laid.as_array().context("no targets")?;
+            ensure!(targets.len() >= 2, "{laid}");
+            for target in targets {
+                let at = |side: &str| target.get(side).and_then(Value::as_f64).unwrap_or(f64::NAN);
+                ensure!(
+                    at("width") >= 96.0 && at("height") >= 96.0,
+                    "too small at {view:?}: {target}"
+                );
+                ensure!(at("top") >= high / 3.0 - 0.5, "too high at {view:?}: {target}");
+                ensure!(
+                    at("left") >= -0.5 && at("right") <= wide + 0.5 && at("bottom") <= high + 0.5,
+                    "cut at {view:?}: {target}"
+                );
+            }
+        }
+    }
+    Ok(())
+}
+
+/// A stand-in for the browser's own way to keep the screen awake, which does as it is told.
+const STAND_IN: &str = "window.locks = [];
+    const request = () => window.refuses
+        ? Promise.reject(new DOMException('low battery', 'NotAllowedError'))
+        : Promise.resolve(window.locks[window.locks.push(Object.assign(new EventTarget(), { release() {} })) - 1]);
+    Object.defineProperty(navigator, 'wakeLock', { configurable: true, value: arguments[0] ? { request } : undefined });";
+
+/// The switch says what is so: on, refused, let go and taken again, absent, off.
+pub async fn the_screen_is_said_to_stay_awake_only_when_it_does(stage: &mut Stage) -> Result<()> {
+    stage.open("#/shaping?amount=18&rows=66&stitches=84").await?;
+    let browser = &stage.browser;
+    let hide = "Object.defineProperty(document, 'hidden', { configurable: true, get: () => arguments[0] });
+        document.dispatchEvent(new Event('visibilitychange'));";
+    let away_and_back = |refuses: bool| format!("window.refuses = {refuses};");
+    browser.ask(STAND_IN, [json!(true)]).await?;
+    play(
+        stage,
+        &[
+            Press(".knit-this a"),
+            Press(".comfort summary"),
+            Says(".awake", "The screen stays awake"),
+        ],
+    )
+    .await?;
+    // The device lets go while the page is hidden, and is asked again when it is seen.
+    browser.ask(hide, [json!(true)]).await?;
+    browser
+        .run("window.locks.at(-1).dispatchEvent(new Event('release'));")
+        .await?;
+    play(stage, &[Says(".awake", "has let the screen go")]).await?;
+    browser.ask(hide, [json!(false)]).await?;
+    play(stage, &[Says(".awake", "The screen stays awake")]).await?;
+    browser.run(&away_and_back(true)).await?;
+    browser
+        .run("window.locks.at(-1).dispatchEvent(new Event('release'));")
+        .await?;
+    browser.ask(hide, [json!(false)]).await?;
+    play(
+        stage,
+        &[
+            Says(".awake", "does not allow it now"),
+            Press(".comfort .switch input"),
+            Says(".awake", "goes dark as your device is set"),
+        ],
+    )
+    .await?;
+    browser.ask(STAND_IN, [json!(false)]).await?;
+    play(
+        stage,
+        &[
+            Press(".comfort .switch input"),
+            Says(".awake", "This browser cannot keep the screen awake"),
+        ],
+    )
+    .await
+}
+
+/// Two windows in which she taps add up.
+pub async fn two_windows_add_up(stage: &mut Stage) -> Result<()> {
+    stage.open("#/shaping?amount=18&rows=66&stitches=84").await?;
+    play(stage, &[Press(".knit-this a"), Press(TAP), Kept]).await?;
+    let driver = &stage.browser.driver;
+    let first = driver.window().await?;
+    let second = driver.new_tab().await?;
+    driver.switch_to_window(second).await?;
+    stage.open("#/knit/shaping").await?;
+    until_done(&stage.browser, 1).await?;
+    play(stage, &[Press(TAP), Kept]).await?;
+    until_done(&stage.browser, 2).await?;
+    driver.close_window().await?;
+    driver.switch_to_window(first).await?;
+    until_done(&stage.browser, 2).await?;
+    play(stage, &[Press(TAP), Kept]).await?;
+    until_done(&stage.browser, 3).await
+}
+
+/// How many taps are made, and how often the power is cut among them.
+const TAPS: u32 = 10_000;
+const CUTS: u32 = 40;
+
+/// Taps as fast as the page draws, and remembers the last number that it showed as kept.
+const TAPPING: &str = "window.kept = 0; window.waits = []; let tapped = 0; let since = null;
+    const tap = document.querySelector('.pad .tap'); const goal = arguments[0];
+    const look = () => {
+        if (document.querySelector('.pad.unkept')) return;
+        window.kept = Number(tap.dataset.done);
+        if (since !== null) { window.waits.push(performance.now() - since); since = null; }
+    };
+    new MutationObserver(look).observe(document.querySelector('.knit'), { subtree: true, childList: true, attributes: true });
+    const go = () => {
+        if (tapped >= goal) return;
+        if (since === null) since = performance.now();
+        tapped += 1;
+        tap.click();
+        setTimeout(go, 0);
+    };
+    go();";
+
+/// Ten thousand taps with forty cuts: what the page showed as kept is there when it is opened again.
+pub async fn ten_thousand_taps_lose_nothing_that_was_shown_as_kept(stage: &mut Stage) -> Result<()> {
+    if stage.engine == Engine::WebKit {
+        println!("skipped: a WebKit session under its driver keeps nothing when it ends, whatever the page does");
+        return Ok(());
+    }
+    stage.open("#/rows?length=9000&length.unit=cm&gauge=11").await?;
+    play(stage, &[Press(".knit-this a"), Shown(TAP), Kept]).await?;
+    let (mut done, mut waits, mut seconds) = (0, Vec::<f64>::new(), 0.0);
+    let each = TAPS / CUTS;
+    for cut in 0..CUTS {
+        stage.open("#/knit/rows").await?;
+        stage.browser.until(&format!("document.querySelector({TAP:?})")).await?;
+        let found = said(&stage.browser).await?.done;
+        ensure!(
+            found >= done,
+            "cut {cut}: {done} rows were shown as kept, and {found} are there"
+        );
+        let begun = Instant::now();
+        stage.browser.ask(TAPPING, [json!(each)]).await?;
+        // Most cuts come while taps are still on their way; every fourth when all of them are kept.
+        let goal = if cut % 4 == 3 {
+            found + each
+        } else {
+            found + each / 2 + cut * 37 % (each / 2)
+        };
+        stage.browser.until(&format!("window.kept >= {goal}")).await?;
+        let kept: (u32, Vec<f64>) =
+            serde_json::from_value(stage.browser.run("return [window.kept, window.waits]").await?)?;
+        seconds += begun.elapsed().as_secs_f64();
+        done = kept.0;
+        waits.extend(kept.1);
+        stage.lose_power().await?;
+    }
+    while done < TAPS {
+        stage.open("#/knit/rows").await?;
+        stage.browser.until(&format!("document.querySelector({TAP:?})")).await?;
+        let found = said(&stage.browser).await?.done;
+        ensure!(found >= done, "{done} rows were shown as kept, and {found} are there");
+        stage.browser.ask(TAPPING, [json!(TAPS - found.min(TAPS))]).await?;
+        stage.browser.until(&format!("window.kept >= {TAPS}")).await?;
+        done = TAPS;
+    }
+    stage.browser.reload().await?;
+    until_done(&stage.browser, TAPS).await?;
+    waits.sort_by(f64::total_cmp);
+    let at = |hundredth: usize| {
+        waits
+            .get(waits.len().saturating_sub(1) * hundredth / 100)
+            .copied()
+            .unwrap_or_default()
+    };
+    println!(
+        "{TAPS} taps, {CUTS} cuts: nothing lost that was shown as kept; {:.0} taps a second; kept after {:.0} ms by the middle, {:.0} ms by the 98th percentile",
+        f64::from(TAPS) / seconds.max(0.001),
+        at(50),
+        at(98)
+    );
+    Ok(())
+}
