@@ -3,7 +3,7 @@
 //!
 //! A step is a section if it counts its rows and the stitches they are worked on, or goes on with those of the step before it
 //! in its part. What is knitted at the same time as another step has no section of its own, since its rows are those of the
-//! other one.
+//! other one. Nor does a step go on with what the two leave, since neither of them hands that on.
 
 use crate::tool::Gift;
 use crate::words::whole as words;
@@ -31,21 +31,23 @@ pub struct Sections {
 /// The sections that the steps of a project make.
 pub fn sections(project: &Project, sheet: &Sheet) -> Sections {
     let mut sections = Sections::default();
-    let firsts: Vec<StepId> = project.bundles(sheet).iter().map(|bundle| bundle.first).collect();
+    let bundles = project.bundles(sheet);
     for (_, steps) in project.sections() {
         let mut on_needle = None;
         for step in steps {
             let Some(outcome) = sheet.step(step.id).and_then(Derived::outcome) else {
                 continue;
             };
-            let is_first = firsts.contains(&step.id);
+            let bundle = bundles.iter().find(|bundle| bundle.first == step.id);
             if outcome.totals.rows.is_some() && !project.is_counted_elsewhere(step, sheet, Gift::Rows.key()) {
-                let begins = begins(step, outcome, on_needle).filter(|_| is_first);
+                let begins = begins(step, outcome, on_needle).filter(|_| bundle.is_some());
                 sections.add(step, outcome, begins);
             }
-            if outcome.totals.after.is_some() && is_first {
-                on_needle = Some(step.id);
-            }
+            on_needle = match bundle {
+                Some(bundle) if !bundle.tracks.is_empty() => None,
+                Some(_) if outcome.totals.after.is_some() => Some(step.id),
+                Some(_) | None => on_needle,
+            };
         }
     }
     sections
@@ -150,6 +152,7 @@ mod tests {
     use crate::form::kept::Kept;
     use crate::project::demo::{fronts, pullover};
     use crate::tool::Tools;
+    use crate::words::demo as words;
     use loopwright_project::derive;
 
     fn tools() -> Tools {
@@ -174,8 +177,7 @@ mod tests {
         let sections = sections(&project, &derive(&project, &tools()));
         assert_eq!((sections.count, &*sections.left_out), (3, &[][..]));
         let names = (0..3).map(|place| &*sections.fields[&in_section(place, SectionName::Name)].text);
-        let demo = crate::words::demo::YOKE;
-        assert_eq!(names.collect::<Vec<_>>()[0], demo);
+        assert_eq!(names.collect::<Vec<_>>()[0], words::YOKE);
         assert_eq!(sections.fields[&in_section(2, SectionName::Times)], Typed::plain("2"));
     }
 
@@ -196,11 +198,13 @@ mod tests {
         let project = filled(fronts("12"));
         let yarn = project.steps.last().unwrap();
         assert_eq!(yarn.tool, YARN);
-        // The armhole, and the rows behind it; the neck is knitted in the rows of the armhole.
+        // The armhole alone: the neck has the same rows, and what the two leave is handed on by neither.
         assert_eq!(
-            yarn.fields[&in_section(1, SectionName::On)],
+            yarn.fields[&in_section(0, SectionName::On)],
             Typed::plain(Presence::In.key())
         );
-        assert!(!yarn.fields.contains_key(&in_section(2, SectionName::On)));
+        assert!(!yarn.fields.contains_key(&in_section(1, SectionName::On)));
+        let left_out = sections(&project, &derive(&project, &tools())).left_out;
+        assert_eq!(left_out, [words::FRONT_NECK, words::TO_THE_SHOULDER]);
     }
 }

@@ -1,3 +1,5 @@
+//! Steps in bundles: what is followed, what stands alone and why, and that nothing runs for ever.
+
 use super::*;
 use crate::outcome::{Outcome, Totals};
 use crate::some::any_project;

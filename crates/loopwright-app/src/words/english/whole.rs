@@ -93,7 +93,7 @@ pub fn sections(count: usize) -> String {
 /// Steps with rows that are in no section.
 pub fn left_out(names: &[String]) -> String {
     format!(
-        "Not among them: {}, because it is not known on how many stitches, or because another step has the same rows.",
+        "Not among them: {}, because it is not known on how many stitches, or because it is knitted at the same time as another step.",
         all(names)
     )
 }

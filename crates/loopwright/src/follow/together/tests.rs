@@ -1,3 +1,5 @@
+//! Plans put together by hand, and any plans against a sum that is made row by row.
+
 use super::*;
 use crate::shaping::Knitting;
 use crate::terms::Side;
