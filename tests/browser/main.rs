@@ -221,7 +221,6 @@ scenarios! {
     }
     chromium: {
         project::two_windows_hear_of_each_other,
-        storage::a_storage_cleared_by_the_browser_takes_nothing_away,
         still::on_a_phone_the_answer_is_in_the_window,
         snapshot::every_state_says_what_it_said,
         heights::every_tool_is_as_high_as_the_table_says,
