@@ -1,11 +1,11 @@
 //! What can be done with the counts of a project to which she gave names of her own: one more, and one fewer, which can be
 //! undone. Pure: sheets in, entries out.
 
-use super::undo::undoable;
+use super::undo::{self, undoable};
 use crate::form::kept::Called;
 use crate::store::{Entry, ProjectId, SheetId, Sheets, Typed};
 use crate::words::facts as words;
-use loopwright_project::stored::FACTS;
+use loopwright_project::stored::{FACTS, UNDO};
 use loopwright_project::{OwnCount, Project};
 
 /// One more count, with this number and no name yet.
@@ -22,6 +22,16 @@ pub fn take_away(sheets: &Sheets, id: ProjectId, own: OwnCount) -> Vec<Entry> {
     undoable(sheets, id, &words::taking_away(&name), gone.into())
 }
 
+/// What the last change was, in words, if it took a count away and can be undone.
+pub fn taken_away(sheets: &Sheets, id: ProjectId) -> Option<String> {
+    let kept = sheets.fields(&SheetId::within(id, UNDO).to_string());
+    let is_count = |place: &String| {
+        let place = place.split_once(' ').filter(|(sheet, _)| *sheet == FACTS);
+        place.is_some_and(|(_, key)| OwnCount::of_key(key).is_some())
+    };
+    undo::what(sheets, id).filter(|_| kept.keys().any(is_count))
+}
+
 fn facts_of(id: ProjectId) -> String {
     SheetId::within(id, FACTS).to_string()
 }
@@ -29,7 +39,7 @@ fn facts_of(id: ProjectId) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::project::{copy, undo};
+    use crate::project::copy;
     use loopwright_project::{file, link, own_counts};
     use proptest::prelude::*;
 
@@ -61,9 +71,13 @@ mod tests {
         let own = own_counts(&before.facts)[0];
         sheets.apply_all(&take_away(&sheets, HERE, own));
         assert!(project(&sheets, HERE).facts.is_empty());
-        assert_eq!(undo::what(&sheets, HERE).as_deref(), Some("took away “hood”"));
+        assert_eq!(taken_away(&sheets, HERE).as_deref(), Some("took away “hood”"));
         sheets.apply_all(&undo::undo(&sheets, HERE));
         assert_eq!(project(&sheets, HERE), before);
+        // What was done to steps is undone where they stand.
+        let moved = vec![Entry::new("step.1", "width", Some(Typed::plain("50")))];
+        sheets.apply_all(&undoable(&sheets, HERE, "moved", moved));
+        assert_eq!(taken_away(&sheets, HERE), None);
     }
 
     #[test]

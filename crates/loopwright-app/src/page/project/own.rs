@@ -6,7 +6,7 @@ use crate::form::kept::{SHEET, name_trouble};
 use crate::part::plain::{button, element, list, quiet_button, text_element};
 use crate::part::{Label, Place, name_sentence, typed_text};
 use crate::project::counts;
-use crate::project::undo::{undo, what};
+use crate::project::undo::undo;
 use crate::store::{Fields, Typed};
 use crate::words::{facts as words, problem, project};
 use loopwright::problem::Kind;
@@ -21,14 +21,11 @@ const SHOWN: usize = 50;
 /// All of them.
 pub fn own(desk: &Desk) -> Html {
     let known = desk.fields(SHEET);
-    let counts = own_counts(&known);
-    let more = counts.len().saturating_sub(SHOWN);
-    let is_open = !counts.is_empty();
-    let mut content: Vec<Html> = counts
-        .into_iter()
-        .take(SHOWN)
-        .map(|own| one(desk, &known, own))
-        .collect();
+    let all = own_counts(&known);
+    let more = all.len().saturating_sub(SHOWN);
+    let taken_away = counts::taken_away(&desk.newest(), desk.project_id());
+    let is_open = !all.is_empty() || taken_away.is_some();
+    let mut content: Vec<Html> = all.into_iter().take(SHOWN).map(|own| one(desk, &known, own)).collect();
     if more > 0 {
         content.push(text_element("p", "quiet", words::more_counts(more)));
     }
@@ -36,7 +33,10 @@ pub fn own(desk: &Desk) -> Html {
         let desk = desk.clone();
         move |_| desk.write_stored(counts::add(&desk.newest(), desk.project_id(), Typed::plain("")))
     };
-    let taps = vec![button(words::ADD_COUNT.into(), Callback::from(add)), undoing(desk)];
+    let taps = vec![
+        button(words::ADD_COUNT.into(), Callback::from(add)),
+        undoing(desk, taken_away),
+    ];
     content.push(element("div", "taken", taps));
     html! {
         <details class="own-counts" open={is_open}>
@@ -87,9 +87,9 @@ fn taking_away(desk: &Desk, own: OwnCount) -> Html {
     quiet_button(words::TAKE_AWAY.into(), Callback::from(take_away))
 }
 
-/// The tap that undoes, where something can be undone: the same as below the steps, within reach of what was taken away.
-fn undoing(desk: &Desk) -> Html {
-    let Some(what) = what(&desk.newest(), desk.project_id()) else {
+/// The tap that brings back what was taken away last: the same as below the steps, within reach.
+fn undoing(desk: &Desk, taken_away: Option<String>) -> Html {
+    let Some(what) = taken_away else {
         return Html::default();
     };
     let desk = desk.clone();
