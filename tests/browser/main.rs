@@ -237,7 +237,6 @@ scenarios! {
         project::two_windows_hear_of_each_other,
         knit::two_windows_add_up,
         knit::ten_thousand_taps_lose_nothing_that_was_shown_as_kept,
-        storage::a_storage_cleared_by_the_browser_takes_nothing_away,
         still::on_a_phone_the_answer_is_in_the_window,
         snapshot::every_state_says_what_it_said,
         heights::every_tool_is_as_high_as_the_table_says,
