@@ -15,7 +15,7 @@ const HOUSE: usize = 162_000;
 const TOOL: usize = 11_700;
 
 /// Pages that are no tool, each with what it weighed when it came. None may add more than [`PAGE`].
-const PAGES: [(&str, usize); 14] = [
+const PAGES: [(&str, usize); 19] = [
     ("home, with its search", 8_300),
     ("a tool inside another page", 14_500),
     ("what it tells that page, as data", 6_000),
@@ -39,6 +39,11 @@ const PAGES: [(&str, usize); 14] = [
         15_500,
     ),
     ("a link as a picture to scan", 13_000),
+    ("counts by names of her own, further facts, and what of them cannot be read", 15_500),
+    ("what is said of a storage that fails, and a later version's project to look at", 11_000),
+    ("the rows of nine tools, told one by one", 16_000),
+    ("the page that is knitted from, row by row", 15_500),
+    ("the place in the knitting, its counters, her pace, and the screen kept awake", 8_500),
 ];
 
 /// The most that a page which is no tool may add.

@@ -18,6 +18,8 @@ const PIECE: f64 = 108.0;
 const STROKE: f64 = 12.0;
 /// More strokes than this would be one black edge.
 const MOST_STROKES: usize = 60;
+/// More steps than this cannot be told apart along the edge: of more only so many are drawn.
+const MOST_STEPS: usize = 240;
 
 /// The piece with so many rows done.
 pub fn place<Doing>(plan: &Plan<Doing>, done: u32, words: &str) -> Html {
@@ -63,7 +65,8 @@ impl Scale {
 
     /// Round the piece from one row to another: down its left edge and up its right one.
     fn between<Doing>(&self, plan: &Plan<Doing>, from: u32, to: u32) -> Vec<Point> {
-        let shaped = plan.events.iter().map(|event| event.row);
+        let apart = plan.events.len().div_ceil(MOST_STEPS).max(1);
+        let shaped = plan.events.iter().step_by(apart).map(|event| event.row);
         let mut rows: Vec<u32> = vec![from];
         // A row that changes the count is a step: as wide as before above it, as wide as after below it.
         rows.extend(
