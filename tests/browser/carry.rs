@@ -184,7 +184,6 @@ pub async fn a_later_versions_project_is_looked_at_and_kept_in_part(stage: &mut 
         Holds("#known-cast_on", "96"),
         Press(".steps a[href='#/project/2']"),
         Holds("#tail-stitches", "96"),
-        Says(".known", "came from \u{201c}Warp\u{201d}, which was taken out"),
     ];
     play(stage, &kept).await?;
     // Where nothing is understood there is nothing to keep.

@@ -270,8 +270,8 @@ pub async fn a_fact_that_cannot_be_read_is_said(stage: &mut Stage) -> Result<()>
         Open("#/project"),
         Type("#known-bust", "wide"),
         Press("details:has(#known-sizes) summary"),
-        Type("#known-sizes", "86, ninety"),
-        Says(".known-facts", "ninety"),
+        Type("#known-sizes", "86, ninety, 94"),
+        Says("details:has(#known-sizes) .problem", "ninety"),
         Go("#/sizing"),
         Says(
             ".question",

@@ -125,22 +125,6 @@ pub async fn a_storage_cleared_from_another_window_takes_nothing_away(stage: &mu
     is_kept_anew(stage).await
 }
 
-/// The browser clears what the site has stored, and asks no window.
-pub async fn a_storage_cleared_by_the_browser_takes_nothing_away(stage: &mut Stage) -> Result<()> {
-    stage.open("#/spacing").await?;
-    fill(&stage.browser, "132", "16").await?;
-    stage.until_kept().await?;
-    let site = stage.at("");
-    let which = json!({ "origin": site.trim_end_matches('/'), "storageTypes": "indexeddb" });
-    stage
-        .browser
-        .driver
-        .cdp()
-        .send_raw("Storage.clearDataForOrigin", which)
-        .await?;
-    is_kept_anew(stage).await
-}
-
 async fn is_kept_anew(stage: &Stage) -> Result<()> {
     let browser = &stage.browser;
     let said = [

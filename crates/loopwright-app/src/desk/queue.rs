@@ -109,6 +109,7 @@ impl Queue {
     /// Takes changes in, and wakes a queue that had given up.
     pub fn push(&mut self, entries: Vec<Entry>) {
         self.on_page.apply_all(&entries);
+        self.compares = false;
         self.waiting.extend(entries);
         self.wake();
     }
@@ -125,9 +126,10 @@ impl Queue {
         self.wake();
     }
 
-    /// A copy of all that is on the page was saved: if the log says the same, nothing is in doubt any more.
+    /// A copy of all that is on the page was saved: if the log says the same, nothing is in doubt any more. A copy that was
+    /// saved while something could not be kept does not count: what is kept after it is in doubt again.
     pub fn copy_was_saved(&mut self) {
-        if self.is_in_doubt {
+        if self.is_in_doubt && self.is_idle() {
             self.compares = true;
             self.reload();
         }

@@ -168,6 +168,18 @@ fn after_a_failed_write_a_copy_and_a_log_that_agrees_end_the_doubt() {
 }
 
 #[test]
+fn a_copy_that_was_saved_while_nothing_could_be_kept_ends_no_doubt() {
+    let mut queue = loaded();
+    queue.push(vec![entry("1")]);
+    end(&mut queue, Err(StoreError::Full));
+    end(&mut queue, Err(StoreError::Full));
+    queue.copy_was_saved();
+    queue.push(vec![entry("13")]);
+    end(&mut queue, Ok(Done::Appended));
+    assert_eq!((queue.next(), queue.keeping()), (None, Keeping::KeptInDoubt));
+}
+
+#[test]
 fn a_connection_that_was_dropped_puts_nothing_in_doubt() {
     let mut queue = loaded();
     queue.push(vec![entry("1")]);

@@ -145,6 +145,7 @@ fn comfort(page: &Page, awake: Awake) -> Vec<Html> {
     }
     content.push(switch(page, Comfort::Rest));
     content.push(leading_hand(page));
+    content.push(text_element("p", "quiet", words::HAND_WHY));
     content.push(text_element("p", "quiet", words::KEYS));
     content
 }

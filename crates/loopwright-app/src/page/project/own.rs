@@ -65,13 +65,13 @@ fn one(desk: &Desk, known: &Fields, own: OwnCount) -> Html {
         field(own.key(), words::OWN_STITCHES, ""),
         taking_away(desk, own),
         // The room is there before anything is said in it.
-        element(
-            "div",
-            "room",
-            said.map(|sentence| text_element("p", "advice", sentence)).collect(),
-        ),
+        element("div", "room", said.map(wrong).collect()),
     ];
     html! { <div class="own-count" key={own.key()}>{ list(content) }</div> }
+}
+
+fn wrong(sentence: String) -> Html {
+    element("div", "problem", vec![text_element("p", "", sentence)])
 }
 
 /// What is wrong with its number, if anything is typed.

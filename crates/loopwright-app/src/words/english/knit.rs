@@ -45,6 +45,7 @@ pub const ON_NEXT: &str = "Then, in the same part:";
 pub const STAY_AWAKE: &str = "Keep the screen awake";
 pub const BUZZ: &str = "A short buzz at each tap";
 pub const HAND: &str = "I knit";
+pub const HAND_WHY: &str = "Left-handed, M1L and M1R change places, and drawings run from left to right. The order of the stitches and all counts stay.";
 pub const REST_REMINDER: &str = "Remind me to rest my hands";
 
 pub const AWAKE_OFF: &str = "The screen goes dark as your device is set.";
@@ -73,7 +74,7 @@ const fn nouns(knitting: Knitting) -> &'static str {
 pub const fn hand(hand: Hand) -> &'static str {
     match hand {
         Hand::Right => "right-handed",
-        Hand::Left => "left-handed: pairs lean the other way, counts stay",
+        Hand::Left => "left-handed",
     }
 }
 

@@ -9,7 +9,7 @@ pub const NO_LONGER_KNOWN: &str = "This came from the project, which does not kn
 pub const TO_PROJECT: &str = "To the project";
 pub const COUNTS: &str = "From the project:";
 pub const MORE_COUNTS: &str = "More counts";
-pub const KEEP_COUNT: &str = "Keep this count under another name";
+pub const KEEP_COUNT: &str = "Keep this count by its name";
 pub const NAME_IT: &str = "What do you call it?";
 pub const MAKE_IT: &str = "Make this the project\u{2019}s";
 
