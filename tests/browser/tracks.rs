@@ -55,7 +55,7 @@ pub async fn the_whole_piece_is_added_up(stage: &mut Stage) -> Result<()> {
     let steps = [
         Open(""),
         Button(".example", "Look at an example"),
-        Says(".totals", "stitches worked."),
+        Says(".totals", "stitches worked in them."),
         Says(".totals", "Cords over all of it:"),
         Type(PACE, "25"),
         Says(".totals", "hours, at 25 stitches a minute."),

@@ -11,7 +11,7 @@ use loopwright_project::{All, Derived, Project, Sheet, StepId, sum};
 pub struct Whole {
     /// What they add up to.
     pub all: All,
-    /// Stitches that are worked in all that count them.
+    /// Stitches that are worked in the rows of all steps that count both.
     pub stitches: u64,
     /// The steps that count rows, and not how many stitches are worked in them.
     pub uncounted: Vec<StepId>,
@@ -48,7 +48,8 @@ pub fn whole(project: &Project, sheet: &Sheet, knitted: &[Knitted]) -> Whole {
         if !one.is_several() && project.is_counted_elsewhere(first, sheet, rows) {
             continue;
         }
-        match one.worked() {
+        // A cast-on and a single row that is only planned are no rows of the whole, and no stitches of it.
+        match one.worked().filter(|_| counts_rows(sheet, first.id)) {
             Some(worked) => stitches += worked * u64::from(first.times().unwrap_or(1)),
             None => uncounted.extend(one.steps().filter(|step| counts_rows(sheet, *step))),
         }
@@ -93,7 +94,7 @@ mod tests {
     use crate::project::demo::{fronts, pullover};
     use crate::project::together::knitted;
     use crate::tool::Tools;
-    use loopwright_project::derive;
+    use loopwright_project::{Step, Typed, derive};
 
     fn whole_of(project: &Project) -> Whole {
         let tools = Tools::measuring(Settings::default());
@@ -116,9 +117,15 @@ mod tests {
 
     #[test]
     fn rows_that_are_handed_on_are_those_of_the_step_that_works_them() {
-        let rows = whole_of(&pullover()).all.rows;
+        let mut project = pullover();
+        let whole = whole_of(&project);
         // 66 rounds of the yoke, 108 of the body, and 126 of each sleeve.
-        assert_eq!(rows, 66 + 108 + 2 * 126);
+        assert_eq!(whole.all.rows, 66 + 108 + 2 * 126);
+        // A cast-on has no rows, and adds no stitches to those of the rows.
+        let mut more = Step::new("cast_on", "More");
+        more.fields.insert("width".into(), Typed::with_unit("50", "cm"));
+        project.add(more);
+        assert_eq!(whole_of(&project).stitches, whole.stitches);
     }
 
     #[test]

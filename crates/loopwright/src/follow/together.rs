@@ -51,6 +51,8 @@ pub struct Part<Doing> {
     pub change: Change,
     /// The row stitch by stitch, where it is written out; it counts the stitches that its own plan knows.
     pub written: Option<Row>,
+    /// Stitches that are worked in it, where it is a short row.
+    pub worked: Option<u32>,
     /// What happens.
     pub doing: Doing,
 }
@@ -134,13 +136,23 @@ fn part<Doing: Clone>(of: Of, event: &Event<Doing>) -> Part<Doing> {
         of,
         change: event.change,
         written: event.written.clone(),
+        worked: event.worked,
         doing: event.doing.clone(),
     }
 }
 
 /// A row in which several plans do something. It is written out by each of them and not as a whole.
 fn as_one<Doing>(row: u32, parts: Vec<Part<Doing>>) -> Event<Vec<Part<Doing>>> {
-    Event::new(row, Change::between(takes(&parts), gives(&parts)), parts)
+    // A short row that one of them works alone is as short as it says; where others work in it too, all that is on the needle is
+    // counted.
+    let worked = match &*parts {
+        [alone] => alone.worked,
+        _ => None,
+    };
+    Event {
+        worked,
+        ..Event::new(row, Change::between(takes(&parts), gives(&parts)), parts)
+    }
 }
 
 fn takes<Doing>(parts: &[Part<Doing>]) -> u32 {

@@ -35,8 +35,8 @@ pub const PART_DOWN: &str = "Part down";
 /// The stitches of all steps that count them.
 pub fn stitches(stitches: u64) -> String {
     match clamped(stitches) {
-        1 => "1 stitch worked.".into(),
-        stitches => format!("{} stitches worked.", number(stitches)),
+        1 => "1 stitch worked in them.".into(),
+        stitches => format!("{} stitches worked in them.", number(stitches)),
     }
 }
 

@@ -9,15 +9,13 @@ const FLAT: Knitting = Knitting::Flat { next: Side::Right };
 
 /// A plan that changes the stitches by so many in these rows.
 fn plan(rows: u32, stitches: Option<u32>, changes: &[(u32, i32)]) -> Plan<()> {
-    let event = |(row, change): &(u32, i32)| Event {
-        row: *row,
-        change: match change {
+    let event = |(row, change): &(u32, i32)| {
+        let change = match change {
             0 => Change::None,
             more if *more > 0 => Change::Gain(more.unsigned_abs()),
             fewer => Change::Lose(fewer.unsigned_abs()),
-        },
-        written: None,
-        doing: (),
+        };
+        Event::new(*row, change, ())
     };
     Plan {
         events: changes.iter().map(event).collect(),
@@ -66,6 +64,15 @@ fn all_may_be_bound_off_in_the_last_row_and_in_no_other() {
     let shoulder = plan(20, Some(10), &[(20, -10)]);
     assert_eq!(meeting(&shoulder, &[]), None);
     assert_eq!(meeting(&shoulder, &[track(15, plan(7, None, &[]))]), Some((20, 10, 10)));
+}
+
+#[test]
+fn a_short_row_stays_short_where_nobody_else_works_in_it() {
+    let mut shoulder = plan(4, Some(20), &[(2, 0)]);
+    shoulder.events[0].worked = Some(7);
+    assert_eq!(together(&shoulder, &[]).plan.worked(4), Some(3 * 20 + 7));
+    let neck = track(2, plan(1, None, &[(1, -1)]));
+    assert_eq!(together(&shoulder, &[neck]).plan.worked(4), Some(20 + 3 * 19));
 }
 
 #[test]
