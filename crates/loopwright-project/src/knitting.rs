@@ -81,11 +81,9 @@ impl fmt::Display for Tap {
     }
 }
 
-/// A tap as it is kept.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Made<'a> {
-    /// The name it is kept under.
-    pub name: &'a str,
+/// A tap as it was made.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Made {
     /// When it was made, in milliseconds since 1970.
     pub at: u64,
     /// What it means.
@@ -98,37 +96,44 @@ pub fn name(at: u64, window: &str, count: u32) -> String {
 }
 
 /// All taps that lie on a sheet, in the order in which they were made.
-pub fn taps(texts: &Texts) -> impl DoubleEndedIterator<Item = Made<'_>> {
-    texts.iter().filter_map(|(name, typed)| made(name, typed))
+pub fn taps(texts: &Texts) -> Vec<Made> {
+    texts.iter().filter_map(|(name, typed)| made(name, typed)).collect()
 }
 
-fn made<'a>(name: &'a str, typed: &Typed) -> Option<Made<'a>> {
+/// The name of the last tap on a sheet, which can be taken back.
+pub fn last_name(texts: &Texts) -> Option<&str> {
+    let is_tap = |(name, typed): &(&String, &Typed)| made(name, typed).is_some();
+    texts.iter().rev().find(is_tap).map(|(name, _)| &**name)
+}
+
+fn made(name: &str, typed: &Typed) -> Option<Made> {
     let at = name.split_once('-')?.0.parse().ok()?;
     let tap = Tap::parse(&typed.text)?;
-    Some(Made { name, at, tap })
+    Some(Made { at, tap })
 }
 
 /// How many rows are done: all that was tapped on and back. Two windows may go back at once, and there is no row before
 /// the first.
-pub fn rows_done(texts: &Texts) -> u32 {
-    let sum = taps(texts).fold(0, |sum: i64, made| sum.saturating_add(made.tap.rows()));
+pub fn rows_done(taps: &[Made]) -> u32 {
+    let sum = taps
+        .iter()
+        .fold(0, |sum: i64, made| sum.saturating_add(made.tap.rows()));
     u32::try_from(sum.max(0)).unwrap_or(u32::MAX)
 }
 
 /// How many repeats of a row are done.
-pub fn repeats_done(texts: &Texts, in_row: u32) -> u32 {
-    let by = |made: Made| match made.tap {
+pub fn repeats_done(taps: &[Made], in_row: u32) -> u32 {
+    let by = |made: &Made| match made.tap {
         Tap::Again { row, by } if row == in_row => by,
         _ => 0,
     };
-    let sum = taps(texts).fold(0, |sum: i64, made| sum.saturating_add(by(made)));
+    let sum = taps.iter().fold(0, |sum: i64, made| sum.saturating_add(by(made)));
     u32::try_from(sum.max(0)).unwrap_or(u32::MAX)
 }
 
 /// The tap "a row is done", made now: quick, where the one before it was made a moment ago.
-pub fn on(texts: &Texts, now: u64) -> Tap {
-    let last = taps(texts).rev().find(|made| made.tap.rows() > 0);
-    match last {
+pub fn on(taps: &[Made], now: u64) -> Tap {
+    match taps.iter().rev().find(|made| made.tap.rows() > 0) {
         Some(last) if now.saturating_sub(last.at) < QUICK_MS => Tap::Quick,
         Some(_) | None => Tap::Rows(1),
     }
@@ -136,17 +141,14 @@ pub fn on(texts: &Texts, now: u64) -> Tap {
 
 /// Rows that were tapped one after the other: the number of each row, and the milliseconds from the tap before it, or from
 /// its start. A jump or a way back begins anew.
-pub fn times(texts: &Texts) -> Vec<(u32, u64)> {
+pub fn times(taps: &[Made]) -> Vec<(u32, u64)> {
     let mut times = Vec::new();
     let mut row = 0_i64;
     let mut before: Option<u64> = None;
-    for made in taps(texts) {
+    for made in taps {
         row = row.saturating_add(made.tap.rows()).max(0);
-        match (made.tap, before) {
-            (Tap::Rows(1), Some(since)) => {
-                times.push((u32::try_from(row).unwrap_or(u32::MAX), made.at.saturating_sub(since)))
-            }
-            _ => {}
+        if let (Tap::Rows(1), Some(since)) = (made.tap, before) {
+            times.push((u32::try_from(row).unwrap_or(u32::MAX), made.at.saturating_sub(since)));
         }
         before = match made.tap {
             Tap::Rows(1) | Tap::Start => Some(made.at),
@@ -158,17 +160,16 @@ pub fn times(texts: &Texts) -> Vec<(u32, u64)> {
 }
 
 /// Since when she has been at it without a rest of this length, up to the last tap; none where nothing was tapped.
-pub fn at_it_for(texts: &Texts, rest: u64) -> Option<u64> {
-    let mut backwards = taps(texts).rev();
-    let last = backwards.next()?.at;
-    let mut first = last;
-    for made in backwards {
+pub fn at_it_for(taps: &[Made], rest: u64) -> Option<u64> {
+    let (last, earlier) = taps.split_last()?;
+    let mut first = last.at;
+    for made in earlier.iter().rev() {
         if first.saturating_sub(made.at) > rest {
             break;
         }
         first = made.at;
     }
-    Some(last.saturating_sub(first))
+    Some(last.at.saturating_sub(first))
 }
 
 #[cfg(test)]
@@ -201,13 +202,16 @@ mod tests {
             (5, "start"),
             (6, "again 20 +1"),
         ]);
-        assert_eq!(rows_done(&texts), 19);
-        assert_eq!((repeats_done(&texts, 20), repeats_done(&texts, 19)), (1, 0));
+        assert_eq!(rows_done(&taps(&texts)), 19);
+        assert_eq!(
+            (repeats_done(&taps(&texts), 20), repeats_done(&taps(&texts), 19)),
+            (1, 0)
+        );
     }
 
     #[test]
     fn there_is_no_row_before_the_first() {
-        assert_eq!(rows_done(&sheet(&[(1, "-1"), (2, "-4")])), 0);
+        assert_eq!(rows_done(&taps(&sheet(&[(1, "-1"), (2, "-4")]))), 0);
     }
 
     #[test]
@@ -229,16 +233,16 @@ mod tests {
         let mut texts = sheet(&[(1, "+1")]);
         texts.insert("began".into(), Typed::plain("+7"));
         texts.insert("x-1-1".into(), Typed::plain("+7"));
-        assert_eq!(rows_done(&texts), 1);
+        assert_eq!(rows_done(&taps(&texts)), 1);
     }
 
     #[test]
     fn a_second_tap_a_moment_later_counts_and_is_marked() {
         let texts = sheet(&[(1_000, "+1")]);
-        assert_eq!(on(&texts, 1_299), Tap::Quick);
-        assert_eq!(on(&texts, 1_300), Tap::Rows(1));
-        assert_eq!(on(&Texts::new(), 0), Tap::Rows(1));
-        assert_eq!(rows_done(&sheet(&[(1_000, "+1"), (1_200, "+1 quick")])), 2);
+        assert_eq!(on(&taps(&texts), 1_299), Tap::Quick);
+        assert_eq!(on(&taps(&texts), 1_300), Tap::Rows(1));
+        assert_eq!(on(&[], 0), Tap::Rows(1));
+        assert_eq!(rows_done(&taps(&sheet(&[(1_000, "+1"), (1_200, "+1 quick")]))), 2);
     }
 
     #[test]
@@ -252,15 +256,15 @@ mod tests {
             (350, "+1"),
             (351, "+1 quick"),
         ]);
-        assert_eq!(times(&texts), [(1, 60), (2, 70), (12, 50)]);
+        assert_eq!(times(&taps(&texts)), [(1, 60), (2, 70), (12, 50)]);
     }
 
     #[test]
     fn a_rest_begins_anew() {
         let texts = sheet(&[(0, "+1"), (400, "+1"), (450, "+1"), (520, "+1")]);
-        assert_eq!(at_it_for(&texts, 100), Some(120));
-        assert_eq!(at_it_for(&texts, 1_000), Some(520));
-        assert_eq!(at_it_for(&Texts::new(), 100), None);
+        assert_eq!(at_it_for(&taps(&texts), 100), Some(120));
+        assert_eq!(at_it_for(&taps(&texts), 1_000), Some(520));
+        assert_eq!(at_it_for(&[], 100), None);
     }
 
     fn any_tap() -> impl Strategy<Value = Tap> {
@@ -293,7 +297,7 @@ mod tests {
             let (ours, theirs) = (kept("a", &ours), kept("b", &theirs));
             let one: Texts = ours.iter().chain(&theirs).cloned().collect();
             let other: Texts = theirs.iter().chain(&ours).cloned().collect();
-            prop_assert_eq!(rows_done(&one), rows_done(&other));
+            prop_assert_eq!(rows_done(&taps(&one)), rows_done(&taps(&other)));
             prop_assert_eq!(one.len(), ours.len() + theirs.len());
         }
     }

@@ -101,6 +101,14 @@ impl Desk {
         self.live.sheets.fields(&self.stored(sheet))
     }
 
+    /// Looks at a sheet as it lies now, without a copy of it: taps are many.
+    pub fn look<Seen>(&self, sheet: &str, see: impl FnOnce(&Fields) -> Seen) -> Seen {
+        match self.live.sheets.sheet(&self.stored(sheet)) {
+            Some(fields) => see(fields),
+            None => see(&Fields::new()),
+        }
+    }
+
     /// What may be said about the storage.
     pub fn status(&self) -> Status {
         self.live.status.clone()

@@ -3,7 +3,7 @@
 use crate::store::Fields;
 use loopwright::follow::Plan;
 use loopwright::follow::learnt::{Pace, REST_MS, Timed};
-use loopwright_project::knitting::{self, Tap};
+use loopwright_project::knitting::{self, Made, Tap};
 
 /// One counter, with all taps that were made on it.
 #[derive(Clone, Debug, PartialEq)]
@@ -14,7 +14,7 @@ pub struct Counter {
     pub done: u32,
     /// The rows that were tapped beyond the last one: two windows may tap at once, or the answer has become shorter.
     pub beyond: u32,
-    taps: Fields,
+    taps: Vec<Made>,
 }
 
 /// A tap in the list of them.
@@ -30,7 +30,8 @@ pub struct Tapped {
 
 impl Counter {
     /// The counter of this number, whose taps these are, in a piece of so many rows.
-    pub fn new(number: u32, taps: Fields, rows: u32) -> Self {
+    pub fn new(number: u32, texts: &Fields, rows: u32) -> Self {
+        let taps = knitting::taps(texts);
         let done = knitting::rows_done(&taps);
         Self {
             number,
@@ -69,25 +70,23 @@ impl Counter {
 
     /// Whether the last tap was made a moment after the one before it.
     pub fn was_quick(&self) -> bool {
-        let last = knitting::taps(&self.taps).next_back();
-        last.is_some_and(|made| made.tap == Tap::Quick)
+        self.taps.last().is_some_and(|made| made.tap == Tap::Quick)
     }
 
     /// Whether a row is being timed.
     pub fn is_timing(&self) -> bool {
-        let last = knitting::taps(&self.taps).next_back();
-        last.is_some_and(|made| made.tap == Tap::Start)
+        self.taps.last().is_some_and(|made| made.tap == Tap::Start)
     }
 
     /// When the last tap was made.
     pub fn last_at(&self) -> Option<u64> {
-        knitting::taps(&self.taps).next_back().map(|made| made.at)
+        self.taps.last().map(|made| made.at)
     }
 
     /// All taps with what they came to, the last one first.
     pub fn history(&self) -> Vec<Tapped> {
         let mut sum = 0_i64;
-        let tapped = knitting::taps(&self.taps).map(|made| {
+        let tapped = self.taps.iter().map(|made| {
             sum = sum.saturating_add(made.tap.rows());
             Tapped {
                 at: made.at,
@@ -156,7 +155,7 @@ mod tests {
     }
 
     fn counter(made: &[(u64, &str)], rows: u32) -> Counter {
-        Counter::new(1, taps(made), rows)
+        Counter::new(1, &taps(made), rows)
     }
 
     #[test]

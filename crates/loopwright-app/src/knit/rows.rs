@@ -10,7 +10,7 @@ use loopwright::follow::{Meeting, Of, Part, Plan};
 use loopwright_project::{Project, StepId, derive};
 
 /// What is knitted.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Rows {
     /// What she calls it.
     pub name: String,

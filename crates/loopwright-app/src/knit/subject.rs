@@ -104,7 +104,7 @@ impl Subject {
         let desk = self.at(desk);
         let number = |field| -> Option<u32> { desk.text(&self.sheet(1), field)?.text.parse().ok() };
         let counters = number(COUNTERS).unwrap_or(rows.times).clamp(1, MOST_COUNTERS);
-        let counter = |count| Counter::new(count, desk.fields(&self.sheet(count)), rows.plan.rows);
+        let counter = |count| desk.look(&self.sheet(count), |texts| Counter::new(count, texts, rows.plan.rows));
         let began = desk.text(&self.sheet(1), BEGAN);
         let began = began.and_then(|typed| Extent::parse(&typed.text));
         Followed {
@@ -121,7 +121,9 @@ impl Subject {
         let counters = desk.text(&self.sheet(1), COUNTERS);
         let counters = counters.and_then(|typed| typed.text.parse().ok()).unwrap_or(times);
         let counters = 1..=counters.clamp(1, MOST_COUNTERS);
-        let done = counters.map(|count| knitting::rows_done(&desk.fields(&self.sheet(count))).min(rows));
+        let done =
+            counters.map(|count| desk.look(&self.sheet(count), |texts| knitting::rows_done(&knitting::taps(texts))));
+        let done = done.map(|done| done.min(rows));
         done.min().unwrap_or_default()
     }
 
@@ -140,9 +142,9 @@ impl Subject {
     /// Takes the last tap of a counter back.
     pub fn take_back(self, desk: &Desk, counter: u32) {
         let (desk, sheet) = (self.at(desk), self.sheet(counter));
-        let taps = desk.fields(&sheet);
-        if let Some(last) = knitting::taps(&taps).next_back() {
-            desk.write(&sheet, last.name, None);
+        let last = desk.look(&sheet, |texts| knitting::last_name(texts).map(str::to_owned));
+        if let Some(last) = last {
+            desk.write(&sheet, &last, None);
         }
     }
 

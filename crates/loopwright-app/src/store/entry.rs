@@ -5,6 +5,7 @@ use super::sheet_id::{ProjectId, SheetId};
 use loopwright_project::knitting::is_knitting;
 use loopwright_project::{self as project, Texts};
 use std::collections::BTreeMap;
+use std::rc::Rc;
 
 pub use loopwright_project::Typed;
 
@@ -52,7 +53,7 @@ pub type Fields = Texts;
 /// Everything that stands on the desk: sheet, then field, then what was typed.
 #[derive(Clone, Debug, Default)]
 pub struct Sheets {
-    sheets: BTreeMap<String, Fields>,
+    sheets: BTreeMap<String, Rc<Fields>>,
     /// Their names in the order in which they were last written to.
     written: Vec<String>,
 }
@@ -72,14 +73,19 @@ impl Sheets {
         self.sheets.get(sheet)?.get(field)
     }
 
+    /// A sheet as it lies; none where nothing was typed.
+    pub fn sheet(&self, sheet: &str) -> Option<&Fields> {
+        self.sheets.get(sheet).map(Rc::as_ref)
+    }
+
     /// All fields of a sheet; empty where nothing was typed.
     pub fn fields(&self, sheet: &str) -> Fields {
-        self.sheets.get(sheet).cloned().unwrap_or_default()
+        self.sheet(sheet).cloned().unwrap_or_default()
     }
 
     /// Every sheet that has a field, by name.
     pub fn iter(&self) -> impl Iterator<Item = (&String, &Fields)> {
-        self.sheets.iter()
+        self.sheets.iter().map(|(name, fields)| (name, fields.as_ref()))
     }
 
     /// The sheets of one project, by their names in it. How far she is in her knitting is no part of it, and may be long.
@@ -87,14 +93,14 @@ impl Sheets {
         let sheets = self.sheets.iter().filter_map(|(stored, fields)| {
             let id = SheetId::parse(stored);
             let is_part = id.project == Some(project) && !is_knitting(&id.name);
-            is_part.then(|| (id.name, fields.clone()))
+            is_part.then(|| (id.name, fields.as_ref().clone()))
         });
         sheets.collect()
     }
 
     /// Takes one change in. A sheet without fields is no sheet, so that equal desks compare equal.
     pub fn apply(&mut self, entry: &Entry) {
-        let fields = self.sheets.entry(entry.sheet.clone()).or_default();
+        let fields = Rc::make_mut(self.sheets.entry(entry.sheet.clone()).or_default());
         match &entry.typed {
             Some(typed) => fields.insert(entry.field.clone(), typed.clone()),
             None => fields.remove(&entry.field),
@@ -114,7 +120,7 @@ impl Sheets {
     /// The changes that make all of this out of nothing, in the order in which its sheets were last written to.
     pub fn entries(&self) -> Vec<Entry> {
         let of_sheet = |sheet: &String| {
-            let fields = self.sheets.get(sheet).into_iter().flatten();
+            let fields = self.sheet(sheet).into_iter().flatten();
             let entry = |(field, typed): (&String, &Typed)| Entry::new(sheet, field, Some(typed.clone()));
             fields.map(entry).collect::<Vec<Entry>>()
         };

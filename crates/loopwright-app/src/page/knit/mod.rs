@@ -18,6 +18,7 @@ use crate::part::plain::{element, link, list, text, text_element};
 use crate::route::{self, Route};
 use crate::words::knit as words;
 use loopwright_project::StepId;
+use paper::Paper;
 use std::rc::Rc;
 use tapper::{Naming, Tapper};
 use yew::prelude::*;
@@ -121,14 +122,14 @@ fn Row(props: &RowProps) -> Html {
             "div",
             "knitting",
             vec![
+                now::warnings(&page, counter),
                 side::side(&page, counter, done_at_first, &turned),
                 now::now(&page, counter),
-                now::warnings(&page, counter),
             ],
         ),
         rows::upcoming(&page, counter),
         aside::aside(&page, counter, awake, &earlier),
-        paper::paper(&page),
+        html! { <Paper rows={page.rows.clone()} /> },
         pad::pad(&page),
     ];
     element("article", if *large { "knit large" } else { "knit" }, content)

@@ -11,7 +11,7 @@ use yew::prelude::*;
 const AHEAD: u32 = 10;
 
 /// So many of those behind her, the last ones.
-const BEHIND: u32 = 200;
+const BEHIND: u32 = 100;
 
 /// The next rows, with those that are done folded away.
 pub fn upcoming(page: &Page, counter: &Counter) -> Html {

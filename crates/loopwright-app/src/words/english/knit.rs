@@ -40,6 +40,7 @@ pub const TAKE_SECOND_BACK: &str = "Take the second back";
 pub const YES_IT_DOES: &str = "Yes";
 pub const NO_OTHER_SIDE: &str = "No, the other side";
 pub const NO_MORE: &str = "Nothing more happens: plain to the end.";
+pub const A_BOX_FOR_TEN: &str = " · a box for ten of them";
 pub const ON_NEXT: &str = "Then, in the same part:";
 
 pub const STAY_AWAKE: &str = "Keep the screen awake";
