@@ -300,7 +300,7 @@ const CUTS: u32 = 40;
 
 /// Taps as fast as the page draws, and remembers the last number that it showed as kept.
 const TAPPING: &str = "window.kept = 0; window.waits = []; let tapped = 0; let since = null;
-    const tap = document.querySelector('.pad .tap'); const goal = arguments[0];
+    const tap = document.querySelector('.pad .tap'); const [goal, most] = arguments;
     const look = () => {
         if (document.querySelector('.pad.unkept')) return;
         window.kept = Number(tap.dataset.done);
@@ -310,7 +310,7 @@ const TAPPING: &str = "window.kept = 0; window.waits = []; let tapped = 0; let s
     const go = () => {
         if (tapped >= goal) return;
         if (since === null) since = performance.now();
-        for (let burst = 0; burst < 5 && tapped < goal; burst += 1) { tapped += 1; tap.click(); }
+        for (let burst = 0; burst < most && tapped < goal; burst += 1) { tapped += 1; tap.click(); }
         setTimeout(go, 0);
     };
     go();";
@@ -334,7 +334,11 @@ pub async fn ten_thousand_taps_lose_nothing_that_was_shown_as_kept(stage: &mut S
             "cut {cut}: {done} rows were shown as kept, and {found} are there"
         );
         let begun = Instant::now();
-        stage.browser.ask(TAPPING, [json!(each)]).await?;
+        // From one tap at a time to some twenty before the page is drawn again.
+        stage
+            .browser
+            .ask(TAPPING, [json!(each), json!(1 + cut * 7 % 25)])
+            .await?;
         // Most cuts come while taps are still on their way; every fourth when all of them are kept.
         let goal = if cut % 4 == 3 {
             found + each
@@ -354,7 +358,10 @@ pub async fn ten_thousand_taps_lose_nothing_that_was_shown_as_kept(stage: &mut S
         stage.browser.until(&format!("document.querySelector({TAP:?})")).await?;
         let found = said(&stage.browser).await?.done;
         ensure!(found >= done, "{done} rows were shown as kept, and {found} are there");
-        stage.browser.ask(TAPPING, [json!(TAPS - found.min(TAPS))]).await?;
+        stage
+            .browser
+            .ask(TAPPING, [json!(TAPS - found.min(TAPS)), json!(20)])
+            .await?;
         stage.browser.until(&format!("window.kept >= {TAPS}")).await?;
         done = TAPS;
     }
