@@ -236,6 +236,7 @@ scenarios! {
     chromium: {
         project::two_windows_hear_of_each_other,
         knit::two_windows_add_up,
+        knit::five_thousand_taps_lose_nothing_that_was_shown_as_kept,
         knit::ten_thousand_taps_lose_nothing_that_was_shown_as_kept,
         still::on_a_phone_the_answer_is_in_the_window,
         snapshot::every_state_says_what_it_said,

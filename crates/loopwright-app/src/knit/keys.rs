@@ -22,6 +22,8 @@ pub enum Focus {
     Field,
     /// Something to press: space and enter press it, and must not count twice.
     Control,
+    /// A link: enter follows it, and space does nothing of its own.
+    Link,
     /// The page.
     Page,
 }
@@ -29,7 +31,7 @@ pub enum Focus {
 /// What a key means, by the name that browsers give it.
 pub fn meaning(key: &str, focus: Focus) -> Option<Turn> {
     match (focus, key) {
-        (Focus::Field, _) | (Focus::Control, " " | "Enter") => None,
+        (Focus::Field, _) | (Focus::Control, " " | "Enter") | (Focus::Link, "Enter") => None,
         (_, " " | "Enter" | "ArrowRight" | "ArrowDown" | "PageDown") => Some(Turn::On),
         (_, "ArrowLeft" | "ArrowUp" | "PageUp" | "Backspace") => Some(Turn::Back),
         _ => None,
@@ -61,14 +63,17 @@ pub fn use_turns(turned: Callback<Turn>) {
 
 fn focus(event: &KeyboardEvent) -> Focus {
     let target = event.target().and_then(|target| target.dyn_into::<Element>().ok());
-    let is = |selectors| {
-        let found = target.as_ref().map(|element| element.closest(selectors));
+    let is = |selector: &str| {
+        let found = target.as_ref().map(|element| element.closest(selector));
         matches!(found, Some(Ok(Some(_))))
     };
-    if is("input, textarea, select, [contenteditable]") {
+    let is_one_of = |selectors: &[&str]| selectors.iter().any(|selector| is(selector));
+    if is_one_of(&["input", "textarea", "select", "[contenteditable]"]) {
         Focus::Field
-    } else if is("button, a, summary") {
+    } else if is_one_of(&["button", "summary"]) {
         Focus::Control
+    } else if is("a") {
+        Focus::Link
     } else {
         Focus::Page
     }
@@ -94,6 +99,8 @@ mod tests {
             assert_eq!(meaning(key, Focus::Page), Some(Turn::On));
             assert_eq!(meaning(key, Focus::Control), None);
         }
+        assert_eq!(meaning(" ", Focus::Link), Some(Turn::On));
+        assert_eq!(meaning("Enter", Focus::Link), None);
         assert_eq!(meaning("Tab", Focus::Page), None);
         assert_eq!(meaning("a", Focus::Page), None);
     }
