@@ -39,11 +39,20 @@ const PAGES: [(&str, usize); 19] = [
         15_500,
     ),
     ("a link as a picture to scan", 13_000),
-    ("counts by names of her own, further facts, and what of them cannot be read", 15_500),
-    ("what is said of a storage that fails, and a later version's project to look at", 11_000),
+    (
+        "counts by names of her own, further facts, and what of them cannot be read",
+        15_500,
+    ),
+    (
+        "what is said of a storage that fails, and a later version's project to look at",
+        11_000,
+    ),
     ("the rows of nine tools, told one by one", 16_000),
     ("the page that is knitted from, row by row", 15_500),
-    ("the place in the knitting, its counters, her pace, and the screen kept awake", 8_500),
+    (
+        "the place in the knitting, its counters, her pace, and the screen kept awake",
+        8_500,
+    ),
 ];
 
 /// The most that a page which is no tool may add.
