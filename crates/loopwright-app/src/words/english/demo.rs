@@ -1,6 +1,6 @@
 //! The words of the example: what its project, its parts and its steps are called.
 
-pub const NAME: &str = "Example: round-yoke pullover (invented)";
+pub const NAME: &str = "Invented pullover";
 
 pub const BEFORE: &str = "Before casting on";
 pub const SWATCH: &str = "Swatch";
