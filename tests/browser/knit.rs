@@ -136,6 +136,7 @@ pub async fn a_yoke_is_followed_by_taps_alone(stage: &mut Stage) -> Result<()> {
     follow(stage, rounds, after, async |browser| browser.press(TAP).await).await
 }
 
+/// In WebKit a key of the driver is not heard after a tap of it on a link, so that Chromium alone shows this.
 /// A key that is held down counts once, one for a button that has the focus counts once, and none while she types.
 pub async fn keys_count_once_and_not_while_she_types(stage: &mut Stage) -> Result<()> {
     stage.open("#/shaping?amount=18&rows=66&stitches=84").await?;

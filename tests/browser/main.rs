@@ -160,7 +160,6 @@ scenarios! {
         project::power_cuts_lose_nothing_of_a_project_that_was_kept,
         knit::a_yoke_is_followed_by_keys_alone,
         knit::a_yoke_is_followed_by_taps_alone,
-        knit::keys_count_once_and_not_while_she_types,
         knit::two_taps_in_a_moment_count_and_are_marked,
         knit::one_hand_reaches_all_that_is_done_often,
         knit::the_screen_is_said_to_stay_awake_only_when_it_does,
@@ -235,6 +234,7 @@ scenarios! {
     }
     chromium: {
         project::two_windows_hear_of_each_other,
+        knit::keys_count_once_and_not_while_she_types,
         knit::two_windows_add_up,
         knit::five_thousand_taps_lose_nothing_that_was_shown_as_kept,
         knit::ten_thousand_taps_lose_nothing_that_was_shown_as_kept,
