@@ -321,6 +321,11 @@ pub async fn five_thousand_taps_lose_nothing_that_was_shown_as_kept(stage: &mut 
     taps_and_cuts(stage, 0).await
 }
 
+/// Another five thousand with twenty cuts, on top of as many.
+pub async fn ten_thousand_taps_lose_nothing_that_was_shown_as_kept(stage: &mut Stage) -> Result<()> {
+    taps_and_cuts(stage, TAPS).await
+}
+
 async fn taps_and_cuts(stage: &mut Stage, before: u32) -> Result<()> {
     if stage.engine == Engine::WebKit {
         println!("skipped: a WebKit session under its driver keeps nothing when it ends, whatever the page does");

@@ -237,6 +237,7 @@ scenarios! {
         knit::keys_count_once_and_not_while_she_types,
         knit::two_windows_add_up,
         knit::five_thousand_taps_lose_nothing_that_was_shown_as_kept,
+        knit::ten_thousand_taps_lose_nothing_that_was_shown_as_kept,
         still::on_a_phone_the_answer_is_in_the_window,
         snapshot::every_state_says_what_it_said,
         heights::every_tool_is_as_high_as_the_table_says,
