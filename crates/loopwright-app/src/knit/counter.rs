@@ -99,17 +99,24 @@ impl Counter {
         history
     }
 
-    /// Her pace, learnt from the last taps; a row weighs as much as it has stitches.
+    /// Her pace, learnt from the last taps; a row weighs as much as is worked in it, and where that is not known of all rows
+    /// each weighs the same.
     pub fn pace<Doing>(&self, plan: &Plan<Doing>) -> Option<Pace> {
         let times = knitting::times(&self.taps);
         let last = times.iter().rev().take(LEARNT_FROM);
         let timed: Vec<Timed> = last
             .map(|(row, millis)| Timed {
                 millis: *millis,
-                stitches: plan.stitches_after(*row).map_or(1, u64::from),
+                stitches: worked_in(plan, *row),
             })
             .collect();
         Pace::of(&timed)
+    }
+
+    /// Her pace in stitches a minute, as a project takes it; none where stitches are not known, or it is none that hands have.
+    pub fn a_minute<Doing>(&self, plan: &Plan<Doing>) -> Option<u32> {
+        plan.worked(plan.rows)?;
+        self.pace(plan)?.a_minute()
     }
 
     /// The stitches that are left to work, or the rows, where stitches are not known.
@@ -133,6 +140,15 @@ impl Counter {
         let is_at_it = now.saturating_sub(self.last_at()?) <= REST_MS;
         let minutes = knitting::at_it_for(&self.taps, REST_MS)? / 60_000;
         (is_at_it && minutes >= REST_AFTER_MINUTES).then(|| u32::try_from(minutes).unwrap_or(u32::MAX))
+    }
+}
+
+/// Stitches that are worked in a row; 1 where those of all rows are not known.
+fn worked_in<Doing>(plan: &Plan<Doing>, row: u32) -> u64 {
+    let before = plan.worked(row.saturating_sub(1));
+    match (plan.worked(plan.rows), plan.worked(row), before) {
+        (Some(_), Some(after), Some(before)) => after.saturating_sub(before),
+        _ => 1,
     }
 }
 

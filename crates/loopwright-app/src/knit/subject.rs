@@ -114,17 +114,14 @@ impl Subject {
         }
     }
 
-    /// How many of so many rows are done, on the counter that is furthest behind. Something that is knitted several times has
-    /// as many counters.
-    pub fn done(self, desk: &Desk, rows: u32, times: u32) -> u32 {
+    /// How many of so many rows are done on each counter. Something that is knitted several times has as many counters.
+    pub fn done_on_each(self, desk: &Desk, rows: u32, times: u32) -> Vec<u32> {
         let desk = self.at(desk);
         let counters = desk.text(&self.sheet(1), COUNTERS);
         let counters = counters.and_then(|typed| typed.text.parse().ok()).unwrap_or(times);
+        let done = |count| desk.look(&self.sheet(count), |texts| knitting::rows_done(&knitting::taps(texts)));
         let counters = 1..=counters.clamp(1, MOST_COUNTERS);
-        let done =
-            counters.map(|count| desk.look(&self.sheet(count), |texts| knitting::rows_done(&knitting::taps(texts))));
-        let done = done.map(|done| done.min(rows));
-        done.min().unwrap_or_default()
+        counters.map(|count| done(count).min(rows)).collect()
     }
 
     /// Keeps a tap. The first one remembers what was knitted.

@@ -13,6 +13,8 @@ pub struct Whole {
     pub all: All,
     /// Stitches that are worked in the rows of all steps that count both.
     pub stitches: u64,
+    /// Those of them that are knitted already, by her taps.
+    pub knitted: u64,
     /// The steps that count rows, and not how many stitches are worked in them.
     pub uncounted: Vec<StepId>,
     /// How long they take.
@@ -28,6 +30,8 @@ pub enum Time {
         hours: Hours,
         /// Stitches a minute.
         pace: u32,
+        /// The hours for what is still to be knitted, once some of it is.
+        left: Option<Hours>,
     },
     /// She has not said how fast she knits, or no stitches are counted.
     Unknown,
@@ -35,11 +39,11 @@ pub enum Time {
     Unreadable,
 }
 
-/// What a project comes to.
-pub fn whole(project: &Project, sheet: &Sheet, knitted: &[Knitted]) -> Whole {
+/// What a project comes to. How far she is with what is knitted together is for the caller to say, in stitches.
+pub fn whole(project: &Project, sheet: &Sheet, knitted: &[Knitted], done: impl Fn(&Knitted) -> u64) -> Whole {
     let rows = Gift::Rows.key();
     let mut all = sum(project, sheet, rows);
-    let (mut stitches, mut uncounted) = (0, Vec::new());
+    let (mut stitches, mut behind_her, mut uncounted) = (0, 0, Vec::new());
     for one in knitted {
         let Some(first) = project.step(one.bundle.first) else {
             continue;
@@ -50,14 +54,19 @@ pub fn whole(project: &Project, sheet: &Sheet, knitted: &[Knitted]) -> Whole {
         }
         // A cast-on and a single row that is only planned are no rows of the whole, and no stitches of it.
         match one.worked().filter(|_| counts_rows(sheet, first.id)) {
-            Some(worked) => stitches += worked * u64::from(first.times().unwrap_or(1)),
+            Some(worked) => {
+                let in_all = worked * u64::from(first.times().unwrap_or(1));
+                stitches += in_all;
+                behind_her += done(one).min(in_all);
+            }
             None => uncounted.extend(one.steps().filter(|step| counts_rows(sheet, *step))),
         }
     }
-    let time = time(&project.pace, stitches);
+    let time = time(&project.pace, stitches, behind_her);
     Whole {
         all,
         stitches,
+        knitted: behind_her,
         uncounted,
         time,
     }
@@ -68,14 +77,19 @@ fn counts_rows(sheet: &Sheet, id: StepId) -> bool {
     outcome.is_some_and(|outcome| outcome.totals.rows.is_some())
 }
 
-fn time(typed: &str, stitches: u64) -> Time {
+fn time(typed: &str, stitches: u64, knitted: u64) -> Time {
     if typed.trim().is_empty() {
         return Time::Unknown;
     }
     match count::read(typed, PACE) {
         Ok(read) => {
             let pace = read.value;
-            pace::hours(stitches, pace).map_or(Time::Unknown, |hours| Time::Hours { hours, pace })
+            let left = (knitted > 0).then(|| pace::hours(stitches.saturating_sub(knitted), pace));
+            pace::hours(stitches, pace).map_or(Time::Unknown, |hours| Time::Hours {
+                hours,
+                pace,
+                left: left.flatten(),
+            })
         }
         Err(_) => Time::Unreadable,
     }
@@ -99,7 +113,28 @@ mod tests {
     fn whole_of(project: &Project) -> Whole {
         let tools = Tools::measuring(Settings::default());
         let sheet = derive(project, &tools);
-        whole(project, &sheet, &knitted(project, &sheet, &tools))
+        whole(project, &sheet, &knitted(project, &sheet, &tools), |_| 0)
+    }
+
+    #[test]
+    fn what_is_knitted_already_is_not_left() {
+        let mut project = pullover();
+        project.pace = "25".into();
+        let tools = Tools::measuring(Settings::default());
+        let sheet = derive(&project, &tools);
+        let knitted = knitted(&project, &sheet, &tools);
+        let half = |one: &Knitted| one.worked().unwrap_or_default() / 2;
+        let whole = whole(&project, &sheet, &knitted, half);
+        assert!(whole.knitted > 0 && whole.knitted < whole.stitches);
+        let Time::Hours {
+            hours,
+            left: Some(left),
+            ..
+        } = whole.time
+        else {
+            panic!("{:?}", whole.time);
+        };
+        assert!(left.most < hours.most, "{left:?} of {hours:?}");
     }
 
     #[test]

@@ -16,6 +16,8 @@
 //! assert_eq!((left.least_quarters, left.most_quarters), (3, 5));
 //! ```
 
+use super::pace::PACE;
+
 /// A pause between two taps that is a rest: five minutes. Common practice, no source.
 pub const REST_MS: u64 = 5 * 60_000;
 
@@ -68,6 +70,15 @@ impl Pace {
         })
     }
 
+    /// Stitches a minute, between her quicker rows and her slower ones; none where that is outside of [`PACE`].
+    pub fn a_minute(self) -> Option<u32> {
+        let middle = (u128::from(self.least) + u128::from(self.most)) / 2;
+        let stitches = 60_000_u128.checked_mul(1_000)?.checked_div(middle)?;
+        u32::try_from(stitches)
+            .ok()
+            .filter(|pace| (PACE.least..=PACE.most).contains(pace))
+    }
+
     /// How long so many stitches take.
     pub fn time_for(self, stitches: u64) -> Quarters {
         let millis = |pace: u64| u128::from(pace) * u128::from(stitches) / 1_000;
@@ -99,6 +110,13 @@ mod tests {
     fn one_row_is_a_pace_with_a_tenth_to_either_side() {
         let pace = Pace::of(&[row(100_000, 100)]).unwrap();
         assert_eq!((pace.least, pace.most), (900_000, 1_100_000));
+    }
+
+    #[test]
+    fn a_pace_is_told_in_stitches_a_minute_where_hands_can_have_it() {
+        let pace = Pace::of(&[row(240_000, 100)]).unwrap();
+        assert_eq!(pace.a_minute(), Some(25));
+        assert_eq!(Pace::of(&[row(1, 1_000)]).unwrap().a_minute(), None);
     }
 
     #[test]

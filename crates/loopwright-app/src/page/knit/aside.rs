@@ -5,11 +5,13 @@ use crate::form::{HAND, SETTINGS, Settings};
 use crate::knit::awake::Awake;
 use crate::knit::{Comfort, Counter, MOST_COUNTERS, Tapped, can_buzz};
 use crate::part::plain::{button, element, folded, items, text_element};
+use crate::project::PACE;
 use crate::store::Typed;
 use crate::words::{Worded, intl, knit as words};
 use loopwright::choice::Key;
 use loopwright::terms::Hand;
 use loopwright_project::knitting::Tap;
+use loopwright_project::stored::PROJECT;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
@@ -72,10 +74,15 @@ fn pace(page: &Page, counter: &Counter) -> Html {
         (false, None) => words::NO_PACE.to_owned(),
     };
     let start = page.tapper.tapping(counter.number, |_, _| Some(Tap::Start));
-    let content = vec![
+    let mut content = vec![
         text_element("p", "quiet", said),
         button(words::START_TIMING.into(), start),
     ];
+    content.extend(counter.a_minute(plan).map(|pace| {
+        let desk = page.desk.clone();
+        let take = move |_| desk.write(PROJECT, PACE, Some(Typed::plain(pace.to_string())));
+        button(words::pace_for_project(pace), Callback::from(take))
+    }));
     element("div", "pace", content)
 }
 

@@ -98,12 +98,12 @@ fn progress(page: &Page, counter: &Counter) -> Html {
     let left = counter
         .pace(plan)
         .map(|pace| words::time_left(pace.time_for(counter.left(plan))));
-    let mut content = vec![text(said.clone().into())];
-    content.extend(left.map(|left| text([". ", &left].concat().into())));
+    let left = left.map(|left| text_element("p", "quiet", left));
     html! {
         <div class="progress">
-            <progress value={value.to_string()} max={most.to_string()} aria-label={said}></progress>
-            { element("p", "quiet", content) }
+            <progress value={value.to_string()} max={most.to_string()} aria-label={said.clone()}></progress>
+            { text_element("p", "quiet", said) }
+            { left.unwrap_or_default() }
         </div>
     }
 }

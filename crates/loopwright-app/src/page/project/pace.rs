@@ -23,8 +23,10 @@ pub fn pace(desk: &Desk, whole: &Whole) -> Html {
     };
     let field = typed_text(desk, &place, words::PACE_EXAMPLE);
     let said = match whole.time {
-        Time::Hours { hours, pace } => list(vec![
+        Time::Hours { hours, pace, left } => list(vec![
             text_element("p", "row", words::hours(hours, pace)),
+            left.map(|left| text_element("p", "row", words::hours_left(left)))
+                .unwrap_or_default(),
             text_element("p", "quiet", words::ON_TOP),
         ]),
         Time::Unknown => text_element("p", "quiet", words::PACE_USUAL),

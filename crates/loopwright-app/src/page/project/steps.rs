@@ -113,7 +113,9 @@ fn knit(page: &Page, step: &Step) -> Html {
         return Html::default();
     };
     let plan = &rows.plan;
-    let label = match subject.done(page.desk, plan.rows, step.times().unwrap_or(1)) {
+    // What is knitted twice is as far as the one that is behind.
+    let done = subject.done_on_each(page.desk, plan.rows, step.times().unwrap_or(1));
+    let label = match done.into_iter().min().unwrap_or_default() {
         0 => knit_words::KNIT_THIS.to_owned(),
         done => knit_words::knit_on(done, plan.rows, plan.knitting),
     };

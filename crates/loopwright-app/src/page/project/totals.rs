@@ -2,7 +2,9 @@
 
 use super::{Page, names, pace};
 use crate::form::{Fields, SETTINGS, Settings, YARN};
+use crate::knit::Subject;
 use crate::part::plain::{button, element, items, text_element};
+use crate::project::together::Knitted;
 use crate::project::whole::{Whole, whole};
 use crate::project::{steps, yarn};
 use crate::words::{project as words, whole as whole_words};
@@ -15,7 +17,7 @@ pub fn totals(page: &Page) -> Html {
     if page.project.steps.is_empty() {
         return Html::default();
     }
-    let whole = whole(&page.project, &page.sheet, &page.knitted);
+    let whole = whole(&page.project, &page.sheet, &page.knitted, |one| done(page, one));
     let mut lines = lines(page, &whole);
     if lines.is_empty() {
         lines.push(words::TOTALS_NONE.into());
@@ -28,12 +30,26 @@ pub fn totals(page: &Page) -> Html {
     element("section", "totals", content)
 }
 
+/// Stitches of what is knitted together that are done, on all its counters.
+fn done(page: &Page, one: &Knitted) -> u64 {
+    let (Ok(rows), Some(step)) = (&one.rows, page.project.step(one.bundle.first)) else {
+        return 0;
+    };
+    let Some(subject) = Subject::of_step(&page.project, step.id) else {
+        return 0;
+    };
+    let plan = &rows.plan;
+    let each = subject.done_on_each(page.desk, plan.rows, step.times().unwrap_or(1));
+    each.into_iter().filter_map(|rows| plan.worked(rows)).sum()
+}
+
 fn lines(page: &Page, whole: &Whole) -> Vec<String> {
     let all = &whole.all;
     let mut lines = Vec::new();
     lines.extend(all.widest.map(words::widest));
     lines.extend((all.rows > 0).then(|| words::all_rows(all.rows)));
     lines.extend((whole.stitches > 0).then(|| whole_words::stitches(whole.stitches)));
+    lines.extend((whole.knitted > 0).then(|| whole_words::knitted(whole.knitted)));
     if !whole.uncounted.is_empty() {
         let uncounted = names(&page.project, whole.uncounted.iter().copied());
         lines.push(whole_words::uncounted(&uncounted));

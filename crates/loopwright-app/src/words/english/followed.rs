@@ -2,6 +2,7 @@
 
 use super::intl::fill_pattern_with;
 use super::row::line;
+use super::schedule::noun;
 use loopwright::row::Row;
 use loopwright::shaping::Knitting;
 use loopwright::spacing::Spaced;
@@ -18,17 +19,11 @@ pub fn spaced(knitting: Knitting, spaced: Spaced, written: Option<&Row>) -> Stri
     }
 }
 
-const fn verb(gain: bool) -> &'static str {
+/// What is done to the count.
+pub const fn verb(gain: bool) -> &'static str {
     match gain {
         true => "Increase",
         false => "Decrease",
-    }
-}
-
-const fn noun(knitting: Knitting) -> &'static str {
-    match knitting {
-        Knitting::Flat { .. } => "row",
-        Knitting::Round => "round",
     }
 }
 

@@ -1,6 +1,7 @@
 //! The words of the page that is knitted from: which row, what to do in it, what comes next, and how far she is.
 
 use super::intl::{fill_pattern, fill_pattern_with, stitches};
+use super::schedule::{noun, so_many};
 use loopwright::follow::learnt::Quarters;
 use loopwright::shaping::Knitting;
 use loopwright::terms::{Hand, Side};
@@ -14,8 +15,8 @@ pub const NOTHING_TO_KNIT: &str =
 pub const CLASS_SCREEN: &str = "Large, for the room";
 pub const CLASS_SCREEN_OFF: &str = "Small again";
 
-pub const ROWS_HEADING: &str = "The next ten";
-pub const PAST: &str = "What lies behind you";
+pub const ROWS_HEADING: &str = "Coming next";
+pub const PAST: &str = "Done so far";
 pub const WRITTEN: &str = "Stitch by stitch";
 pub const HISTORY: &str = "What you tapped";
 pub const NOTHING_TAPPED: &str = "Nothing yet.";
@@ -24,9 +25,9 @@ pub const MORE_TAPS: &str = "Show earlier ones";
 pub const SEEN: &str = "I have seen it";
 pub const DONE: &str = "Done";
 pub const COUNTERS: &str = "Two sleeves at once: counters beside each other";
-pub const COMFORT: &str = "How it helps you";
+pub const COMFORT: &str = "Screen, buzz, rest, and your hand";
 pub const JUMP_GO: &str = "Go there";
-pub const AGAIN_FROM_THE_START: &str = "Begin again at the first one";
+pub const AGAIN_FROM_THE_START: &str = "Begin again at the first row";
 pub const COUNTER_MORE: &str = "Another counter beside it";
 pub const COUNTER_LESS: &str = "Put the last counter away";
 pub const KEYS: &str = "A keyboard or a page turner counts too: space, enter, the right or down arrow and page down go on; the left or up arrow, page up and backspace go back.";
@@ -57,31 +58,12 @@ pub const AWAKE_REFUSED: &str =
 pub const AWAKE_LOST: &str = "The device has let the screen go. It is asked again when you come back to this page.";
 pub const AWAKE_ABSENT: &str = "This browser cannot keep the screen awake. The settings of your device can.";
 
-const fn noun(knitting: Knitting) -> &'static str {
-    match knitting {
-        Knitting::Round => "round",
-        Knitting::Flat { .. } => "row",
-    }
-}
-
-const fn nouns(knitting: Knitting) -> &'static str {
-    match knitting {
-        Knitting::Round => "{round|rounds}",
-        Knitting::Flat { .. } => "{row|rows}",
-    }
-}
-
 /// The hand that leads.
 pub const fn hand(hand: Hand) -> &'static str {
     match hand {
         Hand::Right => "right-handed",
         Hand::Left => "left-handed",
     }
-}
-
-/// So many rounds, or rows.
-pub fn so_many(count: u32, knitting: Knitting) -> String {
-    fill_pattern(&["# ", nouns(knitting)].concat(), &[count])
 }
 
 /// Above the number that is tapped: "Round", "Row (RS)".
@@ -180,7 +162,11 @@ pub fn next(row: u32, rows_between: u32, knitting: Knitting, doing: &str) -> Str
 }
 
 fn plain_between(rows: u32, knitting: Knitting) -> String {
-    fill_pattern(&["# plain ", nouns(knitting)].concat(), &[rows])
+    let pattern = match knitting {
+        Knitting::Round => "# plain {round|rounds}",
+        Knitting::Flat { .. } => "# plain {row|rows}",
+    };
+    fill_pattern(pattern, &[rows])
 }
 
 /// All rows are done.
@@ -213,11 +199,19 @@ pub fn progress_in_rows(done: u32, rows: u32, knitting: Knitting) -> String {
 /// What is left at her pace.
 pub fn time_left(left: Quarters) -> String {
     match (left.least_quarters, left.most_quarters) {
-        (_, 0 | 1) => "Less than 1/4 of an hour at your pace.".into(),
-        (0, most) => fill_pattern_with("Up to @ at your pace.", &[], &[&hours(most)]),
-        (least, most) if least == most => fill_pattern_with("About @ at your pace.", &[], &[&hours(most)]),
-        (least, most) => fill_pattern_with("Still from @ to @ at your pace.", &[], &[&hours(least), &hours(most)]),
+        (_, 0 | 1) => "Left at your pace: less than 1/4 of an hour.".into(),
+        (0, most) => fill_pattern_with("Left at your pace: up to @.", &[], &[&hours(most)]),
+        (least, most) if least == most => fill_pattern_with("Left at your pace: about @.", &[], &[&hours(most)]),
+        (least, most) => fill_pattern_with("Left at your pace: @ to @.", &[], &[&hours(least), &hours(most)]),
     }
+}
+
+/// Takes her pace as the one by which the project's hours are counted.
+pub fn pace_for_project(stitches: u32) -> String {
+    fill_pattern(
+        "Count the project\u{2019}s hours by it: # {stitch|stitches} a minute",
+        &[stitches],
+    )
 }
 
 /// Hours, in quarters: "1 1/4 hours", "3/4 of an hour".
@@ -271,7 +265,7 @@ pub fn does_it_face_you(row: u32, side: Side) -> String {
 pub fn other_side(row: u32) -> String {
     match row {
         0 | 1 => "Then turn the work before you begin, or a row is done that you have not tapped.".into(),
-        _ => fill_pattern("Then you are a row further, or a row behind: not in row #.", &[row]),
+        _ => fill_pattern("Then you are a row further on or a row behind: not in row #.", &[row]),
     }
 }
 
@@ -283,7 +277,7 @@ pub fn i_am_in(row: u32, knitting: Knitting) -> String {
 /// The figures have changed since the first tap.
 pub fn changed(was: &str, is: &str, row: &str) -> String {
     fill_pattern_with(
-        "When you began this was @. Now it is @. Your place is still @.",
+        "When you began, this was @. Now it is @. Your place is still @.",
         &[],
         &[was, is, row],
     )
@@ -362,10 +356,10 @@ mod tests {
                 most_quarters,
             })
         };
-        assert_eq!(left(0, 1), "Less than 1/4 of an hour at your pace.");
-        assert_eq!(left(0, 3), "Up to 3/4 of an hour at your pace.");
-        assert_eq!(left(2, 5), "Still from half an hour to 1 1/4 hours at your pace.");
-        assert_eq!(left(4, 4), "About 1 hour at your pace.");
+        assert_eq!(left(0, 1), "Left at your pace: less than 1/4 of an hour.");
+        assert_eq!(left(0, 3), "Left at your pace: up to 3/4 of an hour.");
+        assert_eq!(left(2, 5), "Left at your pace: half an hour to 1 1/4 hours.");
+        assert_eq!(left(4, 4), "Left at your pace: about 1 hour.");
     }
 
     #[test]

@@ -46,6 +46,11 @@ pub fn rows(count: u32, round: bool) -> String {
     fill_pattern(if round { "# {round|rounds}" } else { "# {row|rows}" }, &[count])
 }
 
+/// So many of what is knitted: rows or rounds.
+pub fn so_many(count: u32, knitting: Knitting) -> String {
+    rows(count, knitting == Knitting::Round)
+}
+
 /// One shaping row.
 pub fn shaping_row(schedule: &Schedule) -> &'static str {
     match (schedule.knitting, schedule.gain) {
@@ -93,7 +98,8 @@ pub fn every(rows: u32, knitting: Knitting) -> String {
     }
 }
 
-const fn noun(knitting: Knitting) -> &'static str {
+/// One row, or round.
+pub const fn noun(knitting: Knitting) -> &'static str {
     match knitting {
         Knitting::Flat { .. } => "row",
         Knitting::Round => "round",

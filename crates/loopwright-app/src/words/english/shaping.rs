@@ -212,7 +212,11 @@ fn worked(from: &str, plain: &str, work: &str, pair: Pair) -> String {
         sentence += &fill_pattern_with("@#, ", &[pair.before], &[plain]);
     }
     let words = [pair.first.abbreviation(), work, pair.last.abbreviation()];
-    sentence += &fill_pattern_with("@, @ to the last # {stitch|stitches}, @", &[pair.at_end()], &words);
+    let pattern = match pair.at_end() {
+        1 => "@, @ to the last stitch, @",
+        _ => "@, @ to the last # {stitch|stitches}, @",
+    };
+    sentence += &fill_pattern_with(pattern, &[pair.at_end()], &words);
     if pair.after > 0 {
         sentence += &fill_pattern_with(", @#", &[pair.after], &[plain]);
     }

@@ -55,17 +55,41 @@ pub fn uncounted(names: &[String]) -> String {
     }
 }
 
+/// Those of them that are knitted already.
+pub fn knitted(stitches: u64) -> String {
+    match clamped(stitches) {
+        1 => "1 of these stitches is knitted.".into(),
+        stitches => format!("{} of these stitches are knitted.", number(stitches)),
+    }
+}
+
 /// How long it takes.
 pub fn hours(hours: Hours, pace: u32) -> String {
     let pace = match pace {
         1 => "1 stitch a minute".into(),
         pace => format!("{} stitches a minute", number(pace)),
     };
+    match range(hours) {
+        (Some(least), most) => format!("{least} to {most}, at {pace}."),
+        (None, most) => format!("Up to {most}, at {pace}."),
+    }
+}
+
+/// How long the rest takes.
+pub fn hours_left(left: Hours) -> String {
+    match range(left) {
+        (Some(least), most) => format!("{least} to {most} of that are left."),
+        (None, most) => format!("Up to {most} of that is left."),
+    }
+}
+
+/// The least, where there is one, and the most with its noun: `20`, `35 hours`; `an hour`.
+fn range(hours: Hours) -> (Option<String>, String) {
     let [least, most] = [hours.least, hours.most].map(clamped);
     match (least, most) {
-        (0, 1) => format!("Up to an hour, at {pace}."),
-        (0, most) => format!("Up to {} hours, at {pace}.", number(most)),
-        (least, most) => format!("{} to {} hours, at {pace}.", number(least), number(most)),
+        (0, 1) => (None, "an hour".into()),
+        (0, most) => (None, format!("{} hours", number(most))),
+        (least, most) => (Some(number(least)), format!("{} hours", number(most))),
     }
 }
 

@@ -25,7 +25,7 @@ fn in_ridge(ridge: RidgeRow) -> String {
     let work = if ridge.purled { "Purl" } else { "Knit" };
     let pattern = match ridge.ends {
         false => ". Ridge # of # begins.",
-        true => ". It ends ridge # of #.",
+        true => ". That ends ridge # of #.",
     };
     fill_pattern(&[work, pattern].concat(), &[ridge.ridge, ridge.of])
 }
@@ -59,9 +59,9 @@ mod tests {
         };
         let expected = [
             "Knit. Ridge 1 of 2 begins.",
-            "Purl. It ends ridge 1 of 2.",
+            "Purl. That ends ridge 1 of 2.",
             "Knit. Ridge 2 of 2 begins.",
-            "Purl. It ends ridge 2 of 2.",
+            "Purl. That ends ridge 2 of 2.",
         ];
         assert_eq!(told(&garter), expected);
     }

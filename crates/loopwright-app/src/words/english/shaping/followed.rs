@@ -1,5 +1,6 @@
 //! What is worked in a shaping row that is followed.
 
+use super::super::followed::verb;
 use super::super::intl::fill_pattern;
 use super::worked;
 use loopwright::shaping::{Doing, Placed, Side};
@@ -16,8 +17,7 @@ pub fn followed(doing: &Doing) -> String {
             side: Side::Wrong,
         } => worked("", "P", "purl", pair),
         Doing::Changes { gain, stitches, placed } => {
-            let verb = if gain { "Increase" } else { "Decrease" };
-            fill_pattern(&[verb, where_placed(placed)].concat(), &[stitches])
+            fill_pattern(&[verb(gain), where_placed(placed)].concat(), &[stitches])
         }
     }
 }
