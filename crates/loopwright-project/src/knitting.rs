@@ -90,7 +90,7 @@ pub struct Made {
     pub tap: Tap,
 }
 
-/// The name of a tap: when it was made, in which window, and the how manieth of that window it is.
+/// The name of a tap: when it was made, in which window, and how many that window had made before.
 pub fn name(at: u64, window: &str, count: u32) -> String {
     format!("{at:013}-{window}-{count}")
 }

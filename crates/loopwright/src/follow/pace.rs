@@ -46,7 +46,7 @@ pub fn hours(stitches: u64, a_minute: u32) -> Option<Hours> {
     })
 }
 
-/// The pace of somebody who knitted so many stitches in so many milliseconds, to the next whole stitch a minute; none where
+/// The pace of somebody who knitted so many stitches in so many milliseconds, to the nearest whole stitch a minute; none where
 /// it is outside [`PACE`].
 pub fn timed(stitches: u32, milliseconds: u64) -> Option<u32> {
     const MINUTE: u64 = 60_000;

@@ -5,11 +5,10 @@ use super::tapper::{Moment, on};
 use crate::drawing::{place as drawing, within};
 use crate::form::{SETTINGS, Settings};
 use crate::knit::{Comfort, Counter, Extent};
-use crate::part::plain::{button, element, element_with, folded, link, list, text, text_element};
+use crate::part::plain::{button, element, element_with, link, list, text, text_element};
 use crate::route;
-use crate::words::{knit as words, row as row_words, tracks};
+use crate::words::{followed, knit as words, row as row_words, tracks};
 use loopwright::follow::{At, Group, Plan, repeats};
-use loopwright::row::Row;
 use loopwright_project::knitting::Tap;
 use yew::prelude::*;
 
@@ -108,56 +107,63 @@ fn progress(page: &Page, counter: &Counter) -> Html {
     }
 }
 
-/// The row stitch by stitch, where it is written out, with the place among its repeats.
+/// The row stitch by stitch, where it is written out, with the place among its repeats. A row that is too long to be told
+/// above lies open.
 fn written(page: &Page, counter: &Counter, at: &At<String>) -> Vec<Html> {
     let Some(row) = at.event.and_then(|event| event.written.as_ref()) else {
         return Vec::new();
     };
     let groups = repeats(row);
     let (done, times) = (counter.repeats(), repeats_in(&groups));
-    if times == 0 {
-        return vec![folded(
-            "written",
-            words::WRITTEN,
-            vec![text_element("p", "row", row_words::line(row))],
-        )];
-    }
-    let hand = Settings::new(page.desk.fields(SETTINGS)).hand();
-    let said = words::repeats(done.min(times), times);
-    let mut content = Vec::new();
-    if let Some(each) = repeat_at(&groups, done) {
-        let said = words::this_repeat(done.saturating_add(1), times, &row_words::line(each));
-        content.push(text_element("p", "count", said));
-    }
-    content.push(within::within(&groups, done.min(times), hand, &said));
-    let fold = vec![
+    let mut fold = vec![
+        text_element("summary", "", words::WRITTEN),
         text_element("p", "row", row_words::line(row)),
-        text_element("p", "quiet", said),
-        button(
+    ];
+    let mut content = Vec::new();
+    if times > 0 {
+        let done = done.min(times);
+        let hand = Settings::new(page.desk.fields(SETTINGS)).hand();
+        let said = words::repeats(done, times);
+        content.push(text_element("p", "count", now_in_row(&groups, done, times)));
+        content.push(within::within(&groups, done, hand, &said));
+        fold.push(button(
             words::REPEAT_BACK.into(),
             page.tapper.tapping(counter.number, repeat_back),
-        ),
-    ];
-    content.push(folded("written", words::WRITTEN, fold));
+        ));
+    }
+    let attributes = [("class", "written"), ("open", "")];
+    let attributes = match followed::is_told(row) {
+        true => &attributes[..1],
+        false => &attributes[..],
+    };
+    content.push(element_with("details", attributes, fold));
     content
+}
+
+/// The repeat that comes next, with what stands before it; behind the last one what is left to the end.
+fn now_in_row(groups: &[Group], done: u32, times: u32) -> String {
+    let mut before = done;
+    let mut between: Vec<String> = Vec::new();
+    for group in groups {
+        if group.times <= 1 {
+            between.push(row_words::line(&group.each));
+            continue;
+        }
+        if before < group.times {
+            let each = row_words::line(group.time(before.saturating_add(1)));
+            let first = (before == 0).then(|| between.join(", ")).unwrap_or_default();
+            return words::this_repeat(done.saturating_add(1), times, &first, &each);
+        }
+        before -= group.times;
+        between.clear();
+    }
+    words::to_the_end(&between.join(", "))
 }
 
 /// All repeats of a row: brackets that are worked more than once.
 pub fn repeats_in(groups: &[Group]) -> u32 {
     let times = groups.iter().map(|group| group.times).filter(|times| *times > 1);
     times.fold(0, u32::saturating_add)
-}
-
-/// What is worked in the repeat behind so many that are done; none where all of them are.
-fn repeat_at(groups: &[Group], done: u32) -> Option<&Row> {
-    let mut before = done;
-    for group in groups.iter().filter(|group| group.times > 1) {
-        if before < group.times {
-            return Some(group.time(before.saturating_add(1)));
-        }
-        before -= group.times;
-    }
-    None
 }
 
 /// A repeat of this row is done.
@@ -230,4 +236,25 @@ fn changed(page: &Page, counter: &Counter) -> Option<Html> {
 /// A tap that says that the row is done.
 pub fn row_done(page: &Page, counter: &Counter) -> Callback<MouseEvent> {
     page.tapper.tapping(counter.number, on)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn told(row: &str, done: u32) -> String {
+        let groups = repeats(&loopwright::row::read(row).unwrap());
+        now_in_row(&groups, done, repeats_in(&groups))
+    }
+
+    /// Nothing of the row is left out: what stands before, between and behind the repeats is told where it is worked.
+    #[test]
+    fn every_stitch_of_a_row_is_told_in_its_turn() {
+        let row = "K4, k2tog, (K9, k2tog) 2 times, K1, (K8, k2tog) 2 times, K5";
+        assert_eq!(told(row, 0), "First K4, k2tog. Then repeat 1 of 4: K9, k2tog");
+        assert_eq!(told(row, 1), "Repeat 2 of 4: K9, k2tog");
+        assert_eq!(told(row, 2), "First K1. Then repeat 3 of 4: K8, k2tog");
+        assert_eq!(told(row, 4), "To the end: K5");
+        assert_eq!(told("(K9, k2tog) 2 times", 2), "All repeats of this row are done.");
+    }
 }

@@ -10,10 +10,15 @@ use loopwright::spacing::Spaced;
 /// A row of more terms is not read at arm's length: it says how many changes it has, and is written out beside that.
 const MOST_TERMS: usize = 12;
 
+/// Whether a row is told stitch by stitch where it is followed.
+pub fn is_told(row: &Row) -> bool {
+    row.terms() <= MOST_TERMS
+}
+
 /// A row with evenly spaced changes: "Increase round: K1, M1, (K2, M1) 55 times, K1."; "Increase 56 evenly in this round."
 pub fn spaced(knitting: Knitting, spaced: Spaced, written: Option<&Row>) -> String {
     let (verb, noun) = (verb(spaced.gains()), noun(knitting));
-    match written.filter(|row| row.terms() <= MOST_TERMS) {
+    match written.filter(|row| is_told(row)) {
         Some(row) => fill_pattern_with("@ @: @.", &[], &[verb, noun, &line(row)]),
         None => fill_pattern_with("@ # evenly in this @.", &[spaced.changes], &[verb, noun]),
     }

@@ -297,9 +297,20 @@ pub fn repeats(done: u32, times: u32) -> String {
     fill_pattern("# of # {repeat is|repeats are} done", &[done, times])
 }
 
-/// What is worked in this repeat: "Repeat 3 of 12: K9, k2tog".
-pub fn this_repeat(repeat: u32, times: u32, each: &str) -> String {
-    fill_pattern_with("Repeat # of #: @", &[repeat, times], &[each])
+/// What is worked in this repeat: "Repeat 3 of 12: K9, k2tog"; with what stands before it "First K4. Then repeat 1 of 12: ..."
+pub fn this_repeat(repeat: u32, times: u32, first: &str, each: &str) -> String {
+    match first {
+        "" => fill_pattern_with("Repeat # of #: @", &[repeat, times], &[each]),
+        _ => fill_pattern_with("First @. Then repeat # of #: @", &[repeat, times], &[first, each]),
+    }
+}
+
+/// What is left of a row behind its last repeat.
+pub fn to_the_end(left: &str) -> String {
+    match left {
+        "" => "All repeats of this row are done.".into(),
+        _ => fill_pattern_with("To the end: @", &[], &[left]),
+    }
 }
 
 /// The same in short, on the place that is tapped.
