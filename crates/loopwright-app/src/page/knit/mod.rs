@@ -17,6 +17,7 @@ use crate::knit::{self, Comfort, Followed, Rows, Subject};
 use crate::part::plain::{element, link, list, text, text_element};
 use crate::route::{self, Route};
 use crate::words::knit as words;
+use gloo_utils::window;
 use loopwright_project::StepId;
 use paper::Paper;
 use std::rc::Rc;
@@ -91,6 +92,8 @@ fn Row(props: &RowProps) -> Html {
         rows,
         is_kept,
     } = props;
+    // What is to be done now stands at the top, wherever the page before was scrolled to.
+    use_effect_with((), |()| window().scroll_to_with_x_and_y(0.0, 0.0));
     let naming = use_memo((), |()| Naming::new());
     let tapper = Tapper {
         desk: desk.clone(),

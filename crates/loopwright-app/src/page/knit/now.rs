@@ -151,7 +151,7 @@ fn now_in_row(groups: &[Group], done: u32, times: u32) -> String {
         }
         if before < group.times {
             let each = row_words::line(group.time(before.saturating_add(1)));
-            let first = (before == 0).then(|| between.join(", ")).unwrap_or_default();
+            let first = if before == 0 { between.join(", ") } else { String::new() };
             return words::this_repeat(done.saturating_add(1), times, &first, &each);
         }
         before -= group.times;

@@ -9,6 +9,9 @@ use crate::words::knit as words;
 use loopwright::follow::repeats;
 use yew::prelude::*;
 
+/// Numbers of more signs than this are drawn smaller, so that they stay in their place.
+const LARGE: usize = 3;
+
 /// The places to tap.
 pub fn pad(page: &Page) -> Html {
     let counters = page.followed.counters.iter().map(|counter| one(page, counter));
@@ -29,7 +32,7 @@ fn one(page: &Page, counter: &Counter) -> Html {
     let back = page.tapper.tapping(counter.number, super::tapper::back);
     let disabled = counter.back().is_none();
     let mut content = vec![html! {
-        <button type="button" class="step-back" onclick={back} {disabled}>{ words::back(plan.knitting) }</button>
+        <button type="button" class="step-back" onclick={back} {disabled}>{ words::back(plan.rows, plan.knitting) }</button>
     }];
     content.extend(again(page, counter));
     content.push(place(page, counter, several));
@@ -78,14 +81,15 @@ fn place(page: &Page, counter: &Counter, several: bool) -> Html {
             tapped.emit(event);
         })
     };
-    let shown = if is_done { counter.done } else { at.row };
+    let shown = words::count(if is_done { counter.done } else { at.row });
+    let size = if shown.len() > LARGE { "long" } else { "" };
     html! {
         <button type="button" class="tap" {onclick} disabled={is_done} aria-label={label} data-done={counter.done.to_string()}>
             if several { <span class="quiet">{ words::counter(counter.number) }</span> }
             <span>{ above }</span>
-            <strong>{ words::count(shown) }</strong>
+            <strong class={size}>{ shown }</strong>
             <span>{ words::of(plan.rows) }</span>
-            if !is_done { <span class="quiet hint">{ words::tap_when_done(plan.knitting) }</span> }
+            if !is_done { <span class="quiet hint">{ words::tap_when_done(plan.rows, plan.knitting) }</span> }
         </button>
     }
 }

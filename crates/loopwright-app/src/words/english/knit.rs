@@ -35,7 +35,7 @@ pub const REPEAT_DONE: &str = "A repeat is done";
 pub const REPEAT_BACK: &str = "One repeat back";
 pub const START_TIMING: &str = "I begin a row now";
 pub const STARTED: &str = "Timing: tap when the row is done.";
-pub const NO_PACE: &str = "It is learnt from your taps. A pause of more than five minutes is a rest and not counted (common practice, no source).";
+pub const NO_PACE: &str = "Your pace is learnt from your taps. A pause of more than five minutes is a rest and not counted (common practice, no source).";
 pub const BOTH_COUNTED: &str = "Two taps in a moment: both counted.";
 pub const TAKE_SECOND_BACK: &str = "Take the second back";
 pub const YES_IT_DOES: &str = "Yes";
@@ -172,7 +172,7 @@ fn plain_between(rows: u32, knitting: Knitting) -> String {
 /// All rows are done.
 pub fn all_done(rows: u32, knitting: Knitting, after: Option<u32>) -> String {
     let done = match rows {
-        1 => fill_pattern_with("The @ is done", &[], &[noun(knitting)]),
+        1 => "Done".into(),
         _ => fill_pattern_with("All @ are done", &[], &[&so_many(rows, knitting)]),
     };
     match after {
@@ -237,14 +237,20 @@ pub fn tap(row: &str, count: u32, counters: u32) -> String {
     }
 }
 
-/// Below the number that is tapped.
-pub fn tap_when_done(knitting: Knitting) -> String {
-    fill_pattern_with("Tap when this @ is done", &[], &[noun(knitting)])
+/// Below the number that is tapped. What is one row only, such as a cast-on, is not called a row.
+pub fn tap_when_done(rows: u32, knitting: Knitting) -> String {
+    match rows {
+        1 => "Tap when it is done".into(),
+        _ => fill_pattern_with("Tap when this @ is done", &[], &[noun(knitting)]),
+    }
 }
 
 /// The way back.
-pub fn back(knitting: Knitting) -> String {
-    fill_pattern_with("One @ back", &[], &[noun(knitting)])
+pub fn back(rows: u32, knitting: Knitting) -> String {
+    match rows {
+        1 => "Not done yet".into(),
+        _ => fill_pattern_with("One @ back", &[], &[noun(knitting)]),
+    }
 }
 
 /// One of several counters.

@@ -78,8 +78,8 @@ pub fn hours(hours: Hours, pace: u32) -> String {
 /// How long the rest takes.
 pub fn hours_left(left: Hours) -> String {
     match range(left) {
-        (Some(least), most) => format!("{least} to {most} of that are left."),
-        (None, most) => format!("Up to {most} of that is left."),
+        (Some(least), most) => format!("{least} to {most} are left."),
+        (None, most) => format!("Up to {most} left."),
     }
 }
 
