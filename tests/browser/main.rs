@@ -245,8 +245,6 @@ scenarios! {
         print::every_tool_is_printed_on_one_page,
         print::paper_holds_rounds_to_tick_and_nothing_to_press,
         home::most_tools_stand_in_the_first_window,
-        gallery::every_state_fits_a_tablet_at_dusk,
-        gallery::every_state_fits_a_phone_by_day,
         gallery::every_state_fits_a_phone_at_dusk,
         gallery::every_state_fits_a_phone_on_its_side,
     }
