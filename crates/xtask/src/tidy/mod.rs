@@ -7,6 +7,7 @@ mod built;
 mod code;
 mod layers;
 mod lists;
+mod marks;
 mod sentences;
 mod sources;
 mod top;
@@ -57,6 +58,7 @@ pub fn tidy_sources() -> Result<()> {
         findings.extend(sources::check(path, text, for_tests));
         findings.extend(layers::check(path, text));
         findings.extend(sentences::check(path, text, for_tests));
+        findings.extend(marks::check(path, text, for_tests));
         findings.extend(built::paths_in(path, text.as_bytes(), &paths));
     }
     findings.extend(lists::check()?);
