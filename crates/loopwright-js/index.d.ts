@@ -336,8 +336,10 @@ export interface YarnLine {
 /** How sure we are of a value, and of what kind it is. */
 export type Certainty =
   /** Published, and read in the source that is named beside it. */
-  | "Seen"
-  /** Published, but written down from memory: the source that is named was not read for it. */
+  | "Read"
+  /** Published, and read as others quote it: the source that is named was not read. */
+  | "Quoted"
+  /** Written down from memory: if a source is named, it was not read for it. */
   | "FromMemory"
   /** Common practice, no source. */
   | "Practice"

@@ -6,6 +6,7 @@ use super::takes::gauge_text;
 use super::{Field, Fields, Keeping, Kind, NEEDLE, SETTINGS, SPANS, Scale, Settings, kept::Kept, read_needle};
 use crate::store::{Entry, Typed};
 use crate::words::doubt as words;
+use crate::words::page::certainty;
 use loopwright::bounds::Bounds;
 use loopwright::problem::FieldPath;
 use loopwright::tables::needle::{Bare, read_across_as};
@@ -95,7 +96,7 @@ fn of_needle(settings: &Settings, path: FieldPath, typed: &Typed, bounds: Bounds
     let read = read_needle(typed, bounds).ok()?;
     if let Some((system, numbered)) = read.named {
         return Some(Beside {
-            mark: words::certainty(numbered.certainty),
+            mark: certainty(numbered.certainty),
             ..Beside::said(words::needle(system, &numbered))
         });
     }

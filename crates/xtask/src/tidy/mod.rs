@@ -8,6 +8,7 @@ mod code;
 mod faults;
 mod layers;
 mod lists;
+mod marks;
 mod sentences;
 mod sources;
 mod top;
@@ -60,6 +61,7 @@ pub fn tidy_sources() -> Result<()> {
         findings.extend(sources::check(path, text, for_tests));
         findings.extend(layers::check(path, text));
         findings.extend(sentences::check(path, text, for_tests));
+        findings.extend(marks::check(path, text, for_tests));
         findings.extend(built::paths_in(path, text.as_bytes(), &paths));
     }
     findings.extend(lists::check()?);

@@ -3,9 +3,9 @@
 use super::intl::{fill_pattern, fill_pattern_with};
 
 pub const TITLE: &str = "About Loopwright";
-pub const WHAT: &str = "Loopwright does the sums of knitting, for a teacher and her students: it takes you from a pattern, a yarn and a body to something that fits. It is free, and you can check every number: each answer shows its sum and says where the rule comes from.";
+pub const WHAT: &str = "Loopwright does the sums of knitting, for a teacher and her students: it takes you from a pattern, a yarn and a body to something that fits. It is free, and you can check every number: each answer shows its sum, and says where the rule comes from or that it has no source.";
 pub const STORED: &str = "What is stored";
-pub const STORED_TEXT: &str = "What you type is kept just as you typed it, in this browser on this device. None of it is sent anywhere: the page asks its own address for its files and for a newer version, and nothing else. You need no account, nobody counts your visits, and there are no cookies.";
+pub const STORED_TEXT: &str = "What you type is kept just as you typed it, in this browser on this device. None of it is sent anywhere: the page asks its own address for its files and for a newer version, and nothing else. You need no account, the page counts no visits, and there are no cookies.";
 pub const COPY: &str = "Keep a copy";
 pub const COPY_TEXT: &str =
     "A copy is one small file with everything you typed in it. You can bring it back here or on another device.";
@@ -39,7 +39,7 @@ pub const OFFLINE_IN_FILE: &str =
     "Everything is in this one file: it opens and does its sums without the internet, and asks for nothing.";
 pub const STORED_IN_FILE: &str = "This page is one file, and it asks nobody for anything. What you type is kept by the browser you opened it in, on this computer, and not in the file: elsewhere the file opens empty, and the browser may clear it one day. So save a copy before you close it, and bring it back there.";
 pub const WHOLE: &str = "Take the workbox along";
-pub const WHOLE_TEXT: &str = "For a place without the internet the whole workbox fits into one file, with every tool, for a stick or a mail. On a computer you open it in any browser of today. What you have typed stays here; to have that there too, save a copy as well and bring it back there.";
+pub const WHOLE_TEXT: &str = "For a place without the internet the whole workbox fits into one file, with every tool, for a stick or a mail. On a computer you open it in a browser of today. What you have typed stays here; to have that there too, save a copy as well and bring it back there.";
 pub const WHOLE_ON_TABLETS: &str = "A tablet or a phone often shows such a file and does no sums in it (from memory). There, open this page from its web address once, before you go, and put it on the home screen.";
 pub const SAVE_WHOLE: &str = "Save the whole workbox as one file";
 pub const GATHERING: &str = "Gathering everything…";

@@ -1,6 +1,7 @@
 //! The words around every tool: headings, buttons, and what may be said about the storage.
 
 use super::intl::fill_pattern_with;
+use loopwright::tables::Certainty;
 
 pub const NAME: &str = "Loopwright";
 pub const HOME: &str = "All tools";
@@ -152,6 +153,17 @@ pub const SOME_FORGET: &str = "Some browsers clear what pages store after seven 
 
 pub const PRACTICE: &str = "common practice, no source";
 
+/// How sure a value is, beside it.
+pub const fn certainty(certainty: Certainty) -> &'static str {
+    match certainty {
+        Certainty::Read => "read in its source",
+        Certainty::Quoted => "as others quote it; the source itself was not read",
+        Certainty::FromMemory => "from memory",
+        Certainty::Practice => PRACTICE,
+        Certainty::Computed => "worked out",
+    }
+}
+
 /// In an empty field: what may be typed there.
 pub fn example(typed: &str) -> String {
     fill_pattern_with("e.g. @", &[], &[typed])
@@ -160,7 +172,53 @@ pub const STILL: &str = "An empty field of the question is still to be filled.";
 
 #[cfg(test)]
 mod tests {
+    use super::super::{regauge, sizing, spacing, tail, yarn};
     use super::*;
+    use loopwright::tables::{Source, Taken};
+    use loopwright::units::Gauge;
+    use loopwright::yarn::{Question, Swatch};
+    use std::collections::HashSet;
+
+    #[test]
+    fn every_mark_has_words_of_its_own() {
+        let marks = [
+            Certainty::Read,
+            Certainty::Quoted,
+            Certainty::FromMemory,
+            Certainty::Practice,
+            Certainty::Computed,
+        ];
+        assert_eq!(
+            marks.map(certainty).into_iter().collect::<HashSet<_>>().len(),
+            marks.len()
+        );
+    }
+
+    /// A mark that changes in its table changes on the page, or this fails.
+    #[test]
+    fn what_a_tool_says_of_its_source_is_the_mark_of_the_table() {
+        let gauge = Gauge::of(21, Gauge::TEN_CM);
+        let by_stitches = yarn::source(&Question::about(Vec::new(), Swatch::stockinette(gauge, gauge)));
+        let said = [
+            (regauge::SOURCE, Taken::LoopLength),
+            (by_stitches, Taken::LoopConstants),
+            (spacing::SOURCE, Taken::MostEven),
+            (sizing::SOURCE, Taken::FitsInInches),
+            (sizing::SOURCE, Taken::FitsBySign),
+            (sizing::HOW_SOURCE, Taken::Tape),
+            (tail::SOURCE, Taken::Wraps),
+        ];
+        for (sentence, taken) in said {
+            let sources: Vec<Source> = taken.marks().into_iter().map(|(_, source)| source).collect();
+            let mark = match Source::least_sure(&sources) {
+                Certainty::Read => "read in",
+                Certainty::Quoted => "quote",
+                Certainty::FromMemory => "from memory",
+                Certainty::Practice | Certainty::Computed => "no source",
+            };
+            assert!(sentence.contains(mark), "{taken:?}: {sentence}");
+        }
+    }
 
     #[test]
     fn an_older_answer_says_which_numbers_it_is_for() {
