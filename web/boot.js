@@ -20,12 +20,33 @@ const tell = (what, detail) => window.dispatchEvent(new CustomEvent(`loopwright:
 // A page that is one file is copied from how it stood before the app drew anything.
 const wholePage = document.getElementById("loopwright-wasm") && document.documentElement.cloneNode(true);
 
+// ---- Trusted Types --------------------------------------------------------------------------------------------
+
+// Where a browser knows them, the page's policy (CSP) lets no text become a script, the address of one or a piece of page, and
+// lets one policy of Trusted Types be made, by this name. It is made here, so that nobody else makes it, and whatever it is
+// asked for it lets through the worker's address alone.
+const WORKER = "./sw.js";
+const worker = trusted()?.createScriptURL("") ?? WORKER;
+
+function trusted() {
+  try {
+    return window.trustedTypes?.createPolicy("loopwright", { createScriptURL: () => WORKER });
+  } catch (reason) {
+    // A host's header may forbid it. Then the page is not kept for offline use, and works.
+    console.warn("No Trusted Types:", reason);
+  }
+}
+
 // ---- Start ----------------------------------------------------------------------------------------------------
 
-// A Rust panic ends in a trap, a RuntimeError: from then on the app's memory cannot be trusted.
+// A Rust panic ends in a trap, a RuntimeError. What a function of the browser throws into the app, or the glue itself, goes
+// through the app's functions, and none of them comes to its end. From then on the app's memory cannot be trusted.
 const isTrap = (reason) => typeof WebAssembly === "object" && reason instanceof WebAssembly.RuntimeError;
-window.addEventListener("error", (event) => isTrap(event.error) && recover());
-window.addEventListener("unhandledrejection", (event) => isTrap(event.reason) && recover());
+// All engines call the functions of a WebAssembly so where an error says whence it came.
+const wentThroughTheApp = (reason) => /wasm-function/.test(reason?.stack);
+const hasStopped = (reason) => isTrap(reason) || wentThroughTheApp(reason);
+window.addEventListener("error", (event) => hasStopped(event.error) && recover());
+window.addEventListener("unhandledrejection", (event) => hasStopped(event.reason) && recover());
 
 import("./loopwright-app.js")
   // The page has asked for the program already (index.html).
@@ -129,45 +150,68 @@ function speakWithHost() {
 
 let recovering = false;
 
+// The version of the database that the app knows (store/idb.rs).
+const DATABASE_VERSION = 1;
+
 function recover() {
   if (recovering) return;
   recovering = true;
-  const text = document.getElementById("recover-text");
   document.getElementById("app").hidden = true;
   document.getElementById("recover").hidden = false;
+  // A page that is one file has nothing to fetch, and not the script that fetches it.
+  const openAgain = window.loopwrightOpenAgain ?? (() => location.reload());
   document.getElementById("recover-reload").addEventListener("click", openAgain);
+  const text = document.getElementById("recover-text");
   document.getElementById("recover-copy").addEventListener("click", () => copy(text));
-  stored().then(
-    (entries) => { text.value = entries.length ? entries.join("\n") : "Nothing is stored yet."; },
-    (reason) => { text.value = `The storage could not be read: ${reason}`; },
-  );
+  tellWhatIsStored();
 }
 
-// Past what is cached: WebKit answers a preload link with what it kept of the visit before, even with half a file. What the
-// frames of a page keep for each other goes as well.
-async function openAgain() {
-  const links = [...document.querySelectorAll("link[rel$=preload], link[rel=program]")];
-  const anew = { cache: "reload", signal: AbortSignal.timeout(PATIENCE) };
-  const fetched = links.map((link) => fetch(link.href, anew).then((answer) => answer.arrayBuffer()));
-  const forgotten = (async () => caches.delete("loopwright-frames"))();
-  await Promise.allSettled([...fetched, forgotten]);
-  location.reload();
+// What was found decides what is said of it, and what was not found is not claimed.
+async function tellWhatIsStored() {
+  const silence = setTimeout(say, PATIENCE, "silent", []);
+  try {
+    const { version, records } = await stored();
+    if (version <= DATABASE_VERSION) say(records.length ? "something" : "nothing", records);
+    else say(records.length ? "newer" : "newer-only", records);
+  } catch (reason) {
+    document.getElementById("recover-why").textContent = reason;
+    say("unread", []);
+  }
+  clearTimeout(silence);
 }
 
-// The entries of the app's log, oldest first, read without the app.
+// The sentences stand in the page.
+function say(found, records) {
+  for (const sentence of document.querySelectorAll("[data-found]")) sentence.hidden = sentence.dataset.found !== found;
+  document.getElementById("recover-stored").hidden = records.length === 0;
+  document.getElementById("recover-text").value = records.map(asText).join("\n");
+}
+
+// A record is text, as the app writes it; whatever else stands there is shown as well as it goes.
+function asText(record) {
+  try {
+    return typeof record === "string" ? record : JSON.stringify(record) ?? String(record);
+  } catch {
+    return String(record);
+  }
+}
+
+// The version of the database, and the records of the app's log, oldest first, read without the app.
 function stored() {
   return new Promise((resolve, reject) => {
     const opening = indexedDB.open("loopwright");
     // Only called when there is no database. It must not be made here, or the app would find an empty one.
     opening.onupgradeneeded = () => opening.transaction.abort();
-    opening.onerror = () => (opening.error?.name === "AbortError" ? resolve([]) : reject(opening.error));
+    const nothing = { version: 0, records: [] };
+    opening.onerror = () => (opening.error?.name === "AbortError" ? resolve(nothing) : reject(opening.error));
     opening.onsuccess = () => {
       const database = opening.result;
       // A newer version in another window must be able to rebuild it while this screen is shown.
       database.onversionchange = () => database.close();
-      if (!database.objectStoreNames.contains("log")) return resolve([]);
+      const { version } = database;
+      if (!database.objectStoreNames.contains("log")) return resolve({ version, records: [] });
       const reading = database.transaction("log").objectStore("log").getAll();
-      reading.onsuccess = () => resolve(reading.result.map(String));
+      reading.onsuccess = () => resolve({ version, records: reading.result });
       reading.onerror = () => reject(reading.error);
     };
   });
@@ -195,16 +239,18 @@ window.addEventListener("loopwright:copy", async () => {
 
 // ---- Offline and update ---------------------------------------------------------------------------------------
 
-// A framed page is a guest and keeps nothing; a page opened from a disk is there already.
+// A framed page is a guest and keeps nothing; a page that is one file has no worker beside it, wherever it lies.
 function mayKeep() {
-  return "serviceWorker" in navigator && window.isSecureContext && window.top === window && location.protocol !== "file:";
+  const isGuest = window.top !== window;
+  const isFile = wholePage || location.protocol === "file:";
+  return "serviceWorker" in navigator && window.isSecureContext && !isGuest && !isFile;
 }
 
 async function keepForOffline() {
   if (!mayKeep()) return;
   try {
     // Asked for past the HTTP cache, so that no host's settings can hold back a new version.
-    const registration = await navigator.serviceWorker.register("./sw.js", { updateViaCache: "none" });
+    const registration = await navigator.serviceWorker.register(worker, { updateViaCache: "none" });
     watchForUpdates(registration);
     await navigator.serviceWorker.ready;
     page.offline = "ready";

@@ -9,9 +9,7 @@
 const WASM = "loopwright-wasm";
 
 export async function assemble() {
-  const page = new DOMParser().parseFromString(await text("./"), "text/html").documentElement;
-  // In a document a style would be held to this page's policy, which does not know it.
-  page.remove();
+  const page = await parsed("./");
   const linked = (which) => page.querySelector(which).getAttribute("href");
   const glue = linked("link[rel=modulepreload]");
   const wasm = await packed(linked("link[rel=program]"));
@@ -96,6 +94,8 @@ async function enforce(page) {
     "img-src data:",
     "base-uri 'none'",
     "form-action 'none'",
+    "require-trusted-types-for 'script'",
+    "trusted-types loopwright",
   ];
   const policy = page.querySelector("meta[http-equiv=Content-Security-Policy]");
   policy.setAttribute("content", rules.join("; "));
@@ -136,9 +136,27 @@ function base64(blob) {
   });
 }
 
+// The page at an address, outside of any document: in one a style would be held to this page's policy, which does not know it.
+// The browser parses what it fetched itself; of a text it would want to know who trusts it (Trusted Types).
+function parsed(address) {
+  return new Promise((resolve, reject) => {
+    const request = new XMLHttpRequest();
+    request.open("GET", address);
+    request.responseType = "document";
+    request.onload = () => {
+      const page = request.status === 200 && request.responseXML?.documentElement;
+      if (!page) return reject(new Error(`${address} is no page (status ${request.status})`));
+      page.remove();
+      resolve(page);
+    };
+    request.onerror = () => reject(new Error(`${address} does not come`));
+    request.send();
+  });
+}
+
 function element(page, name, content, attributes) {
   const made = page.ownerDocument.createElement(name);
   for (const [attribute, value] of Object.entries(attributes)) made.setAttribute(attribute, value);
-  made.textContent = content;
+  made.append(content);
   return made;
 }

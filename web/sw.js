@@ -62,7 +62,9 @@ async function takeOver() {
   await self.clients.claim();
 }
 
-// From our one cache; what is not in it comes from the network; a page that cannot be had is the app itself.
+// From our one cache; what is not in it comes from the network. In place of a page that cannot be had the app opens, at its
+// own address: it names its files from there, and from deeper down would find none. The browser keeps what stands behind
+// the `#`.
 async function answer(request) {
   const cache = await caches.open(NAME);
   const kept = await cache.match(entry(request), { ignoreSearch: true, ignoreVary: true });
@@ -70,8 +72,8 @@ async function answer(request) {
   try {
     return await fetch(request);
   } catch (reason) {
-    const app = request.mode === "navigate" && (await cache.match("./"));
-    if (app) return app;
+    const isPage = request.mode === "navigate" && (await cache.match("./"));
+    if (isPage) return Response.redirect(self.registration.scope);
     throw reason;
   }
 }

@@ -6,12 +6,13 @@ use crate::{
     server::WAYS,
     stage::Stage,
 };
-use anyhow::{Result, ensure};
+use anyhow::{Context, Result, ensure};
 
-const SHOWN: &str = "!document.getElementById('recover').hidden";
+/// The recover screen is shown.
+pub const SHOWN: &str = "!document.getElementById('recover').hidden";
 
 /// From now on no element can be made, so that the app panics when it draws the next page.
-const PANIC: &str = "
+pub const PANIC: &str = "
     document.createElement = document.createElementNS = Node.prototype.cloneNode = () => { throw new Error('no more'); };
     location.hash = '#/about';";
 
@@ -27,7 +28,7 @@ pub async fn a_first_visit_that_breaks_says_so(stage: &mut Stage) -> Result<()> 
             stage.browser.leave().await?;
             stage.browser.driver.goto(stage.at("#/spacing")).await?;
             stage.browser.until(SHOWN).await?;
-            says_what_happened(stage).await?;
+            says_what_happened(stage, "nothing").await?;
         }
     }
     stage.server.mend();
@@ -48,7 +49,7 @@ pub async fn an_app_that_stops_shows_what_she_typed(stage: &mut Stage) -> Result
     stage.until_kept().await?;
     stage.browser.run(PANIC).await?;
     stage.browser.until(SHOWN).await?;
-    says_what_happened(stage).await?;
+    says_what_happened(stage, "something").await?;
     stage
         .browser
         .until("document.getElementById('recover-text').value.includes('132')")
@@ -65,13 +66,16 @@ pub async fn an_app_that_stops_shows_what_she_typed(stage: &mut Stage) -> Result
     stands(&stage.browser, "132", "16").await
 }
 
-async fn says_what_happened(stage: &Stage) -> Result<()> {
+/// It says that it stopped, and what it found of what is stored, in one sentence.
+pub async fn says_what_happened(stage: &Stage, found: &str) -> Result<()> {
     let browser = &stage.browser;
     ensure!(!browser.shows("#app").await?, "a dead app is still shown");
-    for part in ["#recover h1", "#recover p", "#recover-reload", "#recover-copy"] {
+    for part in ["#recover h1", "#recover p", "#recover-reload"] {
         ensure!(!browser.text(part).await?.is_empty(), "{part} says nothing");
     }
+    let said = "[...document.querySelectorAll('[data-found]')].filter(({ hidden }) => !hidden).map(({ dataset }) => dataset.found)";
     browser
-        .until("document.getElementById('recover-text').value.length > 0")
+        .until(&format!("({said}).join() === {found:?}"))
         .await
+        .with_context(|| format!("it does not say that {found} was found"))
 }

@@ -83,7 +83,8 @@ pub async fn a_folder_of_a_host_will_do(stage: &mut Stage) -> Result<()> {
     works_out(&stage.browser, 132, 116).await
 }
 
-/// Once loaded, the page asks for nothing more, of its own server or any other.
+/// Once everything is on the machine nothing is asked while she works, of the page's own server or any other. When it looks for
+/// a newer version is shown in `update.rs`.
 pub async fn nothing_leaves_the_page_while_she_works(stage: &mut Stage) -> Result<()> {
     const LOADED: &str = "return performance.getEntriesByType('resource').map((entry) => entry.name)";
     stage.open_and_keep("").await?;

@@ -186,16 +186,26 @@ fn too_small(usual: &[Size], large: &[Size]) -> Vec<String> {
 
 /// Whoever finds nothing must be able to find something.
 async fn finds_words_that_run_into_each_other(stage: &Stage) -> Result<()> {
-    const SPOIL: &str = "document.querySelector('main').insertAdjacentHTML('beforeend',
-        '<svg id=\"wrong\" viewBox=\"0 0 90 20\"><text y=\"15\">one</text><text x=\"9\" y=\"15\">two</text></svg>')";
+    const SPOIL: &str = "const add = (place, name, attributes, text = '') => {
+            const made = document.createElementNS('http://www.w3.org/2000/svg', name);
+            for (const [attribute, value] of Object.entries(attributes)) made.setAttribute(attribute, value);
+            made.append(text);
+            place.append(made);
+            return made;
+        };
+        const wrong = add(document.querySelector('main'), 'svg', { id: 'wrong', viewBox: '0 0 90 20' });
+        add(wrong, 'text', { y: 15 }, 'one');
+        add(wrong, 'text', { x: 9, y: 15 }, 'two');";
     let browser = &stage.browser;
     browser.run(SPOIL).await?;
     let found = browser.run(OVERLAPS).await?;
     ensure!(found != json!([]), "words that run into each other are not found");
     browser.run("document.getElementById('wrong').remove()").await?;
-    const BREAK: &str = "document.querySelector('main').insertAdjacentHTML('beforeend',
-        '<p id=\"wrong\">seven hundred</p>');
-        wrong.style.cssText = 'inline-size: 6em; word-break: break-all'";
+    const BREAK: &str = "const wrong = document.createElement('p');
+        wrong.id = 'wrong';
+        wrong.append('seven hundred');
+        wrong.style.cssText = 'inline-size: 6em; word-break: break-all';
+        document.querySelector('main').append(wrong);";
     browser.run(BREAK).await?;
     let found = browser.run(BROKEN).await?;
     ensure!(found != json!([]), "a word broken in its middle is not found");

@@ -47,6 +47,7 @@ mod sizing;
 mod snapshot;
 mod stage;
 mod stairs;
+mod start;
 mod states;
 mod steps;
 mod still;
@@ -141,8 +142,16 @@ scenarios! {
         update::another_window_is_not_pulled_along,
         update::a_release_with_plain_names_goes_on_and_is_followed,
         update::a_broken_update_changes_nothing,
+        update::only_the_pages_own_address_is_asked_for_a_newer_version,
         broken::a_first_visit_that_breaks_says_so,
         broken::an_app_that_stops_shows_what_she_typed,
+        start::a_page_without_its_script_says_what_to_do,
+        start::a_page_that_waits_for_ever_says_what_to_do,
+        start::a_page_whose_scripts_are_forbidden_says_what_to_do,
+        start::without_a_network_a_deeper_address_opens_the_page,
+        start::an_error_in_the_glue_shows_what_is_stored,
+        start::a_page_that_stops_says_what_it_found,
+        start::a_page_in_one_file_says_what_is_so_of_a_file,
         fields::nothing_she_types_is_changed_or_answered_wrongly,
         fields::the_nearest_numbers_are_a_tap_away,
         next::a_count_is_carried_from_tool_to_tool,
@@ -205,6 +214,8 @@ scenarios! {
         embed::a_frame_kept_apart_says_which_header_is_missing,
         embed::a_frame_kept_apart_says_what_a_header_forbids,
         policy::the_page_loads_from_its_own_address_only,
+        policy::text_becomes_a_script_nowhere,
+        policy::an_element_computes_on_a_page_that_trusts_no_text,
         shared::frames_keep_one_program_for_each_other,
         shared::a_frame_does_not_wait_for_another_for_ever,
         channel::a_page_hears_answers_and_asks,

@@ -10,6 +10,7 @@ use std::{
         atomic::{AtomicBool, Ordering},
     },
     thread::{self, JoinHandle},
+    time::Duration,
 };
 use xtask::{
     csp, http, names,
@@ -27,9 +28,13 @@ pub enum Spoil {
     Page,
     /// Half of it comes.
     Half,
+    /// It comes under the type of plain text.
+    Plain,
+    /// The connection stays open, and nothing comes until all is mended.
+    Never,
 }
 
-/// All the ways.
+/// All the ways in which something goes wrong at once with any file.
 pub const WAYS: [Spoil; 4] = [Spoil::NoAnswer, Spoil::Missing, Spoil::Page, Spoil::Half];
 
 /// Serves until it is stopped or dropped.
@@ -161,6 +166,21 @@ impl Shared {
     fn state(&self) -> MutexGuard<'_, State> {
         self.state.lock().unwrap_or_else(PoisonError::into_inner)
     }
+
+    /// Whether nothing may come for this path now.
+    fn never_answers(&self, path: &str) -> bool {
+        let state = self.state();
+        let spoiled = path
+            .strip_prefix(&state.mount)
+            .and_then(|inside| state.spoiled_as(inside));
+        spoiled == Some(Spoil::Never) && !self.stopped.load(Ordering::SeqCst)
+    }
+}
+
+impl State {
+    fn spoiled_as(&self, inside: &str) -> Option<Spoil> {
+        self.spoiled.get(&names::without_hash(inside)).copied()
+    }
 }
 
 fn accept(listener: &TcpListener, shared: &Arc<Shared>) {
@@ -184,16 +204,19 @@ fn accept(listener: &TcpListener, shared: &Arc<Shared>) {
 
 /// The answer for a path as asked; `None` where none is given.
 fn answer(shared: &Shared, asked: &str) -> Option<Response> {
-    let mut state = shared.state();
-    state.asked.push(asked.to_owned());
     let path = asked.split(['?', '#']).next().unwrap_or_default();
+    shared.state().asked.push(asked.to_owned());
+    while shared.never_answers(path) {
+        thread::sleep(Duration::from_millis(50));
+    }
+    let state = shared.state();
     if let Some(html) = state.pages.get(path) {
         return Some(page(html));
     }
     let Some(inside) = path.strip_prefix(&state.mount) else {
         return Some(missing());
     };
-    let spoiled = state.spoiled.get(&names::without_hash(inside)).copied();
+    let spoiled = state.spoiled_as(inside);
     let mut response = site::respond(&state.root, &format!("/{inside}"));
     if !state.gives_leave {
         let gives_leave = |name: &str| name == "Access-Control-Allow-Origin" || name == "Cross-Origin-Resource-Policy";
@@ -215,9 +238,16 @@ fn answer(shared: &Shared, asked: &str) -> Option<Response> {
             return Some(page("<!doctype html><title>Sign in</title><p>Room number?"));
         }
         Some(Spoil::Half) => response.body.truncate(response.body.len() / 2),
-        None => {}
+        Some(Spoil::Plain) => be_plain(&mut response),
+        Some(Spoil::Never) | None => {}
     }
     Some(response)
+}
+
+fn be_plain(response: &mut Response) {
+    for (_, value) in response.headers.iter_mut().filter(|(name, _)| name == "Content-Type") {
+        "text/plain; charset=utf-8".clone_into(value);
+    }
 }
 
 fn page(html: &str) -> Response {

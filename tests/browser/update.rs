@@ -12,7 +12,7 @@ use anyhow::{Result, ensure};
 use loopwright_tests::drive::PATIENCE;
 use serde_json::json;
 use std::path::PathBuf;
-use xtask::yardstick::Patience;
+use xtask::{files, yardstick::Patience};
 
 /// The banner that asks.
 const BANNER: &str = "aside.update";
@@ -187,6 +187,43 @@ pub async fn a_broken_update_changes_nothing(stage: &mut Stage) -> Result<()> {
     stage.browser.reload().await?;
     runs(stage, "second").await?;
     works_out(&stage.browser, 132, 116).await
+}
+
+/// About says what the page asks for once it is loaded: its own files and a newer version, at its own address. That is what the
+/// server is asked for.
+pub async fn only_the_pages_own_address_is_asked_for_a_newer_version(stage: &mut Stage) -> Result<()> {
+    let [first, second] = editions(stage)?;
+    stage.server.serve(&first);
+    stage.open_and_keep("#/spacing").await?;
+    // Where something was begun, a newer version waits.
+    fill(&stage.browser, "132", "16").await?;
+    stage.browser.go("#/about").await?;
+    let about = stage.browser.text("main").await?;
+    let says = "the page asks its own address for its files and for a newer version, and nothing else";
+    ensure!(about.contains(says), "about says: {about}");
+    let before = stage.server.asked().len();
+    expect(&look_once(stage).await?, &[NOTHING])?;
+    let asked = stage.server.asked().split_off(before);
+    ensure!(
+        asked.iter().all(|path| path == "/sw.js"),
+        "asked for a newer version: {asked:?}"
+    );
+    stage.server.serve(&second);
+    expect(&look_for_one(stage).await?, &["installed"])?;
+    let listed: Vec<String> = files::read(&second)?
+        .into_keys()
+        .map(|path| format!("/{path}"))
+        .collect();
+    let asked = stage.server.asked().split_off(before);
+    let strange: Vec<_> = asked
+        .iter()
+        .filter(|path| *path != "/" && !listed.contains(path))
+        .collect();
+    ensure!(strange.is_empty(), "asked for what is no file of the page: {strange:?}");
+    let loaded = "performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => !name.startsWith(location.origin))";
+    let elsewhere = stage.browser.look_up(loaded).await?;
+    ensure!(elsewhere == json!([]), "asked elsewhere: {elsewhere}");
+    Ok(())
 }
 
 fn editions(stage: &Stage) -> Result<[PathBuf; 2]> {

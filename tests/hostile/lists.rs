@@ -1,6 +1,6 @@
 //! Texts against the reader of printed lists: pieces of lists put together badly, random ones, and huge ones.
 
-use crate::account::every_number_is_used_or_pointed_at as account;
+use crate::readers::lists::every_number_is_used_or_pointed_at as account;
 use loopwright::bounds::Bounds;
 use loopwright::sizing::{read_counts, read_sizes};
 use loopwright::units::LengthUnit;

@@ -7,6 +7,8 @@ mod drawing;
 mod form;
 mod frame;
 mod knit;
+#[cfg(test)]
+mod made_up;
 mod offline;
 mod one_file;
 mod page;

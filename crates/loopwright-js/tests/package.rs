@@ -154,10 +154,11 @@ fn a_bundle_has_the_webassembly_beside_it() {
     node(&place, &["bundled.mjs"]);
 }
 
-/// A page with the policy that the README says is needed, and no more.
+/// A page with the policy that the README says is needed, and no more; it trusts no policy of Trusted Types.
 const PAGE: &str = "<!doctype html><html lang=\"en\"><meta charset=\"utf-8\"><title>Asked</title>
 <meta http-equiv=\"Content-Security-Policy\"
-  content=\"default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'; img-src data:\">
+  content=\"default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'; img-src data:;
+    require-trusted-types-for 'script'; trusted-types 'none'\">
 <link rel=\"icon\" href=\"data:,\">
 <script type=\"module\" src=\"page.js\"></script>
 ";

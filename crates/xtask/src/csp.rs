@@ -36,8 +36,13 @@ pub fn policy(html: &str, sources: Sources) -> String {
         rules.extend(["connect-src", "frame-src", "manifest-src", "worker-src"].map(|name| rule(name, &[own])));
     }
     rules.extend(["base-uri 'none'".to_owned(), "form-action 'none'".to_owned()]);
+    rules.push("require-trusted-types-for 'script'".to_owned());
+    rules.push(rule("trusted-types", &[TRUSTED]));
     rules.join("; ")
 }
+
+/// The one policy of Trusted Types, which `web/boot.js` makes.
+const TRUSTED: &str = "loopwright";
 
 /// The page with its policy written as the first thing after the character set, before anything it governs, in place of
 /// one that it may have from an earlier build.
@@ -119,6 +124,20 @@ mod tests {
     fn a_page_in_one_file_may_load_nothing() {
         let policy = policy(PAGE, Sources::Nowhere);
         assert!(!policy.contains(OWN) && !policy.contains("connect-src"), "{policy}");
+    }
+
+    #[test]
+    fn text_becomes_a_script_nowhere_but_by_the_pages_own_policy() {
+        for sources in [Sources::OwnFolder, Sources::Nowhere] {
+            let policy = policy(PAGE, sources);
+            assert!(
+                policy.ends_with("require-trusted-types-for 'script'; trusted-types loopwright"),
+                "{policy}"
+            );
+        }
+        let boot = std::fs::read_to_string(crate::house::root().join("web/boot.js")).unwrap();
+        assert_eq!(boot.matches("createPolicy(").count(), 1);
+        assert!(boot.contains(&format!("createPolicy(\"{TRUSTED}\", ")));
     }
 
     #[test]

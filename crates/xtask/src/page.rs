@@ -105,18 +105,21 @@ pub fn gather(web: &Path) -> Result<Files> {
     }
     lighten(&mut files)?;
     changes.extend(gone.into_iter().map(|range| (whole_line(&html, range), String::new())));
-    let html = lighten_scripts(&replaced(&html, changes))?;
+    let html = lighten_inline(&replaced(&html, changes))?;
     files.insert("index.html".to_owned(), html.into_bytes());
     Ok(files)
 }
 
-/// Nor is what the scripts say that stand in the page.
-fn lighten_scripts(html: &str) -> Result<String> {
-    let scripts = elements(html, "script").into_iter();
-    let inline = scripts.filter(|script| !script.content.is_empty());
-    let light = inline.map(|script| {
-        let text = glue::without_comments(&html[script.content.clone()])?;
-        Ok((script.content, text))
+/// Nor is what those say that stand in the page.
+fn lighten_inline(html: &str) -> Result<String> {
+    let found = ["script", "style"].map(|name| elements(html, name));
+    let inline = found
+        .into_iter()
+        .flatten()
+        .filter(|element| !element.content.is_empty());
+    let light = inline.map(|element| {
+        let text = glue::without_comments(&html[element.content.clone()])?;
+        Ok((element.content, text))
     });
     Ok(replaced(html, light.collect::<Result<_>>()?))
 }
@@ -230,6 +233,33 @@ mod tests {
         let html = "<head>\n  <link a>\n  <link b> <p>\n</head>";
         let ranges = elements(html, "link").into_iter().map(|link| link.range).collect();
         assert_eq!(without(html, ranges), "<head>\n   <p>\n</head>");
+    }
+
+    #[test]
+    fn what_stands_in_the_page_says_nothing_to_its_readers_either() {
+        let html = "<style>\n  /* why */\n  a {}\n</style><script>\n// why\nf();\n</script>";
+        assert_eq!(
+            lighten_inline(html).unwrap(),
+            "<style>a {}\n</style><script>f();\n</script>"
+        );
+    }
+
+    #[test]
+    fn the_recover_screen_knows_the_database_as_the_app_does() {
+        let read = |path: &str| fs::read_to_string(crate::house::root().join(path)).unwrap();
+        let (app, boot) = (read("crates/loopwright-app/src/store/idb.rs"), read("web/boot.js"));
+        let number = |text: &str, before: &str| {
+            let (_, after) = text.split_once(before).unwrap();
+            after.split(';').next().unwrap().to_owned()
+        };
+        assert_eq!(
+            number(&boot, "const DATABASE_VERSION = "),
+            number(&app, "const VERSION: u32 = ")
+        );
+        assert!(
+            app.contains("const DATABASE: &str = \"loopwright\";") && boot.contains("indexedDB.open(\"loopwright\")")
+        );
+        assert!(app.contains("const LOG: &str = \"log\";") && boot.contains(".objectStore(\"log\")"));
     }
 
     #[test]

@@ -4,7 +4,7 @@
 
 use libfuzzer_sys::fuzz_target;
 
-#[path = "../../hostile/account.rs"]
-mod account;
+#[path = "../readers/mod.rs"]
+mod readers;
 
-fuzz_target!(|text: &str| account::every_number_is_used_or_pointed_at(text));
+fuzz_target!(|text: &str| readers::read("printed_lists", text));

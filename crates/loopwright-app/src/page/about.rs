@@ -40,7 +40,7 @@ pub fn about(desk: &Desk, offline_ready: bool) -> Html {
         says_so(without_network(offline_ready)),
         heading(words::WHOLE),
         says_so(words::WHOLE_TEXT),
-        says_so(words::WHOLE_ON_TABLETS),
+        says_so(on_tablets()),
         html! { <WholeWorkbox /> },
         heading(words::LIGHT),
         element("div", "line", vec![light]),
@@ -72,6 +72,15 @@ fn without_network(offline_ready: bool) -> &'static str {
         words::OFFLINE_READY
     } else {
         words::OFFLINE_NOT
+    }
+}
+
+/// What to do where a file is shown and does no sums. A file has no address to open it from.
+fn on_tablets() -> &'static str {
+    if one_file::is_opened() {
+        words::WHOLE_ON_TABLETS_IN_FILE
+    } else {
+        words::WHOLE_ON_TABLETS
     }
 }
 

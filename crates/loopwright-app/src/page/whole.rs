@@ -34,6 +34,7 @@ pub fn WholeWorkbox() -> Html {
         Stage::Idle => String::new(),
         Stage::Gathering => words::GATHERING.into(),
         Stage::Done(Ok(name)) => words::whole_saved(name),
+        Stage::Done(Err(_)) if one_file::is_opened() => words::WHOLE_NOT_MADE_IN_FILE.into(),
         Stage::Done(Err(_)) => words::WHOLE_NOT_MADE.into(),
     };
     list(vec![

@@ -41,9 +41,12 @@ pub const STORED_IN_FILE: &str = "This page is one file, and it asks nobody for 
 pub const WHOLE: &str = "Take the workbox along";
 pub const WHOLE_TEXT: &str = "For a place without the internet the whole workbox fits into one file, with every tool, for a stick or a mail. On a computer you open it in a browser of today. What you have typed stays here; to have that there too, save a copy as well and bring it back there.";
 pub const WHOLE_ON_TABLETS: &str = "A tablet or a phone often shows such a file and does no sums in it (from memory). There, open this page from its web address once, before you go, and put it on the home screen.";
+pub const WHOLE_ON_TABLETS_IN_FILE: &str = "A tablet or a phone often shows such a file and does no sums in it (from memory). There, open the site that this file was saved from instead, once, before you go, and put it on the home screen.";
 pub const SAVE_WHOLE: &str = "Save the whole workbox as one file";
 pub const GATHERING: &str = "Gathering everything…";
 pub const WHOLE_NOT_MADE: &str = "The file could not be made. Open the page from its https address once more, with the internet, and try again; or use another browser.";
+pub const WHOLE_NOT_MADE_IN_FILE: &str =
+    "The copy could not be made. Copy the file that you opened, where it lies: it is the whole workbox.";
 
 /// After the page was handed over as one file.
 pub fn whole_saved(name: &str) -> String {

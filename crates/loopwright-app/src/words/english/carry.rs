@@ -14,7 +14,7 @@ pub const SCAN_TOOL: &str = "Whoever points a camera at this has the tool as it 
 pub const SCAN_PROJECT: &str = "Whoever points a camera at this can look at the project, and keep it.";
 pub const TOOL_PICTURE: &str = "QR code of the link to this tool with its numbers. The same link is written below.";
 pub const PROJECT_PICTURE: &str = "QR code of the link to this project. The same link is written below.";
-pub const ON_THIS_DISK: &str = "This page is a file on this computer, so its link opens nowhere else. Open the page from its web address, and the picture appears here.";
+pub const ON_THIS_DISK: &str = "This page is a file on this computer, so its link opens nowhere else. Where Loopwright is opened from the web, the picture appears here.";
 pub const TOOL_TOO_LONG: &str =
     "With all that is typed here the link is too long for a picture that a phone could read. Copy the link instead.";
 pub const PROJECT_TOO_LONG: &str =

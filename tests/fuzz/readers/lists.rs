@@ -1,5 +1,4 @@
-//! That no list drops a number, asserted of any text: every sign that says a number is used, or is pointed at. The fuzz
-//! target of `tests/fuzz` asserts the same of the texts that it makes up.
+//! Printed lists: no list drops a number. Every sign of a text that says a number is used, or is pointed at.
 
 use loopwright::bounds::Bounds;
 use loopwright::cords::read_list;
