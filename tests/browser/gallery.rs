@@ -101,7 +101,7 @@ async fn finds_what_is_wrong(look: &Look<'_>) -> Result<()> {
 /// The states that the gallery lists, and the other pages.
 async fn pages(stage: &Stage) -> Result<Vec<String>> {
     let states = states::named(stage).await?.into_iter().map(|state| state.page);
-    let others = ["#/", "#/about", "#/gallery", "#/spacing"].map(str::to_owned);
+    let others = ["#/", "#/about", "#/about/links", "#/gallery", "#/spacing"].map(str::to_owned);
     let embedded = ["#/embed/spacing?stitches=132&amount=16".to_owned()];
     Ok(others.into_iter().chain(states).chain(embedded).collect())
 }

@@ -52,6 +52,7 @@ mod states;
 mod steps;
 mod still;
 mod storage;
+mod strange;
 mod strangers;
 mod swatch;
 mod tail;
@@ -180,6 +181,14 @@ scenarios! {
         link::a_link_brings_its_fields_and_takes_nothing_away,
         link::a_copied_link_opens_to_the_same,
         link::an_address_without_a_page_says_so,
+        strange::a_unit_in_a_link_is_read_or_said,
+        strange::a_choice_that_is_none_is_said_and_kept,
+        strange::what_a_link_says_in_vain_is_counted,
+        strange::a_copy_that_is_not_ours_is_refused,
+        strange::a_silent_clipboard_is_said_after_a_second,
+        strange::no_quoted_text_is_wider_than_a_phone,
+        strange::every_nonsense_address_is_a_page_with_a_sentence,
+        strange::the_page_about_links_lists_every_tool,
         tracks::two_shapings_at_once_are_added_up,
         tracks::the_whole_piece_is_added_up,
         tracks::parts_move_with_their_steps,

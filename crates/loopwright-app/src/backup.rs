@@ -1,9 +1,12 @@
 //! A copy to keep elsewhere, and bringing one back: one JSON file, `{"loopwright": 1, "sheets": {...}}`.
 //!
 //! A copy is laid over what is there like a link is, so that each sheet can be put back. Whatever is wrong with a
-//! file is a value.
+//! file is a value, and what it holds beside what this page keeps is left out and counted (`taking.rs`).
+
+mod taking;
 
 use crate::desk::{Desk, undo};
+use crate::form::taken::LeftOut;
 use crate::store::{Entry, Sheets, json};
 use gloo_timers::callback::Timeout;
 use gloo_utils::document;
@@ -18,7 +21,7 @@ pub const FILE_NAME: &str = "loopwright-backup.json";
 
 /// More than anyone types in a life.
 const MAX_BYTES: f64 = 4_000_000.0;
-const VERSION: u8 = 1;
+const VERSION: u32 = 1;
 /// Long enough for any browser to have begun the download.
 const FORGET_MS: u32 = 60_000;
 
@@ -59,16 +62,24 @@ pub fn holds(desk: &Desk) -> bool {
     SAVED.with_borrow(|saved| *saved == *desk.newest())
 }
 
-/// Lays a file's sheets on the desk; answers how many fields changed.
-pub async fn bring_back(desk: &Desk, file: &File) -> Result<usize, BackupError> {
+/// What came of a copy that was brought back.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Brought {
+    /// How many fields changed.
+    pub changed: usize,
+    /// What of the file was left out.
+    pub left_out: LeftOut,
+}
+
+/// Lays a file's sheets on the desk.
+pub async fn bring_back(desk: &Desk, file: &File) -> Result<Brought, BackupError> {
     let text = text_of(file, MAX_BYTES).await?;
-    let entries = changes(&desk.newest(), &read(&text)?);
-    let count = entries
-        .iter()
-        .filter(|entry| !undo::is_side_sheet(&entry.sheet))
-        .count();
+    let taking::Taken { sheets, left_out } = taking::take(read(&text)?);
+    let entries = changes(&desk.newest(), &sheets);
+    let changed = entries.iter().filter(|entry| !undo::is_side_sheet(&entry.sheet));
+    let changed = changed.count();
     desk.write_stored(entries);
-    Ok(count)
+    Ok(Brought { changed, left_out })
 }
 
 /// The changes that lay a copy over the desk. What the copy remembers as "before" gives way to what is there now.
@@ -91,16 +102,23 @@ fn changes(now: &Sheets, copy: &Sheets) -> Vec<Entry> {
     entries
 }
 
-fn read(text: &str) -> Result<Sheets, BackupError> {
+/// What a file would write, sheet by sheet.
+fn read(text: &str) -> Result<Vec<Entry>, BackupError> {
     let copy = JSON::parse(text).map_err(|_| BackupError::NotOurs)?;
     let version = json::get(&copy, "loopwright").and_then(|version| version.as_f64());
-    if version.ok_or(BackupError::NotOurs)? > f64::from(VERSION) {
-        return Err(BackupError::Newer);
-    }
+    check_version(version)?;
     let entries = json::get(&copy, "sheets").and_then(|sheets| json::sheets_entries(&sheets));
-    let mut sheets = Sheets::default();
-    sheets.apply_all(&entries.ok_or(BackupError::NotOurs)?);
-    Ok(sheets)
+    entries.ok_or(BackupError::NotOurs)
+}
+
+/// Of a copy from here the version is a whole number, from 1 on: one that is no number at all, such as `"1"`, was never
+/// written here.
+fn check_version(version: Option<f64>) -> Result<(), BackupError> {
+    match version.filter(|version| version.fract() == 0.0) {
+        Some(version) if version == f64::from(VERSION) => Ok(()),
+        Some(version) if version > f64::from(VERSION) => Err(BackupError::Newer),
+        Some(_) | None => Err(BackupError::NotOurs),
+    }
 }
 
 /// The text of a file; one that is longer than this is not read.
@@ -159,6 +177,19 @@ mod tests {
         let entries = changes(&sheets, &desk(copy));
         sheets.apply_all(&entries);
         sheets
+    }
+
+    #[test]
+    fn a_version_that_was_never_written_is_not_ours() {
+        assert_eq!(check_version(Some(1.0)), Ok(()));
+        for newer in [2.0, 7.0, 1e15] {
+            assert_eq!(check_version(Some(newer)), Err(BackupError::Newer), "{newer}");
+        }
+        for strange in [0.0, -0.0, -5.0, 1.5, 0.5, f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+            assert_eq!(check_version(Some(strange)), Err(BackupError::NotOurs), "{strange}");
+        }
+        // A text, nothing, or anything else that is no number.
+        assert_eq!(check_version(None), Err(BackupError::NotOurs));
     }
 
     #[test]

@@ -128,7 +128,7 @@ fn of_unit<T: Measure>(
     bounds: Bounds<T>,
     usual: Option<Bounds<T>>,
 ) -> Option<Beside> {
-    let unit = scale.as_typed(typed).unit;
+    let unit = scale.unit_beside(typed).ok()?;
     let other = scale.units().find(|other| other.unit != unit)?;
     // What is shown in another unit than it was typed in is no longer in doubt: the number is seen converted.
     let is_shown_as_typed = scale.shown(fields.settings()).unit == unit;

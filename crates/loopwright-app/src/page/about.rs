@@ -1,10 +1,11 @@
 //! What is stored and how to keep a copy of it, light and dusk, and the usual cautions.
 
 use super::light::{self, Light};
+use super::links;
 use super::storage;
 use super::units::units;
 use super::whole::WholeWorkbox;
-use crate::backup::{self, BackupError};
+use crate::backup::{self, BackupError, Brought};
 use crate::desk::{Announcement, Desk};
 use crate::one_file;
 use crate::part::plain::{button, element, link, list, status, text, text_element};
@@ -44,6 +45,7 @@ pub fn about(desk: &Desk, offline_ready: bool) -> Html {
         html! { <WholeWorkbox /> },
         heading(words::LIGHT),
         element("div", "line", vec![light]),
+        element("p", "", vec![links::way()]),
         element("p", "practice", vec![gallery]),
     ];
     element("article", "about", page)
@@ -108,7 +110,7 @@ fn copies(desk: &Desk) -> Html {
             let desk = desk.clone();
             spawn_local(async move {
                 let sentence = match backup::bring_back(&desk, &file).await {
-                    Ok(count) => words::brought_back(count),
+                    Ok(brought) => brought_back(&brought),
                     Err(why) => refused(&why).into(),
                 };
                 desk.announce(Announcement::Words(sentence));
@@ -123,6 +125,16 @@ fn copies(desk: &Desk) -> Html {
         html! { <input id="bring-back" type="file" accept="application/json,.json" onchange={bring} /> },
     ];
     list(vec![element("div", "line", ways), status(announced(desk))])
+}
+
+/// What came of a copy, and what of it was left out.
+fn brought_back(brought: &Brought) -> String {
+    let left_out = brought.left_out.of_a_copy();
+    let sentences: Vec<String> = [words::brought_back(brought.changed)]
+        .into_iter()
+        .chain(left_out)
+        .collect();
+    sentences.join(" ")
 }
 
 /// Why a copy could not be made or brought back.

@@ -17,6 +17,7 @@ pub mod yarn;
 use crate::desk::undo::become_exactly;
 use crate::store::{Entry, Fields, PROJECTS, ProjectId, SheetId, Sheets, Typed};
 use loopwright_project::{Project, stored};
+use std::collections::BTreeSet;
 
 /// The field of `projects` that says which one is open.
 const OPEN: &str = "open";
@@ -24,6 +25,11 @@ const OPEN: &str = "open";
 pub const NAME: &str = "name";
 /// The field of `project` that says how many stitches she knits in a minute.
 pub const PACE: &str = "pace";
+
+/// Whether a field of the sheet `projects` is one that this room keeps.
+pub fn keeps(field: &str) -> bool {
+    [OPEN, bringing::BROUGHT].contains(&field) || ProjectId::parse(field).is_some()
+}
 
 /// How a project stands among the others.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -127,13 +133,12 @@ pub fn copy(sheets: &Sheets, id: ProjectId, name: String) -> Vec<Entry> {
     laid_in(next_id(sheets), copied)
 }
 
-/// Forgets for good what lies on the sheets of a deleted project.
+/// Forgets for good what lies on the sheets of a deleted project, how far she was in its knitting among it.
 pub fn forget(sheets: &Sheets, id: ProjectId) -> Vec<Entry> {
-    let names = sheets.of_project(id).into_keys();
-    let forgotten = names.flat_map(|name| {
-        let stored = SheetId::within(id, &name).to_string();
-        become_exactly(sheets, &stored, &Fields::new())
-    });
+    let of_project = sheets
+        .iter()
+        .filter(|(stored, _)| SheetId::parse(stored).project == Some(id));
+    let forgotten = of_project.flat_map(|(stored, _)| become_exactly(sheets, stored, &Fields::new()));
     let mut entries: Vec<Entry> = forgotten.collect();
     entries.push(Entry::new(PROJECTS, id.to_string(), None));
     entries
@@ -152,8 +157,14 @@ fn laid_in(id: ProjectId, sheets: loopwright_project::Sheets) -> Vec<Entry> {
 
 /// The number of a project that is still to be made.
 fn next_id(sheets: &Sheets) -> ProjectId {
-    let last = list(sheets).into_iter().map(|listed| listed.id.0).max();
-    ProjectId(last.unwrap_or(1).saturating_add(1))
+    let mut taken: BTreeSet<ProjectId> = list(sheets).into_iter().map(|listed| listed.id).collect();
+    // A copy of a stranger may have sheets of a project that it does not list: nothing is laid over those.
+    taken.extend(sheets.iter().filter_map(|(stored, _)| SheetId::parse(stored).project));
+    let last = taken.last().map_or(1, |id| id.0);
+    // In a copy of a stranger the last number there is may be taken.
+    let numbers = last.checked_add(1).into_iter().chain(1..=u32::MAX);
+    let free = numbers.map(ProjectId).find(|id| !taken.contains(id));
+    free.unwrap_or(ProjectId::FIRST)
 }
 
 #[cfg(test)]

@@ -100,3 +100,21 @@ fn a_change_is_undone_field_by_field() {
     sheets.apply_all(&entries);
     assert_eq!(sheets.of_project(ProjectId::FIRST), before);
 }
+
+/// How far she was in something is forgotten with it, and nothing else of anyone's becomes a new project's.
+#[test]
+fn a_new_project_has_nothing_of_another_one() {
+    let mut sheets = sheets_of(&[
+        ("projects", "2", "deleted"),
+        ("p2/known", "bust", "92"),
+        ("p2/yoke.knit", "1764491000123-k3-0", "+1"),
+    ]);
+    let entries = forget(&sheets, ProjectId(2));
+    sheets.apply_all(&entries);
+    assert_eq!(sheets, Sheets::default());
+    // Sheets of a project that nobody lists, as a stranger's copy may have them.
+    let strays = sheets_of(&[("p2/known", "bust", "92"), ("projects", "3", "here")]);
+    assert_eq!(next_id(&strays), ProjectId(4));
+    let last = sheets_of(&[("projects", "4294967295", "here"), ("known", "bust", "92")]);
+    assert_eq!(next_id(&last), ProjectId(2));
+}

@@ -17,6 +17,18 @@ pub fn value(label: &str, value: &str) -> String {
     fill_pattern_with("@ @", &[], &[label, value])
 }
 
+/// Letters of a stored text that are enough to know it by where it is quoted.
+const QUOTED: usize = 32;
+
+/// What somebody wrote that is nothing here, as it is quoted: of a long text its beginning.
+pub fn quoted(text: &str) -> String {
+    let text = text.trim();
+    match text.char_indices().nth(QUOTED) {
+        Some((end, _)) => format!("“{}…”", &text[..end]),
+        None => format!("“{text}”"),
+    }
+}
+
 /// What is set in a folded part of the question.
 pub fn set(values: &[String]) -> String {
     fill_pattern_with("Set here: @.", &[], &[&values.join(", ")])
@@ -76,7 +88,8 @@ pub const MEANINGS: &str = "What the abbreviations mean";
 pub const CLEAR: &str = "Start afresh";
 pub const COPY_LINK: &str = "Copy link";
 pub const COPIED: &str = "Link copied";
-pub const COPY_THIS: &str = "Copy this link";
+/// The clipboard refused, or did not answer.
+pub const COPY_THIS: &str = "The clipboard did not take the link. Copy it by hand:";
 pub const PRINT: &str = "Print";
 pub const USE: &str = "Use";
 pub const PUT_BACK: &str = "Put mine back";
