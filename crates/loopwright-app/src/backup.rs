@@ -1,13 +1,21 @@
 //! A copy to keep elsewhere, and bringing one back: one JSON file, `{"loopwright": 1, "sheets": {...}}`.
 //!
-//! A copy is laid over what is there like a link is, so that each sheet can be put back. Whatever is wrong with a
-//! file is a value.
+//! A copy is laid over what is there like a link is, so that each tool can be put back (`laying.rs`); and as long as the page
+//! is open all of it can (`undoing.rs`). Whatever is wrong with a file is a value.
 
-use crate::desk::{Desk, undo};
-use crate::store::{Entry, Sheets, json};
+mod laying;
+mod undoing;
+
+pub use laying::Brought;
+pub use undoing::{can_undo, undo};
+
+use crate::desk::Desk;
+use crate::desk::undo::become_desk;
+use crate::store::{Sheets, json};
 use gloo_timers::callback::Timeout;
 use gloo_utils::document;
 use js_sys::{Array, JSON};
+use laying::laid_over;
 use std::cell::RefCell;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
@@ -60,35 +68,15 @@ pub fn holds(desk: &Desk) -> bool {
 }
 
 /// Lays a file's sheets on the desk; answers how many fields changed.
-pub async fn bring_back(desk: &Desk, file: &File) -> Result<usize, BackupError> {
+pub async fn bring_back(desk: &Desk, file: &File) -> Result<Brought, BackupError> {
     let text = text_of(file, MAX_BYTES).await?;
-    let entries = changes(&desk.newest(), &read(&text)?);
-    let count = entries
-        .iter()
-        .filter(|entry| !undo::is_side_sheet(&entry.sheet))
-        .count();
+    let now = desk.newest();
+    let then = laid_over(&now, &read(&text)?);
+    let entries = become_desk(&now, &then);
+    let brought = Brought::of(&entries);
+    undoing::note(&now, &then);
     desk.write_stored(entries);
-    Ok(count)
-}
-
-/// The changes that lay a copy over the desk. What the copy remembers as "before" gives way to what is there now.
-fn changes(now: &Sheets, copy: &Sheets) -> Vec<Entry> {
-    let mut sheets = now.clone();
-    let mut entries = Vec::new();
-    let mut take = |sheets: &mut Sheets, new: Vec<Entry>| {
-        sheets.apply_all(&new);
-        entries.extend(new);
-    };
-    let sides = copy.iter().filter(|(name, _)| undo::is_side_sheet(name));
-    for (name, fields) in sides.filter(|(name, _)| now.fields(name).is_empty()) {
-        let new = undo::become_exactly(&sheets, name, fields);
-        take(&mut sheets, new);
-    }
-    for (name, fields) in copy.iter().filter(|(name, _)| !undo::is_side_sheet(name)) {
-        let new = undo::lay_over(&sheets, name, fields);
-        take(&mut sheets, new);
-    }
-    entries
+    Ok(brought)
 }
 
 fn read(text: &str) -> Result<Sheets, BackupError> {
@@ -136,50 +124,4 @@ pub fn hand_over(address: String, name: &str) -> Result<(), JsValue> {
     })
     .forget();
     Ok(())
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::store::{Fields, Typed};
-
-    fn fields(text: &str) -> Fields {
-        Fields::from_iter([("stitches".to_string(), Typed::plain(text))])
-    }
-
-    fn desk(rows: &[(&str, &str)]) -> Sheets {
-        let mut sheets = Sheets::default();
-        for (sheet, text) in rows {
-            sheets.apply(&Entry::new(*sheet, "stitches", Some(Typed::plain(*text))));
-        }
-        sheets
-    }
-
-    fn brought(mut sheets: Sheets, copy: &[(&str, &str)]) -> Sheets {
-        let entries = changes(&sheets, &desk(copy));
-        sheets.apply_all(&entries);
-        sheets
-    }
-
-    #[test]
-    fn a_new_machine_gets_everything() {
-        let sheets = brought(desk(&[]), &[("spacing", "132"), ("tail.before", "7")]);
-        assert_eq!(sheets.fields("spacing"), fields("132"));
-        assert_eq!(sheets.fields("tail.before"), fields("7"));
-    }
-
-    #[test]
-    fn what_was_there_can_be_put_back_and_other_sheets_stay() {
-        let here = desk(&[("spacing", "90"), ("tail", "5")]);
-        let sheets = brought(here, &[("spacing", "132"), ("spacing.before", "1")]);
-        assert_eq!(sheets.fields("spacing"), fields("132"));
-        assert_eq!(sheets.fields("spacing.before"), fields("90"));
-        assert_eq!(sheets.fields("tail"), fields("5"));
-    }
-
-    #[test]
-    fn the_same_copy_again_changes_nothing() {
-        let sheets = brought(desk(&[("spacing", "90")]), &[("spacing", "132")]);
-        assert_eq!(brought(sheets.clone(), &[("spacing", "132")]), sheets);
-    }
 }

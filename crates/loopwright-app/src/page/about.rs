@@ -56,12 +56,15 @@ fn stored(desk: &Desk) -> Html {
     } else {
         vec![words::STORED_TEXT, storage::persistence(desk.status().persistence)]
     };
-    list(
-        sentences
-            .into_iter()
-            .map(|words| text_element("p", "", words))
-            .collect(),
-    )
+    let mut said: Vec<Html> = sentences
+        .into_iter()
+        .map(|words| text_element("p", "", words))
+        .collect();
+    match desk.strange_records() {
+        0 => (),
+        count => said.push(text_element("p", "", words::strange_records(count))),
+    }
+    list(said)
 }
 
 /// Whether the page opens without the internet.
@@ -99,7 +102,7 @@ fn copies(desk: &Desk) -> Html {
             let desk = desk.clone();
             spawn_local(async move {
                 let sentence = match backup::bring_back(&desk, &file).await {
-                    Ok(count) => words::brought_back(count),
+                    Ok(brought) => words::brought_back(brought.set, brought.taken_away),
                     Err(why) => refused(&why).into(),
                 };
                 desk.announce(Announcement::Words(sentence));
@@ -113,7 +116,24 @@ fn copies(desk: &Desk) -> Html {
         Label::Shown(words::BRING).draw("bring-back"),
         html! { <input id="bring-back" type="file" accept="application/json,.json" onchange={bring} /> },
     ];
-    list(vec![element("div", "line", ways), status(announced(desk))])
+    list(vec![
+        element("div", "line", ways),
+        status(announced(desk)),
+        undoing(desk),
+    ])
+}
+
+/// As long as something is still as the last copy made it, all of that can be put back.
+fn undoing(desk: &Desk) -> Html {
+    if !backup::can_undo(desk) {
+        return Html::default();
+    }
+    let desk = desk.clone();
+    let undo = move |_| {
+        let undone = backup::undo(&desk);
+        desk.announce(Announcement::Words(words::put_back(undone.put_back, undone.stay)));
+    };
+    button(words::UNDO_COPY.into(), Callback::from(undo))
 }
 
 /// Why a copy could not be made or brought back.

@@ -23,6 +23,7 @@ mod sheet;
 mod summary;
 mod typing;
 mod view;
+mod windows;
 
 pub use actions::{announced, copy_text};
 pub use advice::wait;
