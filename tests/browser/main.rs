@@ -60,6 +60,7 @@ mod tracks;
 mod units;
 mod update;
 mod visible;
+mod windows;
 mod yarn;
 mod yoke;
 
@@ -202,6 +203,8 @@ scenarios! {
         storage::a_newer_version_in_another_window_is_given_way_to,
         storage::a_storage_cleared_from_another_window_takes_nothing_away,
         storage::a_disc_that_was_full_is_not_trusted_until_a_copy_is_saved,
+        storage::whatever_is_stored_the_page_opens,
+        windows::a_field_that_is_typed_in_is_never_overwritten,
         guest::the_single_file_computes,
         one_file::she_takes_the_workbox_along_as_one_file,
         one_file::a_workbox_in_one_file_gives_a_copy_and_takes_it,
@@ -254,6 +257,9 @@ scenarios! {
     }
     chromium: {
         project::two_windows_hear_of_each_other,
+        storage::two_hundred_thousand_records_open,
+        windows::twenty_power_cuts_with_two_windows_lose_nothing,
+        windows::forty_power_cuts_with_two_windows_lose_nothing,
         knit::keys_count_once_and_not_while_she_types,
         knit::two_windows_add_up,
         knit::five_thousand_taps_lose_nothing_that_was_shown_as_kept,

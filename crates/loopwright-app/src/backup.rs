@@ -1,16 +1,24 @@
 //! A copy to keep elsewhere, and bringing one back: one JSON file, `{"loopwright": 1, "sheets": {...}}`.
 //!
-//! A copy is laid over what is there like a link is, so that each sheet can be put back. Whatever is wrong with a
-//! file is a value, and what it holds beside what this page keeps is left out and counted (`taking.rs`).
+//! A copy is laid over what is there like a link is, so that each tool can be put back (`laying.rs`); and as long as the page
+//! is open all of it can (`undoing.rs`). Whatever is wrong with a file is a value, and what it holds beside what this page
+//! keeps is left out and counted (`taking.rs`).
 
+mod laying;
 mod taking;
+mod undoing;
 
-use crate::desk::{Desk, undo};
+pub use laying::Brought;
+pub use undoing::{can_undo, undo};
+
+use crate::desk::Desk;
+use crate::desk::undo::become_desk;
 use crate::form::taken::LeftOut;
 use crate::store::{Entry, Sheets, json};
 use gloo_timers::callback::Timeout;
 use gloo_utils::document;
 use js_sys::{Array, JSON};
+use laying::laid_over;
 use std::cell::RefCell;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
@@ -64,42 +72,24 @@ pub fn holds(desk: &Desk) -> bool {
 
 /// What came of a copy that was brought back.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Brought {
-    /// How many fields changed.
-    pub changed: usize,
+pub struct BroughtBack {
+    /// What changed.
+    pub changes: Brought,
     /// What of the file was left out.
     pub left_out: LeftOut,
 }
 
 /// Lays a file's sheets on the desk.
-pub async fn bring_back(desk: &Desk, file: &File) -> Result<Brought, BackupError> {
+pub async fn bring_back(desk: &Desk, file: &File) -> Result<BroughtBack, BackupError> {
     let text = text_of(file, MAX_BYTES).await?;
     let taking::Taken { sheets, left_out } = taking::take(read(&text)?);
-    let entries = changes(&desk.newest(), &sheets);
-    let changed = entries.iter().filter(|entry| !undo::is_side_sheet(&entry.sheet));
-    let changed = changed.count();
+    let now = desk.newest();
+    let then = laid_over(&now, &sheets);
+    let entries = become_desk(&now, &then);
+    let changes = Brought::of(&entries);
+    undoing::note(&now, &then);
     desk.write_stored(entries);
-    Ok(Brought { changed, left_out })
-}
-
-/// The changes that lay a copy over the desk. What the copy remembers as "before" gives way to what is there now.
-fn changes(now: &Sheets, copy: &Sheets) -> Vec<Entry> {
-    let mut sheets = now.clone();
-    let mut entries = Vec::new();
-    let mut take = |sheets: &mut Sheets, new: Vec<Entry>| {
-        sheets.apply_all(&new);
-        entries.extend(new);
-    };
-    let sides = copy.iter().filter(|(name, _)| undo::is_side_sheet(name));
-    for (name, fields) in sides.filter(|(name, _)| now.fields(name).is_empty()) {
-        let new = undo::become_exactly(&sheets, name, fields);
-        take(&mut sheets, new);
-    }
-    for (name, fields) in copy.iter().filter(|(name, _)| !undo::is_side_sheet(name)) {
-        let new = undo::lay_over(&sheets, name, fields);
-        take(&mut sheets, new);
-    }
-    entries
+    Ok(BroughtBack { changes, left_out })
 }
 
 /// What a file would write, sheet by sheet.
@@ -159,25 +149,6 @@ pub fn hand_over(address: String, name: &str) -> Result<(), JsValue> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::store::{Fields, Typed};
-
-    fn fields(text: &str) -> Fields {
-        Fields::from_iter([("stitches".to_string(), Typed::plain(text))])
-    }
-
-    fn desk(rows: &[(&str, &str)]) -> Sheets {
-        let mut sheets = Sheets::default();
-        for (sheet, text) in rows {
-            sheets.apply(&Entry::new(*sheet, "stitches", Some(Typed::plain(*text))));
-        }
-        sheets
-    }
-
-    fn brought(mut sheets: Sheets, copy: &[(&str, &str)]) -> Sheets {
-        let entries = changes(&sheets, &desk(copy));
-        sheets.apply_all(&entries);
-        sheets
-    }
 
     #[test]
     fn a_version_that_was_never_written_is_not_ours() {
@@ -190,27 +161,5 @@ mod tests {
         }
         // A text, nothing, or anything else that is no number.
         assert_eq!(check_version(None), Err(BackupError::NotOurs));
-    }
-
-    #[test]
-    fn a_new_machine_gets_everything() {
-        let sheets = brought(desk(&[]), &[("spacing", "132"), ("tail.before", "7")]);
-        assert_eq!(sheets.fields("spacing"), fields("132"));
-        assert_eq!(sheets.fields("tail.before"), fields("7"));
-    }
-
-    #[test]
-    fn what_was_there_can_be_put_back_and_other_sheets_stay() {
-        let here = desk(&[("spacing", "90"), ("tail", "5")]);
-        let sheets = brought(here, &[("spacing", "132"), ("spacing.before", "1")]);
-        assert_eq!(sheets.fields("spacing"), fields("132"));
-        assert_eq!(sheets.fields("spacing.before"), fields("90"));
-        assert_eq!(sheets.fields("tail"), fields("5"));
-    }
-
-    #[test]
-    fn the_same_copy_again_changes_nothing() {
-        let sheets = brought(desk(&[("spacing", "90")]), &[("spacing", "132")]);
-        assert_eq!(brought(sheets.clone(), &[("spacing", "132")]), sheets);
     }
 }

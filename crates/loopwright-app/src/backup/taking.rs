@@ -183,7 +183,7 @@ const TOOL: &str = "tool";
 
 /// The sheet beside which one lies that was put aside.
 fn without_side(name: &str) -> Option<&str> {
-    undo::is_side_sheet(name).then(|| name.rsplit_once('.').map_or(name, |(main, _)| main))
+    undo::is_side_sheet(name).then(|| undo::main_sheet(name))
 }
 
 fn is_step(name: &str) -> bool {

@@ -4,7 +4,7 @@
 use super::clipboard::{ByHand, Copied, copied};
 use super::plain::{button, element, element_with, status, text};
 use super::{Frame, Sheet, View};
-use crate::desk::{Announcement, Desk};
+use crate::desk::{Announcement, Back, Desk};
 use crate::route::{self, Route};
 use crate::store::Fields;
 use crate::words::{frame, page as words};
@@ -19,14 +19,14 @@ pub fn actions(view: &View) -> Html {
     if let Some(frame) = frame {
         return framed(sheet, frame);
     }
-    let can_put_back = desk.can_put_back(id);
-    if desk.fields(id).is_empty() && !can_put_back {
+    let back = desk.back(id);
+    if desk.fields(id).is_empty() && back.is_none() {
         return Html::default();
     }
-    let put_back = if can_put_back {
-        action(sheet, words::PUT_BACK, Desk::put_back)
-    } else {
-        Html::default()
+    let put_back = match back {
+        Some(Back::Own) => action(sheet, words::PUT_BACK, Desk::put_back),
+        Some(Back::LookedAt) => action(sheet, words::PUT_BACK_LOOKED_AT, Desk::put_back),
+        None => Html::default(),
     };
     let ways = vec![
         copy_link(view),

@@ -197,7 +197,7 @@ impl Control<'_> {
             html! {
                 <textarea id={self.id.clone()} value={value.clone()} {oninput} rows="2" autocomplete="off"
                     spellcheck="false" placeholder={about.example} aria-invalid={self.wrong.then_some("true")}
-                    aria-describedby={self.described_by()} />
+                    aria-describedby={self.described_by()} data-kept={self.kept_as()} />
             },
         ];
         if let Some(unit) = unit {
@@ -247,8 +247,13 @@ impl Control<'_> {
         };
         html! {
             <input id={self.id.clone()} {value} {oninput} type="text" inputmode={keys.input_mode()} autocomplete="off" {placeholder}
-                enterkeyhint="done" aria-invalid={self.wrong.then_some("true")} aria-describedby={self.described_by()} />
+                enterkeyhint="done" aria-invalid={self.wrong.then_some("true")} aria-describedby={self.described_by()}
+                data-kept={self.kept_as()} />
         }
+    }
+
+    fn kept_as(&self) -> String {
+        self.view.sheet.desk.kept_as(self.view.sheet.id, &self.path.stored())
     }
 
     fn described_by(&self) -> Option<String> {

@@ -24,6 +24,7 @@ mod sheet;
 mod summary;
 mod typing;
 mod view;
+mod windows;
 
 pub use actions::announced;
 pub use advice::wait;

@@ -16,6 +16,7 @@ pub mod yarn;
 
 use crate::desk::undo::become_exactly;
 use crate::store::{Entry, Fields, PROJECTS, ProjectId, SheetId, Sheets, Typed};
+use loopwright_project::knitting::is_knitting;
 use loopwright_project::{Project, stored};
 use std::collections::BTreeSet;
 
@@ -69,6 +70,8 @@ pub fn list(sheets: &Sheets) -> Vec<Listed> {
     };
     let mut ids: Vec<ProjectId> = others.keys().filter_map(|key| ProjectId::parse(key)).collect();
     ids.push(ProjectId::FIRST);
+    // What lies on sheets of a project must be reached, also where a copy from elsewhere took it from the list.
+    ids.extend(lying(sheets).filter(|(_, name)| !is_knitting(name)).map(|(id, _)| id));
     ids.sort_unstable();
     ids.dedup();
     let listed = ids.into_iter().map(|id| Listed {
@@ -77,6 +80,14 @@ pub fn list(sheets: &Sheets) -> Vec<Listed> {
         standing: standing(&id.to_string()).unwrap_or(Standing::Here),
     });
     listed.collect()
+}
+
+/// The sheets of all projects, by the project and their names in it.
+fn lying(sheets: &Sheets) -> impl Iterator<Item = (ProjectId, String)> {
+    sheets.iter().filter_map(|(stored, _)| {
+        let id = SheetId::parse(stored);
+        Some((id.project?, id.name))
+    })
 }
 
 /// What a project is called; empty until she calls it something.
@@ -135,10 +146,9 @@ pub fn copy(sheets: &Sheets, id: ProjectId, name: String) -> Vec<Entry> {
 
 /// Forgets for good what lies on the sheets of a deleted project, how far she was in its knitting among it.
 pub fn forget(sheets: &Sheets, id: ProjectId) -> Vec<Entry> {
-    let of_project = sheets
-        .iter()
-        .filter(|(stored, _)| SheetId::parse(stored).project == Some(id));
-    let forgotten = of_project.flat_map(|(stored, _)| become_exactly(sheets, stored, &Fields::new()));
+    // How far she is in her knitting as well: another project may get the same number.
+    let names = sheets.names_of_project(id).into_iter();
+    let forgotten = names.flat_map(|stored| become_exactly(sheets, &stored, &Fields::new()));
     let mut entries: Vec<Entry> = forgotten.collect();
     entries.push(Entry::new(PROJECTS, id.to_string(), None));
     entries
@@ -157,14 +167,11 @@ fn laid_in(id: ProjectId, sheets: loopwright_project::Sheets) -> Vec<Entry> {
 
 /// The number of a project that is still to be made.
 fn next_id(sheets: &Sheets) -> ProjectId {
-    let mut taken: BTreeSet<ProjectId> = list(sheets).into_iter().map(|listed| listed.id).collect();
-    // A copy of a stranger may have sheets of a project that it does not list: nothing is laid over those.
-    taken.extend(sheets.iter().filter_map(|(stored, _)| SheetId::parse(stored).project));
-    let last = taken.last().map_or(1, |id| id.0);
-    // In a copy of a stranger the last number there is may be taken.
-    let numbers = last.checked_add(1).into_iter().chain(1..=u32::MAX);
-    let free = numbers.map(ProjectId).find(|id| !taken.contains(id));
-    free.unwrap_or(ProjectId::FIRST)
+    let listed = list(sheets).into_iter().map(|listed| listed.id.0);
+    let used: BTreeSet<u32> = listed.chain(lying(sheets).map(|(id, _)| id.0)).collect();
+    let last = used.last().copied().unwrap_or(1);
+    let next = last.checked_add(1).or_else(|| (2..last).find(|id| !used.contains(id)));
+    ProjectId(next.unwrap_or(last))
 }
 
 #[cfg(test)]

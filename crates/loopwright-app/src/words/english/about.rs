@@ -55,16 +55,42 @@ pub fn whole_saved(name: &str) -> String {
 
 pub const GALLERY: &str = "For those who build this page: every tool in all its states";
 
-/// After a copy was brought back.
-pub fn brought_back(count: usize) -> String {
-    let count = u32::try_from(count).unwrap_or(u32::MAX);
-    match count {
-        0 => "Everything in that copy is here already.".into(),
+/// After a copy was brought back: so many fields hold what it says, and so many that are not in it were taken away.
+pub fn brought_back(set: u32, taken_away: u32) -> String {
+    match (set, taken_away) {
+        (0, 0) => "Everything in that copy is here already.".into(),
+        (_, 0) => fill_pattern("# {field|fields} brought back.", &[set]),
+        (0, _) => fill_pattern(
+            "Nothing new was in that copy. # {field that is|fields that are} not in it {was|were} taken away.",
+            &[taken_away],
+        ),
         _ => fill_pattern(
-            "# {field|fields} brought back. On the page of each tool you can put back what stood there before.",
-            &[count],
+            "# {field|fields} brought back. # that {is|are} not in that copy {was|were} taken away.",
+            &[set, taken_away],
         ),
     }
+}
+
+pub const UNDO_COPY: &str = "Put back what stood here before that copy";
+
+/// After that was undone: so many fields are as they were, and so many stay that she has changed since.
+pub fn put_back(put_back: u32, stay: u32) -> String {
+    match stay {
+        0 => fill_pattern("# {field is|fields are} as before that copy.", &[put_back]),
+        _ => fill_pattern(
+            "# {field is|fields are} as before that copy. # that you changed since {stays as it is|stay as they are}.",
+            &[put_back, stay],
+        ),
+    }
+}
+
+/// Records that no version of this page wrote that this one knows.
+pub fn strange_records(count: usize) -> String {
+    let count = u32::try_from(count).unwrap_or(u32::MAX);
+    fill_pattern(
+        "# {record|records} in the storage of this page {is|are} nothing that this version knows. {It stays|They stay} there untouched.",
+        &[count],
+    )
 }
 
 pub const COPY_NOT_MADE: &str = "The browser did not make the file. Try again, or use another browser.";

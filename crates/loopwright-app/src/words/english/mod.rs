@@ -31,6 +31,7 @@ mod terms;
 pub mod tracks;
 pub mod units;
 pub mod whole;
+pub mod windows;
 
 /// One file of words for each tool of the list.
 macro_rules! files {

@@ -93,6 +93,8 @@ pub const COPY_THIS: &str = "The clipboard did not take the link. Copy it by han
 pub const PRINT: &str = "Print";
 pub const USE: &str = "Use";
 pub const PUT_BACK: &str = "Put mine back";
+/// Where what lay there came with a link and was only looked at.
+pub const PUT_BACK_LOOKED_AT: &str = "Back to the link before";
 pub const UPDATE: &str = "A new version is ready. Your figures stay as they are.";
 pub const UPDATE_NOW: &str = "Use it now";
 pub const LOST: &str = "There is no page at this address.";
