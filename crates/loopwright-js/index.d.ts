@@ -336,8 +336,10 @@ export interface YarnLine {
 /** How sure we are of a value, and of what kind it is. */
 export type Certainty =
   /** Published, and read in the source that is named beside it. */
-  | "Seen"
-  /** Published, but written down from memory: the source that is named was not read for it. */
+  | "Read"
+  /** Published, and read as others quote it: the source that is named was not read. */
+  | "Quoted"
+  /** Written down from memory: if a source is named, it was not read for it. */
   | "FromMemory"
   /** Common practice, no source. */
   | "Practice"
@@ -3047,6 +3049,8 @@ export type Kind =
     } }
   /** This has to be answered before the rest means anything. */
   | "Missing"
+  /** It is none of the things to choose from: no question holds such a choice, and a link may name one. */
+  | "NotOffered"
   /** The gauge that is known cannot tell the yarn in a stitch: a stockinette gauge can, or a swatch on the scale. */
   | "NeedsSwatch"
   /** That number cannot be had exactly; these are the nearest that can. */

@@ -98,6 +98,14 @@ impl Browser {
         chromium.tell("Emulation.setEmulatedMedia", paper).await.map(drop)
     }
 
+    /// Has this window be the one in front. Only Chromium can.
+    pub async fn bring_to_front(&self) -> Result<()> {
+        let Inner::Chromium(chromium) = &self.inner else {
+            bail!("only Chromium brings a window to the front");
+        };
+        chromium.tell("Page.bringToFront", json!({})).await.map(drop)
+    }
+
     /// Opens an address afresh and waits until the app runs there.
     pub async fn open(&self, address: &str) -> Result<()> {
         self.leave().await?;

@@ -2,8 +2,9 @@
 //! off, nothing stands out of the page, and there is no barrier that a machine can find.
 //!
 //! A walk keeps one page open and goes from state to state by the address. The layout is looked at on every walk.
-//! Barriers depend on the page's elements and colours and hardly on its width, so they are looked for twice: by day
-//! where the most is side by side, and at dusk where the least is.
+//! Barriers depend on the page's elements and colours and hardly on its width, and dusk changes colours alone. So there
+//! is one walk a width, and barriers are looked for twice: by day where the most is side by side, and at dusk where the
+//! least is.
 
 use crate::{
     browser::{Browser, Engine},
@@ -33,11 +34,6 @@ enum LookFor {
     LayoutAndBarriers,
 }
 
-/// On a phone, by day.
-pub async fn every_state_fits_a_phone_by_day(stage: &mut Stage) -> Result<()> {
-    every_state(stage, PHONE, LookFor::Layout).await
-}
-
 /// On a phone, at dusk.
 pub async fn every_state_fits_a_phone_at_dusk(stage: &mut Stage) -> Result<()> {
     every_state(stage, View { dark: true, ..PHONE }, LookFor::LayoutAndBarriers).await
@@ -60,11 +56,6 @@ pub async fn every_state_fits_a_tablet_by_day(stage: &mut Stage) -> Result<()> {
         Engine::WebKit => LookFor::Layout,
     };
     every_state(stage, TABLET, look_for).await
-}
-
-/// On a tablet, at dusk.
-pub async fn every_state_fits_a_tablet_at_dusk(stage: &mut Stage) -> Result<()> {
-    every_state(stage, View { dark: true, ..TABLET }, LookFor::Layout).await
 }
 
 async fn every_state(stage: &Stage, view: View, look_for: LookFor) -> Result<()> {
@@ -110,7 +101,7 @@ async fn finds_what_is_wrong(look: &Look<'_>) -> Result<()> {
 /// The states that the gallery lists, and the other pages.
 async fn pages(stage: &Stage) -> Result<Vec<String>> {
     let states = states::named(stage).await?.into_iter().map(|state| state.page);
-    let others = ["#/", "#/about", "#/gallery", "#/spacing"].map(str::to_owned);
+    let others = ["#/", "#/about", "#/about/links", "#/gallery", "#/spacing"].map(str::to_owned);
     let embedded = ["#/embed/spacing?stitches=132&amount=16".to_owned()];
     Ok(others.into_iter().chain(states).chain(embedded).collect())
 }

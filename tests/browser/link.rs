@@ -12,6 +12,7 @@ use thirtyfour::Key;
 /// The buttons below a tool, by their words.
 const DOINGS: &str = ".doings";
 const PUT_BACK: &str = "Put mine back";
+const BACK_TO_LINK: &str = "Back to the link before";
 const AFRESH: &str = "Start afresh";
 const COPY: &str = "Copy link";
 
@@ -42,7 +43,10 @@ pub async fn a_link_brings_its_fields_and_takes_nothing_away(stage: &mut Stage) 
     browser.press_button(DOINGS, AFRESH).await?;
     browser.settle().await?;
     stands(browser, "", "").await?;
-    // A link that was only looked at is no work of hers: what comes back are her own figures.
+    // A link that was only looked at comes back as what it is, and below it her own figures.
+    browser.press_button(DOINGS, BACK_TO_LINK).await?;
+    browser.settle().await?;
+    stands(browser, "60", "6").await?;
     browser.press_button(DOINGS, PUT_BACK).await?;
     browser.settle().await?;
     stands(browser, "132", "12").await?;

@@ -52,6 +52,7 @@ mod states;
 mod steps;
 mod still;
 mod storage;
+mod strange;
 mod strangers;
 mod swatch;
 mod tail;
@@ -59,6 +60,7 @@ mod tracks;
 mod units;
 mod update;
 mod visible;
+mod windows;
 mod yarn;
 mod yoke;
 
@@ -180,6 +182,14 @@ scenarios! {
         link::a_link_brings_its_fields_and_takes_nothing_away,
         link::a_copied_link_opens_to_the_same,
         link::an_address_without_a_page_says_so,
+        strange::a_unit_in_a_link_is_read_or_said,
+        strange::a_choice_that_is_none_is_said_and_kept,
+        strange::what_a_link_says_in_vain_is_counted,
+        strange::a_copy_that_is_not_ours_is_refused,
+        strange::a_silent_clipboard_is_said_after_a_second,
+        strange::no_quoted_text_is_wider_than_a_phone,
+        strange::every_nonsense_address_is_a_page_with_a_sentence,
+        strange::the_page_about_links_lists_every_tool,
         tracks::two_shapings_at_once_are_added_up,
         tracks::the_whole_piece_is_added_up,
         tracks::parts_move_with_their_steps,
@@ -193,6 +203,8 @@ scenarios! {
         storage::a_newer_version_in_another_window_is_given_way_to,
         storage::a_storage_cleared_from_another_window_takes_nothing_away,
         storage::a_disc_that_was_full_is_not_trusted_until_a_copy_is_saved,
+        storage::whatever_is_stored_the_page_opens,
+        windows::a_field_that_is_typed_in_is_never_overwritten,
         guest::the_single_file_computes,
         one_file::she_takes_the_workbox_along_as_one_file,
         one_file::a_workbox_in_one_file_gives_a_copy_and_takes_it,
@@ -245,6 +257,9 @@ scenarios! {
     }
     chromium: {
         project::two_windows_hear_of_each_other,
+        storage::two_hundred_thousand_records_open,
+        windows::twenty_power_cuts_with_two_windows_lose_nothing,
+        windows::forty_power_cuts_with_two_windows_lose_nothing,
         knit::keys_count_once_and_not_while_she_types,
         knit::two_windows_add_up,
         knit::five_thousand_taps_lose_nothing_that_was_shown_as_kept,
@@ -256,8 +271,6 @@ scenarios! {
         print::every_tool_is_printed_on_one_page,
         print::paper_holds_rounds_to_tick_and_nothing_to_press,
         home::most_tools_stand_in_the_first_window,
-        gallery::every_state_fits_a_tablet_at_dusk,
-        gallery::every_state_fits_a_phone_by_day,
         gallery::every_state_fits_a_phone_at_dusk,
         gallery::every_state_fits_a_phone_on_its_side,
     }

@@ -29,7 +29,7 @@ pub async fn she_finds_her_needle_and_takes_it_along(stage: &mut Stage) -> Resul
         Says(".answers .meanings", "thinner)"),
         // How sure the table is, once, at its foot.
         NeverSays(".answers .meanings", "from memory"),
-        Says(".answers", "all other numbers are from memory"),
+        Says(".answers", "From memory: all other numbers"),
         Button(".answers", "Keep 3.6 mm for the project"),
         Go("#/tail"),
         Unfold,

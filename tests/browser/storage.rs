@@ -10,7 +10,7 @@ use crate::{
     stage::Stage,
     steps::{Step::*, play},
 };
-use anyhow::{Result, ensure};
+use anyhow::{Context, Result, bail, ensure};
 use loopwright_tests::drive::STARTED;
 use serde_json::json;
 
@@ -44,6 +44,14 @@ const CLEAR: &str = "const [done] = arguments;
             deleting.onerror = () => done(String(deleting.error));
             deleting.onsuccess = () => done('gone');
         };
+    };";
+
+/// The browser has lost everything once it is let go of, as Chromium has after a write that failed.
+const LOSE: &str = "const { open } = IDBFactory.prototype;
+    IDBFactory.prototype.open = function (...what) {
+        IDBFactory.prototype.open = open;
+        this.deleteDatabase('loopwright');
+        return open.apply(this, what);
     };";
 
 /// From here on the disc is full, until `mend()`.
@@ -166,7 +174,116 @@ pub async fn a_disc_that_was_full_is_not_trusted_until_a_copy_is_saved(stage: &m
         NeverSays(FOOTER, "Kept on this device"),
     ];
     play(stage, &said).await?;
+    browser.run(LOSE).await?;
     saves(browser, &["132", "19"]).await?;
-    play(stage, &[Says(FOOTER, "Kept on this device"), Reload]).await?;
+    play(stage, &[Is("footer.keeping p", "Kept on this device"), Reload]).await?;
     stands(browser, "132", "19").await
+}
+
+/// Puts anything into the log beside what is there, under any key, and many entries of one field, so that it is shortened.
+const STRANGE: &str = "const [done] = arguments;
+    const round = {}; round.round = round;
+    const values = [undefined, null, 5, -1e300, NaN, true, '', 'text', '{', '[]', {}, [], [[undefined]], round, new Date(0), 12n,
+        new Map([[1, 2]]), new Uint8Array(3), { v: 1, sheet: 7 }, '{\"v\":2,\"sheet\":\"spacing\",\"field\":\"stitches\"}',
+        '{\"v\":1,\"sheet\":\"spacing\",\"field\":\"stitches\",\"typed\":7}', '['.repeat(1e5), '\\ud800'];
+    const late = JSON.stringify({ v: 1, sheet: 'spacing', field: 'stitches', typed: { text: '1' } });
+    const keys = ['x', [1], new Date(5), new Uint8Array(2)];
+    const opening = indexedDB.open('loopwright', 1);
+    opening.onsuccess = () => {
+        const writing = opening.result.transaction('log', 'readwrite'), log = writing.objectStore('log');
+        for (const value of values) log.add(value);
+        for (const key of keys) log.put(late, key);
+        log.put(late, -1.5);
+        for (let count = 0; count < 3000; count += 1) {
+            log.add(JSON.stringify({ v: 1, sheet: 'spacing', field: 'amount', typed: { text: String(count) } }));
+        }
+        writing.onabort = () => done(String(writing.error));
+        writing.oncomplete = () => { opening.result.close(); done(values.length + keys.length); };
+    };";
+
+/// How many records lie in the log that are no text, or no text of an entry, and how many there are in all.
+const LEFT: &str = "const [done] = arguments;
+    const opening = indexedDB.open('loopwright');
+    opening.onsuccess = () => {
+        const log = opening.result.transaction('log').objectStore('log'), keys = log.getAllKeys(), reading = log.getAll();
+        reading.onsuccess = () => {
+            opening.result.close();
+            const isStrange = (value, place) => typeof keys.result[place] !== 'number' || typeof value !== 'string' || !value.includes('text\":\"');
+            done([reading.result.filter(isStrange).length, reading.result.length]);
+        };
+    };";
+
+/// Whatever stands in the store: it opens with what is known, says in one sentence that there is more, and leaves that alone.
+pub async fn whatever_is_stored_the_page_opens(stage: &mut Stage) -> Result<()> {
+    let browser = &stage.browser;
+    stage.open("#/spacing").await?;
+    fill(browser, "132", "16").await?;
+    stage.until_kept().await?;
+    let put = browser.driver.execute_async(STRANGE, []).await?.json().clone();
+    let strange = put.as_u64().with_context(|| format!("it is not put there: {put}"))?;
+    let opened = [
+        Reload,
+        Holds("#spacing-stitches", "132"),
+        Holds("#spacing-amount", "2999"),
+        Type("#spacing-amount", "17"),
+        Kept,
+        Reload,
+        Holds("#spacing-amount", "17"),
+        Go("#/about"),
+    ];
+    play(stage, &opened).await?;
+    let said = format!("{strange} records in the storage of this page are nothing that this version knows.");
+    browser
+        .until(&format!("document.querySelector('main').innerText.includes({said:?})"))
+        .await?;
+    let left = browser.driver.execute_async(LEFT, []).await?.json().clone();
+    let [Some(strange_left), Some(all)] = [0, 1].map(|place| left[place].as_u64()) else {
+        bail!("the log is not read: {left}");
+    };
+    ensure!(strange_left == strange, "{strange_left} of {strange} are left");
+    ensure!(all < 200, "it was not shortened: {all} records");
+    Ok(())
+}
+
+/// Writes so many entries, ten thousand at a time.
+const MANY: &str = "const [many, done] = arguments;
+    const opening = indexedDB.open('loopwright', 1);
+    opening.onsuccess = () => {
+        const write = (count) => {
+            if (count >= many) { opening.result.close(); return done(true); }
+            const writing = opening.result.transaction('log', 'readwrite', { durability: 'relaxed' }), log = writing.objectStore('log');
+            for (let one = count; one < count + 10000; one += 1) {
+                log.add(JSON.stringify({ v: 1, sheet: 'spacing', field: one % 2 ? 'stitches' : 'amount', typed: { text: String(one) } }));
+            }
+            writing.oncomplete = () => write(count + 10000);
+        };
+        write(0);
+    };";
+
+/// How long after its beginning the page held this; the time is told, and decides nothing.
+const HELD: &str = "const [css, text, done] = arguments;
+    const look = () => {
+        if (document.querySelector(css)?.value === text) return done(performance.now());
+        requestAnimationFrame(look);
+    };
+    look();";
+
+/// A log of a life without a compaction opens in a moment, and is short from then on.
+pub async fn two_hundred_thousand_records_open(stage: &mut Stage) -> Result<()> {
+    let browser = &stage.browser;
+    stage.open("#/spacing").await?;
+    browser.driver.execute_async(MANY, vec![json!(200_000)]).await?;
+    let mut times = Vec::new();
+    for _ in 0..2 {
+        stage.open("#/spacing").await?;
+        let arguments = vec![json!("#spacing-stitches"), json!("199999")];
+        let held = browser.driver.execute_async(HELD, arguments).await?;
+        times.push(held.json().as_f64().unwrap_or_default());
+        stage.until_kept().await?;
+    }
+    println!(
+        "200,000 records stood there {:.0} ms after the page was opened, and {:.0} ms once they were shortened",
+        times[0], times[1]
+    );
+    stands(browser, "199999", "199998").await
 }

@@ -1,47 +1,73 @@
 //! The body sizes and the five fits of the yarn makers' trade body, as far as others quote them.
 //!
-//! Source: Craft Yarn Council, "Standard Body Measurements/Sizing". The document itself was not read; what was seen of it
-//! and through whom, and what is from memory, is in the README beside this file, and marked at each value.
+//! Source: Craft Yarn Council, "Standard Body Measurements/Sizing". The document itself was not read; through whom it
+//! is quoted, and what is from memory, is in the README beside this file, and marked at each value.
 
+use crate::marks::{Marked, all, rows, value};
 use loopwright::sizing::{Listed, Note, Question, Size, answer};
-use loopwright::tables::Certainty;
 use loopwright::tables::body::{BABIES, CHILDREN, MEN, WOMEN};
 use loopwright::tables::fit::{BANDS, Band, Fit, Sign};
+use loopwright::tables::{Certainty, Taken};
 use loopwright::units::{Length, LengthUnit};
+
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[
+    rows(
+        Taken::Women,
+        "XS to, S to, M to, L to, 1X to, 2X to, 3X to, 4X to, 5X to",
+        Certainty::Quoted,
+    ),
+    rows(
+        Taken::Women,
+        "XS from, S from, M from, L from, 1X from, 2X from, 3X from, 4X from, 5X from",
+        Certainty::FromMemory,
+    ),
+    all(Taken::Men, Certainty::FromMemory),
+    all(Taken::Children, Certainty::FromMemory),
+    all(Taken::Babies, Certainty::FromMemory),
+    all(Taken::SizesInCm, Certainty::FromMemory),
+    all(Taken::FitsInInches, Certainty::Quoted),
+    all(Taken::FitsBySign, Certainty::Quoted),
+    value("S to 2X in a list that does not say whose it is", Certainty::Practice),
+    value("gaps between the sizes", Certainty::Computed),
+];
 
 fn inches(inches: i64) -> Length {
     Length::from_inches(inches)
 }
 
-/// Seen, as a designer quotes the standard sizes (2012): S 32-34, M 36-38, L 40-42, 1X 44-46, 2X 48-50.
+/// Common practice, no source: a designer's "standard sizes" (2012), which do not say whose they are, have S 32-34, M
+/// 36-38, L 40-42, 1X 44-46, 2X 48-50. They agree with ours.
 #[test]
 fn women_from_small_to_2x() {
-    let seen = [
+    let standard = [
         ("S", 32, 34),
         ("M", 36, 38),
         ("L", 40, 42),
         ("1X", 44, 46),
         ("2X", 48, 50),
     ];
-    let rows: Vec<_> = WOMEN.iter().filter(|row| row.certainty == Certainty::Seen).collect();
-    assert_eq!(rows.len(), seen.len());
-    for (row, (label, from, to)) in rows.iter().zip(seen) {
+    for (row, (label, from, to)) in WOMEN[1..].iter().zip(standard) {
         assert_eq!((row.label, row.inches), (label, (inches(from), inches(to))));
     }
 }
 
-/// Seen, as a pattern says that follows the council: it takes the larger number of each size, from 30 to 62 in by fours.
+/// As others quote it: a pattern that says it follows the council takes the larger number of each size, from 30 to 62
+/// in by fours.
 #[test]
 fn the_larger_number_of_every_womans_size() {
     let larger: Vec<_> = WOMEN.iter().map(|row| row.inches.1).collect();
+    assert!(WOMEN.iter().all(|row| row.inches_source.1 == Taken::Women.quoted()));
     assert_eq!(larger, [30, 34, 38, 42, 46, 50, 54, 58, 62].map(inches));
 }
 
 /// From memory: everything else. Marked so, and in order; the two columns agree within the rounding of the print.
 #[test]
 fn what_is_from_memory_is_marked_so() {
-    for row in MEN.iter().chain(&CHILDREN).chain(&BABIES) {
-        assert_eq!(row.certainty, Certainty::FromMemory, "{}", row.label);
+    let remembered = Certainty::FromMemory;
+    for row in WOMEN.iter().chain(&MEN).chain(&CHILDREN).chain(&BABIES) {
+        assert_eq!(row.inches_source.0.certainty(), remembered, "{}", row.label);
+        assert_eq!(row.cm_source.certainty(), remembered, "{}", row.label);
     }
     for table in [&WOMEN[..], &MEN, &CHILDREN, &BABIES] {
         assert!(table.is_sorted_by_key(|row| row.inches.0) && table.is_sorted_by_key(|row| row.cm.0));
@@ -70,21 +96,22 @@ fn the_gaps_between_the_sizes_are_answered() {
     }
 }
 
-/// Seen, as a yarn maker's page was quoted (2011): very close 0, close 1-2, standard 2-4, loose 4-6, oversized 6 and up.
+/// As others quote it, twice second-hand: a weblog (August 2011) quotes a yarn maker's page. Very close 0, close 1-2,
+/// standard 2-4, loose 4-6, oversized 6 and up.
 #[test]
 fn the_five_fits_in_inches() {
     let printed = BANDS.map(|band| (band.inches_from, band.inches_to));
-    let seen = [
+    let quoted = [
         (None, Some(0)),
         (Some(1), Some(2)),
         (Some(2), Some(4)),
         (Some(4), Some(6)),
         (Some(6), None),
     ];
-    assert_eq!(printed, seen);
+    assert_eq!(printed, quoted);
 }
 
-/// Seen, in a summary of the document of August 2021: negative, zero, some, more, generous positive.
+/// As others quote it, in a summary of the document of August 2021: negative, zero, some, more, generous positive.
 #[test]
 fn the_five_fits_by_sign() {
     let signs = BANDS.map(|band| band.sign);
@@ -96,7 +123,8 @@ fn the_five_fits_by_sign() {
     assert_eq!(Fit::of(Length::ZERO), Fit::Close);
 }
 
-/// What the older edition calls an ease, by its whole inches with both ends included: two words on an edge, none in a gap.
+/// What the older edition calls an ease, by its whole inches with both ends included: two words on an edge, none in a
+/// gap.
 fn printed(ease: Length) -> Vec<Fit> {
     let edge = |edge: Option<i8>| edge.map(|edge| inches(i64::from(edge)));
     let has = |band: &&Band| {

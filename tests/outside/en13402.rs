@@ -1,18 +1,31 @@
 //! The European standard for the sizes of clothes: where the tape goes, and the steps of its sizes.
 //!
 //! Source: EN 13402-1:2001 (body dimensions) and EN 13402-3 (intervals; 2004, quoted as 2005). The standards were not
-//! read. What was seen through others, and what is from memory, is in the README beside this file.
+//! read. What is as others quote them, and what is from memory, is in the README beside this file.
 
-use loopwright::tables::Certainty;
+use crate::marks::{Marked, all, value};
 use loopwright::tables::body::{EN_MEN, EN_WOMEN, TAPE, Tape};
+use loopwright::tables::{Certainty, Taken};
 use loopwright::units::Length;
+
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[
+    all(Taken::Tape, Certainty::Quoted),
+    value("that somebody else holds the tape", Certainty::Practice),
+    value("edges of bust sizes, 74 to 131 cm", Certainty::Quoted),
+    all(Taken::EnWomen, Certainty::FromMemory),
+    all(Taken::EnMen, Certainty::FromMemory),
+    value("names of bust sizes", Certainty::FromMemory),
+    value("that the letters of women lie on those edges", Certainty::Computed),
+];
 
 fn cm(cm: i64) -> Length {
     Length::from_mm(cm * 10)
 }
 
-/// Seen, in two summaries of part 1: upright, breathing normally, tape level, under the armpits, across the bust
-/// prominence (a chest: over the shoulder blades), moderate tension, preferably over a bra that does not deform.
+/// As others quote it, in two summaries of part 1: upright, breathing normally, tape level, under the armpits, across
+/// the bust prominence (a chest: over the shoulder blades), moderate tension, preferably over a bra that does not
+/// deform. The last step is common practice, no source.
 #[test]
 fn where_the_tape_goes() {
     let order = [
@@ -24,15 +37,17 @@ fn where_the_tape_goes() {
         Tape::Moderate,
         Tape::OverBra,
     ];
-    assert_eq!(TAPE[..7].iter().map(|(tape, _)| *tape).collect::<Vec<_>>(), order);
-    assert!(TAPE.iter().all(|(_, certainty)| *certainty == Certainty::Seen));
+    assert_eq!(TAPE[..7].iter().map(|step| step.tape).collect::<Vec<_>>(), order);
+    let sure = TAPE.map(|step| step.certainty());
+    assert!(sure[..7].iter().all(|certainty| *certainty == Certainty::Quoted));
+    assert_eq!((TAPE[7].tape, sure[7]), (Tape::ByAnother, Certainty::Practice));
 }
 
-/// Seen, in the manual of the R package Anthropometry (`bustSizesStandard`), which cites part 3 (2005): the edges of
-/// twelve bust sizes, from 74 to 102 in fours and from 107 to 131 in sixes.
+/// As others quote it, in the manual of the R package Anthropometry (`bustSizesStandard`), which cites part 3 (2005):
+/// the edges of twelve bust sizes, from 74 to 102 in fours and from 107 to 131 in sixes.
 const BUST_EDGES_CM: [i64; 13] = [74, 78, 82, 86, 90, 94, 98, 102, 107, 113, 119, 125, 131];
 
-/// From memory: the sizes are named 76, 80 .. 104 and then 110, 116 .. 128. Computed: these are the middles of the seen
+/// From memory: the sizes are named 76, 80 .. 104 and then 110, 116 .. 128. Computed: these are the middles of those
 /// edges. DIFFERENCE: the size from 102 to 107 is named 104, half a centimetre below its middle.
 #[test]
 fn the_names_are_the_middles_of_the_edges() {
@@ -43,7 +58,7 @@ fn the_names_are_the_middles_of_the_edges() {
     }
 }
 
-/// From memory: the letter codes. Computed: those of women from XS to XXL begin and end at the seen edges, two bust
+/// From memory: the letter codes. Computed: those of women from XS to XXL begin and end at those edges, two bust
 /// sizes to a letter.
 #[test]
 fn the_letters_of_women_take_two_bust_sizes_each() {
@@ -61,6 +76,6 @@ fn the_letters_of_men() {
     let edges = [70, 78, 86, 94, 102, 110, 118, 129, 141].map(cm);
     for (code, pair) in EN_MEN.iter().zip(edges.windows(2)) {
         assert_eq!((code.from, code.below), (pair[0], pair[1]), "{}", code.label);
-        assert_eq!(code.certainty, Certainty::FromMemory);
+        assert_eq!(code.source.certainty(), Certainty::FromMemory);
     }
 }

@@ -1,9 +1,11 @@
-//! Checks against published sources, one file a source. `README.md` says for each what was seen, what is from memory,
-//! what was left out, and where this crate differs on purpose.
+//! Checks from outside, one file a source: published values, our own sums done a second time by another program, and
+//! the ways in which things are printed. `README.md` says how sure each value is, what was left out, and where this
+//! crate differs on purpose; `marks.rs` holds it to the checks and to the tables.
 
 mod brute_force_schedules;
 mod craft_yarn_council_sizes;
 mod en13402;
+mod marks;
 mod munden;
 mod needle_sizes;
 mod nist;

@@ -1,13 +1,32 @@
 //! The dimensional constants of plain knitting, and a published sum worked with them.
 //!
 //! Source: Munden, "The geometry and dimensional properties of plain-knit fabrics", J. Text. Inst. 50 (1959) T448, as
-//! tabulated in Spencer, *Knitting Technology*, section 22.5; GATE 2015, Textile Engineering and Fibre Science, question
-//! 54. What was seen of them and what is from memory is in the README beside this file.
+//! tabulated in Spencer, *Knitting Technology*, section 22.5; GATE 2015, Textile Engineering and Fibre Science,
+//! question 54; Texcoms *Textile Technical Handbook*; ISO 1144; Peirce 1937. All as others quote or copy them: see the
+//! README beside this file.
 
+use crate::marks::{Marked, all, value};
 use loopwright::fabric::{Density, MUNDEN, State, least_diameter, tex};
+use loopwright::tables::{Certainty, Taken};
 use loopwright::units::{Gauge, Length, LengthUnit, Mass};
 
-/// Seen, as a transcription of Spencer's table: courses, wales, stitches, for each state.
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[
+    all(Taken::LoopLength, Certainty::Quoted),
+    all(Taken::LoopConstants, Certainty::Quoted),
+    all(Taken::ArealMass, Certainty::Quoted),
+    all(Taken::Tex, Certainty::Quoted),
+    all(Taken::YarnDiameter, Certainty::Quoted),
+    value("worked example, 92 loops", Certainty::Quoted),
+    value("that others added the third state later", Certainty::FromMemory),
+    value(
+        "loops at 22 x 30, areal mass, tex of labels, products",
+        Certainty::Computed,
+    ),
+];
+
+/// As others quote it, in a transcription of Spencer's table: courses, wales, stitches, for each state. From memory is
+/// only that the third was added later, by others.
 const TABLE: [(State, f64, f64, f64); 3] = [
     (State::DryRelaxed, 5.0, 3.8, 19.0),
     (State::WetRelaxed, 5.3, 4.1, 21.6),
@@ -28,6 +47,7 @@ fn table() {
     for (state, courses, wales, product) in TABLE {
         let ours = state.constants();
         assert_eq!((ours.courses, ours.wales, ours.product), (courses, wales, product));
+        assert_eq!(ours.source, Taken::LoopConstants.quoted());
     }
 }
 
@@ -40,7 +60,8 @@ fn products_are_as_printed() {
     }
 }
 
-/// Seen: wales 4.2, courses 5.5, loop length 0.5 cm; the published answer is 92 loops in a square centimetre.
+/// As others quote it, in a copy of the question paper: wales 4.2, courses 5.5, loop length 0.5 cm; the published
+/// answer is 92 loops in a square centimetre.
 #[test]
 fn published_worked_example() {
     let constants = State::FullyRelaxed.constants();
@@ -64,7 +85,7 @@ fn a_hand_knitters_gauge() {
     }
 }
 
-/// Computed from a formula that was seen: that fabric in 400 tex weighs 478 g to the square metre.
+/// Computed, by a formula as others copy it: that fabric in 400 tex weighs 478 g to the square metre.
 #[test]
 fn areal_mass() {
     let loop_length = density(22, 30).loop_length(21.6).expect("a length");
@@ -72,7 +93,7 @@ fn areal_mass() {
     close(density(22, 30).grams_per_square_metre(loop_length, tex), 478.0, 0.5);
 }
 
-/// Seen: 50 g / 125 m follows the definition, grams in 1000 m. Computed: 400, 500 and 238.1.
+/// As others quote it: the definition, grams in 1000 m. Computed: 400, 500 and 238.1 for three labels.
 #[test]
 fn tex_of_a_label() {
     for (grams, metres, count) in [(50, 125, 400.0), (100, 200, 500.0), (50, 210, 238.1)] {
@@ -81,7 +102,7 @@ fn tex_of_a_label() {
     }
 }
 
-/// Seen as others give it: Peirce's diameter of a 400 tex yarn is 0.75 mm. It is a lower bound, and lies far below what
+/// As others quote it: Peirce's diameter of a 400 tex yarn is 0.75 mm. It is a lower bound, and lies far below what
 /// wraps in an inch give for such a yarn.
 #[test]
 fn peirce_is_a_lower_bound() {

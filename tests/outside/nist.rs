@@ -1,10 +1,22 @@
 //! The exact conversions of inch, yard, ounce and pound, as NIST publishes them.
 //!
-//! Source: NIST Special Publication 811, appendix B.8, and NIST Handbook 44, appendix C, section 4. What was seen of
-//! them and what is from memory is in the README beside this file, and marked at each value.
+//! Source: NIST Special Publication 811, appendix B.8, and NIST Handbook 44, appendix C, section 4. Neither
+//! table was read; what is as others quote it and what is from memory is in the README beside this file.
 
+use crate::marks::{Marked, rows, value};
+use loopwright::tables::{Certainty, Taken};
 use loopwright::units::parse::{Wanted, read};
 use loopwright::units::{Length, LengthUnit, Mass, MassUnit, Measure};
+
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[
+    rows(Taken::Conversions, "oz, lb", Certainty::Quoted),
+    rows(Taken::Conversions, "in, yd", Certainty::FromMemory),
+    value(
+        "metre in yards, 4 in against 10 cm, 50 g in ounces, circular lengths",
+        Certainty::Computed,
+    ),
+];
 
 /// The value of a text, in whichever unit it names.
 fn length(text: &str) -> Length {
@@ -39,14 +51,14 @@ fn metre_in_yards() {
     assert!((yards - 1.093_613_298_3).abs() < 5e-11, "{yards}");
 }
 
-/// Seen, but only as quoted by others: 1 lb = 453.592 37 g exactly.
+/// As others quote it: 1 lb = 453.592 37 g exactly.
 #[test]
 fn pound() {
     assert_eq!(Mass::per_unit(MassUnit::Pound), 453_592_370_000);
     assert_eq!(mass("1 lb"), mass("453.59237 g"));
 }
 
-/// Seen, but only as quoted by others: 1 oz = 28.349 523 125 g exactly. Computed: it is a pound over sixteen.
+/// As others quote it: 1 oz = 28.349 523 125 g exactly. Computed: it is a pound over sixteen.
 #[test]
 fn ounce() {
     assert_eq!(Mass::OUNCE.to_ng(), 28_349_523_125);

@@ -1,11 +1,16 @@
 //! Every printed list of `printed_lists.txt`, typed: what is read, or which piece is pointed at and why.
 
+use crate::marks::{Marked, value};
 use loopwright::bounds::Bounds;
 use loopwright::cords::read_list;
 use loopwright::sizing::{Size, Span, read_counts, read_sizes};
+use loopwright::tables::Certainty;
 use loopwright::units::print::{Step, print};
 use loopwright::units::printed::{Unread, WhyUnread};
 use loopwright::units::{Gauge, LengthUnit};
+
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[value("ways of printing lists", Certainty::Practice)];
 
 const LISTS: &str = include_str!("printed_lists.txt");
 

@@ -1,7 +1,9 @@
 //! Every measure of `printed_measures.txt`, typed: what is read, what is asked, or why it is refused.
 
+use crate::marks::{Marked, value};
 use loopwright::bounds::Bounds;
 use loopwright::gauge::Direction;
+use loopwright::tables::Certainty;
 use loopwright::tables::needle::read_across;
 use loopwright::tail::NEEDLE;
 use loopwright::units::gauge_text::{self, Counted, GaugeText};
@@ -9,6 +11,12 @@ use loopwright::units::meant::Meant;
 use loopwright::units::parse::{Unreadable, Wanted, read};
 use loopwright::units::print::{Step, with_unit};
 use loopwright::units::{Gauge, Length, LengthUnit, Mass, MassUnit, Measure, count};
+
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[
+    value("ways of printing and typing measures", Certainty::Practice),
+    value("needles behind the numbers", Certainty::FromMemory),
+];
 
 const MEASURES: &str = include_str!("printed_measures.txt");
 

@@ -5,9 +5,17 @@
 //! All values are computed; none is from memory but pi itself. The rules (multiples, ties to the smaller, 5 % and
 //! 10 %, 20 cm) are our own and are not checked by this.
 
+use crate::marks::{Marked, value};
 use loopwright::cast_on::{self, Knitting, Multiple};
+use loopwright::tables::Certainty;
 use loopwright::tail::{self, Piece, Thickness};
 use loopwright::units::{Gauge, Length};
+
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[
+    value("printed tables", Certainty::Computed),
+    value("pi", Certainty::FromMemory),
+];
 
 /// Width in nanometres, gauge in thousandths, its span in nanometres.
 type Swatch = (i64, u32, i64);

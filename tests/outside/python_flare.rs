@@ -4,8 +4,16 @@
 //! CPython 3.11.7, module `decimal`, with 50 digits. The table was printed by the script above it, run as `python3 -`
 //! with the script as input, and pasted. Pi is from memory; everything else is computed.
 
+use crate::marks::{Marked, value};
 use loopwright::flare::{Hem, Question, answer};
+use loopwright::tables::Certainty;
 use loopwright::units::{Gauge, Length};
+
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[
+    value("printed tables", Certainty::Computed),
+    value("pi", Certainty::FromMemory),
+];
 
 /// Neck, hem and rounds; stitches and rows in 10 cm; flat rate in thousandths, flat gain, then in nanometres girth and
 /// radius of the hem, slant and drop, and fullness in thousandths.

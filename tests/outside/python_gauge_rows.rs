@@ -5,9 +5,14 @@
 //! `python3 -` with the script as input, and pasted. All values are computed. The rules (half a stitch, the root of the
 //! number of counts, ties to the smaller) are our own and are not checked by this.
 
+use crate::marks::{Marked, value};
 use loopwright::gauge;
 use loopwright::rows::{self, Ask};
+use loopwright::tables::Certainty;
 use loopwright::units::{Gauge, Length};
+
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[value("printed tables", Certainty::Computed)];
 
 /// Counts in thousandths over nanometres; their mean in thousandths over 10 cm; a metre at the least and the most.
 type Mean = (&'static [(u32, i64)], u32, [i64; 2]);

@@ -5,10 +5,15 @@
 //! computed. The rules (ties to the smaller, a cord serves from its length to twice it) are our own and practice, and are
 //! not checked by this.
 
+use crate::marks::{Marked, value};
 use loopwright::cast_on::{Knitting, Multiple};
 use loopwright::cords::{self, Around};
 use loopwright::regauge;
+use loopwright::tables::Certainty;
 use loopwright::units::{Gauge, Length, LengthUnit};
+
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[value("printed tables", Certainty::Computed)];
 
 /// A gauge in thousandths, and its span in nanometres.
 type Swatch = (u32, i64);

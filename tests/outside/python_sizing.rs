@@ -3,8 +3,13 @@
 //! Source: Python 3.11, standard library. The inputs and outputs below were recorded from it on 2026-11-25 with the
 //! command in each comment; run it again to see them. Girths and shares must agree exactly.
 
+use crate::marks::{Marked, value};
 use loopwright::sizing::{Ask, Gauges, Listed, PerMille, Question, Size, Span, answer, read_sizes, with_stitches};
+use loopwright::tables::Certainty;
 use loopwright::units::{Gauge, Length, LengthUnit};
+
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[value("printed tables", Certainty::Computed)];
 
 fn gauge(count: &str, span: &str) -> Gauge {
     Gauge::read(count, length(span)).expect(count)

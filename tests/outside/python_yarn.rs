@@ -2,9 +2,14 @@
 //!
 //! Run with Python 3.11.7; the command stands at each table, and the table is what it printed.
 
+use crate::marks::{Marked, value};
 use loopwright::fabric::Density;
+use loopwright::tables::Certainty;
 use loopwright::units::{Gauge, Length, Mass};
 use loopwright::yarn::{Ask, Ball, Question, Section, Shape, StitchSum, answer};
+
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[value("printed tables", Certainty::Computed)];
 
 /// `python3 -c '
 /// from decimal import Decimal as D, getcontext

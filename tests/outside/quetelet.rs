@@ -1,14 +1,24 @@
 //! The chests of 5,738 Scottish soldiers: whom a list of sizes covers.
 //!
 //! Source: A. Quetelet, *Lettres sur la théorie des probabilités* (1846), from the *Edinburgh Medical and Surgical
-//! Journal* (1817), as the data set `HistData/ChestSizes` gives them: inches, and how many men. Seen there on 2026-11-25.
+//! Journal* (1817), as the data set `HistData/ChestSizes` gives them: inches, and how many men. The
+//! data set was read, and neither book nor journal, which are named from memory.
 //! Men only, long ago: it shows what lists do with a real spread of bodies, not what bodies are today.
 
+use crate::marks::{Marked, value};
 use loopwright::sizing::{Answer, Listed, Note, Question, Size, answer};
+use loopwright::tables::Certainty;
 use loopwright::tables::body::{EN_MEN, MEN};
 use loopwright::units::{Length, LengthUnit};
 
-/// Seen: chest in inches, men.
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[
+    value("16 counts, 5,738 men", Certainty::Quoted),
+    value("book and journal", Certainty::FromMemory),
+    value("the mean, and whom a list covers", Certainty::Computed),
+];
+
+/// As others quote it, in the data set: chest in inches, men.
 const CHESTS: [(i64, u32); 16] = [
     (33, 3),
     (34, 18),
@@ -62,9 +72,9 @@ fn dressed(chest: i64, sizes: Vec<Size>) -> Answer {
     answer(&question).expect("a size for every chest")
 }
 
-/// Seen: 5,738 men. Computed from the counts: the mean is 39.832 in.
+/// As others quote it: 5,738 men. Computed from the counts: the mean is 39.832 in.
 #[test]
-fn the_counts_are_those_that_were_seen() {
+fn the_counts_are_those_of_the_data_set() {
     let men: u32 = CHESTS.iter().map(|(_, men)| men).sum();
     let inches: i64 = CHESTS.iter().map(|(chest, men)| chest * i64::from(*men)).sum();
     assert_eq!(men, 5_738);

@@ -5,9 +5,19 @@
 //! A pattern of k strokes on n beats is a round of n stitches with k changes that use one stitch each (kfb). Different
 //! codes begin a pattern at different strokes, so two are the same when one is a turn of the other.
 
+use crate::marks::{Marked, all, value};
 use loopwright::spacing::{Ask, Increase, Knitting, Order, Question, answer};
+use loopwright::tables::{Certainty, Taken};
 
-/// Strokes, beats and pattern.
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[
+    all(Taken::MostEven, Certainty::FromMemory),
+    value("21 patterns", Certainty::Quoted),
+    value("five on sixteen, corrected", Certainty::Quoted),
+    value("that a pattern is a turn of ours", Certainty::Computed),
+];
+
+/// As others quote it: strokes, beats and pattern.
 const PATTERNS: [(u32, u32, &str); 21] = [
     (2, 3, "x.x"),
     (2, 5, "x.x.."),
@@ -68,7 +78,7 @@ fn the_most_even_order_is_the_published_pattern_up_to_a_turn() {
     }
 }
 
-/// The corrected pattern of five on sixteen, as a public test has it; the paper's own is a misprint, 17 beats long.
+/// As others quote it, corrected: five on sixteen in a public test. The paper's own is a misprint, 17 beats long.
 #[test]
 fn five_on_sixteen_is_the_corrected_pattern() {
     assert!(is_a_turn_of(&ours(5, 16), "x..x..x..x..x..."));

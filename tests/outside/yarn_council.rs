@@ -1,30 +1,42 @@
 //! The classes of yarn as the Craft Yarn Council prints them.
 //!
-//! Source: Craft Yarn Council, Standard Yarn Weight System: the guide "YDKWYDK: A guide to yarn weights" and a copy of
-//! the table. What was seen of them and what is from memory is in the README beside this file, and marked at each row.
+//! Source: Craft Yarn Council, Standard Yarn Weight System: the guide "YDKWYDK: A guide to yarn weights", which was
+//! read for classes 0 to 3, and a copy of the table by others for 4 and 5. What is from memory is marked at each row.
 
-use loopwright::tables::Certainty;
+use crate::marks::{Marked, all, rows, value};
 use loopwright::tables::yarn_weight::{CLASSES, Place, Weight, place};
+use loopwright::tables::{Certainty, Taken};
 use loopwright::units::{Gauge, Length, LengthUnit};
 
-/// Stitches in 4 in, hundredths of a millimetre of needle, wraps in an inch, and whether stitches and needle were seen.
-/// Wraps are all from memory, and editions differ. An end that is missing is open.
+/// How sure each value is that is checked here.
+pub const MARKS: &[Marked] = &[
+    rows(Taken::YarnClasses, "0, 1, 2, 3", Certainty::Read),
+    rows(Taken::YarnClasses, "4, 5", Certainty::Quoted),
+    rows(Taken::YarnClasses, "6, 7", Certainty::FromMemory),
+    all(Taken::Wraps, Certainty::FromMemory),
+    value("that needles meet where classes meet", Certainty::FromMemory),
+    value("20 in 10 cm against 4 in", Certainty::Computed),
+];
+
+/// Stitches in 4 in, hundredths of a millimetre of needle, wraps in an inch, and how sure stitches and needle are.
+/// Wraps are all from memory, no source: the copies of the table have none, others add other numbers. An end that is
+/// missing is open.
 type Row = (Weight, Range, Range, Range, Certainty);
 type Range = (Option<u32>, Option<u32>);
 
 const TABLE: [Row; 8] = {
-    use Certainty::{FromMemory, Seen};
+    use Certainty::{FromMemory, Quoted, Read};
     use Weight::*;
     const fn to(least: u32, most: u32) -> Range {
         (Some(least), Some(most))
     }
     [
-        (Lace, to(33, 40), to(150, 225), (Some(30), None), Seen),
-        (SuperFine, to(27, 32), to(225, 325), to(14, 30), Seen),
-        (Fine, to(23, 26), to(325, 375), to(12, 18), Seen),
-        (Light, to(21, 24), to(375, 450), to(11, 15), Seen),
-        (Medium, to(16, 20), to(450, 550), to(9, 12), Seen),
-        (Bulky, to(12, 15), to(550, 800), to(6, 9), Seen),
+        (Lace, to(33, 40), to(150, 225), (Some(30), None), Read),
+        (SuperFine, to(27, 32), to(225, 325), to(14, 30), Read),
+        (Fine, to(23, 26), to(325, 375), to(12, 18), Read),
+        (Light, to(21, 24), to(375, 450), to(11, 15), Read),
+        (Medium, to(16, 20), to(450, 550), to(9, 12), Quoted),
+        (Bulky, to(12, 15), to(550, 800), to(6, 9), Quoted),
         (SuperBulky, to(7, 11), to(800, 1275), to(5, 6), FromMemory),
         (Jumbo, (None, Some(6)), (Some(1275), None), to(1, 4), FromMemory),
     ]
@@ -48,13 +60,13 @@ fn table() {
         );
         assert_eq!((ours.wraps.least, ours.wraps.most), wraps, "{weight:?}");
         assert_eq!(
-            (ours.certainty, ours.wraps_certainty),
+            (ours.source.certainty(), ours.wraps_source.certainty()),
             (certainty, Certainty::FromMemory)
         );
     }
 }
 
-/// Seen: 23-26 is Fine and 21-24 is Light, so that 23 and 24 are both.
+/// Read in its source: 23-26 is Fine and 21-24 is Light, so that 23 and 24 are both.
 #[test]
 fn overlap() {
     let both = Place::Within {
@@ -67,7 +79,7 @@ fn overlap() {
     assert_ne!(four_inches(24_001), both);
 }
 
-/// Seen: Medium ends at 20 and Light begins at 21, so that 20 1/2 is neither.
+/// As others quote it: Medium ends at 20. Read in its source: Light begins at 21, so that 20 1/2 is neither.
 #[test]
 fn gap() {
     let between = Place::Between {

@@ -10,7 +10,7 @@ use crate::page::{self, light, light::Light};
 use crate::part::plain::{button, element, element_with, list, text, text_element};
 use crate::route::{self, Route, use_route};
 use crate::tool;
-use crate::words::{brought, knit as knit_words, page as words, project};
+use crate::words::{brought, knit as knit_words, links, page as words, project};
 use gloo_utils::{document, document_element};
 use loopwright::choice::{Choice, Key};
 use yew::prelude::*;
@@ -19,7 +19,7 @@ use yew::prelude::*;
 #[component]
 pub fn App() -> Html {
     let (desk, route, offline) = (use_desk(&None), use_route(), use_offline());
-    let desk = use_link(desk, &route);
+    let (desk, left_out) = use_link(desk, &route);
     one_file::use_question_before_closing(desk.as_ref());
     page::use_folds_open_on_paper();
     use_effect_with((light(&desk, &route), title(&route)), |(light, title)| {
@@ -31,7 +31,7 @@ pub fn App() -> Html {
             html! { <Embedded id={id.clone()} fields={fields.clone()} options={options.clone()} /> }
         }
         (None, _) => Html::default(),
-        (Some(desk), _) => shell(&desk, &route, offline),
+        (Some(desk), _) => shell(&desk, &route, offline, left_out),
     }
 }
 
@@ -45,7 +45,7 @@ fn light(desk: &Option<Desk>, route: &Route) -> Light {
     chosen.unwrap_or(Light::START)
 }
 
-fn shell(desk: &Desk, route: &Route, offline: Offline) -> Html {
+fn shell(desk: &Desk, route: &Route, offline: Offline, left_out: Option<String>) -> Html {
     let skip = [("class", "skip"), ("href", "#page")];
     let mark = [("class", "mark"), ("href", &route::print(&Route::Home))];
     let place = [("id", "page"), ("tabindex", "-1")];
@@ -66,9 +66,17 @@ fn shell(desk: &Desk, route: &Route, offline: Offline) -> Html {
         element_with("a", &skip, vec![text(words::SKIP.into())]),
         element("header", "top", vec![element("nav", "", ways)]),
         update(desk, offline),
-        element_with("main", &place, vec![page(desk, route, offline)]),
+        element_with("main", &place, vec![said_of_link(left_out), page(desk, route, offline)]),
         page::footer(desk),
     ])
+}
+
+/// What of a link was left out stands above the tool that it opened, for as long as that is open.
+fn said_of_link(left_out: Option<String>) -> Html {
+    let attributes = [("class", "left-out"), ("role", "status")];
+    left_out.map_or_else(Html::default, |sentence| {
+        element_with("p", &attributes, vec![text(sentence.into())])
+    })
 }
 
 fn nav_link(here: &Route, there: &Route, name: &'static str) -> Html {
@@ -85,6 +93,7 @@ fn page(desk: &Desk, route: &Route, offline: Offline) -> Html {
     match route {
         Route::Home => page::home(desk),
         Route::About => page::about(desk, offline.ready),
+        Route::Links => page::links(),
         Route::Project => page::project::project(desk),
         Route::Step(step) => page::project::step(desk, *step),
         Route::Knit(tool) => knit(desk, Which::Tool(tool.clone())),
@@ -128,35 +137,60 @@ fn update(desk: &Desk, offline: Offline) -> Html {
     element_with("aside", &attributes, vec![text_element("p", "", words::UPDATE), accept])
 }
 
-/// The desk with what a link brings on it. That is laid there once, and before the page is drawn: no empty form is seen
-/// first, and the page is not drawn twice.
-#[hook]
-fn use_link(desk: Option<Desk>, route: &Route) -> Option<Desk> {
-    let laid = use_mut_ref(|| None::<Route>);
-    let desk = desk?;
-    if laid.borrow().as_ref() == Some(route) {
-        return Some(desk);
-    }
-    *laid.borrow_mut() = Some(route.clone());
-    lay(&desk, route);
-    Some(desk.as_it_lies())
+/// A link that was laid on the desk.
+#[derive(Default)]
+struct Laid {
+    /// The page that it is.
+    route: Option<Route>,
+    /// What is said of it as long as that page is open.
+    left_out: Option<String>,
 }
 
-fn lay(desk: &Desk, route: &Route) {
+/// The desk with what a link brings on it, and what was left out of that. It is laid there once, and before the page is
+/// drawn: no empty form is seen first, and the page is not drawn twice.
+#[hook]
+fn use_link(desk: Option<Desk>, route: &Route) -> (Option<Desk>, Option<String>) {
+    let laid = use_mut_ref(Laid::default);
+    let Some(desk) = desk else {
+        return (None, None);
+    };
+    if laid.borrow().route.as_ref() == Some(route) {
+        return (Some(desk), laid.borrow().left_out.clone());
+    }
+    let now = lay(&desk, route);
+    let left_out = now.left_out.clone();
+    *laid.borrow_mut() = now;
+    (Some(desk.as_it_lies()), left_out)
+}
+
+fn lay(desk: &Desk, route: &Route) -> Laid {
     // What was said about a tap belongs to the page it was said on.
     desk.announce(Announcement::Nothing);
+    let as_it_is = Laid {
+        route: Some(route.clone()),
+        left_out: None,
+    };
     let Route::Tool { id, fields } = route else {
-        return;
+        return as_it_is;
     };
     let Some(tool) = tool::find(id).filter(|_| !fields.is_empty()) else {
-        return;
+        return as_it_is;
     };
-    tool.open_link(desk, route::to_fields(fields));
+    let taken = tool.take(fields);
+    // A link of which nothing is taken takes nothing away either.
+    if !taken.fields.is_empty() {
+        tool.open_link(desk, taken.fields);
+    }
     // A reload must not lay the link over what is typed from here on.
-    route::replace(&Route::Tool {
+    let without_fields = Route::Tool {
         id: id.clone(),
         fields: Vec::new(),
-    });
+    };
+    route::replace(&without_fields);
+    Laid {
+        route: Some(without_fields),
+        left_out: taken.left_out.of_a_link(),
+    }
 }
 
 /// Light, dusk, or as the device is set.
@@ -174,6 +208,7 @@ fn title(route: &Route) -> String {
     let title = match route {
         Route::Tool { id, .. } | Route::Embed { id, .. } => tool::find(id).map(|tool| tool.title.name),
         Route::About => Some(words::ABOUT),
+        Route::Links => Some(links::TITLE),
         Route::Project | Route::Step(_) => Some(project::TITLE),
         Route::Knit(_) | Route::KnitStep(_) => Some(knit_words::TITLE),
         Route::Brought(_) => Some(brought::TITLE),

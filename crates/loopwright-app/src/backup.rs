@@ -1,13 +1,24 @@
 //! A copy to keep elsewhere, and bringing one back: one JSON file, `{"loopwright": 1, "sheets": {...}}`.
 //!
-//! A copy is laid over what is there like a link is, so that each sheet can be put back. Whatever is wrong with a
-//! file is a value.
+//! A copy is laid over what is there like a link is, so that each tool can be put back (`laying.rs`); and as long as the page
+//! is open all of it can (`undoing.rs`). Whatever is wrong with a file is a value, and what it holds beside what this page
+//! keeps is left out and counted (`taking.rs`).
 
-use crate::desk::{Desk, undo};
+mod laying;
+mod taking;
+mod undoing;
+
+pub use laying::Brought;
+pub use undoing::{can_undo, undo};
+
+use crate::desk::Desk;
+use crate::desk::undo::become_desk;
+use crate::form::taken::LeftOut;
 use crate::store::{Entry, Sheets, json};
 use gloo_timers::callback::Timeout;
 use gloo_utils::document;
 use js_sys::{Array, JSON};
+use laying::laid_over;
 use std::cell::RefCell;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
@@ -18,7 +29,7 @@ pub const FILE_NAME: &str = "loopwright-backup.json";
 
 /// More than anyone types in a life.
 const MAX_BYTES: f64 = 4_000_000.0;
-const VERSION: u8 = 1;
+const VERSION: u32 = 1;
 /// Long enough for any browser to have begun the download.
 const FORGET_MS: u32 = 60_000;
 
@@ -59,48 +70,45 @@ pub fn holds(desk: &Desk) -> bool {
     SAVED.with_borrow(|saved| *saved == *desk.newest())
 }
 
-/// Lays a file's sheets on the desk; answers how many fields changed.
-pub async fn bring_back(desk: &Desk, file: &File) -> Result<usize, BackupError> {
+/// What came of a copy that was brought back.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct BroughtBack {
+    /// What changed.
+    pub changes: Brought,
+    /// What of the file was left out.
+    pub left_out: LeftOut,
+}
+
+/// Lays a file's sheets on the desk.
+pub async fn bring_back(desk: &Desk, file: &File) -> Result<BroughtBack, BackupError> {
     let text = text_of(file, MAX_BYTES).await?;
-    let entries = changes(&desk.newest(), &read(&text)?);
-    let count = entries
-        .iter()
-        .filter(|entry| !undo::is_side_sheet(&entry.sheet))
-        .count();
+    let taking::Taken { sheets, left_out } = taking::take(read(&text)?);
+    let now = desk.newest();
+    let then = laid_over(&now, &sheets);
+    let entries = become_desk(&now, &then);
+    let changes = Brought::of(&entries);
+    undoing::note(&now, &then);
     desk.write_stored(entries);
-    Ok(count)
+    Ok(BroughtBack { changes, left_out })
 }
 
-/// The changes that lay a copy over the desk. What the copy remembers as "before" gives way to what is there now.
-fn changes(now: &Sheets, copy: &Sheets) -> Vec<Entry> {
-    let mut sheets = now.clone();
-    let mut entries = Vec::new();
-    let mut take = |sheets: &mut Sheets, new: Vec<Entry>| {
-        sheets.apply_all(&new);
-        entries.extend(new);
-    };
-    let sides = copy.iter().filter(|(name, _)| undo::is_side_sheet(name));
-    for (name, fields) in sides.filter(|(name, _)| now.fields(name).is_empty()) {
-        let new = undo::become_exactly(&sheets, name, fields);
-        take(&mut sheets, new);
-    }
-    for (name, fields) in copy.iter().filter(|(name, _)| !undo::is_side_sheet(name)) {
-        let new = undo::lay_over(&sheets, name, fields);
-        take(&mut sheets, new);
-    }
-    entries
-}
-
-fn read(text: &str) -> Result<Sheets, BackupError> {
+/// What a file would write, sheet by sheet.
+fn read(text: &str) -> Result<Vec<Entry>, BackupError> {
     let copy = JSON::parse(text).map_err(|_| BackupError::NotOurs)?;
     let version = json::get(&copy, "loopwright").and_then(|version| version.as_f64());
-    if version.ok_or(BackupError::NotOurs)? > f64::from(VERSION) {
-        return Err(BackupError::Newer);
-    }
+    check_version(version)?;
     let entries = json::get(&copy, "sheets").and_then(|sheets| json::sheets_entries(&sheets));
-    let mut sheets = Sheets::default();
-    sheets.apply_all(&entries.ok_or(BackupError::NotOurs)?);
-    Ok(sheets)
+    entries.ok_or(BackupError::NotOurs)
+}
+
+/// Of a copy from here the version is a whole number, from 1 on: one that is no number at all, such as `"1"`, was never
+/// written here.
+fn check_version(version: Option<f64>) -> Result<(), BackupError> {
+    match version.filter(|version| version.fract() == 0.0) {
+        Some(version) if version == f64::from(VERSION) => Ok(()),
+        Some(version) if version > f64::from(VERSION) => Err(BackupError::Newer),
+        Some(_) | None => Err(BackupError::NotOurs),
+    }
 }
 
 /// The text of a file; one that is longer than this is not read.
@@ -141,45 +149,17 @@ pub fn hand_over(address: String, name: &str) -> Result<(), JsValue> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::store::{Fields, Typed};
 
-    fn fields(text: &str) -> Fields {
-        Fields::from_iter([("stitches".to_string(), Typed::plain(text))])
-    }
-
-    fn desk(rows: &[(&str, &str)]) -> Sheets {
-        let mut sheets = Sheets::default();
-        for (sheet, text) in rows {
-            sheets.apply(&Entry::new(*sheet, "stitches", Some(Typed::plain(*text))));
+    #[test]
+    fn a_version_that_was_never_written_is_not_ours() {
+        assert_eq!(check_version(Some(1.0)), Ok(()));
+        for newer in [2.0, 7.0, 1e15] {
+            assert_eq!(check_version(Some(newer)), Err(BackupError::Newer), "{newer}");
         }
-        sheets
-    }
-
-    fn brought(mut sheets: Sheets, copy: &[(&str, &str)]) -> Sheets {
-        let entries = changes(&sheets, &desk(copy));
-        sheets.apply_all(&entries);
-        sheets
-    }
-
-    #[test]
-    fn a_new_machine_gets_everything() {
-        let sheets = brought(desk(&[]), &[("spacing", "132"), ("tail.before", "7")]);
-        assert_eq!(sheets.fields("spacing"), fields("132"));
-        assert_eq!(sheets.fields("tail.before"), fields("7"));
-    }
-
-    #[test]
-    fn what_was_there_can_be_put_back_and_other_sheets_stay() {
-        let here = desk(&[("spacing", "90"), ("tail", "5")]);
-        let sheets = brought(here, &[("spacing", "132"), ("spacing.before", "1")]);
-        assert_eq!(sheets.fields("spacing"), fields("132"));
-        assert_eq!(sheets.fields("spacing.before"), fields("90"));
-        assert_eq!(sheets.fields("tail"), fields("5"));
-    }
-
-    #[test]
-    fn the_same_copy_again_changes_nothing() {
-        let sheets = brought(desk(&[("spacing", "90")]), &[("spacing", "132")]);
-        assert_eq!(brought(sheets.clone(), &[("spacing", "132")]), sheets);
+        for strange in [0.0, -0.0, -5.0, 1.5, 0.5, f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+            assert_eq!(check_version(Some(strange)), Err(BackupError::NotOurs), "{strange}");
+        }
+        // A text, nothing, or anything else that is no number.
+        assert_eq!(check_version(None), Err(BackupError::NotOurs));
     }
 }

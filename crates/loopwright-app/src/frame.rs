@@ -10,12 +10,13 @@ pub use accent::{Accent, NoAccent};
 
 use crate::words::{Worded, frame as words, intl};
 use loopwright::choice::{Choice, Key};
+use std::collections::BTreeSet;
 
 /// What the name of each option begins with.
 pub const PREFIX: &str = "frame.";
 
 /// The word by which a button is asked for.
-const YES: &str = "yes";
+pub const YES: &str = "yes";
 
 /// Between the fields of a list.
 const COMMA: char = ',';
@@ -199,13 +200,9 @@ impl Options {
 
 /// The keys in a list, each once.
 pub fn listed(text: &str) -> Vec<String> {
-    let mut keys: Vec<String> = Vec::new();
-    for key in text.split(COMMA).map(str::trim).filter(|key| !key.is_empty()) {
-        if !keys.iter().any(|known| known == key) {
-            keys.push(key.to_owned());
-        }
-    }
-    keys
+    let mut known = BTreeSet::new();
+    let keys = text.split(COMMA).map(str::trim).filter(|key| !key.is_empty());
+    keys.filter(|key| known.insert(*key)).map(str::to_owned).collect()
 }
 
 fn is_yes(value: &str) -> Option<bool> {

@@ -1,7 +1,7 @@
 //! Which page an address means, by its hash alone: a static folder at any sub-path, a `file:` page and a link with
 //! data in it all work without a server's help.
 //!
-//! `#/`  `#/about`  `#/gallery`  `#/gallery/spacing/impossible`  `#/spacing?stitches=132&change=k2tog`
+//! `#/`  `#/about`  `#/about/links`  `#/gallery`  `#/gallery/spacing/impossible`  `#/spacing?stitches=132&change=k2tog`
 //! `#/project`  `#/project/3`  `#/project/3/knit`  `#/knit/yoke`  `#/embed/spacing?stitches=132&frame.light=dusk`  `#/p=1eJyr...`, a project
 //!
 //! A field is text as typed. Its unit travels beside it: `girth=36&girth.unit=in`. Reading is total: whatever is in
@@ -14,6 +14,7 @@ pub use page::{go, link, replace, use_route};
 use crate::frame;
 use crate::store::{Fields, Typed};
 use loopwright_project::StepId;
+use std::collections::BTreeMap;
 
 /// Fields as they stand in an address, in their order.
 pub type Pairs = Vec<(String, String)>;
@@ -35,6 +36,8 @@ pub enum Route {
     Brought(String),
     /// What is stored, how to back up, cautions.
     About,
+    /// Every tool, field, choice and unit, for whoever writes links.
+    Links,
     /// Every part and tool in its named states.
     Gallery,
     /// One state of one tool.
@@ -100,6 +103,7 @@ pub fn parse(hash: &str) -> Route {
     match names[..] {
         [""] => Route::Home,
         ["about"] => Route::About,
+        ["about", "links"] => Route::Links,
         ["project"] => Route::Project,
         ["project", step] => StepId::parse(step).map_or_else(|| Route::Unknown(hash.into()), Route::Step),
         ["project", step, "knit"] => StepId::parse(step).map_or_else(|| Route::Unknown(hash.into()), Route::KnitStep),
@@ -135,6 +139,7 @@ pub fn print(route: &Route) -> String {
         Route::Home => "#/".into(),
         Route::Brought(project) => format!("#/{BROUGHT}{}", encode(project)),
         Route::About => "#/about".into(),
+        Route::Links => "#/about/links".into(),
         Route::Project => "#/project".into(),
         Route::Step(step) => format!("#/project/{step}"),
         Route::Knit(tool) => format!("#/knit/{}", encode(tool)),
@@ -164,16 +169,36 @@ pub fn to_pairs(fields: &Fields) -> Pairs {
 
 /// The fields that an address brings. A unit without its field is passed over; the last of a repeated field stands.
 pub fn to_fields(pairs: &[(String, String)]) -> Fields {
-    let mut fields = Fields::new();
-    for (field, text) in pairs {
-        if !field.ends_with(UNIT) {
-            let name = unit_name(field);
-            let unit = pairs.iter().rev().find(|(key, _)| *key == name);
-            let (text, unit) = (text.clone(), unit.map(|(_, unit)| unit.clone()));
-            fields.insert(field.clone(), Typed { text, unit });
+    read_fields(pairs).0
+}
+
+/// What an address says in vain.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum InVain {
+    /// The same name stands behind it once more.
+    Repeated(String),
+    /// A unit without its field.
+    Alone(String),
+}
+
+/// The fields that an address brings, and what it says in vain. One pass, however many there are.
+pub fn read_fields(pairs: &[(String, String)]) -> (Fields, Vec<InVain>) {
+    let mut in_vain = Vec::new();
+    let mut last = BTreeMap::new();
+    for (name, text) in pairs {
+        if last.insert(name.clone(), text.clone()).is_some() {
+            in_vain.push(InVain::Repeated(name.clone()));
         }
     }
-    fields
+    let (units, texts): (BTreeMap<String, String>, BTreeMap<String, String>) =
+        last.into_iter().partition(|(name, _)| name.ends_with(UNIT));
+    let is_alone = |name: &&String| name.strip_suffix(UNIT).is_none_or(|field| !texts.contains_key(field));
+    in_vain.extend(units.keys().filter(is_alone).cloned().map(InVain::Alone));
+    let typed = |(field, text): (String, String)| {
+        let unit = units.get(&unit_name(&field)).cloned();
+        (field, Typed { text, unit })
+    };
+    (texts.into_iter().map(typed).collect(), in_vain)
 }
 
 const UNIT: &str = ".unit";
@@ -264,6 +289,7 @@ mod tests {
             ("#/", Route::Home),
             ("#main", Route::Home),
             ("#/about", Route::About),
+            ("#/about/links", Route::Links),
             ("#/p=1eJyr-_A", Route::Brought("1eJyr-_A".into())),
             ("#/p=", Route::Brought(String::new())),
             ("#/p=1/a?b=%3D", Route::Brought("1/a?b==".into())),
@@ -344,6 +370,7 @@ mod tests {
             any::<u32>().prop_map(|step| Route::Step(StepId(step))),
             any::<String>().prop_map(Route::Brought),
             Just(Route::About),
+            Just(Route::Links),
             Just(Route::Gallery),
             (any_name(), any_name()).prop_map(|(tool, state)| Route::GalleryState { tool, state }),
             (any_name(), fields())

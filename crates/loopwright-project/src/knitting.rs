@@ -112,13 +112,16 @@ fn made(name: &str, typed: &Typed) -> Option<Made> {
     Some(Made { at, tap })
 }
 
-/// How many rows are done: all that was tapped on and back. Two windows may go back at once, and there is no row before
-/// the first.
+/// How many rows are done: all that was tapped on and back, in the order in which it was.
 pub fn rows_done(taps: &[Made]) -> u32 {
-    let sum = taps
-        .iter()
-        .fold(0, |sum: i64, made| sum.saturating_add(made.tap.rows()));
-    u32::try_from(sum.max(0)).unwrap_or(u32::MAX)
+    taps.iter().fold(0, |done, made| moved(done, made.tap.rows()))
+}
+
+/// So many, moved by so many. Two windows may go back at once, and there is nothing before the first: the next tap on is to be
+/// seen, and so is a tap back after one that went on and on.
+pub fn moved(done: u32, by: i64) -> u32 {
+    let moved = i64::from(done).saturating_add(by).max(0);
+    u32::try_from(moved).unwrap_or(u32::MAX)
 }
 
 /// How many repeats of a row are done.
@@ -127,13 +130,14 @@ pub fn repeats_done(taps: &[Made], in_row: u32) -> u32 {
         Tap::Again { row, by } if row == in_row => by,
         _ => 0,
     };
-    let sum = taps.iter().fold(0, |sum: i64, made| sum.saturating_add(by(made)));
-    u32::try_from(sum.max(0)).unwrap_or(u32::MAX)
+    taps.iter().fold(0, |done, made| moved(done, by(made)))
 }
 
-/// The tap "a row is done", made now: quick, where the one before it was made a moment ago.
+/// The tap "a row is done", made now: quick, where the one before it was made a moment ago. One that is to be made only later
+/// was made by a clock that has been set since.
 pub fn on(taps: &[Made], now: u64) -> Tap {
-    match taps.iter().rev().find(|made| made.tap.rows() > 0) {
+    let before = |made: &&Made| made.tap.rows() > 0 && made.at <= now;
+    match taps.iter().rev().find(before) {
         Some(last) if now.saturating_sub(last.at) < QUICK_MS => Tap::Quick,
         Some(_) | None => Tap::Rows(1),
     }
@@ -143,12 +147,12 @@ pub fn on(taps: &[Made], now: u64) -> Tap {
 /// its start. A jump or a way back begins anew.
 pub fn times(taps: &[Made]) -> Vec<(u32, u64)> {
     let mut times = Vec::new();
-    let mut row = 0_i64;
+    let mut row = 0;
     let mut before: Option<u64> = None;
     for made in taps {
-        row = row.saturating_add(made.tap.rows()).max(0);
+        row = moved(row, made.tap.rows());
         if let (Tap::Rows(1), Some(since)) = (made.tap, before) {
-            times.push((u32::try_from(row).unwrap_or(u32::MAX), made.at.saturating_sub(since)));
+            times.push((row, made.at.saturating_sub(since)));
         }
         before = match made.tap {
             Tap::Rows(1) | Tap::Start => Some(made.at),
@@ -212,6 +216,12 @@ mod tests {
     #[test]
     fn there_is_no_row_before_the_first() {
         assert_eq!(rows_done(&taps(&sheet(&[(1, "-1"), (2, "-4")]))), 0);
+        // Two windows go back from the first row at once: the next tap on counts.
+        let both_back = [(1, "+1"), (2, "-1"), (3, "-1"), (4, "+1")];
+        assert_eq!(rows_done(&taps(&sheet(&both_back))), 1);
+        // And so does one back, however far a tap that somebody stored went on.
+        let far = [(1, "+9223372036854775807"), (2, "+9223372036854775807"), (3, "-1")];
+        assert_eq!(rows_done(&taps(&sheet(&far))), u32::MAX - 1);
     }
 
     #[test]
@@ -242,6 +252,13 @@ mod tests {
         assert_eq!(on(&taps(&texts), 1_299), Tap::Quick);
         assert_eq!(on(&taps(&texts), 1_300), Tap::Rows(1));
         assert_eq!(on(&[], 0), Tap::Rows(1));
+        // The clock went ahead, and was set back: the taps from then are no measure of those of now.
+        assert_eq!(on(&taps(&texts), 900), Tap::Rows(1));
+        let ahead = sheet(&[(1_000, "+1"), (9_000, "+1")]);
+        assert_eq!(
+            (on(&taps(&ahead), 2_000), on(&taps(&ahead), 1_100)),
+            (Tap::Rows(1), Tap::Quick)
+        );
         assert_eq!(rows_done(&taps(&sheet(&[(1_000, "+1"), (1_200, "+1 quick")]))), 2);
     }
 

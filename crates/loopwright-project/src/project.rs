@@ -4,7 +4,7 @@ use crate::derive::Sheet;
 use crate::own::is_name;
 use crate::reference::Reference;
 use crate::text::{Texts, Typed};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 
 /// The number of a step: given once, in the order in which steps are added, and never to another one.
@@ -110,10 +110,20 @@ impl Project {
     /// Adds a step behind the others, and answers the number it was given.
     pub fn add(&mut self, step: Step) -> StepId {
         let used = self.steps.iter().map(|step| step.id.0.saturating_add(1)).max();
-        let id = StepId(self.next.max(used.unwrap_or(1)).max(1));
+        let id = self.unless_taken(StepId(self.next.max(used.unwrap_or(1)).max(1)));
         self.next = id.0.saturating_add(1);
         self.steps.push(Step { id, ..step });
         id
+    }
+
+    /// This number; in a project of a stranger the last number there is may be taken, and then the first that is not.
+    fn unless_taken(&self, id: StepId) -> StepId {
+        if self.step(id).is_none() {
+            return id;
+        }
+        let taken: BTreeSet<StepId> = self.steps.iter().map(|step| step.id).collect();
+        let free = (1..=u32::MAX).map(StepId).find(|id| !taken.contains(id));
+        free.unwrap_or(id)
     }
 
     /// Sets a fact, or takes it away, and remembers what it was when she last looked; of a name there is nothing to remember.

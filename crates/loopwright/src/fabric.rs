@@ -7,9 +7,10 @@
 //! `S` must be counted in *stockinette*, and other fabrics get a factor ([`Fabric::factor`]) that is common practice,
 //! no source.
 //!
-//! Source of the sum and of `k`: Munden, *The geometry and dimensional properties of plain-knit fabrics*, J. Text. Inst.
-//! 50 (1959) T448, as tabulated in Spencer, *Knitting Technology*, section 22.5, read as others transcribe it. They were
-//! found for machine-knitted wool: for hand knitting they are a fair estimate and no more.
+//! Source of the sum and of `k`: Munden, *The geometry and dimensional properties of plain-knit fabrics*, J. Text.
+//! Inst. 50 (1959) T448, as tabulated in Spencer, *Knitting Technology*, section 22.5; as others transcribe that table,
+//! and neither was read. They were found for machine-knitted wool: for hand knitting they are a fair estimate and no
+//! more.
 //!
 //! ```
 //! use loopwright::fabric::{Density, State};
@@ -23,7 +24,7 @@
 //! assert!(loop_length < Length::from_nm(19_170_000));
 //! ```
 
-use crate::tables::Certainty;
+use crate::tables::{Certainty, Source, Taken};
 use crate::units::{Gauge, Length, LengthUnit, Mass, MassUnit};
 
 /// How a fabric came to rest.
@@ -52,10 +53,23 @@ pub struct Constants {
     /// rounded, and so off it by up to 1 %.
     pub product: f64,
     /// How sure they are.
-    pub certainty: Certainty,
+    pub source: Source,
 }
 
-/// Munden's numbers. Seen as a transcription of Spencer's table; Munden himself was not read.
+/// How sure the sum is, `l = sqrt(k / S)`: Munden's, as others quote it.
+pub const LOOP_LENGTH: Source = Taken::LoopLength.quoted();
+
+/// How sure [`Density::grams_per_square_metre`] is: the handbook's formula, in a copy of it.
+pub const AREAL_MASS: Source = Taken::ArealMass.quoted();
+
+/// How sure the definition of [`tex`] is: as others quote the standard.
+pub const TEX: Source = Taken::Tex.quoted();
+
+/// How sure [`least_diameter`] is: Peirce's, as others quote it.
+pub const LEAST_DIAMETER: Source = Taken::YarnDiameter.quoted();
+
+/// Munden's numbers, and those of a third state that others added to them later (from memory that they did). All as
+/// others transcribe Spencer's table, in which the three stand together.
 pub const MUNDEN: [Constants; 3] = [
     State::DryRelaxed.constants(),
     State::WetRelaxed.constants(),
@@ -72,7 +86,7 @@ impl State {
         match self {
             Self::DryRelaxed => munden(self, 5.0, 3.8, 19.0),
             Self::WetRelaxed => munden(self, 5.3, 4.1, 21.6),
-            // A state added later, by others; it stands in the same table.
+            // Added later, by others.
             Self::FullyRelaxed => munden(self, 5.5, 4.2, 23.1),
         }
     }
@@ -84,7 +98,7 @@ const fn munden(state: State, courses: f64, wales: f64, product: f64) -> Constan
         courses,
         wales,
         product,
-        certainty: Certainty::Seen,
+        source: Taken::LoopConstants.quoted(),
     }
 }
 
@@ -120,21 +134,21 @@ impl Density {
     }
 
     /// What a square metre weighs, in grams: `S x l(mm) x tex / 100`. Source: Texcoms Textile Technical Handbook,
-    /// general formulae (seen).
+    /// general formulae, as a copy of it has them ([`AREAL_MASS`]).
     pub fn grams_per_square_metre(self, loop_length: Length, tex: f64) -> f64 {
         self.0 * loop_length.in_unit(LengthUnit::Mm) * tex / 100.0
     }
 }
 
-/// What a yarn weighs for its length: grams in 1000 m (ISO 1144, seen as others give it). 50 g / 125 m is 400 tex. None
-/// when the length is not above zero.
+/// What a yarn weighs for its length: grams in 1000 m (ISO 1144, as others quote it: [`TEX`]). 50 g / 125 m is 400 tex.
+/// None when the length is not above zero.
 pub fn tex(mass: Mass, length: Length) -> Option<f64> {
     let kilometres = length.in_unit(LengthUnit::M) / 1_000.0;
     (kilometres > 0.0).then(|| mass.in_unit(MassUnit::Gram) / kilometres)
 }
 
 /// The least a yarn can be across: `0.003742 sqrt(tex)` cm, for yarn packed as tight as spun cotton (1.1 cm3/g).
-/// Source: Peirce 1937 (seen as others give it).
+/// Source: Peirce 1937, as others quote it ([`LEAST_DIAMETER`]).
 ///
 /// A **lower bound**: soft hand-knitting yarn is two or three times as thick. Never for a cast-on tail, which would
 /// run out; wraps in an inch are for that ([`crate::tables::yarn_weight::diameter`]).

@@ -42,8 +42,9 @@
 //!
 //! # How sure a number is
 //!
-//! Published values stand in [`tables`], each row with its source; a fact of the trade that nobody publishes says "common
-//! practice, no source"; a value from memory says so ([`tables::Certainty`]). An answer that rests on a measurement
+//! Published values stand in [`tables`], each row with its [`tables::Source`], which cannot be made without saying whether
+//! it was read there, is as others quote it or is from memory; a fact of the trade that nobody publishes says "common
+//! practice, no source" ([`tables::Certainty`]). An answer that rests on a measurement
 //! carries a range: a count is read to the half stitch, so a width `W` over `N` stitches lies between `W / (1 + 0.5 / N)`
 //! and `W / (1 - 0.5 / N)`. The swatch decides.
 //!

@@ -129,6 +129,8 @@ pub enum Kind {
     },
     /// This has to be answered before the rest means anything.
     Missing,
+    /// It is none of the things to choose from: no question holds such a choice, and a link may name one.
+    NotOffered,
     /// The gauge that is known cannot tell the yarn in a stitch: a stockinette gauge can, or a swatch on the scale.
     NeedsSwatch,
     /// That number cannot be had exactly; these are the nearest that can.
@@ -211,6 +213,7 @@ impl Kind {
             | Self::TooSmall { .. }
             | Self::TooLarge { .. }
             | Self::Missing
+            | Self::NotOffered
             | Self::NeedsSwatch => Vec::new(),
         }
     }

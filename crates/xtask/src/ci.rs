@@ -194,7 +194,7 @@ fn browsers(steps: &mut Steps) -> Result<()> {
             Some(axe) => command.env("LOOPWRIGHT_AXE", axe),
             None => command.env_remove("LOOPWRIGHT_AXE"),
         };
-        run(&mut command, minutes(20))
+        run(&mut command, minutes(40))
     })?;
     if let Ok(scenarios) = fs::read_to_string(&shaky) {
         steps.shaky = scenarios.lines().map(str::to_owned).collect();

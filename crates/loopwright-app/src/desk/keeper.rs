@@ -1,5 +1,6 @@
 //! Brings the queue to the store, job by job, and tells the page what may be said. Runs under any executor.
 
+use super::others::Word;
 use super::queue::{Done, Job, Keeping, Queue};
 use crate::store::{Entry, Sheets, Store, StoreError};
 use futures_channel::oneshot;
@@ -12,8 +13,8 @@ pub enum News {
     Loaded(Sheets),
     /// What may be said about the storage.
     Keeping(Keeping),
-    /// Something was added to the log, which other windows have to read.
-    Appended,
+    /// Something that other windows have to hear.
+    Word(Word),
 }
 
 /// A store with its queue.
@@ -41,9 +42,28 @@ impl Keeper {
         self.store.forgets().is_some()
     }
 
+    /// How many records of the log as it was read last are none that this version knows.
+    pub fn strange_records(&self) -> usize {
+        self.queue.borrow().strange_records()
+    }
+
     /// Takes changes in. They wait until [`Keeper::run`] is polled.
     pub fn push(&self, entries: Vec<Entry>) {
         self.queue.borrow_mut().push(entries);
+        self.report();
+    }
+
+    /// Hears what another window says.
+    pub fn hear(&self, word: Word) {
+        match word {
+            Word::News => self.reload(),
+            Word::LetGo => self.store.let_go(),
+            Word::InDoubt => self.queue.borrow_mut().doubt(true),
+            Word::Whole => {
+                self.queue.borrow_mut().doubt(false);
+                self.reload();
+            }
+        }
         self.report();
     }
 
@@ -76,11 +96,20 @@ impl Keeper {
     /// Works until nothing is left to do or the store has failed twice. A second run beside the first does nothing.
     pub async fn run(&self) {
         while let Some(job) = self.next() {
+            if job == Job::Renew {
+                (self.tell)(News::Word(Word::LetGo));
+            }
             let outcome = self.work(job).await;
             if matches!(outcome, Ok(Done::Appended)) {
-                (self.tell)(News::Appended);
+                (self.tell)(News::Word(Word::News));
             }
+            let was_in_doubt = self.queue.borrow().is_in_doubt();
             let sheets = self.queue.borrow_mut().finish(outcome);
+            match (was_in_doubt, self.queue.borrow().is_in_doubt()) {
+                (false, true) => (self.tell)(News::Word(Word::InDoubt)),
+                (true, false) => (self.tell)(News::Word(Word::Whole)),
+                (false, false) | (true, true) => (),
+            }
             if let Some(sheets) = sheets {
                 (self.tell)(News::Loaded(sheets));
             }
@@ -123,6 +152,7 @@ impl Keeper {
             Job::Load => self.store.load().await.map(Done::Loaded),
             Job::Append(batch) => self.store.append(batch).await.map(|()| Done::Appended),
             Job::WriteAnew(all) => self.store.write_anew(all).await.map(|()| Done::Appended),
+            Job::Renew => self.store.renew().await.map(Done::Renewed),
             Job::Compact => self.store.compact().await.map(Done::Compacted),
         }
     }

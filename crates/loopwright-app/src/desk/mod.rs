@@ -4,6 +4,7 @@
 //! makes two desks differ: when a keystroke is kept the footer is drawn anew, and the page above it is not.
 
 mod facts;
+mod held;
 mod keeper;
 mod others;
 mod persist;
@@ -13,13 +14,16 @@ mod queue;
 mod state;
 pub mod undo;
 
+pub use held::Held;
 pub use persist::Persistence;
 pub use provider::use_desk;
 pub use queue::Keeping;
 pub use state::{Announcement, Status};
+pub use undo::Back;
 
 use crate::store::{Entry, Fields, ProjectId, Sheets, StoreError, Typed};
 use gloo_utils::document_element;
+use held::FieldName;
 use keeper::Keeper;
 use loopwright_project::{Project, StepId};
 use place::Place;
@@ -43,6 +47,7 @@ struct Moment {
     sheets: Rc<Sheets>,
     announcement: Announcement,
     laid: u32,
+    held: Option<Held>,
 }
 
 impl PartialEq for Desk {
@@ -109,6 +114,39 @@ impl Desk {
         }
     }
 
+    /// A field as it is kept, for the element in which is typed.
+    pub fn kept_as(&self, sheet: &str, field: &str) -> String {
+        self.field_name(sheet, field).print()
+    }
+
+    /// What another window wrote into a field while she was typing there.
+    pub fn held(&self, sheet: &str, field: &str) -> Option<Held> {
+        let held = self.live.held.clone();
+        held.filter(|held| held.name == self.field_name(sheet, field))
+    }
+
+    fn field_name(&self, sheet: &str, field: &str) -> FieldName {
+        FieldName {
+            sheet: self.stored(sheet),
+            field: field.to_owned(),
+        }
+    }
+
+    /// Takes what another window wrote into the field in which she is typing.
+    pub fn take_theirs(&self) {
+        self.live.dispatch(Action::GaveWay { is_left: false });
+    }
+
+    /// Puts back what stood in a field before another window wrote there.
+    pub fn put_back_held(&self, held: &Held) {
+        self.write_stored(vec![held.putting_back()]);
+    }
+
+    /// How many stored records no version of this page wrote that this one knows.
+    pub fn strange_records(&self) -> usize {
+        self.keeper.strange_records()
+    }
+
     /// What may be said about the storage.
     pub fn status(&self) -> Status {
         self.live.status.clone()
@@ -154,17 +192,14 @@ impl Desk {
 
     /// Makes a sheet exactly what a link says; what lay there can be put back.
     pub fn open_link(&self, sheet: &str, fields: &Fields) {
-        self.lay(undo::lay_over_all(
-            &self.live.sheets,
-            &self.stored(sheet),
-            fields,
-            &Fields::new(),
-        ));
+        self.hand_over(sheet, fields, &Fields::new());
     }
 
     /// Makes a sheet what another answer hands on, with the references from where fields get their text.
     pub fn hand_over(&self, sheet: &str, fields: &Fields, from: &Fields) {
-        self.lay(undo::lay_over_all(&self.live.sheets, &self.stored(sheet), fields, from));
+        let [fields, from] = [fields.clone(), from.clone()];
+        let laid = undo::Laid { fields, from };
+        self.lay(undo::lay_over(&self.live.sheets, &self.stored(sheet), &laid));
     }
 
     /// How many times something was laid over a sheet as a whole in this visit.
@@ -172,14 +207,14 @@ impl Desk {
         self.live.laid
     }
 
-    /// Whether there is something to put back.
-    pub fn can_put_back(&self, sheet: &str) -> bool {
-        !self.fields(&undo::before(sheet)).is_empty()
+    /// What there is to put back, if it differs from what lies there.
+    pub fn back(&self, sheet: &str) -> Option<Back> {
+        undo::back(&self.live.sheets, &self.stored(sheet))
     }
 
     /// Puts back what lay on a sheet before a link or a copy was laid over it.
     pub fn put_back(&self, sheet: &str) {
-        self.lay(undo::put_back_all(&self.live.sheets, &self.stored(sheet)));
+        self.lay(undo::put_back(&self.live.sheets, &self.stored(sheet)));
     }
 
     /// Keeps everything now; `Ok` only when it is kept.
@@ -204,6 +239,7 @@ impl Desk {
             sheets: live.sheets.clone(),
             announcement: live.announcement.clone(),
             laid: live.laid,
+            held: live.held.clone(),
         };
         Self {
             live,

@@ -1,7 +1,8 @@
 //! Where a page gets its desk.
 
+use super::held::{TAKES, typed_in};
 use super::keeper::{Keeper, News};
-use super::others::Others;
+use super::others::{Others, Word};
 use super::state::{Action, State};
 use super::{Desk, persist};
 use crate::store::{Entry, Idb, Memory, Store};
@@ -9,7 +10,9 @@ use gloo_events::EventListener;
 use gloo_timers::callback::Timeout;
 use gloo_utils::{document, window};
 use std::rc::Rc;
+use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::spawn_local;
+use web_sys::Element;
 use yew::prelude::*;
 
 /// How long a knitter waits for her figures before the page opens without them.
@@ -41,9 +44,9 @@ fn use_keeper(state: &UseReducerHandle<State>, example: &Option<Vec<Entry>>, oth
     let (dispatch, others) = (state.dispatcher(), others.clone());
     use_memo((), |()| {
         Keeper::new(store_for(example), move |news| match news {
-            News::Loaded(sheets) => dispatch.dispatch(Action::Loaded(sheets)),
+            News::Loaded(sheets) => dispatch.dispatch(Action::Loaded(sheets, typed_in())),
             News::Keeping(keeping) => dispatch.dispatch(Action::Keeping(keeping)),
-            News::Appended => others.tell(),
+            News::Word(word) => others.tell(word),
         })
     })
 }
@@ -57,50 +60,85 @@ fn store_for(example: &Option<Vec<Entry>>) -> Box<dyn Store> {
     }
 }
 
-/// A first load, patience with it, a last try when the page is put away, and a look at the log when it comes back.
+/// A first load, patience with it, a last try when the page is put away, and a look at the log when it comes back or another
+/// window has written.
 #[hook]
 fn use_page_events(state: &UseReducerHandle<State>, keeper: &Rc<Keeper>, others: &Rc<Others>) {
     let (dispatch, keeper, others) = (state.dispatcher(), keeper.clone(), others.clone());
     use_effect_with((), move |()| {
         keep_trying(&keeper);
         let listeners = (!keeper.is_guest()).then(|| {
+            let leaving = leaving(&dispatch);
             spawn_local(async move {
                 dispatch.dispatch(Action::Persistence(persist::already().await));
             });
-            page_events(keeper, &others)
+            (page_events(keeper, &others), leaving)
         });
         move || drop(listeners)
     });
 }
 
 /// What is listened to as long as the page is there.
-type Listeners = (Timeout, [EventListener; 2], Option<EventListener>);
+type Listeners = (Timeout, Vec<EventListener>, Option<EventListener>);
 
 fn page_events(keeper: Rc<Keeper>, others: &Others) -> Listeners {
     let waiting = keeper.clone();
     let patience = Timeout::new(PATIENCE_MS, move || waiting.is_slow());
-    let seen = keeper.clone();
-    let seen = EventListener::new(&document(), "visibilitychange", move |_| {
-        if !document().hidden() {
-            seen.reload();
-        }
-        keep_trying(&seen);
-    });
     // The store belongs to the keeper, and so does what it calls: neither may hold the other for ever.
     let lost = Rc::downgrade(&keeper);
     keeper.when_lost(Box::new(move || {
         if let Some(lost) = lost.upgrade() {
-            lost.reload();
-            keep_trying(&lost);
+            look_again(&lost);
         }
     }));
     let told = keeper.clone();
-    let heard = others.hear(move || {
-        told.reload();
-        keep_trying(&told);
+    let heard = others.hear(move |word| {
+        told.hear(word);
+        if matches!(word, Word::News | Word::Whole) {
+            keep_trying(&told);
+        }
     });
-    let gone = EventListener::new(&window(), "pagehide", move |_| keep_trying(&keeper));
-    (patience, [seen, gone], heard)
+    (patience, looked_at(&keeper), heard)
+}
+
+/// A window that is looked at reads the log: a browser that lets hidden windows sleep tells them nothing, nor one that was
+/// put away whole and comes back by the way back. One that is put away tries to keep what is not kept.
+fn looked_at(keeper: &Rc<Keeper>) -> Vec<EventListener> {
+    let (seen, focused, shown, gone) = (keeper.clone(), keeper.clone(), keeper.clone(), keeper.clone());
+    let seen = EventListener::new(&document(), "visibilitychange", move |_| match document().hidden() {
+        true => keep_trying(&seen),
+        false => look_again(&seen),
+    });
+    let focused = EventListener::new(&window(), "focus", move |_| look_again(&focused));
+    let shown = EventListener::new(&window(), "pageshow", move |_| look_again(&shown));
+    let gone = EventListener::new(&window(), "pagehide", move |_| keep_trying(&gone));
+    vec![seen, focused, shown, gone]
+}
+
+/// She leaves a field, or the window: what is kept may be shown where she was typing. The button that takes what another
+/// window wrote belongs to the field.
+fn leaving(dispatch: &UseReducerDispatcher<State>) -> [EventListener; 2] {
+    let (field, whole) = (dispatch.clone(), dispatch.clone());
+    let field = EventListener::new(&document(), "focusout", move |event| {
+        if !is_to_taking(event) {
+            field.dispatch(Action::GaveWay { is_left: true });
+        }
+    });
+    let whole = EventListener::new(&window(), "blur", move |_| {
+        whole.dispatch(Action::GaveWay { is_left: true })
+    });
+    [field, whole]
+}
+
+fn is_to_taking(event: &Event) -> bool {
+    let event: &FocusEvent = event.unchecked_ref();
+    let to = event.related_target().and_then(|to| to.dyn_into::<Element>().ok());
+    to.is_some_and(|to| to.has_attribute(TAKES))
+}
+
+fn look_again(keeper: &Rc<Keeper>) {
+    keeper.reload();
+    keep_trying(keeper);
 }
 
 fn keep_trying(keeper: &Rc<Keeper>) {

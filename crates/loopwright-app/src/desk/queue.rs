@@ -4,9 +4,10 @@
 //!
 //! Where a newer version of the page has the storage nothing is tried any more. Where the storage was cleared nothing is
 //! either, until she says that what is on the page is to be kept anew. After a write that failed it is in doubt whether the
-//! later ones are kept, whatever the store says: until a copy was saved, and the log read again said what is on the page.
+//! later ones are kept, whatever the store says: until a copy was saved, and the log was seen on the disc to say what is on
+//! the page.
 
-use crate::store::{Entry, Line, Sheets, StoreError, fold, last_words};
+use crate::store::{Entry, Line, Sheets, StoreError, fold, foreign_lines, last_words};
 
 /// A log shorter than this is not worth shortening.
 const SHORT: usize = 2_000;
@@ -43,6 +44,8 @@ pub enum Job {
     Append(Vec<Entry>),
     /// Begin the log anew with these.
     WriteAnew(Vec<Entry>),
+    /// See what is left of the log on the disc, and put back what is missing.
+    Renew,
     /// Shorten the log.
     Compact,
 }
@@ -54,6 +57,8 @@ pub enum Done {
     Loaded(Vec<Line>),
     /// The batch is kept.
     Appended,
+    /// The log as it stands on the disc.
+    Renewed(Vec<Line>),
     /// The length of the shortened log.
     Compacted(usize),
 }
@@ -76,10 +81,11 @@ pub struct Queue {
     /// Whether she wants what is on the page to be kept anew.
     wants_anew: bool,
     is_in_doubt: bool,
-    /// Whether what is read next is compared with what is on the page.
-    compares: bool,
+    /// Whether it is to be seen what is left on the disc.
+    wants_renewal: bool,
     length: usize,
     long: usize,
+    strange: usize,
 }
 
 impl Queue {
@@ -100,16 +106,21 @@ impl Queue {
             is_cleared: false,
             wants_anew: false,
             is_in_doubt: false,
-            compares: false,
+            wants_renewal: false,
             length: 0,
             long: SHORT,
+            strange: 0,
         }
+    }
+
+    /// How many records of the log as it was read last are none that this version knows.
+    pub const fn strange_records(&self) -> usize {
+        self.strange
     }
 
     /// Takes changes in, and wakes a queue that had given up.
     pub fn push(&mut self, entries: Vec<Entry>) {
         self.on_page.apply_all(&entries);
-        self.compares = false;
         self.waiting.extend(entries);
         self.wake();
     }
@@ -126,13 +137,23 @@ impl Queue {
         self.wake();
     }
 
-    /// A copy of all that is on the page was saved: if the log says the same, nothing is in doubt any more. A copy that was
-    /// saved while something could not be kept does not count: what is kept after it is in doubt again.
+    /// A copy of all that is on the page was saved: if the log on the disc says the same, nothing is in doubt any more. A copy
+    /// that was saved while something could not be kept does not count: what is kept after it is in doubt again.
     pub fn copy_was_saved(&mut self) {
         if self.is_in_doubt && self.is_idle() {
-            self.compares = true;
-            self.reload();
+            self.wants_renewal = true;
+            self.wake();
         }
+    }
+
+    /// Whether it is in doubt what is kept.
+    pub const fn is_in_doubt(&self) -> bool {
+        self.is_in_doubt
+    }
+
+    /// Another window knows whether it is.
+    pub const fn doubt(&mut self, is_in_doubt: bool) {
+        self.is_in_doubt = is_in_doubt;
     }
 
     /// Lets a queue that had given up try again.
@@ -160,6 +181,9 @@ impl Queue {
             Job::WriteAnew(self.on_page.entries())
         } else if self.is_cleared {
             return None;
+        } else if self.wants_renewal {
+            self.wants_renewal = false;
+            Job::Renew
         } else if self.load && (!self.loaded || self.waiting.is_empty()) {
             self.load = false;
             Job::Load
@@ -231,15 +255,19 @@ impl Queue {
                 self.loaded = true;
                 self.trouble = None;
                 self.grow_to(log.len());
+                self.strange = foreign_lines(&log);
                 let mut sheets = fold(&log);
                 sheets.apply_all(&self.waiting);
-                if std::mem::take(&mut self.compares) {
-                    self.is_in_doubt = sheets != self.on_page;
-                    // Nothing is taken from the page by a log that is in doubt.
-                    return None;
-                }
                 self.on_page = sheets.clone();
                 Some(sheets)
+            }
+            Done::Renewed(log) => {
+                self.grow_to(log.len());
+                let mut sheets = fold(&log);
+                sheets.apply_all(&self.waiting);
+                // Nothing is taken from the page by a log that is in doubt.
+                self.is_in_doubt = sheets != self.on_page;
+                None
             }
             Done::Appended => {
                 self.trouble = None;
@@ -249,7 +277,7 @@ impl Queue {
                         self.is_cleared = false;
                         self.grow_to(batch.len());
                     }
-                    Some(Job::Load | Job::Compact) | None => (),
+                    Some(Job::Load | Job::Renew | Job::Compact) | None => (),
                 }
                 None
             }
@@ -272,7 +300,7 @@ impl Queue {
             (Some(Job::Append(_)), _) => (),
             (Some(Job::Load), _) if !self.loaded => self.load = true,
             // A reload that fails loses nothing, and a log that stays long is only long.
-            (Some(Job::Load) | None, _) => return self.compares = false,
+            (Some(Job::Load | Job::Renew) | None, _) => return,
             (Some(Job::Compact), _) => return self.compact_no_more_until(self.length),
             // She may try again.
             (Some(Job::WriteAnew(_)), _) => return self.give_up(error),

@@ -6,6 +6,7 @@ use super::takes::gauge_text;
 use super::{Field, Fields, Keeping, Kind, NEEDLE, SETTINGS, SPANS, Scale, Settings, kept::Kept, read_needle};
 use crate::store::{Entry, Typed};
 use crate::words::doubt as words;
+use crate::words::page::certainty;
 use loopwright::bounds::Bounds;
 use loopwright::problem::FieldPath;
 use loopwright::tables::needle::{Bare, read_across_as};
@@ -95,7 +96,7 @@ fn of_needle(settings: &Settings, path: FieldPath, typed: &Typed, bounds: Bounds
     let read = read_needle(typed, bounds).ok()?;
     if let Some((system, numbered)) = read.named {
         return Some(Beside {
-            mark: words::certainty(numbered.certainty),
+            mark: certainty(numbered.certainty),
             ..Beside::said(words::needle(system, &numbered))
         });
     }
@@ -127,7 +128,7 @@ fn of_unit<T: Measure>(
     bounds: Bounds<T>,
     usual: Option<Bounds<T>>,
 ) -> Option<Beside> {
-    let unit = scale.as_typed(typed).unit;
+    let unit = scale.unit_beside(typed).ok()?;
     let other = scale.units().find(|other| other.unit != unit)?;
     // What is shown in another unit than it was typed in is no longer in doubt: the number is seen converted.
     let is_shown_as_typed = scale.shown(fields.settings()).unit == unit;

@@ -3,6 +3,7 @@
 //! A snapshot, taken once a keystroke: the form is drawn from it and the question is read from it, so that both speak of
 //! the same texts.
 
+use super::strange::{list_unit, written_unit};
 use super::{Field, Kind, LIST_UNITS, Start, TAPE, span_of};
 use crate::store::{self, Typed};
 use loopwright::choice::{Choice, FieldName, GroupName};
@@ -31,7 +32,7 @@ impl Settings {
 
 /// The member of a repeated group and the key of its field, where a stored key names one: of `s12_stitches` they are 11
 /// and `stitches`.
-fn member_of<'a>(group: &GroupName, stored: &'a str) -> Option<(usize, &'a str)> {
+pub(super) fn member_of<'a>(group: &GroupName, stored: &'a str) -> Option<(usize, &'a str)> {
     let (number, key) = stored.strip_prefix(group.stored)?.split_once('_')?;
     let place = number.parse::<u32>().ok().filter(|place| place.to_string() == number)?;
     Some((place.checked_sub(1)? as usize, key))
@@ -41,8 +42,8 @@ fn member_of<'a>(group: &GroupName, stored: &'a str) -> Option<(usize, &'a str)>
 #[derive(Clone)]
 pub struct Fields {
     table: &'static [Field],
-    typed: Rc<store::Fields>,
-    given: Rc<Given>,
+    pub(super) typed: Rc<store::Fields>,
+    pub(super) given: Rc<Given>,
     settings: Rc<Settings>,
     member: Option<usize>,
 }
@@ -272,7 +273,8 @@ impl Fields {
         }
     }
 
-    /// What is chosen in a field; what it starts with, where what is stored is none of its options.
+    /// What is chosen in a field; what it starts with, where what is stored is none of its options. That is said beside the
+    /// field, and nothing is answered as long as it stands there ([`Fields::strange`]).
     pub fn choice<C: Choice>(&self, name: impl FieldName) -> C {
         let chosen = self.chosen(self.path(name)).and_then(C::from_key);
         debug_assert!(chosen.is_some(), "{} offers other things to choose", name.key());
@@ -295,12 +297,11 @@ impl Fields {
 
     /// The unit of a list that names none: the one that was shown when it was typed.
     pub fn list_unit(&self, path: FieldPath) -> (&'static str, LengthUnit) {
-        let key = match self.typed(path) {
-            Some(typed) => typed.unit.as_deref().unwrap_or_default(),
+        let written = match self.typed(path) {
+            Some(typed) => written_unit(typed).unwrap_or_default(),
             None => TAPE.shown(&self.settings).key,
         };
-        let found = LIST_UNITS.into_iter().find(|(name, _)| *name == key);
-        found.unwrap_or(LIST_UNITS[0])
+        list_unit(written).unwrap_or(LIST_UNITS[0])
     }
 
     /// The text of a gauge and the span that stands beside it.

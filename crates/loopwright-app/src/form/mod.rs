@@ -17,6 +17,8 @@ mod reader;
 mod scale;
 mod span;
 mod standing;
+mod strange;
+pub mod taken;
 mod takes;
 
 pub use fields::{Fields, Settings};
@@ -26,7 +28,8 @@ pub use measures::Measures;
 pub use multiple::{plus_behind, read_multiple};
 pub use reader::Reader;
 pub use scale::{NEEDLE, SETTINGS, Scale, TAPE, WEIGHT, YARN, read_needle};
-pub use span::{SPANS, Span, gauge_as_typed, span_of};
+pub use span::{SPANS, Span, gauge_as_typed, span_of, span_read};
+pub use strange::written_unit;
 pub use takes::gauge_text;
 
 use crate::words::Worded;

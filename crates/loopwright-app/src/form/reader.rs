@@ -1,7 +1,7 @@
 //! Reads the fields of a tool into its question, one after the other. Where a text is no value the problem is noted and
 //! the least there may be stands in, so that one reading finds all that is wrong; a question with problems is never asked.
 
-use super::{Fields, Kind as Holds, Scale};
+use super::{Field, Fields, Kind as Holds, Scale, Start};
 use crate::store::Typed;
 use loopwright::bounds::Bounds;
 use loopwright::choice::{Choice, FieldName};
@@ -154,8 +154,32 @@ impl Reader {
         if self.problems.is_empty() {
             Ok(question)
         } else {
-            Err(self.problems)
+            Err(self.told_once())
         }
+    }
+
+    /// Each thing that is wrong, told once: of a field the first that was found, and nothing of a field into which nothing was
+    /// typed and which only follows from another one that cannot be read.
+    fn told_once(mut self) -> Vec<Problem> {
+        let mut fields = Vec::new();
+        self.problems.retain(|problem| {
+            let is_first = !fields.contains(&problem.field);
+            fields.push(problem.field);
+            is_first
+        });
+        let is_told = |problem: &Problem| problem.kind != Kind::Unreadable(Unreadable::Empty);
+        let follows = |problem: &Problem| {
+            let starts_from_another = |row: &Field| matches!(row.start, Start::From(_));
+            self.fields.row(problem.field).is_some_and(starts_from_another) && !self.fields.is_typed_at(problem.field)
+        };
+        if self
+            .problems
+            .iter()
+            .any(|problem| is_told(problem) && !follows(problem))
+        {
+            self.problems.retain(|problem| !is_told(problem) || !follows(problem));
+        }
+        self.problems
     }
 }
 

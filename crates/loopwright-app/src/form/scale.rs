@@ -1,12 +1,13 @@
 //! The units that one kind of quantity is shown in. Which of them is chosen once for all tools; what was typed stays
 //! stored as typed, with the unit it was typed in, so that switching back brings the very text back.
 
+use super::strange::written_unit;
 use super::{Measures, Settings};
 use crate::store::Typed;
 use crate::words::units as words;
 use loopwright::bounds::Bounds;
 use loopwright::tables::needle::{Across, Bare, read_across_as};
-use loopwright::units::parse::Unreadable;
+use loopwright::units::parse::{Unreadable, read_unit};
 use loopwright::units::print::{self, Step};
 use loopwright::units::{Length, LengthUnit, Mass, MassUnit, Measure, switch};
 
@@ -83,11 +84,17 @@ const MILLIMETRES_OR_US: &str = "us";
 /// # Errors
 /// Why it is none.
 pub fn read_needle(typed: &Typed, bounds: Bounds<Length>) -> Result<Across, Unreadable> {
-    let bare = match typed.unit.as_deref() {
-        Some(MILLIMETRES_OR_US) => Bare::MillimetresOrUs,
-        Some(_) | None => Bare::Millimetres,
-    };
-    read_across_as(&typed.text, bounds, bare)
+    let read = |bare| read_across_as(&typed.text, bounds, bare);
+    match (written_unit(typed), NEEDLE.unit_beside(typed)?) {
+        (Some(MILLIMETRES_OR_US), _) => read(Bare::MillimetresOrUs),
+        (_, LengthUnit::Mm) => read(Bare::Millimetres),
+        // In any other unit it is what is typed with that unit behind it.
+        (unit, _) => read_across_as(
+            &[&*typed.text, " ", unit.unwrap_or_default()].concat(),
+            bounds,
+            Bare::Millimetres,
+        ),
+    }
 }
 
 /// What a scale says.
@@ -118,9 +125,10 @@ impl<T: Measure> Scale<T> {
     /// typed in; a unit chosen for this scale is shown wherever the scale is.
     pub fn shown_beside(&self, settings: &Settings, typed: Option<&Typed>) -> ScaleUnit<T> {
         let is_chosen = settings.measures_chosen().is_some() && settings.text(self.setting).is_none();
-        let unit = typed.filter(|typed| is_chosen && !typed.text.trim().is_empty());
-        let unit = unit.and_then(|typed| typed.unit.as_deref());
-        unit.map_or_else(|| self.shown(settings), |key| self.unit(Some(key)))
+        let typed = typed.filter(|typed| is_chosen && !typed.text.trim().is_empty() && written_unit(typed).is_some());
+        let unit = typed.and_then(|typed| self.unit_beside(typed).ok());
+        let typed_in = unit.and_then(|unit| self.units().find(|known| known.unit == unit));
+        typed_in.unwrap_or_else(|| self.shown(settings))
     }
 
     /// What is stored beside a text that is typed while this unit is shown.
@@ -153,9 +161,38 @@ impl<T: Measure> Scale<T> {
         self.units().find(|unit| Some(unit.key) == key).unwrap_or(self.first)
     }
 
+    /// The unit that stands beside a text, by any of its names; the first of the scale where none does.
+    ///
+    /// # Errors
+    /// Why it is none of this quantity.
+    pub fn unit_beside(&self, typed: &Typed) -> Result<T::Unit, Unreadable> {
+        match written_unit(typed) {
+            None => Ok(self.first.unit),
+            Some(MILLIMETRES_OR_US) if self.named.is_some() => Ok(self.first.unit),
+            Some(written) => {
+                let written = read_unit(written)?;
+                T::unit_of(written).ok_or(Unreadable::WrongKind {
+                    written,
+                    wanted: T::DIMENSION,
+                })
+            }
+        }
+    }
+
     /// A text with the unit that stood beside it as it was typed.
-    pub fn as_typed(&self, typed: &Typed) -> switch::Typed<T> {
-        switch::Typed::new(typed.text.clone(), self.unit(typed.unit.as_deref()).unit)
+    ///
+    /// # Errors
+    /// Why that unit is none of this quantity.
+    pub fn as_typed(&self, typed: &Typed) -> Result<switch::Typed<T>, Unreadable> {
+        Ok(switch::Typed::new(typed.text.clone(), self.unit_beside(typed)?))
+    }
+
+    /// A text as it is shown in this unit, to this step; as it stands, where nobody knows in what it is.
+    pub fn shown_in(&self, typed: &Typed, unit: T::Unit, step: Step) -> String {
+        match self.as_typed(typed) {
+            Ok(known) => known.shown_in(unit, step).into_owned(),
+            Err(_) => typed.text.clone(),
+        }
     }
 
     /// The quantity of a text.
@@ -165,7 +202,7 @@ impl<T: Measure> Scale<T> {
     pub fn read(&self, typed: &Typed, bounds: Bounds<T>) -> Result<T, Unreadable> {
         match self.named {
             Some(read) => read(typed, bounds),
-            None => self.as_typed(typed).read(bounds).map(|read| read.value),
+            None => self.as_typed(typed)?.read(bounds).map(|read| read.value),
         }
     }
 

@@ -2,7 +2,9 @@
 //! count's unit, and another span says that the count was taken over that, and converts nothing. A span that is not among
 //! the choices is typed behind the count: `31 in 18 cm`.
 
+use super::strange::written_unit;
 use crate::store::Typed;
+use loopwright::units::parse::{Unreadable, Wanted, read};
 use loopwright::units::print::{self, Step};
 use loopwright::units::{Gauge, Length, LengthUnit};
 
@@ -40,11 +42,27 @@ pub const SPANS: [Span; 9] = [
     Span::new("1 in", Length::INCH),
 ];
 
-/// The span that stands beside a count.
+/// The span that stands beside a count; the usual one where none does, or none that is known.
 pub fn span_of(typed: Option<&Typed>) -> Span {
-    let key = typed.and_then(|typed| typed.unit.as_deref());
-    let chosen = SPANS.into_iter().find(|span| Some(span.key) == key);
-    chosen.unwrap_or(Span::USUAL)
+    span_read(typed).unwrap_or(Span::USUAL)
+}
+
+/// The span that stands beside a count, however it is written: `4 in`, `4 inches`, `10cm`.
+///
+/// # Errors
+/// Why it is none of those that counts are taken over.
+pub fn span_read(typed: Option<&Typed>) -> Result<Span, Unreadable> {
+    let Some(written) = typed.and_then(written_unit) else {
+        return Ok(Span::USUAL);
+    };
+    if let Some(chosen) = SPANS.into_iter().find(|span| span.key == written) {
+        return Ok(chosen);
+    }
+    let read = read(written, &Wanted::<Length>::any(LengthUnit::Cm))?;
+    // A number alone may be one of either unit.
+    let named = read.unit.and(Some(read.value));
+    let chosen = SPANS.into_iter().find(|span| Some(span.length) == named);
+    chosen.ok_or(Unreadable::UnknownUnit)
 }
 
 /// A gauge as it would be typed: with its span as the unit if that is one of the choices, else behind the count; none if
@@ -104,6 +122,20 @@ mod tests {
             assert_eq!(span_of(Some(&Typed::with_unit("21", span.key))), span);
         }
         assert_eq!(span_of(None), Span::USUAL);
+        let read = |unit: &str| span_read(Some(&Typed::with_unit("21", unit))).map(|span| span.key);
+        for (written, key) in [
+            ("4 inches", "4 in"),
+            ("4\"", "4 in"),
+            ("10cm", "10 cm"),
+            ("100 mm", "10 cm"),
+            ("", "10 cm"),
+        ] {
+            assert_eq!(read(written), Ok(key), "{written}");
+        }
+        // A number alone, a unit alone and a length that nobody counts over are none.
+        for strange in ["4", "in", "18 cm", "10 g", "ten"] {
+            assert!(read(strange).is_err(), "{strange}");
+        }
     }
 
     #[test]

@@ -1,8 +1,10 @@
 //! What stands in a field, as it is said elsewhere on the page: beside a fold that hides it, and beside an answer that
 //! is older than what is typed now.
 
-use super::{Field, Fields, Kind, Scale};
+use super::strange::written_unit;
+use super::{Field, Fields, Kind, Scale, span_read};
 use crate::words::units as words;
+use loopwright::problem::FieldPath;
 use loopwright::units::Measure;
 
 impl Fields {
@@ -17,7 +19,8 @@ impl Fields {
             Kind::Count(_) | Kind::Text | Kind::List(_) | Kind::Whole => Some(text),
             Kind::Length(scale, _) => Some(self.with_unit(field, scale)),
             Kind::Mass(scale, _) => Some(self.with_unit(field, scale)),
-            Kind::Gauge | Kind::Gauges => Some([&text, " ", &words::span(self.gauge(path).1.key)].concat()),
+            Kind::Gauge | Kind::Gauges => Some(self.with_span(path, &text)),
+            Kind::Choice(_) if self.strange_choice(field).is_some() => Some(text),
             Kind::Choice(options) => {
                 let chosen = self.chosen(path)?;
                 let option = options.all().into_iter().find(|(key, _)| *key == chosen);
@@ -31,6 +34,7 @@ impl Fields {
         let path = self.path_of(field);
         let start = self.start(path).text;
         let is_start = match field.kind {
+            Kind::Choice(_) if self.strange_choice(field).is_some() => false,
             Kind::Choice(_) => self.chosen(path).is_none_or(|chosen| chosen == start),
             Kind::Count(_)
             | Kind::Length(..)
@@ -44,18 +48,29 @@ impl Fields {
         if is_start { None } else { self.standing(field) }
     }
 
+    /// A count with what it was taken over, as it is stored where that is nothing that is known.
+    fn with_span(&self, path: FieldPath, text: &str) -> String {
+        let typed = self.typed(path);
+        match (span_read(typed), typed.and_then(written_unit)) {
+            (Err(_), Some(written)) => [text, " ", written].concat(),
+            (Ok(_), _) | (Err(_), None) => [text, " ", &words::span(self.gauge(path).1.key)].concat(),
+        }
+    }
+
     /// A length or a weight in the unit that is shown.
     fn with_unit<T: Measure>(&self, field: &'static Field, scale: &Scale<T>) -> String {
         let path = self.path_of(field);
         let shown = scale.shown(self.settings());
         let typed = self.typed(path).cloned().unwrap_or_else(|| self.start(path));
+        if let (Err(_), Some(written)) = (scale.unit_beside(&typed), written_unit(&typed)) {
+            return [typed.text.trim(), " ", written].concat();
+        }
         let is_in_doubt = || scale.read_any(&scale.settled(self.settings(), typed.clone())).is_none();
         if scale.named.is_some() && (typed.text.contains(char::is_alphabetic) || is_in_doubt()) {
             // What names its system itself, is in doubt, or is no needle at all, has no unit.
             return typed.text.trim().to_owned();
         }
-        let typed = scale.as_typed(&typed);
-        let text = typed.shown_in(shown.unit, shown.step);
+        let text = scale.shown_in(&typed, shown.unit, shown.step);
         [&text, " ", shown.key].concat()
     }
 }

@@ -1,7 +1,7 @@
 //! Whether a field takes a text: whether it is read as what the field holds. What no field takes is never offered to be
 //! kept, or to be used.
 
-use super::{Field, Fields, Kind, gauge_as_typed, span_of};
+use super::{Field, Fields, Kind, gauge_as_typed, span_of, span_read};
 use crate::store::Typed;
 use loopwright::gauge::Direction;
 use loopwright::problem::FieldPath;
@@ -13,6 +13,11 @@ use loopwright::units::{Gauge, count};
 impl Field {
     /// Whether the text is read as what the field holds.
     pub fn takes(&self, typed: &Typed) -> bool {
+        self.strange_unit(typed).is_none() && self.takes_text(typed)
+    }
+
+    /// The same, where the unit beside the text is one that the field knows.
+    fn takes_text(&self, typed: &Typed) -> bool {
         match self.kind {
             Kind::Count(bounds) if self.plus => count::read_plus(&typed.text, bounds, PLUS).is_ok(),
             Kind::Count(bounds) => count::read(&typed.text, bounds).is_ok(),
@@ -68,6 +73,7 @@ impl Fields {
     /// Why it is none.
     pub fn gauge_read(&self, path: FieldPath) -> Result<Gauge, Unreadable> {
         let (text, span) = self.gauge(path);
+        span_read(self.typed(path))?;
         gauge_text::read(text, span.length)?.gauge(self.counts(path))
     }
 
@@ -82,7 +88,7 @@ impl Fields {
 /// # Errors
 /// Why it is none.
 pub fn gauge_text(typed: &Typed) -> Result<GaugeText, Unreadable> {
-    gauge_text::read(&typed.text, span_of(Some(typed)).length)
+    gauge_text::read(&typed.text, span_read(Some(typed))?.length)
 }
 
 /// Whether a text says more than one count.

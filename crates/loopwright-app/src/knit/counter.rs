@@ -85,13 +85,13 @@ impl Counter {
 
     /// All taps with what they came to, the last one first.
     pub fn history(&self) -> Vec<Tapped> {
-        let mut sum = 0_i64;
+        let mut rows = 0;
         let tapped = self.taps.iter().map(|made| {
-            sum = sum.saturating_add(made.tap.rows());
+            rows = knitting::moved(rows, made.tap.rows());
             Tapped {
                 at: made.at,
                 tap: made.tap,
-                rows: u32::try_from(sum.max(0)).unwrap_or(u32::MAX),
+                rows,
             }
         });
         let mut history: Vec<Tapped> = tapped.collect();

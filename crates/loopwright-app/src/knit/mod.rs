@@ -18,4 +18,4 @@ pub use comfort::Comfort;
 pub use counter::{Counter, Tapped};
 pub use extent::Extent;
 pub use rows::{Rows, of_step, of_tool};
-pub use subject::{Followed, MOST_COUNTERS, Subject};
+pub use subject::{Followed, MOST_COUNTERS, Subject, keeps_beside_taps};

@@ -26,6 +26,11 @@ const COUNTERS: &str = "counters";
 const ACTIVE: &str = "active";
 const JUMP: &str = "jump";
 
+/// Whether a field of such a sheet is one that is kept beside the taps.
+pub fn keeps_beside_taps(field: &str) -> bool {
+    [BEGAN, COUNTERS, ACTIVE, JUMP].contains(&field)
+}
+
 /// So many counters have room beside each other.
 pub const MOST_COUNTERS: u32 = 4;
 

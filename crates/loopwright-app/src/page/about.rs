@@ -1,10 +1,11 @@
 //! What is stored and how to keep a copy of it, light and dusk, and the usual cautions.
 
 use super::light::{self, Light};
+use super::links;
 use super::storage;
 use super::units::units;
 use super::whole::WholeWorkbox;
-use crate::backup::{self, BackupError};
+use crate::backup::{self, BackupError, BroughtBack};
 use crate::desk::{Announcement, Desk};
 use crate::one_file;
 use crate::part::plain::{button, element, link, list, status, text, text_element};
@@ -44,6 +45,7 @@ pub fn about(desk: &Desk, offline_ready: bool) -> Html {
         html! { <WholeWorkbox /> },
         heading(words::LIGHT),
         element("div", "line", vec![light]),
+        element("p", "", vec![links::way()]),
         element("p", "practice", vec![gallery]),
     ];
     element("article", "about", page)
@@ -56,12 +58,15 @@ fn stored(desk: &Desk) -> Html {
     } else {
         vec![words::STORED_TEXT, storage::persistence(desk.status().persistence)]
     };
-    list(
-        sentences
-            .into_iter()
-            .map(|words| text_element("p", "", words))
-            .collect(),
-    )
+    let mut said: Vec<Html> = sentences
+        .into_iter()
+        .map(|words| text_element("p", "", words))
+        .collect();
+    match desk.strange_records() {
+        0 => (),
+        count => said.push(text_element("p", "", words::strange_records(count))),
+    }
+    list(said)
 }
 
 /// Whether the page opens without the internet.
@@ -108,7 +113,7 @@ fn copies(desk: &Desk) -> Html {
             let desk = desk.clone();
             spawn_local(async move {
                 let sentence = match backup::bring_back(&desk, &file).await {
-                    Ok(count) => words::brought_back(count),
+                    Ok(brought) => brought_back(&brought),
                     Err(why) => refused(&why).into(),
                 };
                 desk.announce(Announcement::Words(sentence));
@@ -122,7 +127,34 @@ fn copies(desk: &Desk) -> Html {
         Label::Shown(words::BRING).draw("bring-back"),
         html! { <input id="bring-back" type="file" accept="application/json,.json" onchange={bring} /> },
     ];
-    list(vec![element("div", "line", ways), status(announced(desk))])
+    list(vec![
+        element("div", "line", ways),
+        status(announced(desk)),
+        undoing(desk),
+    ])
+}
+
+/// As long as something is still as the last copy made it, all of that can be put back.
+fn undoing(desk: &Desk) -> Html {
+    if !backup::can_undo(desk) {
+        return Html::default();
+    }
+    let desk = desk.clone();
+    let undo = move |_| {
+        let undone = backup::undo(&desk);
+        desk.announce(Announcement::Words(words::put_back(undone.put_back, undone.stay)));
+    };
+    button(words::UNDO_COPY.into(), Callback::from(undo))
+}
+
+/// What came of a copy, and what of it was left out.
+fn brought_back(brought: &BroughtBack) -> String {
+    let left_out = brought.left_out.of_a_copy();
+    let sentences: Vec<String> = [words::brought_back(brought.changes.set, brought.changes.taken_away)]
+        .into_iter()
+        .chain(left_out)
+        .collect();
+    sentences.join(" ")
 }
 
 /// Why a copy could not be made or brought back.

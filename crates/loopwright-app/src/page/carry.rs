@@ -5,7 +5,7 @@ use super::scan::Scan;
 use crate::backup::{self, BackupError};
 use crate::desk::Desk;
 use crate::part::plain::{button, element, list, status, text, text_element};
-use crate::part::{Label, copy_text};
+use crate::part::{ByHand, Copied, Label, copied};
 use crate::route::{self, Route};
 use crate::words::{carry as words, page};
 use loopwright_project::{Project, file, link};
@@ -85,8 +85,10 @@ fn copying(address: &Option<String>, outcome: &UseStateSetter<Outcome>) -> Html 
     let copy = move |_| {
         let (set, address) = (set.clone(), address.clone());
         spawn_local(async move {
-            let copied = copy_text(&address).await;
-            set.set(copied.map_or(Outcome::NotCopied(address), |()| Outcome::Copied));
+            set.set(match copied(&address).await {
+                Copied::Taken => Outcome::Copied,
+                Copied::Refused | Copied::NoAnswer => Outcome::NotCopied(address),
+            });
         });
     };
     button(words::COPY.into(), Callback::from(copy))
@@ -98,9 +100,7 @@ fn said(outcome: &Outcome) -> Html {
         Outcome::Saved(name) => text(words::saved(name).into()),
         Outcome::NotSaved => text(words::NOT_SAVED.into()),
         Outcome::Copied => text(page::COPIED.into()),
-        Outcome::NotCopied(link) => {
-            html! { <label>{ page::COPY_THIS }{ " " }<input readonly=true value={link.clone()} /></label> }
-        }
+        Outcome::NotCopied(link) => html! { <ByHand link={link.clone()} /> },
     }
 }
 

@@ -33,10 +33,10 @@ pub struct Asked {
 #[component]
 pub fn Embedded(asked: &Asked) -> Html {
     let desk = use_desk(&Some(Vec::new()));
-    let (options, faults) = use_memo(asked.clone(), options).as_ref().clone();
+    let Understood { options, preset, told } = use_memo(asked.clone(), understood).as_ref().clone();
     use_accent(&options);
     use_cursor(asked, &options, desk.is_some());
-    let desk = use_preset(desk, asked, &options);
+    let desk = use_preset(desk, asked, &options, &preset);
     use_channel(&desk, &asked.id);
     let Some(desk) = desk else {
         return Html::default();
@@ -44,13 +44,33 @@ pub fn Embedded(asked: &Asked) -> Html {
     let Some(tool) = tool::find(&asked.id) else {
         return element("main", "embedded", vec![text_element("p", "", page::LOST)]);
     };
-    let preset = route::to_fields(&asked.fields);
     let frame = Rc::new(Frame { options, preset });
     html! {
         <main class="embedded">
             <ContextProvider<InFrame> context={InFrame}>{ tool.framed(&desk, frame) }</ContextProvider<InFrame>>
-            { told(&faults) }
+            { list(told.into_iter().map(|sentence| text_element("p", "quiet", sentence)).collect()) }
         </main>
+    }
+}
+
+/// What an address means, and what of it is said to mean nothing.
+#[derive(Clone, Debug, PartialEq)]
+struct Understood {
+    options: Options,
+    preset: store::Fields,
+    told: Vec<String>,
+}
+
+fn understood(asked: &Asked) -> Understood {
+    let (options, faults) = options(asked);
+    let taken = tool::find(&asked.id)
+        .map(|tool| tool.take(&asked.fields))
+        .unwrap_or_default();
+    let told = told(&faults).into_iter().chain(taken.left_out.of_a_link());
+    Understood {
+        options,
+        preset: taken.fields,
+        told: told.collect(),
     }
 }
 
@@ -70,7 +90,7 @@ pub fn options(asked: &Asked) -> (Options, Vec<Fault>) {
     let Some(tool) = tool::find(&asked.id) else {
         return (options, faults);
     };
-    let fields = Fields::new(tool.fields, route::to_fields(&asked.fields), settings(&options));
+    let fields = Fields::new(tool.fields, tool.take(&asked.fields).fields, settings(&options));
     options.locked.retain(|key| match lockable(&fields, key) {
         Ok(()) => true,
         Err(fault) => {
@@ -108,7 +128,7 @@ fn measures(options: &Options) -> Option<(String, Typed)> {
 
 /// The desk with what the address fills in on it. That is laid there once for each address, and before the page is drawn.
 #[hook]
-fn use_preset(desk: Option<Desk>, asked: &Asked, options: &Options) -> Option<Desk> {
+fn use_preset(desk: Option<Desk>, asked: &Asked, options: &Options, preset: &store::Fields) -> Option<Desk> {
     let laid = use_mut_ref(|| None::<Asked>);
     let desk = desk?;
     if laid.borrow().as_ref() == Some(asked) {
@@ -116,7 +136,7 @@ fn use_preset(desk: Option<Desk>, asked: &Asked, options: &Options) -> Option<De
     }
     *laid.borrow_mut() = Some(asked.clone());
     if let Some(tool) = tool::find(&asked.id) {
-        lay(&desk, tool, &route::to_fields(&asked.fields), options);
+        lay(&desk, tool, preset, options);
     }
     Some(desk.as_it_lies())
 }
@@ -167,10 +187,15 @@ fn use_cursor(asked: &Asked, options: &Options, is_drawn: bool) {
     });
 }
 
-/// What cannot be done, each in a sentence.
-fn told(faults: &[Fault]) -> Html {
-    let sentences = faults.iter().map(|fault| text_element("p", "quiet", sentence(fault)));
-    list(sentences.collect())
+/// The most sentences about an address: whoever asks for more finds the others once these are mended.
+const MOST_TOLD: usize = 5;
+
+/// What cannot be done, each in a sentence; of many the first, and how many more there are.
+fn told(faults: &[Fault]) -> Vec<String> {
+    let more = faults.len().saturating_sub(MOST_TOLD);
+    let mut told: Vec<String> = faults.iter().take(MOST_TOLD).map(sentence).collect();
+    told.extend((more > 0).then(|| words::more_faults(more)));
+    told
 }
 
 /// What cannot be done.

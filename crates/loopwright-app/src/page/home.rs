@@ -17,9 +17,9 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 /// The sheet of this page: what is looked for.
-const SHEET: &str = "home";
+pub const SHEET: &str = "home";
 /// The field on it.
-const SEARCH: &str = "search";
+pub const SEARCH: &str = "search";
 /// Tools named as the last ones used: as many as a phone has room for.
 const MOST_RECENT: usize = 3;
 

@@ -1,14 +1,15 @@
 //! What can be done with a tool as it stands: copy its link, print it, start afresh, put back what was there before. Inside
 //! another page: what that page asks for, and a way to the tool itself that takes along what stands in the fields.
 
+use super::clipboard::{ByHand, Copied, copied};
 use super::plain::{button, element, element_with, status, text};
 use super::{Frame, Sheet, View};
-use crate::desk::{Announcement, Desk};
+use crate::desk::{Announcement, Back, Desk};
 use crate::route::{self, Route};
 use crate::store::Fields;
 use crate::words::{frame, page as words};
 use gloo_utils::window;
-use wasm_bindgen_futures::{JsFuture, spawn_local};
+use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
 /// What can be done with a tool as it stands. Nothing, while nothing is typed.
@@ -18,14 +19,14 @@ pub fn actions(view: &View) -> Html {
     if let Some(frame) = frame {
         return framed(sheet, frame);
     }
-    let can_put_back = desk.can_put_back(id);
-    if desk.fields(id).is_empty() && !can_put_back {
+    let back = desk.back(id);
+    if desk.fields(id).is_empty() && back.is_none() {
         return Html::default();
     }
-    let put_back = if can_put_back {
-        action(sheet, words::PUT_BACK, Desk::put_back)
-    } else {
-        Html::default()
+    let put_back = match back {
+        Some(Back::Own) => action(sheet, words::PUT_BACK, Desk::put_back),
+        Some(Back::LookedAt) => action(sheet, words::PUT_BACK_LOOKED_AT, Desk::put_back),
+        None => Html::default(),
     };
     let ways = vec![
         copy_link(view),
@@ -73,9 +74,9 @@ fn copy_link(view: &View) -> Html {
     let copy = move |_| {
         let (desk, link) = (desk.clone(), link.clone());
         spawn_local(async move {
-            desk.announce(match copy_text(&link).await {
-                Some(()) => Announcement::Words(words::COPIED.into()),
-                None => Announcement::Link(link),
+            desk.announce(match copied(&link).await {
+                Copied::Taken => Announcement::Words(words::COPIED.into()),
+                Copied::Refused | Copied::NoAnswer => Announcement::Link(link),
             });
         });
     };
@@ -91,22 +92,6 @@ pub fn announced(desk: &Desk) -> Html {
     match desk.announcement() {
         Announcement::Nothing => Html::default(),
         Announcement::Words(sentence) => text(sentence.into()),
-        Announcement::Link(link) => {
-            html! { <label>{ words::COPY_THIS }{ " " }<input readonly=true value={link} /></label> }
-        }
+        Announcement::Link(link) => html! { <ByHand {link} /> },
     }
-}
-
-/// Some if the browser took it.
-pub async fn copy_text(text: &str) -> Option<()> {
-    // A page that was not served securely has no clipboard, whatever its type says.
-    let navigator = window().navigator();
-    let clipboard = js_sys::Reflect::get(&navigator, &"clipboard".into()).ok()?;
-    if clipboard.is_undefined() {
-        return None;
-    }
-    JsFuture::from(navigator.clipboard().write_text(text))
-        .await
-        .ok()
-        .map(drop)
 }

@@ -74,7 +74,7 @@ pub(super) fn unit_setting<T: Measure>(
 pub(super) fn selection(
     id: String,
     label: &'static str,
-    choices: Vec<(&'static str, String)>,
+    choices: Vec<(&str, String)>,
     chosen: &str,
     onchange: Callback<Event>,
 ) -> Html {

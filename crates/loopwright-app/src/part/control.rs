@@ -7,7 +7,7 @@ use super::choice::{selected, selection, unit_setting};
 use super::doubt::typing;
 use super::fixed::fixed;
 use super::plain::{button, element, element_with, list, text};
-use crate::form::{Field, Kind, LIST_UNITS, List, Options, Place, SPANS, Scale};
+use crate::form::{Field, Kind, LIST_UNITS, List, Options, Place, SPANS, Scale, written_unit};
 use crate::store::Typed;
 use crate::words::{page, units as words};
 use loopwright::problem::FieldPath;
@@ -77,6 +77,11 @@ fn boxed(class: &'static str, place: Place, content: Vec<Html>) -> Html {
     }
 }
 
+/// What there is to choose, with what is stored and is none of it in front: it is not replaced by another one unasked.
+fn with_strange<'a>(options: Vec<(&'a str, String)>, strange: &'a str) -> Vec<(&'a str, String)> {
+    [(strange, page::quoted(strange))].into_iter().chain(options).collect()
+}
+
 struct Control<'a> {
     view: &'a View,
     field: &'static Field,
@@ -92,7 +97,8 @@ impl Control<'_> {
         // Elsewhere a list is named without the unit that stands beside it.
         if matches!(self.field.kind, Kind::List(List { lengths: true, .. })) {
             let (_, unit) = self.view.fields.list_unit(self.path);
-            standing += &[" ", &words::list_unit(unit)].concat();
+            let unit = self.strange_unit().map_or_else(|| words::list_unit(unit), page::quoted);
+            standing += &[" ", &unit].concat();
         }
         list(vec![self.label(), fixed(&self.id, standing)])
     }
@@ -117,9 +123,8 @@ impl Control<'_> {
             .typed(self.path)
             .cloned()
             .unwrap_or_else(|| fields.start(self.path));
-        let value = scale.as_typed(&typed).shown_in(shown.unit, shown.step).into_owned();
-        let example = scale.as_typed(&fields.example(self.path));
-        let example = example.shown_in(shown.unit, Step::Whole).into_owned();
+        let value = scale.shown_in(&typed, shown.unit, shown.step);
+        let example = scale.shown_in(&fields.example(self.path), shown.unit, Step::Whole);
         let unit = if scale.by_us_number(fields.settings()) {
             words::MILLIMETRES_OR_US
         } else {
@@ -171,6 +176,12 @@ impl Control<'_> {
         ])
     }
 
+    /// What stands as the unit of the text, where the field knows no such unit.
+    fn strange_unit(&self) -> Option<&str> {
+        let typed = self.view.fields.typed(self.path)?;
+        self.field.strange_unit(typed).and_then(|_| written_unit(typed))
+    }
+
     /// A list as it stands in a pattern: several lines if need be.
     fn list(&self, about: &List) -> Html {
         let value = self.view.fields.text(self.path);
@@ -186,7 +197,7 @@ impl Control<'_> {
             html! {
                 <textarea id={self.id.clone()} value={value.clone()} {oninput} rows="2" autocomplete="off"
                     spellcheck="false" placeholder={about.example} aria-invalid={self.wrong.then_some("true")}
-                    aria-describedby={self.described_by()} />
+                    aria-describedby={self.described_by()} data-kept={self.kept_as()} />
             },
         ];
         if let Some(unit) = unit {
@@ -199,10 +210,14 @@ impl Control<'_> {
     fn choice(&self, options: &Options) -> Html {
         let mut all = options.all();
         all.retain(|(key, _)| (self.field.offered)(&self.view.fields, key));
-        let chosen = self.view.fields.chosen(self.path).unwrap_or_else(|| options.start());
-        let options = all.into_iter().map(|(key, words)| (key, words.to_owned())).collect();
+        let options: Vec<(&str, String)> = all.into_iter().map(|(key, words)| (key, words.to_owned())).collect();
         let onchange = self.view.sheet.choosing(&self.path.stored());
-        list(vec![self.label(), selected(self.id.clone(), options, chosen, onchange)])
+        let chosen = || self.view.fields.chosen(self.path);
+        let drawn = match self.view.fields.strange_choice(self.field) {
+            Some(strange) => selected(self.id.clone(), with_strange(options, strange), strange, onchange),
+            None => selected(self.id.clone(), options, chosen().unwrap_or_default(), onchange),
+        };
+        list(vec![self.label(), drawn])
     }
 
     /// The choice of what a text was counted over or is written in, where that belongs to the text: it is stored as the
@@ -214,7 +229,11 @@ impl Control<'_> {
             let key = event.target_unchecked_into::<HtmlSelectElement>().value();
             write(Typed::with_unit(typed.clone(), key));
         });
-        selection(format!("{}-unit", self.id), label, units, chosen, onchange)
+        let id = format!("{}-unit", self.id);
+        match self.strange_unit() {
+            Some(strange) => selection(id, label, with_strange(units, strange), strange, onchange),
+            None => selection(id, label, units, chosen, onchange),
+        }
     }
 
     /// The field itself; an example of what may be typed stands in it as long as it is empty, and is no value.
@@ -228,8 +247,13 @@ impl Control<'_> {
         };
         html! {
             <input id={self.id.clone()} {value} {oninput} type="text" inputmode={keys.input_mode()} autocomplete="off" {placeholder}
-                enterkeyhint="done" aria-invalid={self.wrong.then_some("true")} aria-describedby={self.described_by()} />
+                enterkeyhint="done" aria-invalid={self.wrong.then_some("true")} aria-describedby={self.described_by()}
+                data-kept={self.kept_as()} />
         }
+    }
+
+    fn kept_as(&self) -> String {
+        self.view.sheet.desk.kept_as(self.view.sheet.id, &self.path.stored())
     }
 
     fn described_by(&self) -> Option<String> {

@@ -68,7 +68,12 @@ impl Form<'_> {
 
     /// The fields that are asked in one place.
     fn here(&self, group: Option<&'static GroupName>, place: Place) -> Vec<&'static Field> {
-        let asked = |field: &&'static Field| field.place == place && (field.asked)(&self.view.fields);
+        let is_here = |field: &&'static Field| match field.place {
+            // What stands beside the answer is drawn by it; where there is none because of it, it is mended here.
+            Place::Answer => place == Place::Open && self.view.fields.is_strange(field),
+            field_place => field_place == place,
+        };
+        let asked = |field: &&'static Field| is_here(field) && (field.asked)(&self.view.fields);
         self.view.fields.table(group).filter(asked).collect()
     }
 

@@ -5,6 +5,7 @@ use super::View;
 use super::advice::{Advice, advised};
 use super::offer::offered;
 use super::plain::{element, list};
+use super::windows::other_window;
 use crate::form::{Field, Kind};
 use loopwright::problem::FieldPath;
 use yew::prelude::*;
@@ -21,14 +22,21 @@ pub struct Wrong {
 pub fn room(view: &View, fields: &[&'static Field], wrong: Option<Wrong>) -> Html {
     let is_open = |field: &&'static Field| !view.sheet.locks(view.fields.path_of(field));
     let open: Vec<&'static Field> = fields.iter().copied().filter(is_open).collect();
-    let content = match wrong {
+    let mut content = match wrong {
         Some(Wrong { path, advice }) => vec![advised(&view.sheet, path, advice)],
         None => open.iter().map(|field| offered(view, field)).collect(),
     };
+    content.extend(open.iter().map(|field| written_elsewhere(view, field)));
     match is_kept(&open) {
         true => element("div", "room", content),
         false => list(content),
     }
+}
+
+/// What another window wrote there while she was typing.
+fn written_elsewhere(view: &View, field: &'static Field) -> Html {
+    let path = view.fields.path_of(field);
+    other_window(&view.sheet.desk, view.sheet.id, &path.stored())
 }
 
 /// Whether room is kept before there is anything in it: not below what is chosen from a list, since nothing is typed there.

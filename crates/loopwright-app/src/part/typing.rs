@@ -1,5 +1,7 @@
 //! A text of the project itself, such as its name, in a field: kept as typed, letter by letter.
 
+use super::plain::list;
+use super::windows::other_window;
 use crate::desk::Desk;
 use crate::store::Typed;
 use crate::words::page;
@@ -42,7 +44,10 @@ pub fn typed_text(desk: &Desk, place: &Place, example: &str) -> Html {
         }
     };
     let placeholder = (!example.is_empty()).then(|| page::example(example));
-    html! {
-        <input id={place.id()} type="text" {value} {oninput} {placeholder} autocomplete="off" enterkeyhint="done" />
-    }
+    let kept_as = desk.kept_as(&place.sheet, &place.field);
+    let input = html! {
+        <input id={place.id()} type="text" {value} {oninput} {placeholder} autocomplete="off" enterkeyhint="done"
+            data-kept={kept_as} />
+    };
+    list(vec![input, other_window(desk, &place.sheet, &place.field)])
 }

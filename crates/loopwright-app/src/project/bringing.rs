@@ -7,7 +7,7 @@ use crate::store::{Entry, PROJECTS, ProjectId, Sheets, Typed};
 use loopwright_project::Project;
 
 /// The field of `projects` that says which one was brought last.
-const BROUGHT: &str = "brought";
+pub const BROUGHT: &str = "brought";
 
 /// Makes a project out of data, opens it, and answers its number.
 pub fn bring_in(desk: &Desk, project: &Project) -> ProjectId {

@@ -16,7 +16,9 @@ pub mod yarn;
 
 use crate::desk::undo::become_exactly;
 use crate::store::{Entry, Fields, PROJECTS, ProjectId, SheetId, Sheets, Typed};
+use loopwright_project::knitting::is_knitting;
 use loopwright_project::{Project, stored};
+use std::collections::BTreeSet;
 
 /// The field of `projects` that says which one is open.
 const OPEN: &str = "open";
@@ -24,6 +26,11 @@ const OPEN: &str = "open";
 pub const NAME: &str = "name";
 /// The field of `project` that says how many stitches she knits in a minute.
 pub const PACE: &str = "pace";
+
+/// Whether a field of the sheet `projects` is one that this room keeps.
+pub fn keeps(field: &str) -> bool {
+    [OPEN, bringing::BROUGHT].contains(&field) || ProjectId::parse(field).is_some()
+}
 
 /// How a project stands among the others.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -63,6 +70,8 @@ pub fn list(sheets: &Sheets) -> Vec<Listed> {
     };
     let mut ids: Vec<ProjectId> = others.keys().filter_map(|key| ProjectId::parse(key)).collect();
     ids.push(ProjectId::FIRST);
+    // What lies on sheets of a project must be reached, also where a copy from elsewhere took it from the list.
+    ids.extend(lying(sheets).filter(|(_, name)| !is_knitting(name)).map(|(id, _)| id));
     ids.sort_unstable();
     ids.dedup();
     let listed = ids.into_iter().map(|id| Listed {
@@ -71,6 +80,14 @@ pub fn list(sheets: &Sheets) -> Vec<Listed> {
         standing: standing(&id.to_string()).unwrap_or(Standing::Here),
     });
     listed.collect()
+}
+
+/// The sheets of all projects, by the project and their names in it.
+fn lying(sheets: &Sheets) -> impl Iterator<Item = (ProjectId, String)> {
+    sheets.iter().filter_map(|(stored, _)| {
+        let id = SheetId::parse(stored);
+        Some((id.project?, id.name))
+    })
 }
 
 /// What a project is called; empty until she calls it something.
@@ -127,13 +144,11 @@ pub fn copy(sheets: &Sheets, id: ProjectId, name: String) -> Vec<Entry> {
     laid_in(next_id(sheets), copied)
 }
 
-/// Forgets for good what lies on the sheets of a deleted project.
+/// Forgets for good what lies on the sheets of a deleted project, how far she was in its knitting among it.
 pub fn forget(sheets: &Sheets, id: ProjectId) -> Vec<Entry> {
-    let names = sheets.of_project(id).into_keys();
-    let forgotten = names.flat_map(|name| {
-        let stored = SheetId::within(id, &name).to_string();
-        become_exactly(sheets, &stored, &Fields::new())
-    });
+    // How far she is in her knitting as well: another project may get the same number.
+    let names = sheets.names_of_project(id).into_iter();
+    let forgotten = names.flat_map(|stored| become_exactly(sheets, &stored, &Fields::new()));
     let mut entries: Vec<Entry> = forgotten.collect();
     entries.push(Entry::new(PROJECTS, id.to_string(), None));
     entries
@@ -152,8 +167,11 @@ fn laid_in(id: ProjectId, sheets: loopwright_project::Sheets) -> Vec<Entry> {
 
 /// The number of a project that is still to be made.
 fn next_id(sheets: &Sheets) -> ProjectId {
-    let last = list(sheets).into_iter().map(|listed| listed.id.0).max();
-    ProjectId(last.unwrap_or(1).saturating_add(1))
+    let listed = list(sheets).into_iter().map(|listed| listed.id.0);
+    let used: BTreeSet<u32> = listed.chain(lying(sheets).map(|(id, _)| id.0)).collect();
+    let last = used.last().copied().unwrap_or(1);
+    let next = last.checked_add(1).or_else(|| (2..last).find(|id| !used.contains(id)));
+    ProjectId(next.unwrap_or(last))
 }
 
 #[cfg(test)]

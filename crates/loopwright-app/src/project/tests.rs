@@ -100,3 +100,54 @@ fn a_change_is_undone_field_by_field() {
     sheets.apply_all(&entries);
     assert_eq!(sheets.of_project(ProjectId::FIRST), before);
 }
+
+/// How far she was in something is forgotten with it, and nothing else of anyone's becomes a new project's.
+#[test]
+fn a_new_project_has_nothing_of_another_one() {
+    let mut sheets = sheets_of(&[
+        ("projects", "2", "deleted"),
+        ("p2/known", "bust", "92"),
+        ("p2/yoke.knit", "1764491000123-k3-0", "+1"),
+    ]);
+    let entries = forget(&sheets, ProjectId(2));
+    sheets.apply_all(&entries);
+    assert_eq!(sheets, Sheets::default());
+    // Sheets of a project that nobody lists, as a stranger's copy may have them.
+    let strays = sheets_of(&[("p2/known", "bust", "92"), ("projects", "3", "here")]);
+    assert_eq!(next_id(&strays), ProjectId(4));
+    let last = sheets_of(&[("projects", "4294967295", "here"), ("known", "bust", "92")]);
+    assert_eq!(next_id(&last), ProjectId(2));
+}
+
+#[test]
+fn a_new_project_has_no_taps_of_one_that_was_forgotten() {
+    let mut sheets = Sheets::default();
+    let (id, entries) = bring_in_entries(&sheets, &yoke());
+    sheets.apply_all(&entries);
+    sheets.apply(&Entry::new(
+        "p2/step.1.knit",
+        "1764491000123-k3-0",
+        Some(Typed::plain("+1")),
+    ));
+    let entries = forget(&sheets, id);
+    sheets.apply_all(&entries);
+    assert_eq!(sheets.sheet("p2/step.1.knit"), None);
+    // Those of one that an older release forgot are still there: its number is not given to another.
+    sheets.apply(&Entry::new(
+        "p7/step.1.knit",
+        "1764491000123-k3-0",
+        Some(Typed::plain("+1")),
+    ));
+    assert_eq!(bring_in_entries(&sheets, &yoke()).0, ProjectId(8));
+}
+
+#[test]
+fn what_lies_on_sheets_of_a_project_is_reached_though_the_list_does_not_name_it() {
+    let sheets = sheets_of(&[("p4294967295/known", "bust", "91"), ("p3/project", "name", "Grey")]);
+    let listed = list(&sheets);
+    let ids: Vec<u32> = listed.iter().map(|listed| listed.id.0).collect();
+    assert_eq!(ids, [1, 3, u32::MAX]);
+    assert!(listed.iter().all(|listed| listed.standing == Standing::Here));
+    // No project is written over by one that is brought in.
+    assert_eq!(bring_in_entries(&sheets, &yoke()).0, ProjectId(2));
+}

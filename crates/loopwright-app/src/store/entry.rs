@@ -53,29 +53,41 @@ pub type Fields = Texts;
 /// Everything that stands on the desk: sheet, then field, then what was typed.
 #[derive(Clone, Debug, Default)]
 pub struct Sheets {
-    sheets: BTreeMap<String, Rc<Fields>>,
-    /// Their names in the order in which they were last written to.
-    written: Vec<String>,
+    sheets: BTreeMap<String, Lying>,
+    /// How many changes were taken in.
+    changes: u64,
+}
+
+/// A sheet as it lies.
+#[derive(Clone, Debug)]
+struct Lying {
+    fields: Rc<Fields>,
+    /// The change that wrote to it last.
+    written: u64,
 }
 
 impl PartialEq for Sheets {
     /// Desks are equal if the same stands on them, in whatever order it came there.
     fn eq(&self, other: &Self) -> bool {
-        self.sheets == other.sheets
+        self.lying().eq(other.lying())
     }
 }
 
 impl Eq for Sheets {}
 
 impl Sheets {
+    fn lying(&self) -> impl Iterator<Item = (&String, &Rc<Fields>)> {
+        self.sheets.iter().map(|(name, lying)| (name, &lying.fields))
+    }
+
     /// What stands in a field.
     pub fn text(&self, sheet: &str, field: &str) -> Option<&Typed> {
-        self.sheets.get(sheet)?.get(field)
+        self.sheet(sheet)?.get(field)
     }
 
     /// A sheet as it lies; none where nothing was typed.
     pub fn sheet(&self, sheet: &str) -> Option<&Fields> {
-        self.sheets.get(sheet).map(Rc::as_ref)
+        self.sheets.get(sheet).map(|lying| lying.fields.as_ref())
     }
 
     /// All fields of a sheet; empty where nothing was typed.
@@ -85,57 +97,75 @@ impl Sheets {
 
     /// Every sheet that has a field, by name.
     pub fn iter(&self) -> impl Iterator<Item = (&String, &Fields)> {
-        self.sheets.iter().map(|(name, fields)| (name, fields.as_ref()))
+        self.lying().map(|(name, fields)| (name, fields.as_ref()))
     }
 
     /// The sheets of one project, by their names in it. How far she is in her knitting is no part of it, and may be long.
     pub fn of_project(&self, project: ProjectId) -> project::Sheets {
-        let sheets = self.sheets.iter().filter_map(|(stored, fields)| {
+        let sheets = self.iter().filter_map(|(stored, fields)| {
             let id = SheetId::parse(stored);
             let is_part = id.project == Some(project) && !is_knitting(&id.name);
-            is_part.then(|| (id.name, fields.as_ref().clone()))
+            is_part.then(|| (id.name, fields.clone()))
         });
         sheets.collect()
     }
 
+    /// The names of all sheets of a project as they are stored, how far she is in her knitting among them.
+    pub fn names_of_project(&self, project: ProjectId) -> Vec<String> {
+        let names = self.sheets.keys();
+        let is_its = |stored: &&String| SheetId::parse(stored).project == Some(project);
+        names.filter(is_its).cloned().collect()
+    }
+
     /// Takes one change in. A sheet without fields is no sheet, so that equal desks compare equal.
+    ///
+    /// It takes no longer however many sheets there are: a log that somebody filled has to open as well.
     pub fn apply(&mut self, entry: &Entry) {
-        let fields = Rc::make_mut(self.sheets.entry(entry.sheet.clone()).or_default());
+        self.changes += 1;
+        let Some(lying) = self.sheets.get_mut(&entry.sheet) else {
+            return self.begin(entry);
+        };
+        lying.written = self.changes;
+        let fields = Rc::make_mut(&mut lying.fields);
         match &entry.typed {
             Some(typed) => fields.insert(entry.field.clone(), typed.clone()),
             None => fields.remove(&entry.field),
         };
-        let is_gone = fields.is_empty();
-        if is_gone {
+        if fields.is_empty() {
             self.sheets.remove(&entry.sheet);
         }
-        self.note_written(&entry.sheet, is_gone);
+    }
+
+    /// The first field of a sheet.
+    fn begin(&mut self, entry: &Entry) {
+        if let Some(typed) = &entry.typed {
+            let fields = Rc::new(Fields::from([(entry.field.clone(), typed.clone())]));
+            let written = self.changes;
+            self.sheets.insert(entry.sheet.clone(), Lying { fields, written });
+        }
     }
 
     /// Every sheet that has a field, the one that was written to last first.
     pub fn last_written(&self) -> impl Iterator<Item = &str> {
-        self.written.iter().rev().map(String::as_str)
+        let mut names: Vec<(u64, &str)> = self
+            .sheets
+            .iter()
+            .map(|(name, lying)| (lying.written, &**name))
+            .collect();
+        names.sort_unstable();
+        names.into_iter().rev().map(|(_, name)| name)
     }
 
     /// The changes that make all of this out of nothing, in the order in which its sheets were last written to.
     pub fn entries(&self) -> Vec<Entry> {
-        let of_sheet = |sheet: &String| {
+        let mut names: Vec<&str> = self.last_written().collect();
+        names.reverse();
+        let of_sheet = |sheet: &str| {
             let fields = self.sheet(sheet).into_iter().flatten();
             let entry = |(field, typed): (&String, &Typed)| Entry::new(sheet, field, Some(typed.clone()));
             fields.map(entry).collect::<Vec<Entry>>()
         };
-        self.written.iter().flat_map(of_sheet).collect()
-    }
-
-    fn note_written(&mut self, sheet: &str, is_gone: bool) {
-        let is_last = self.written.last().is_some_and(|last| last == sheet);
-        if is_last && !is_gone {
-            return;
-        }
-        self.written.retain(|written| written != sheet);
-        if !is_gone {
-            self.written.push(sheet.to_owned());
-        }
+        names.into_iter().flat_map(of_sheet).collect()
     }
 
     /// Takes many changes in, in order.
@@ -155,28 +185,38 @@ pub fn fold(log: &[Line]) -> Sheets {
 }
 
 /// The shortest log that folds to the same sheets: the last line of each field, in its old place.
+pub fn compact(log: Vec<Line>) -> Vec<Line> {
+    let needed = needed(&log);
+    let lines = log.into_iter().zip(needed);
+    lines
+        .filter(|(_, is_needed)| *is_needed)
+        .map(|(line, _)| line)
+        .collect()
+}
+
+/// Which lines of a log are needed, line by line: those of the shortest one.
 ///
 /// Foreign lines stay where they are, because the version that reads them needs their order among ours. For the same
 /// reason a removal is dropped only if no foreign line stands before it that might have set the field.
-pub fn compact(log: Vec<Line>) -> Vec<Line> {
+pub fn needed(log: &[Line]) -> Vec<bool> {
     let first_foreign = log.iter().position(|line| matches!(line, Line::Foreign(_)));
     let mut seen = Sheets::default();
-    let mut kept: Vec<Line> = log
-        .into_iter()
-        .enumerate()
-        .rev()
-        .filter(|(place, line)| match line {
-            Line::Foreign(_) => true,
-            Line::Known(entry) => {
-                let last = is_first_sight(&mut seen, entry);
-                let may_drop = first_foreign.is_none_or(|foreign| *place < foreign);
-                last && (entry.typed.is_some() || !may_drop)
-            }
-        })
-        .map(|(_, line)| line)
-        .collect();
-    kept.reverse();
-    kept
+    let is_needed = |(place, line): (usize, &Line)| match line {
+        Line::Foreign(_) => true,
+        Line::Known(entry) => {
+            let last = is_first_sight(&mut seen, entry);
+            let may_drop = first_foreign.is_none_or(|foreign| place < foreign);
+            last && (entry.typed.is_some() || !may_drop)
+        }
+    };
+    let mut needed: Vec<bool> = log.iter().enumerate().rev().map(is_needed).collect();
+    needed.reverse();
+    needed
+}
+
+/// How many lines of a log no version of this page wrote that this one knows.
+pub fn foreign_lines(log: &[Line]) -> usize {
+    log.iter().filter(|line| matches!(line, Line::Foreign(_))).count()
 }
 
 /// Of entries that could not be kept yet, those that still matter: an old one that was too much for the storage must

@@ -28,6 +28,11 @@ impl Faulty {
         self.plan.borrow_mut().push_front(Some(StoreError::Cleared));
     }
 
+    /// Has lost everything, and says nothing, as a browser may after a write that failed.
+    pub fn lose(&self) {
+        self.inside.clear();
+    }
+
     fn step(&self, name: &'static str) -> Result<(), StoreError> {
         self.asked.borrow_mut().push(name);
         match self.plan.borrow_mut().pop_front().flatten() {
@@ -63,6 +68,13 @@ impl Store for std::rc::Rc<Faulty> {
         Box::pin(async {
             self.step("write anew")?;
             self.inside.write_anew(entries).await
+        })
+    }
+
+    fn renew(&self) -> Later<'_, Vec<Line>> {
+        Box::pin(async {
+            self.step("renew")?;
+            self.inside.load().await
         })
     }
 }

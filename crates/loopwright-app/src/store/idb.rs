@@ -1,25 +1,31 @@
 //! The browser's own database: `loopwright`, version 1, one object store `log` with counted keys, values JSON text.
 //!
 //! The keys are counted up for as long as the database is there, also past a log that was shortened. So a log whose newest key
-//! is lower than one that was seen is not the same: it was deleted under this page and begun anew.
+//! is lower than one that was seen is not the same: it was deleted under this page and begun anew. Shortening only deletes.
 //!
 //! Written over web-sys and not over a library of futures: the one that has a durability option loses the reason of
 //! an aborted transaction, so that "no room left" could not be told from "broken", and it adds a fifth to the page.
 
 mod connection;
+mod records;
 mod waiting;
 
-use super::{Entry, Later, Line, Store, StoreError, compact, json};
+use super::{Entry, Later, Line, Store, StoreError, json};
 use connection::Connection;
-use js_sys::{Array, Function, Object, Reflect};
+use js_sys::{Date, Function, Object, Reflect};
+use records::{Records, newest_key};
 use std::cell::Cell;
-use waiting::{answer, completed, unnamed, why};
-use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{IdbCursor, IdbCursorDirection, IdbDatabase, IdbObjectStore, IdbRequest, IdbTransaction};
+use waiting::{completed, pause, unnamed, why};
+use wasm_bindgen::JsCast;
+use web_sys::{IdbDatabase, IdbObjectStore, IdbRequest, IdbTransaction};
 
 const DATABASE: &str = "loopwright";
 const LOG: &str = "log";
 const VERSION: u32 = 1;
+/// How long nobody may hold the storage until the browser has put it away: Chromium waits two seconds (as measured).
+const UNTIL_PUT_AWAY_MS: u32 = 4_000;
+/// The longest that another window waits for that: what was missing is put back, and put away once more.
+const UNTIL_ALL_IS_THERE_MS: f64 = 9_000.0;
 
 /// The log in the browser's database.
 #[derive(Default)]
@@ -27,6 +33,8 @@ pub struct Idb {
     connection: Connection,
     /// The newest key of the log that was seen.
     newest: Cell<f64>,
+    /// Until when another window needs that nobody holds the storage, in milliseconds since 1970.
+    quiet_until: Cell<f64>,
 }
 
 impl Idb {
@@ -38,6 +46,10 @@ impl Idb {
     }
 
     async fn begin(&self, mode: &str) -> Result<IdbTransaction, StoreError> {
+        let quiet = self.quiet_until.get() - Date::now();
+        if quiet > 0.0 {
+            pause(quiet.min(UNTIL_ALL_IS_THERE_MS) as u32).await;
+        }
         begin(&self.connection.database().await?, mode)
     }
 
@@ -54,28 +66,28 @@ impl Idb {
     async fn try_load(&self) -> Result<Vec<Line>, StoreError> {
         let log = log_of(&self.begin("readonly").await?)?;
         self.look_at(&log).await?;
-        read_all(&log).await
+        Ok(Records::read(&log).await?.lines)
     }
 
     async fn try_append(&self, entries: Vec<Entry>) -> Result<(), StoreError> {
         let transaction = self.begin("readwrite").await?;
         self.look_at(&log_of(&transaction)?).await?;
-        let lines: Vec<Line> = entries.into_iter().map(Line::Known).collect();
-        let last = write_all(&transaction, &lines)?;
+        let last = write_all(&transaction, &entries)?;
         self.complete(&transaction, last).await
     }
 
-    /// Reads, clears and writes within one transaction: no other tab can write in between, and a fall leaves the
-    /// long log as it was.
+    /// Reads and deletes within one transaction: no other tab can write in between, and a fall leaves the long log as it
+    /// was. What stays is not touched, so that strange records stay just as strange.
     async fn try_compact(&self) -> Result<usize, StoreError> {
         let transaction = self.begin("readwrite").await?;
         let log = log_of(&transaction)?;
         self.look_at(&log).await?;
-        let short = compact(read_all(&log).await?);
-        log.clear().map_err(why)?;
-        let last = write_all(&transaction, &short)?;
-        self.complete(&transaction, last).await?;
-        Ok(short.len())
+        let superfluous = Records::read(&log).await?.superfluous()?;
+        for range in superfluous.ranges {
+            or_abort(&transaction, log.delete(&range).map_err(why))?;
+        }
+        completed(&transaction).await?;
+        Ok(superfluous.left)
     }
 
     /// From here on it may be another log than the one that was seen.
@@ -86,6 +98,38 @@ impl Idb {
             self.newest.set(seen);
         }
         written
+    }
+
+    /// Some browsers (Chromium, as seen) go on after a write that failed as if nothing had been, also where it is read again,
+    /// and have lost everything at the next start. Only once nobody holds the storage do they put it away, and what is opened
+    /// then is what there is on the disc.
+    async fn try_renew(&self) -> Result<Vec<Line>, StoreError> {
+        let log = log_of(&self.begin("readonly").await?)?;
+        self.look_at(&log).await?;
+        let before = Records::read(&log).await?;
+        self.put_away().await;
+        if self.put_back(&before).await? {
+            self.put_away().await;
+        }
+        let log = log_of(&self.begin("readonly").await?)?;
+        let found = Records::read(&log).await?;
+        self.newest.set(newest_key(&log).await?);
+        Ok(found.lines)
+    }
+
+    async fn put_away(&self) {
+        self.connection.give_up();
+        pause(UNTIL_PUT_AWAY_MS).await;
+    }
+
+    /// Puts back what is missing; whether anything was.
+    async fn put_back(&self, before: &Records) -> Result<bool, StoreError> {
+        let transaction = self.begin("readwrite").await?;
+        let log = log_of(&transaction)?;
+        let now = Records::read(&log).await?;
+        let put = or_abort(&transaction, before.put_missing(&log, &now))?;
+        completed(&transaction).await?;
+        Ok(put)
     }
 
     /// Waits until it is kept; the key of what was written last is the newest.
@@ -114,6 +158,15 @@ impl Store for Idb {
         Box::pin(async { self.settle(self.try_anew(entries).await) })
     }
 
+    fn renew(&self) -> Later<'_, Vec<Line>> {
+        Box::pin(async { self.settle(self.try_renew().await) })
+    }
+
+    fn let_go(&self) {
+        self.connection.give_up();
+        self.quiet_until.set(Date::now() + UNTIL_ALL_IS_THERE_MS);
+    }
+
     fn when_lost(&self, tell: Box<dyn Fn()>) {
         self.connection.when_lost(tell);
     }
@@ -137,29 +190,20 @@ fn log_of(transaction: &IdbTransaction) -> Result<IdbObjectStore, StoreError> {
     transaction.object_store(LOG).map_err(why)
 }
 
-async fn read_all(log: &IdbObjectStore) -> Result<Vec<Line>, StoreError> {
-    let records = answer(&log.get_all().map_err(why)?).await?;
-    Ok(Array::from(&records).iter().map(|record| json::line(&record)).collect())
-}
-
-/// The newest key; nought where the log is empty.
-async fn newest_key(log: &IdbObjectStore) -> Result<f64, StoreError> {
-    let last_first = log.open_key_cursor_with_range_and_direction(&JsValue::NULL, IdbCursorDirection::Prev);
-    let cursor = answer(&last_first.map_err(why)?).await?.dyn_into::<IdbCursor>().ok();
-    let key = cursor.and_then(|cursor| cursor.key().ok()?.as_f64());
-    Ok(key.unwrap_or_default())
-}
-
-/// All lines or none: without the abort a browser would keep the ones before the failure. Answers the last request.
-fn write_all(transaction: &IdbTransaction, lines: &[Line]) -> Result<Option<IdbRequest>, StoreError> {
+/// All entries or none: without the abort a browser would keep the ones before the failure. Answers the last request.
+fn write_all(transaction: &IdbTransaction, entries: &[Entry]) -> Result<Option<IdbRequest>, StoreError> {
     let written = log_of(transaction).and_then(|log| {
-        lines.iter().try_fold(None, |_, line| {
-            let record = json::record(line).ok_or_else(unnamed)?;
+        entries.iter().try_fold(None, |_, entry| {
+            let record = json::record(entry).ok_or_else(unnamed)?;
             log.add(&record.into()).map(Some).map_err(why)
         })
     });
-    if written.is_err() {
+    or_abort(transaction, written)
+}
+
+fn or_abort<T>(transaction: &IdbTransaction, done: Result<T, StoreError>) -> Result<T, StoreError> {
+    if done.is_err() {
         let _ = transaction.abort();
     }
-    written
+    done
 }

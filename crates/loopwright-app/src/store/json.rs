@@ -1,30 +1,20 @@
-//! Entries and sheets as text and back, by the browser's own JSON: readable by eye, by the recover screen, and by any
-//! later version. Reading never fails: what is not ours is `None`, or a line that stays what it was.
-//!
-//! By hand, field for field, because a general serialiser with its messages weighs more than all of the desk.
+//! Entries and sheets as text, and copies of them back, by the browser's own JSON: readable by eye, by the recover screen, and
+//! by any later version. Reading never fails: what is not ours is `None`, or a line that stays what it was.
 
-use super::entry::VERSION;
-use super::{Entry, Fields, Line, Sheets, Typed};
+use super::{Entry, Fields, Line, Sheets, Typed, record};
 use js_sys::{Array, JSON, Object, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
 
-/// One record of the log.
+/// One record of the log, whatever it is.
 pub fn line(record: &JsValue) -> Line {
-    let text = record
-        .as_string()
-        .unwrap_or_else(|| JSON::stringify(record).map_or_else(|_| String::new(), String::from));
-    match JSON::parse(&text).ok().as_ref().and_then(entry) {
-        Some(entry) => Line::Known(entry),
-        None => Line::Foreign(text),
-    }
+    // No version ever wrote anything but a text. What is none is looked into all the same, as far as it has a text.
+    let text = record.as_string().or_else(|| JSON::stringify(record).ok()?.as_string());
+    text.map_or_else(|| Line::Foreign(String::new()), |text| record::line(&text))
 }
 
-/// The text of a line, ready to be stored.
-pub fn record(line: &Line) -> Option<String> {
-    match line {
-        Line::Known(entry) => text(&entry_object(entry)?, 0),
-        Line::Foreign(text) => Some(text.clone()),
-    }
+/// The text of an entry, ready to be stored.
+pub fn record(entry: &Entry) -> Option<String> {
+    text(&entry_object(entry)?, 0)
 }
 
 /// A value as text, indented by some spaces or on one line.
@@ -68,19 +58,6 @@ pub fn sheets_entries(object: &JsValue) -> Option<Vec<Entry>> {
         }
     }
     Some(entries)
-}
-
-fn entry(object: &JsValue) -> Option<Entry> {
-    let version = get(object, "v")?.as_f64()?;
-    if version != f64::from(VERSION) {
-        return None;
-    }
-    let change = match get(object, "typed") {
-        Some(value) => Some(typed(&value)?),
-        None => None,
-    };
-    let name = |name| get(object, name)?.as_string();
-    Some(Entry::new(name("sheet")?, name("field")?, change))
 }
 
 fn typed(object: &JsValue) -> Option<Typed> {

@@ -52,6 +52,10 @@ impl Store for Memory {
         self.append(entries)
     }
 
+    fn renew(&self) -> Later<'_, Vec<Line>> {
+        self.load()
+    }
+
     fn forgets(&self) -> Option<StoreError> {
         Some(StoreError::Guest)
     }

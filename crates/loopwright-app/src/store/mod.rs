@@ -7,9 +7,10 @@ mod faulty;
 mod idb;
 pub mod json;
 mod memory;
+mod record;
 mod sheet_id;
 
-pub use entry::{Entry, Fields, Line, Sheets, Typed, compact, fold, last_words};
+pub use entry::{Entry, Fields, Line, Sheets, Typed, compact, fold, foreign_lines, last_words, needed};
 #[cfg(test)]
 pub use faulty::Faulty;
 pub use idb::Idb;
@@ -56,6 +57,13 @@ pub trait Store {
 
     /// Adds these to a log that need not be the one that was read before: it was cleared, and this page begins it anew.
     fn write_anew(&self, entries: Vec<Entry>) -> Later<'_, ()>;
+
+    /// Lets go of the storage for so long that the browser puts it away, opens it again, puts back what is missing then, and
+    /// answers the log as it is read after that.
+    fn renew(&self) -> Later<'_, Vec<Line>>;
+
+    /// Lets go of the storage until the next step: another window wants to know what is left of it.
+    fn let_go(&self) {}
 
     /// Has somebody hear when another window, or the browser, takes the storage away; what came of it is what the next step
     /// answers.

@@ -17,8 +17,10 @@ use std::fmt::Debug;
 use std::rc::Rc;
 use yew::{Html, html};
 
+mod ask;
 mod keep;
 mod knit;
+mod link;
 mod next;
 mod page;
 mod reply;
@@ -251,6 +253,9 @@ mod followed;
 
 #[cfg(test)]
 mod knitted;
+
+#[cfg(test)]
+mod one_wrong;
 
 #[cfg(test)]
 pub mod tests;

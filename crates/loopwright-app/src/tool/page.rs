@@ -7,7 +7,7 @@
 //! first answer would wait for all of them (four times as long as any later key). An example is answered unseen before.
 
 use super::next::{self, Gifts};
-use super::{Entry, FILLED, Tool, keep, knit, toolbox};
+use super::{Entry, FILLED, Tool, ask, keep, knit, toolbox};
 use crate::desk::Desk;
 use crate::form::{Fields, SETTINGS, Settings};
 use crate::part::plain::list;
@@ -81,7 +81,7 @@ pub fn draw<T: Tool>(props: &Props, memory: &mut Memory) -> Html {
         Ok(answered) => (memory.fresh(answered), None, Vec::new()),
         Err((question, problems)) => (memory.stale(&view, || T::wait(&view, &problems)), question, problems),
     };
-    let sentence = |problem: &Problem| T::problem(&view.fields, question.as_ref(), problem);
+    let sentence = |problem: &Problem| ask::sentence::<T>(&view.fields, question.as_ref(), problem);
     let form = Form {
         view: &view,
         problems: &problems,
@@ -92,7 +92,7 @@ pub fn draw<T: Tool>(props: &Props, memory: &mut Memory) -> Html {
 
 /// The answer to what stands in the fields; or what is wrong, with the question where all of it could be read.
 fn answered<T: Tool>(view: &View, name: &'static str) -> Result<Answered, (Option<T::Question>, Vec<Problem>)> {
-    let question = T::read(&view.fields).map_err(|problems| (None, problems))?;
+    let question = ask::read::<T>(&view.fields).map_err(|problems| (None, problems))?;
     match T::answer(&question) {
         Ok(answer) => Ok(Answered::new(view.clone(), move |view| {
             let gifts = given::<T>(&question, &answer);

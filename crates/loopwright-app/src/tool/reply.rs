@@ -1,7 +1,7 @@
 //! What a tool says to the page around it: the question as it stands, and the answer as data, or what is wrong with it.
 //! Nothing is drawn for it, and nothing is read from what is drawn.
 
-use super::Tool;
+use super::{Tool, ask};
 use crate::desk::Desk;
 use crate::form::{Fields, SETTINGS, Settings};
 use crate::part::Summary;
@@ -44,7 +44,7 @@ pub fn reply<T: Tool>(desk: &Desk, instead: &store::Fields) -> Reply {
 }
 
 fn answer<T: Tool>(fields: &Fields) -> Result<Summary, Vec<(String, String)>> {
-    let question = T::read(fields).map_err(|problems| said::<T>(fields, None, &problems))?;
+    let question = ask::read::<T>(fields).map_err(|problems| said::<T>(fields, None, &problems))?;
     match T::answer(&question) {
         Ok(answer) => Ok(T::summary(fields, &question, &answer)),
         Err(problems) => Err(said::<T>(fields, Some(&question), &problems)),
@@ -52,6 +52,6 @@ fn answer<T: Tool>(fields: &Fields) -> Result<Summary, Vec<(String, String)>> {
 }
 
 fn said<T: Tool>(fields: &Fields, question: Option<&T::Question>, problems: &[Problem]) -> Vec<(String, String)> {
-    let sentence = |problem: &Problem| (problem.field.stored(), T::problem(fields, question, problem));
+    let sentence = |problem: &Problem| (problem.field.stored(), ask::sentence::<T>(fields, question, problem));
     problems.iter().map(sentence).collect()
 }

@@ -117,7 +117,7 @@ impl Tool for Sizing {
     }
 
     fn form(form: &Form) -> Html {
-        let tape = body::TAPE.iter().map(|(tape, _)| words::tape(*tape).to_owned());
+        let tape = body::TAPE.iter().map(|step| words::tape(step.tape).to_owned());
         let how = vec![
             items("ol", tape.collect()),
             text_element("p", "source", words::HOW_SOURCE),

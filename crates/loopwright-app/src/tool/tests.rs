@@ -214,7 +214,7 @@ pub fn given<T: Tool>(fields: &Fields) -> Option<Gifts> {
 
 /// What is wrong with these fields.
 pub fn problems<T: Tool>(fields: &Fields) -> Vec<Problem> {
-    let question = T::read(fields);
+    let question = ask::read::<T>(fields);
     question
         .and_then(|question| T::answer(&question))
         .err()

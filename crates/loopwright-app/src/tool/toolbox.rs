@@ -2,7 +2,7 @@
 //! anything. With it the sheet of a whole project is derived as it is, in tests as on the page.
 
 use super::next::Gift;
-use super::{Entry, Tool, find, page};
+use super::{Entry, Tool, ask, find, page};
 use crate::desk::Desk;
 use crate::form::{Field, Fields, Kind, SETTINGS, Settings};
 use crate::part::Frame;
@@ -78,7 +78,7 @@ pub fn takes(tool: &str, key: &str, typed: &Typed) -> bool {
 
 /// What a tool answers to its fields, for the sheet of a project.
 pub fn outcome<T: Tool>(fields: &Fields) -> Answered {
-    let question = T::read(fields).map_err(|problems| troubles::<T>(fields, None, &problems))?;
+    let question = ask::read::<T>(fields).map_err(|problems| troubles::<T>(fields, None, &problems))?;
     let answer = T::answer(&question).map_err(|problems| troubles::<T>(fields, Some(&question), &problems))?;
     let summary = T::summary(fields, &question, &answer);
     let gifts = page::given::<T>(&question, &answer).into_iter();
@@ -103,7 +103,7 @@ pub fn outcome<T: Tool>(fields: &Fields) -> Answered {
 
 /// The answer of a tool to its fields row by row.
 pub fn plan<T: Tool>(fields: &Fields) -> Option<Plan<String>> {
-    let question = T::read(fields).ok()?;
+    let question = ask::read::<T>(fields).ok()?;
     let answer = T::answer(&question).ok()?;
     T::plan(fields, &question, &answer)
 }
@@ -115,7 +115,7 @@ fn millimetres(nm: i64) -> u64 {
 fn troubles<T: Tool>(fields: &Fields, question: Option<&T::Question>, problems: &[Problem]) -> Vec<Trouble> {
     let trouble = |problem: &Problem| Trouble::Field {
         field: problem.field.stored(),
-        sentence: T::problem(fields, question, problem),
+        sentence: ask::sentence::<T>(fields, question, problem),
     };
     problems.iter().map(trouble).collect()
 }

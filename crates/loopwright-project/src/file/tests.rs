@@ -4,6 +4,7 @@ use super::*;
 use crate::some::any_full_project;
 use crate::{Draft, Reference, Step, StepId, Typed};
 use proptest::prelude::*;
+use std::collections::BTreeSet;
 
 /// A small project with something of everything.
 fn yoke() -> Project {
@@ -122,6 +123,14 @@ fn a_long_name_is_shown_by_its_beginning() {
         panic!("a number is no text");
     };
     assert_eq!(place.chars().count(), 81);
+}
+
+#[test]
+fn no_step_is_given_a_number_that_another_one_has() {
+    let mut project = Project::default();
+    project.next = u32::MAX;
+    let ids: BTreeSet<StepId> = (0..4).map(|_| project.add(Step::new("tail", "Tail"))).collect();
+    assert_eq!(ids.len(), 4);
 }
 
 #[test]

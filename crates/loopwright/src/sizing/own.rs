@@ -6,7 +6,7 @@
 //!
 //! Lengths that are knitted *to a measure* hold; lengths that are knitted *by rows* do not. Yarn for a piece of the same
 //! measures goes with the square root of stitches times rows to the area (a stitch's yarn goes with one over that root:
-//! Munden 1959, from memory), so 10 % more of them is 4.9 % more yarn.
+//! Munden 1959, as others quote it), so 10 % more of them is 4.9 % more yarn.
 
 use super::{Gauges, Listed, PerMille, Question, Size, Span};
 use crate::bounds::Bounds;

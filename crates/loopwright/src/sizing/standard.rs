@@ -12,8 +12,8 @@
 //! ```
 
 use super::Size;
-use crate::tables::Certainty;
 use crate::tables::body::{BABIES, CHILDREN, Code, EN_MEN, EN_WOMEN, MEN, Row, WOMEN};
+use crate::tables::{Certainty, Source};
 use crate::units::LengthUnit;
 use crate::units::print::{Step, print};
 
@@ -100,17 +100,15 @@ impl Standard {
 
     /// How sure we are of its numbers: as sure as of the least sure one.
     pub fn certainty(self, wanted: LengthUnit) -> Certainty {
-        let all_seen = match (self.table(), self.unit(wanted)) {
-            (Table::Trade(rows), LengthUnit::Inch) => rows.iter().all(|row| row.certainty == Certainty::Seen),
-            // The trade body's centimetres are from memory throughout.
-            (Table::Trade(_), _) => false,
-            (Table::En(codes), _) => codes.iter().all(|code| code.certainty == Certainty::Seen),
+        let sources: Vec<Source> = match (self.table(), self.unit(wanted)) {
+            (Table::Trade(rows), LengthUnit::Inch) => {
+                let both = |row: &Row| [row.inches_source.0, row.inches_source.1];
+                rows.iter().flat_map(both).collect()
+            }
+            (Table::Trade(rows), _) => rows.iter().map(|row| row.cm_source).collect(),
+            (Table::En(codes), _) => codes.iter().map(|code| code.source).collect(),
         };
-        if all_seen {
-            Certainty::Seen
-        } else {
-            Certainty::FromMemory
-        }
+        Source::least_sure(&sources)
     }
 }
 
@@ -137,7 +135,7 @@ mod tests {
                 assert_eq!(standard.certainty(wanted), Certainty::FromMemory, "{standard:?}");
             }
         }
-        // Some of the inches were seen, and the list says no more than all of it can.
-        assert!(WOMEN.iter().any(|row| row.certainty == Certainty::Seen));
+        // Some of the inches are as others quote them, and the list says no more than all of it can.
+        assert!(WOMEN.iter().any(|row| row.inches_source.1.certainty() == Certainty::Quoted));
     }
 }

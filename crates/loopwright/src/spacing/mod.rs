@@ -26,7 +26,7 @@ pub use ask::{Multiples, Reached, multiples};
 pub use choices::{Asked, EdgeKind, Marker, Name};
 pub use follow::{Spaced, plan};
 pub use note::{Note, Step};
-pub use order::{Fraction, Order};
+pub use order::{Fraction, MOST_EVEN, Order};
 
 use crate::bounds::Bounds;
 use crate::choice::Choice;

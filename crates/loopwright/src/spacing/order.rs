@@ -2,13 +2,17 @@
 //!
 //! Going round a ring, `plain` stitches shared between `changes` changes make runs of `plain / changes` and, for the
 //! remainder, of one more. *Most even* takes the integer error term of Bresenham ("Algorithm for computer control of a
-//! digital plotter", IBM Systems Journal 4(1), 1965): run `j` ends at `(j + 1) * plain / changes`, rounded down, so that
+//! digital plotter", IBM Systems Journal 4(1), 1965; from memory, the paper was not read): run `j` ends at `(j + 1) * plain / changes`, rounded down, so that
 //! any stretch of runs is within one stitch of its even share. *Two blocks* puts the long runs together: easy to
 //! remember, and it strays by `long * short / changes` stitches. *Blocks in turn* takes
 //! a few runs of the one length to each of the other, or does the two blocks several times over.
 
+use crate::tables::{Source, Taken};
 use crate::units::rate::Quotient;
 use std::cmp::Ordering;
+
+/// How sure it is that the most even order is Bresenham's.
+pub const MOST_EVEN: Source = Taken::MostEven.from_memory();
 
 /// A change is not seen to stray by so many stitches, nor by more than one in so many. Common practice, no source.
 const UNSEEN: u64 = 3;

@@ -1,9 +1,9 @@
 //! Round the chest or bust: what sizes are said to fit, and where the tape goes.
 //!
 //! Body measures, not garments. The sizes of the yarn makers' trade body (Craft Yarn Council, "Standard Body
-//! Measurements/Sizing") have real gaps: a bust of 31 in lies between XS and S. Those of the European standard EN 13402-3
-//! have none: one size begins where the one before ends. The trade body prints its centimetres rounded; both columns
-//! are kept as printed.
+//! Measurements/Sizing") have real gaps: a bust of 31 in lies between XS and S. Those of the European standard EN
+//! 13402-3 have none: one size begins where the one before ends. The trade body prints its centimetres rounded; both
+//! columns are kept as printed.
 //!
 //! ```
 //! use loopwright::tables::body::WOMEN;
@@ -12,7 +12,7 @@
 //! assert_eq!((xs.label, xs.inches.1), ("XS", Length::from_inches(30)));
 //! ```
 
-use super::Certainty;
+use super::{Certainty, Source, Taken};
 use crate::units::Length;
 
 /// One size of the trade body: the body it is for, least and most, in both columns as printed.
@@ -23,10 +23,12 @@ pub struct Row {
     pub label: &'static str,
     /// From and to, the column in inches.
     pub inches: (Length, Length),
+    /// How sure we are of each of the two.
+    pub inches_source: (Source, Source),
     /// From and to, the column in centimetres.
     pub cm: (Length, Length),
-    /// How sure we are of the inches.
-    pub certainty: Certainty,
+    /// How sure we are of the centimetres.
+    pub cm_source: Source,
 }
 
 /// One size of EN 13402-3, in centimetres: from (included) and below (not included).
@@ -40,80 +42,80 @@ pub struct Code {
     /// The girth at which the next size begins.
     pub below: Length,
     /// How sure we are of it.
-    pub certainty: Certainty,
+    pub source: Source,
 }
 
-/// Round the bust, women. The inches of S to 2X were read as a designer quotes them as standard (2012), and the larger
-/// number of every size as a pattern quotes them that follows the council; the rest, and all centimetres, are from
-/// memory.
+/// Round the bust, women. The larger number of every size is as a pattern quotes it that says it follows the council;
+/// the smaller ones and all centimetres are from memory. (From S to 2X the smaller ones agree with a designer's
+/// "standard sizes", which do not say whose they are.) The document itself was not read.
 pub const WOMEN: [Row; 9] = [
-    row("XS", (56, 60), (710, 760), Certainty::FromMemory),
-    row("S", (64, 68), (810, 860), Certainty::Seen),
-    row("M", (72, 76), (915, 965), Certainty::Seen),
-    row("L", (80, 84), (1015, 1065), Certainty::Seen),
-    row("1X", (88, 92), (1115, 1170), Certainty::Seen),
-    row("2X", (96, 100), (1220, 1270), Certainty::Seen),
-    row("3X", (104, 108), (1320, 1370), Certainty::FromMemory),
-    row("4X", (112, 116), (1420, 1470), Certainty::FromMemory),
-    row("5X", (120, 124), (1520, 1580), Certainty::FromMemory),
+    woman("XS", (56, 60), (710, 760)),
+    woman("S", (64, 68), (810, 860)),
+    woman("M", (72, 76), (915, 965)),
+    woman("L", (80, 84), (1015, 1065)),
+    woman("1X", (88, 92), (1115, 1170)),
+    woman("2X", (96, 100), (1220, 1270)),
+    woman("3X", (104, 108), (1320, 1370)),
+    woman("4X", (112, 116), (1420, 1470)),
+    woman("5X", (120, 124), (1520, 1580)),
 ];
 
-/// Round the chest, men.
+/// Round the chest, men. From memory.
 pub const MEN: [Row; 8] = [
-    row("S", (68, 72), (860, 915), Certainty::FromMemory),
-    row("M", (76, 80), (965, 1015), Certainty::FromMemory),
-    row("L", (84, 88), (1065, 1115), Certainty::FromMemory),
-    row("XL", (92, 96), (1165, 1220), Certainty::FromMemory),
-    row("2X", (100, 104), (1270, 1320), Certainty::FromMemory),
-    row("3X", (108, 112), (1370, 1420), Certainty::FromMemory),
-    row("4X", (116, 120), (1470, 1520), Certainty::FromMemory),
-    row("5X", (124, 128), (1580, 1630), Certainty::FromMemory),
+    man("S", (68, 72), (860, 915)),
+    man("M", (76, 80), (965, 1015)),
+    man("L", (84, 88), (1065, 1115)),
+    man("XL", (92, 96), (1165, 1220)),
+    man("2X", (100, 104), (1270, 1320)),
+    man("3X", (108, 112), (1370, 1420)),
+    man("4X", (116, 120), (1470, 1520)),
+    man("5X", (124, 128), (1580, 1630)),
 ];
 
-/// Round the chest, children, by age in years.
+/// Round the chest, children, by age in years. From memory.
 pub const CHILDREN: [Row; 8] = [
-    row("2", (42, 42), (530, 530), Certainty::FromMemory),
-    row("4", (46, 46), (585, 585), Certainty::FromMemory),
-    row("6", (50, 50), (635, 635), Certainty::FromMemory),
-    row("8", (53, 53), (670, 670), Certainty::FromMemory),
-    row("10", (56, 56), (710, 710), Certainty::FromMemory),
-    row("12", (60, 60), (760, 760), Certainty::FromMemory),
-    row("14", (63, 63), (800, 800), Certainty::FromMemory),
-    row("16", (65, 65), (825, 825), Certainty::FromMemory),
+    child("2", (42, 42), (530, 530)),
+    child("4", (46, 46), (585, 585)),
+    child("6", (50, 50), (635, 635)),
+    child("8", (53, 53), (670, 670)),
+    child("10", (56, 56), (710, 710)),
+    child("12", (60, 60), (760, 760)),
+    child("14", (63, 63), (800, 800)),
+    child("16", (65, 65), (825, 825)),
 ];
 
-/// Round the chest, babies, by age in months.
+/// Round the chest, babies, by age in months. From memory.
 pub const BABIES: [Row; 5] = [
-    row("3", (32, 32), (405, 405), Certainty::FromMemory),
-    row("6", (34, 34), (430, 430), Certainty::FromMemory),
-    row("12", (36, 36), (455, 455), Certainty::FromMemory),
-    row("18", (38, 38), (480, 480), Certainty::FromMemory),
-    row("24", (40, 40), (505, 505), Certainty::FromMemory),
+    baby("3", (32, 32), (405, 405)),
+    baby("6", (34, 34), (430, 430)),
+    baby("12", (36, 36), (455, 455)),
+    baby("18", (38, 38), (480, 480)),
+    baby("24", (40, 40), (505, 505)),
 ];
 
-/// EN 13402-3, letter codes by bust girth, women. The standard was not read. The edges from 74 to 131 agree with the
-/// bust steps of the standard (2005) as the manual of an anthropometry package quotes them.
+/// EN 13402-3, letter codes by bust girth, women. From memory; the standard was not read. The edges from 74 to 131
+/// agree with its bust steps (2005) as the manual of an anthropometry package quotes them.
 pub const EN_WOMEN: [Code; 8] = [
-    code("XXS", 66, 74),
-    code("XS", 74, 82),
-    code("S", 82, 90),
-    code("M", 90, 98),
-    code("L", 98, 107),
-    code("XL", 107, 119),
-    code("XXL", 119, 131),
-    code("3XL", 131, 143),
+    woman_by_letter("XXS", 66, 74),
+    woman_by_letter("XS", 74, 82),
+    woman_by_letter("S", 82, 90),
+    woman_by_letter("M", 90, 98),
+    woman_by_letter("L", 98, 107),
+    woman_by_letter("XL", 107, 119),
+    woman_by_letter("XXL", 119, 131),
+    woman_by_letter("3XL", 131, 143),
 ];
 
 /// EN 13402-3, letter codes by chest girth, men. From memory.
 pub const EN_MEN: [Code; 8] = [
-    code("XXS", 70, 78),
-    code("XS", 78, 86),
-    code("S", 86, 94),
-    code("M", 94, 102),
-    code("L", 102, 110),
-    code("XL", 110, 118),
-    code("XXL", 118, 129),
-    code("3XL", 129, 141),
+    man_by_letter("XXS", 70, 78),
+    man_by_letter("XS", 78, 86),
+    man_by_letter("S", 86, 94),
+    man_by_letter("M", 94, 102),
+    man_by_letter("L", 102, 110),
+    man_by_letter("XL", 110, 118),
+    man_by_letter("XXL", 118, 129),
+    man_by_letter("3XL", 129, 141),
 ];
 
 /// One thing to mind when the tape goes round.
@@ -138,26 +140,79 @@ pub enum Tape {
     ByAnother,
 }
 
-/// Where the tape goes, in the order to do it, and how sure we are. EN 13402-1:2001 as two summaries give it; the last
-/// is common practice (the trade body advises it too).
-pub const TAPE: [(Tape, Certainty); 8] = [
-    (Tape::Upright, Certainty::Seen),
-    (Tape::UnderArms, Certainty::Seen),
-    (Tape::FullestPart, Certainty::Seen),
-    (Tape::ShoulderBlades, Certainty::Seen),
-    (Tape::Level, Certainty::Seen),
-    (Tape::Moderate, Certainty::Seen),
-    (Tape::OverBra, Certainty::Seen),
-    (Tape::ByAnother, Certainty::Seen),
+/// One thing to mind, and where it comes from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Step {
+    /// What to mind.
+    pub tape: Tape,
+    /// Where it is from; none where it is common practice without a source.
+    pub source: Option<Source>,
+}
+
+impl Step {
+    /// How sure we are of it.
+    pub const fn certainty(self) -> Certainty {
+        match self.source {
+            Some(source) => source.certainty(),
+            None => Certainty::Practice,
+        }
+    }
+}
+
+/// Where the tape goes, in the order to do it. EN 13402-1:2001 as two summaries quote it, and the standard itself was
+/// not read; that somebody else holds the tape is common practice, no source.
+pub const TAPE: [Step; 8] = [
+    quoted(Tape::Upright),
+    quoted(Tape::UnderArms),
+    quoted(Tape::FullestPart),
+    quoted(Tape::ShoulderBlades),
+    quoted(Tape::Level),
+    quoted(Tape::Moderate),
+    quoted(Tape::OverBra),
+    Step {
+        tape: Tape::ByAnother,
+        source: None,
+    },
 ];
 
+const fn quoted(tape: Tape) -> Step {
+    Step {
+        tape,
+        source: Some(Taken::Tape.quoted()),
+    }
+}
+
+const fn woman(label: &'static str, half_inches: (i64, i64), mm: (i64, i64)) -> Row {
+    let sources = (Taken::Women.from_memory(), Taken::Women.quoted());
+    row(label, half_inches, mm, sources)
+}
+
+const fn man(label: &'static str, half_inches: (i64, i64), mm: (i64, i64)) -> Row {
+    remembered(label, half_inches, mm, Taken::Men)
+}
+
+const fn child(label: &'static str, half_inches: (i64, i64), mm: (i64, i64)) -> Row {
+    remembered(label, half_inches, mm, Taken::Children)
+}
+
+const fn baby(label: &'static str, half_inches: (i64, i64), mm: (i64, i64)) -> Row {
+    remembered(label, half_inches, mm, Taken::Babies)
+}
+
+/// Both inches from memory.
+const fn remembered(label: &'static str, half_inches: (i64, i64), mm: (i64, i64), taken: Taken) -> Row {
+    row(label, half_inches, mm, (taken.from_memory(), taken.from_memory()))
+}
+
 /// From half inches and millimetres.
-const fn row(label: &'static str, half_inches: (i64, i64), mm: (i64, i64), certainty: Certainty) -> Row {
+const fn row(label: &'static str, half_inches: (i64, i64), mm: (i64, i64), inches_source: (Source, Source)) -> Row {
     Row {
         label,
         inches: (half(half_inches.0), half(half_inches.1)),
+        inches_source,
         cm: (Length::from_mm(mm.0), Length::from_mm(mm.1)),
-        certainty,
+        cm_source: Taken::SizesInCm.from_memory(),
     }
 }
 
@@ -165,12 +220,20 @@ const fn half(inches: i64) -> Length {
     Length::from_sixty_fourths(inches * 32)
 }
 
-const fn code(label: &'static str, from: i64, below: i64) -> Code {
+const fn woman_by_letter(label: &'static str, from: i64, below: i64) -> Code {
+    code(label, from, below, Taken::EnWomen.from_memory())
+}
+
+const fn man_by_letter(label: &'static str, from: i64, below: i64) -> Code {
+    code(label, from, below, Taken::EnMen.from_memory())
+}
+
+const fn code(label: &'static str, from: i64, below: i64, source: Source) -> Code {
     Code {
         label,
         from: Length::from_mm(from * 10),
         below: Length::from_mm(below * 10),
-        certainty: Certainty::FromMemory,
+        source,
     }
 }
 

@@ -3,11 +3,13 @@
 //! Ease is the garment round the bust less the body round the bust. The trade body of the yarn makers names five fits.
 //! It has printed them in two ways: an older edition gives inches, with gaps (0, then 1 to 2) and edges that belong to
 //! two fits at once (2 is close and standard); a newer one gives no numbers but signs (negative, zero, some, more,
-//! generous). Here every ease has one word: a band begins at its lower edge and ends just before the next.
+//! generous). Neither edition was read. The inches are twice second-hand: a weblog of August 2011 quotes a yarn maker's
+//! page that gives them; the signs are as a summary of the edition of August 2021 gives them. Here every ease has one
+//! word: a band begins at its lower edge and ends just before the next.
 //!
-//! Our edges are 0, 5, 10 and 15 cm. The printed 2, 4 and 6 inches are a millimetre or two wider; with the metric
-//! edges a knitter who reckons with 5 cm and one who reckons with 2 in are told the same. Exactly none is "close", as in
-//! the newer edition; the older one called it "very close".
+//! Our edges are 0, 5, 10 and 15 cm. The printed 2, 4 and 6 inches are a millimetre or two wider; with the metric edges
+//! a knitter who reckons with 5 cm and one who reckons with 2 in are told the same. Exactly none is "close", as in the
+//! newer edition; the older one called it "very close".
 //!
 //! ```
 //! use loopwright::tables::fit::Fit;
@@ -17,7 +19,7 @@
 //! assert_eq!(Fit::of(Length::from_mm(-13)), Fit::VeryClose);
 //! ```
 
-use super::Certainty;
+use super::{Source, Taken};
 use crate::units::Length;
 
 /// How a sweater feels.
@@ -66,12 +68,12 @@ pub struct Band {
     pub inches_from: Option<i8>,
     /// The most ease in whole inches that the older edition prints.
     pub inches_to: Option<i8>,
-    /// How sure we are of the inches. They were read as a yarn maker's page quotes them, not in the edition itself.
-    pub inches: Certainty,
+    /// How sure we are of the inches: twice second-hand, as a weblog quotes a yarn maker's page.
+    pub inches: Source,
     /// What the newer edition says.
     pub sign: Sign,
-    /// How sure we are of the sign. It was read in a summary of the document of August 2021.
-    pub signs: Certainty,
+    /// How sure we are of the sign: as a summary of the document of August 2021 gives it.
+    pub signs: Source,
     /// The ease to look for when this fit is wanted: the middle of the band, or 5 cm past the last edge. Common
     /// practice, no source.
     pub aim: Length,
@@ -126,9 +128,9 @@ const fn band(
         below: mm(below),
         inches_from: printed.0,
         inches_to: printed.1,
-        inches: Certainty::Seen,
+        inches: Taken::FitsInInches.quoted(),
         sign,
-        signs: Certainty::Seen,
+        signs: Taken::FitsBySign.quoted(),
         aim: Length::from_mm(aim),
     }
 }

@@ -1,9 +1,10 @@
 //! Needles: how thick each numbered size is, and how long circular ones are sold.
 //!
 //! Millimetres are the safe key: no ISO or national standard fixes the numbers, makers differ for one number, and some
-//! numbers stand for two needles (US 17 is 12 mm or 12.75 mm). Source: Craft Yarn Council, Standard Yarn Weight System,
-//! for US 000 and 1, 3, 5, 7, 9, 11, which are the ends of its ranges; all other numbers are from memory. Each number of
-//! each row says how sure it is. What a row has is exact, and never rounded: 2.25 mm is not 2.3.
+//! numbers stand for two needles (US 17 is 12 mm or 12.75 mm). Source of the ends of its ranges: Craft Yarn Council. US
+//! 000, 1, 3 and 5 were read in its guide "YDKWYDK: A guide to yarn weights"; for light yarn the guide prints 3-5 once
+//! more, a misprint. 7, 9 and 11 are as a copy of the council's table has them. All other numbers are from memory. Each
+//! number of each row says how sure it is. What a row has is exact, and never rounded: 2.25 mm is not 2.3.
 //!
 //! ```
 //! use loopwright::tables::needle::{Number, System, japanese, sold};
@@ -23,7 +24,7 @@ mod written;
 pub use number::Number;
 pub use written::{Across, Alone, Bare, Written, no_such_needle, read, read_across, read_across_as};
 
-use super::Certainty;
+use super::{Certainty, Source, Taken};
 use crate::bounds::Bounds;
 use crate::units::Length;
 
@@ -57,21 +58,21 @@ impl System {
 
     /// The needles of this system that have a number, thinnest first.
     pub fn numbered(self) -> Vec<Numbered> {
-        let of_table = |number: fn(&Needle) -> (Option<Number>, Certainty)| {
+        let of_table = |number: fn(&Needle) -> (Option<Number>, Source)| {
             let numbered = |needle: &Needle| {
-                let (number, certainty) = number(needle);
+                let (number, source) = number(needle);
                 Some(Numbered {
                     number: number?,
                     across: needle.across,
-                    certainty,
+                    certainty: source.certainty(),
                 })
             };
             NEEDLES.iter().filter_map(numbered).collect()
         };
         match self {
             Self::Metric => Vec::new(),
-            Self::Us => of_table(|needle| (needle.us, needle.us_certainty)),
-            Self::Uk => of_table(|needle| (needle.uk, needle.uk_certainty)),
+            Self::Us => of_table(|needle| (needle.us, needle.us_source)),
+            Self::Uk => of_table(|needle| (needle.uk, needle.uk_source)),
             Self::Japanese => (JAPANESE.least..=JAPANESE.most)
                 .filter_map(Numbered::japanese)
                 .collect(),
@@ -95,7 +96,7 @@ impl Numbered {
         Some(Self {
             number: Number::whole(i16::try_from(number).ok()?),
             across: japanese(number)?,
-            certainty: Certainty::FromMemory,
+            certainty: JAPANESE_SOURCE.certainty(),
         })
     }
 }
@@ -109,58 +110,57 @@ pub struct Needle {
     /// Its US number.
     pub us: Option<Number>,
     /// How sure the US number is.
-    pub us_certainty: Certainty,
+    pub us_source: Source,
     /// Its old UK and Canadian number.
     pub uk: Option<Number>,
     /// How sure the old UK number is.
-    pub uk_certainty: Certainty,
+    pub uk_source: Source,
 }
 
 /// The table, thinnest first.
 pub const NEEDLES: [Needle; 28] = [
-    row(150, seen(Number::noughts(3)), NONE),
-    row(175, remembered(Number::noughts(2)), remembered(Number::whole(15))),
-    row(200, remembered(Number::whole(0)), remembered(Number::whole(14))),
-    row(225, seen(Number::whole(1)), remembered(Number::whole(13))),
-    row(250, remembered(Number::quarters(6)), NONE),
-    row(275, remembered(Number::whole(2)), remembered(Number::whole(12))),
-    row(300, remembered(Number::quarters(10)), remembered(Number::whole(11))),
-    row(325, seen(Number::whole(3)), remembered(Number::whole(10))),
-    row(350, remembered(Number::whole(4)), NONE),
-    row(375, seen(Number::whole(5)), remembered(Number::whole(9))),
-    row(400, remembered(Number::whole(6)), remembered(Number::whole(8))),
-    row(450, seen(Number::whole(7)), remembered(Number::whole(7))),
-    row(500, remembered(Number::whole(8)), remembered(Number::whole(6))),
-    row(550, seen(Number::whole(9)), remembered(Number::whole(5))),
-    row(600, remembered(Number::whole(10)), remembered(Number::whole(4))),
-    row(650, remembered(Number::quarters(42)), remembered(Number::whole(3))),
+    row(150, us_read(Number::noughts(3)), NO_UK),
+    row(175, us(Number::noughts(2)), uk(Number::whole(15))),
+    row(200, us(Number::whole(0)), uk(Number::whole(14))),
+    row(225, us_read(Number::whole(1)), uk(Number::whole(13))),
+    row(250, us(Number::quarters(6)), NO_UK),
+    row(275, us(Number::whole(2)), uk(Number::whole(12))),
+    row(300, us(Number::quarters(10)), uk(Number::whole(11))),
+    row(325, us_read(Number::whole(3)), uk(Number::whole(10))),
+    row(350, us(Number::whole(4)), NO_UK),
+    row(375, us_read(Number::whole(5)), uk(Number::whole(9))),
+    row(400, us(Number::whole(6)), uk(Number::whole(8))),
+    row(450, us_quoted(Number::whole(7)), uk(Number::whole(7))),
+    row(500, us(Number::whole(8)), uk(Number::whole(6))),
+    row(550, us_quoted(Number::whole(9)), uk(Number::whole(5))),
+    row(600, us(Number::whole(10)), uk(Number::whole(4))),
+    row(650, us(Number::quarters(42)), uk(Number::whole(3))),
     // Seldom printed.
-    row(700, remembered(Number::quarters(43)), remembered(Number::whole(2))),
-    row(750, NONE, remembered(Number::whole(1))),
-    row(800, seen(Number::whole(11)), remembered(Number::whole(0))),
-    row(900, remembered(Number::whole(13)), remembered(Number::noughts(2))),
-    row(1000, remembered(Number::whole(15)), remembered(Number::noughts(3))),
-    row(1200, remembered(Number::whole(17)), NONE),
-    row(1275, remembered(Number::whole(17)), NONE),
-    row(1500, remembered(Number::whole(19)), NONE),
-    row(1600, remembered(Number::whole(19)), NONE),
-    row(1900, remembered(Number::whole(35)), NONE),
+    row(700, us(Number::quarters(43)), uk(Number::whole(2))),
+    row(750, NO_US, uk(Number::whole(1))),
+    row(800, us_quoted(Number::whole(11)), uk(Number::whole(0))),
+    row(900, us(Number::whole(13)), uk(Number::noughts(2))),
+    row(1000, us(Number::whole(15)), uk(Number::noughts(3))),
+    row(1200, us(Number::whole(17)), NO_UK),
+    row(1275, us(Number::whole(17)), NO_UK),
+    row(1500, us(Number::whole(19)), NO_UK),
+    row(1600, us(Number::whole(19)), NO_UK),
+    row(1900, us(Number::whole(35)), NO_UK),
     // Also called 35.
-    row(2000, remembered(Number::whole(36)), NONE),
-    row(2500, remembered(Number::whole(50)), NONE),
+    row(2000, us(Number::whole(36)), NO_UK),
+    row(2500, us(Number::whole(50)), NO_UK),
 ];
 
 /// Japanese numbers. Above them, millimetres ("jumbo").
 pub const JAPANESE: Bounds<u32> = Bounds::new(0, 15);
 
+/// How sure the Japanese numbers are.
+pub const JAPANESE_SOURCE: Source = Taken::JapaneseNumbers.from_memory();
+
 impl Needle {
     /// How sure it is that it is sold: as sure as the surer of its numbers.
     pub const fn certainty(&self) -> Certainty {
-        if matches!(self.us_certainty, Certainty::Seen) || matches!(self.uk_certainty, Certainty::Seen) {
-            Certainty::Seen
-        } else {
-            Certainty::FromMemory
-        }
+        self.us_source.or_more(self.uk_source)
     }
 }
 
@@ -179,8 +179,8 @@ pub fn sold(across: Length) -> Option<&'static Needle> {
 }
 
 /// The hole of a needle gauge that names a shaft: the smallest that the shaft passes wholly, one for each row of the
-/// table. The nearest hole may be too small: a shaft of 3.6 mm is nearest to 3.5 and passes at 3.75. Common practice, no
-/// source. None when it passes none.
+/// table. The nearest hole may be too small: a shaft of 3.6 mm is nearest to 3.5 and passes at 3.75. Common practice,
+/// no source. None when it passes none.
 pub fn hole(across: Length) -> Option<Length> {
     NEEDLES.iter().map(|needle| needle.across).find(|hole| *hole >= across)
 }
@@ -194,7 +194,7 @@ pub struct Circular {
     /// As labelled in whole inches, which is up to 2.5 % more or less.
     pub inches: u8,
     /// How sure the two are.
-    pub certainty: Certainty,
+    pub source: Source,
 }
 
 /// Circular needles, shortest first. Labels are nominal.
@@ -212,39 +212,36 @@ pub const CIRCULARS: [Circular; 11] = [
     circular(150, 60),
 ];
 
-/// A number and how sure it is.
-struct Known {
-    number: Option<Number>,
-    certainty: Certainty,
-}
+/// A number, if there is one, and how sure that is.
+type Known = (Option<Number>, Source);
 
 /// The system has no number for it.
-const NONE: Known = Known {
-    number: None,
-    certainty: Certainty::FromMemory,
-};
+const NO_US: Known = (None, Taken::UsNumbers.from_memory());
+const NO_UK: Known = (None, Taken::UkNumbers.from_memory());
 
-const fn seen(number: Number) -> Known {
-    Known {
-        number: Some(number),
-        certainty: Certainty::Seen,
-    }
+const fn us_read(number: Number) -> Known {
+    (Some(number), Taken::UsNumbers.read())
 }
 
-const fn remembered(number: Number) -> Known {
-    Known {
-        number: Some(number),
-        certainty: Certainty::FromMemory,
-    }
+const fn us_quoted(number: Number) -> Known {
+    (Some(number), Taken::UsNumbers.quoted())
+}
+
+const fn us(number: Number) -> Known {
+    (Some(number), Taken::UsNumbers.from_memory())
+}
+
+const fn uk(number: Number) -> Known {
+    (Some(number), Taken::UkNumbers.from_memory())
 }
 
 const fn row(across: i64, us: Known, uk: Known) -> Needle {
     Needle {
         across: hundredths(across),
-        us: us.number,
-        us_certainty: us.certainty,
-        uk: uk.number,
-        uk_certainty: uk.certainty,
+        us: us.0,
+        us_source: us.1,
+        uk: uk.0,
+        uk_source: uk.1,
     }
 }
 
@@ -252,7 +249,7 @@ const fn circular(cm: i64, inches: u8) -> Circular {
     Circular {
         label: Length::from_mm(10 * cm),
         inches,
-        certainty: Certainty::FromMemory,
+        source: Taken::Circulars.from_memory(),
     }
 }
 

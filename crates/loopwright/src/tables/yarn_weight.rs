@@ -1,8 +1,11 @@
 //! Yarn weights: the eight classes printed on ball bands, with the gauge, the needle and the wraps an inch of each.
 //!
-//! Source: Craft Yarn Council, Standard Yarn Weight System, which calls itself guidelines only. Each column of each
-//! row says how sure it is. The ranges are kept as printed, and so they overlap and leave gaps: 23 and 24 stitches in
-//! 4 in belong to two classes, and 20 1/2 to none ([`place`]). How thick a yarn is follows from wraps an inch:
+//! Source of names, stitches and needles: Craft Yarn Council, which calls them guidelines only. Classes 0 to 3 were
+//! read in its guide "YDKWYDK: A guide to yarn weights", 4 and 5 are as a copy of its Standard Yarn Weight System has
+//! them, 6 and 7 from memory. Wraps an inch are from memory and have no source: the copies have no column for them, and
+//! those who add one add other numbers. The ranges are kept as printed, and so they overlap and leave gaps: 23 and 24
+//! stitches in 4 in belong to two classes, and 20 1/2 to none ([`place`]). How thick a yarn is follows from wraps an
+//! inch:
 //! `25.4 mm / wraps`.
 //!
 //! ```
@@ -17,7 +20,7 @@
 //! assert_eq!(place(Gauge::of(23, Gauge::FOUR_INCHES)), both);
 //! ```
 
-use super::Certainty;
+use super::{Source, Taken};
 use crate::units::{Gauge, Length};
 
 /// The name of a class, thinnest first.
@@ -88,12 +91,12 @@ pub struct Class {
     pub stitches: Range<u32>,
     /// The needle, across.
     pub needle: Range<Length>,
-    /// Wraps in an inch (editions differ).
+    /// Wraps in an inch.
     pub wraps: Range<u32>,
     /// How sure stitches, needle and name are.
-    pub certainty: Certainty,
+    pub source: Source,
     /// How sure the wraps are.
-    pub wraps_certainty: Certainty,
+    pub wraps_source: Source,
 }
 
 impl Class {
@@ -117,22 +120,27 @@ pub const fn diameter(wraps: u32) -> Length {
 /// The table, thinnest first.
 pub const CLASSES: [Class; 8] = [LACE, SUPER_FINE, FINE, LIGHT, MEDIUM, BULKY, SUPER_BULKY, JUMBO];
 
-const LACE: Class = row(0, Weight::Lace, (33, 40), (150, 225), (Some(30), None));
-const SUPER_FINE: Class = row(1, Weight::SuperFine, (27, 32), (225, 325), (Some(14), Some(30)));
-const FINE: Class = row(2, Weight::Fine, (23, 26), (325, 375), (Some(12), Some(18)));
-const LIGHT: Class = row(3, Weight::Light, (21, 24), (375, 450), (Some(11), Some(15)));
-const MEDIUM: Class = row(4, Weight::Medium, (16, 20), (450, 550), (Some(9), Some(12)));
-const BULKY: Class = row(5, Weight::Bulky, (12, 15), (550, 800), (Some(6), Some(9)));
+const READ: Source = Taken::YarnClasses.read();
+const QUOTED: Source = Taken::YarnClasses.quoted();
+const REMEMBERED: Source = Taken::YarnClasses.from_memory();
 
-/// From memory; an older printing has 6 to 11 stitches.
-const SUPER_BULKY: Class = Class {
-    certainty: Certainty::FromMemory,
-    ..row(6, Weight::SuperBulky, (7, 11), (800, 1275), (Some(5), Some(6)))
-};
-
-/// From memory; `6 and fewer` stitches, `12.75 mm and up`.
+const LACE: Class = row(READ, 0, Weight::Lace, (33, 40), (150, 225), (Some(30), None));
+const SUPER_FINE: Class = row(READ, 1, Weight::SuperFine, (27, 32), (225, 325), (Some(14), Some(30)));
+const FINE: Class = row(READ, 2, Weight::Fine, (23, 26), (325, 375), (Some(12), Some(18)));
+const LIGHT: Class = row(READ, 3, Weight::Light, (21, 24), (375, 450), (Some(11), Some(15)));
+const MEDIUM: Class = row(QUOTED, 4, Weight::Medium, (16, 20), (450, 550), (Some(9), Some(12)));
+const BULKY: Class = row(QUOTED, 5, Weight::Bulky, (12, 15), (550, 800), (Some(6), Some(9)));
+/// An older printing has 6 to 11 stitches.
+const SUPER_BULKY: Class = row(
+    REMEMBERED,
+    6,
+    Weight::SuperBulky,
+    (7, 11),
+    (800, 1275),
+    (Some(5), Some(6)),
+);
+/// `6 and fewer` stitches, `12.75 mm and up`.
 const JUMBO: Class = Class {
-    certainty: Certainty::FromMemory,
     stitches: Range {
         least: None,
         most: Some(6),
@@ -141,7 +149,7 @@ const JUMBO: Class = Class {
         least: Some(hundredths(1275)),
         most: None,
     },
-    ..row(7, Weight::Jumbo, (1, 6), (1275, 1275), (Some(1), Some(4)))
+    ..row(REMEMBERED, 7, Weight::Jumbo, (1, 6), (1275, 1275), (Some(1), Some(4)))
 };
 
 /// The row of a class.
@@ -209,6 +217,7 @@ pub fn place(gauge: Gauge) -> Place {
 }
 
 const fn row(
+    source: Source,
     number: u8,
     weight: Weight,
     stitches: (u32, u32),
@@ -224,8 +233,8 @@ const fn row(
             least: wraps.0,
             most: wraps.1,
         },
-        certainty: Certainty::Seen,
-        wraps_certainty: Certainty::FromMemory,
+        source,
+        wraps_source: Taken::Wraps.from_memory(),
     }
 }
 

@@ -15,6 +15,7 @@
 
 use super::exact::exact;
 use super::print::Step;
+use crate::tables::{Source, Taken};
 
 /// A length, exact, in whole nanometres; negative is allowed (ease can be).
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -85,6 +86,14 @@ impl LengthUnit {
             Self::M => 1_000_000_000,
             Self::Inch => 25_400_000,
             Self::Yard => 914_400_000,
+        }
+    }
+
+    /// How sure that is of what others defined; none for the metre and its parts, which are what is counted in.
+    pub const fn source(self) -> Option<Source> {
+        match self {
+            Self::Mm | Self::Cm | Self::M => None,
+            Self::Inch | Self::Yard => Some(Taken::Conversions.from_memory()),
         }
     }
 

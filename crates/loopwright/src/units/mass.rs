@@ -1,7 +1,7 @@
 //! How heavy a thing is: a ball, what is left of it, a finished shawl.
 //!
 //! A [`Mass`] is a whole number of nanograms. One ounce (avoirdupois) is 28.349523125 g and a pound 16 of them, both
-//! exactly (NIST SP 811, appendix B.8, and NIST Handbook 44, appendix C; the values were seen as others quote the
+//! exactly (NIST SP 811, appendix B.8, and NIST Handbook 44, appendix C; the values are as others quote the
 //! handbook). Overflow never crashes: a sum stays at the most, or says `None` if you ask by `checked_`.
 //!
 //! ```
@@ -14,6 +14,7 @@
 
 use super::exact::exact;
 use super::print::Step;
+use crate::tables::{Source, Taken};
 
 /// A weight, exact, in whole nanograms.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -72,6 +73,14 @@ impl MassUnit {
             Self::Kilogram => 1_000_000_000_000,
             Self::Ounce => 28_349_523_125,
             Self::Pound => 453_592_370_000,
+        }
+    }
+
+    /// How sure that is of what others defined; none for the gram and the kilogram, which are what is counted in.
+    pub const fn source(self) -> Option<Source> {
+        match self {
+            Self::Gram | Self::Kilogram => None,
+            Self::Ounce | Self::Pound => Some(Taken::Conversions.quoted()),
         }
     }
 

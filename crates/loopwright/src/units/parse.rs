@@ -150,6 +150,30 @@ fn within<T: Measure>(number: Ratio, bounds: Bounds<T>, unit: T::Unit) -> Result
     Ok(T::from_base(saturated(base)))
 }
 
+/// The unit that a text names and nothing beside it: `inches`, `in.`, `"`, `Yds`.
+///
+/// What stands beside a field in a link or a file is read as what is typed behind a number.
+///
+/// # Errors
+/// [`Unreadable::Empty`] where nothing is written, [`Unreadable::UnknownUnit`] where it is no unit that is known.
+///
+/// ```
+/// use loopwright::units::LengthUnit;
+/// use loopwright::units::parse::{Unreadable, read_unit};
+///
+/// for written in ["in", "inches", "Inch", "in.", "\u{201d}"] {
+///     assert_eq!(read_unit(written), Ok(LengthUnit::Inch.into()), "{written}");
+/// }
+/// assert_eq!(read_unit("inchs"), Err(Unreadable::UnknownUnit));
+/// assert_eq!(read_unit("4 in"), Err(Unreadable::UnknownUnit));
+/// ```
+pub fn read_unit(text: &str) -> Result<Unit, Unreadable> {
+    match clean(text).as_slice() {
+        [] => Err(Unreadable::Empty),
+        name => names::named(name).ok_or(Unreadable::UnknownUnit),
+    }
+}
+
 /// The number in the text and the unit behind it.
 pub(super) fn pieces(text: &str) -> Result<(Number, Option<Unit>), Unreadable> {
     let text = clean(text);

@@ -157,9 +157,10 @@ pub(super) fn lines(piece: &Piece, per_stitch: &PerStitch) -> Vec<Line> {
 /// What one section takes, without its edges.
 fn knitting(lines: &mut Vec<Line>, section: &Section, place: u32, piece: &Piece, per_stitch: &PerStitch) {
     let factor = section.fabric.against(piece.swatch.fabric());
-    let certainty = match factor.certainty {
-        Certainty::Practice => Certainty::Practice,
-        Certainty::Seen | Certainty::FromMemory | Certainty::Computed => per_stitch.certainty,
+    let certainty = if factor.certainty == Certainty::Practice {
+        Certainty::Practice
+    } else {
+        per_stitch.certainty
     };
     let mut sum = Sum::default();
     sum.add(section.sum().to_f64() * nm(per_stitch.length), factor, 0.0);

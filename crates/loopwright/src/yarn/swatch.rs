@@ -143,7 +143,7 @@ fn measured(fabric: Fabric, stitches: Gauge, rows: Gauge, rest: Rest) -> PerStit
     let density = Density(measured.0 * stretch * stretch);
     let constants = state.constants();
     let (product, certainty) = match fabric {
-        Fabric::Stockinette => (constants.product, constants.certainty),
+        Fabric::Stockinette => (constants.product, constants.source.certainty()),
         Fabric::Garter => (GARTER_PRODUCT, Certainty::Practice),
         Fabric::Rib | Fabric::Cable | Fabric::Lace | Fabric::Stranded => (constants.product, Certainty::Practice),
     };

@@ -5,8 +5,10 @@
 
 mod built;
 mod code;
+mod faults;
 mod layers;
 mod lists;
+mod marks;
 mod sentences;
 mod sources;
 mod top;
@@ -52,11 +54,14 @@ pub fn tidy_sources() -> Result<()> {
         .flat_map(|(path, text)| sources::test_modules(path, text))
         .collect();
     let mut findings = top::check(&root)?;
+    let readme = texts.iter().find(|(path, _)| path.as_str() == faults::PLACE);
+    findings.extend(faults::check(readme.map_or("", |(_, text)| text), &texts));
     for (path, text) in texts {
         let for_tests = test_modules.iter().any(|module| sources::is_in(path, module));
         findings.extend(sources::check(path, text, for_tests));
         findings.extend(layers::check(path, text));
         findings.extend(sentences::check(path, text, for_tests));
+        findings.extend(marks::check(path, text, for_tests));
         findings.extend(built::paths_in(path, text.as_bytes(), &paths));
     }
     findings.extend(lists::check()?);

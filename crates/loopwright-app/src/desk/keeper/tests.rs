@@ -25,7 +25,7 @@ fn keeper(store: &Rc<Faulty>) -> (Keeper, Heard) {
 fn said(heard: &Heard) -> Keeping {
     let keeping = |news: &News| match news {
         News::Keeping(keeping) => Some(keeping.clone()),
-        News::Loaded(_) | News::Appended => None,
+        News::Loaded(_) | News::Word(_) => None,
     };
     heard.borrow().iter().rev().find_map(keeping).unwrap()
 }
@@ -180,7 +180,41 @@ fn a_disc_that_was_full_once_is_said_until_a_copy_is_saved_and_the_log_agrees() 
     keeper.copy_was_saved();
     pollster::block_on(keeper.run());
     assert_eq!(said(&heard), Keeping::Kept);
-    assert_eq!(*store.asked.borrow(), ["load", "append", "append", "load"]);
+    assert_eq!(*store.asked.borrow(), ["load", "append", "append", "renew"]);
+    let words: Vec<Word> = heard
+        .borrow()
+        .iter()
+        .filter_map(|news| match news {
+            News::Word(word) => Some(*word),
+            News::Loaded(_) | News::Keeping(_) => None,
+        })
+        .collect();
+    assert_eq!(words, [Word::InDoubt, Word::News, Word::LetGo, Word::Whole]);
+}
+
+#[test]
+fn a_storage_that_has_lost_what_it_said_it_kept_is_not_called_kept() {
+    let store = Rc::new(Faulty::new(vec![], [None, Some(StoreError::Broken("full".into()))]));
+    let (keeper, heard) = keeper(&store);
+    keeper.push(vec![entry("1")]);
+    assert_eq!(pollster::block_on(keeper.flush()), Ok(()));
+    store.lose();
+    keeper.copy_was_saved();
+    pollster::block_on(keeper.run());
+    assert_eq!(said(&heard), Keeping::KeptInDoubt);
+}
+
+#[test]
+fn another_window_that_failed_is_believed() {
+    let store = Rc::new(Faulty::new(vec![], []));
+    let (keeper, heard) = keeper(&store);
+    pollster::block_on(keeper.run());
+    keeper.hear(Word::InDoubt);
+    assert_eq!(said(&heard), Keeping::KeptInDoubt);
+    keeper.hear(Word::Whole);
+    pollster::block_on(keeper.run());
+    assert_eq!(said(&heard), Keeping::Kept);
+    assert_eq!(*store.asked.borrow(), ["load", "load"]);
 }
 
 #[test]

@@ -13,7 +13,7 @@ use loopwright::units::{Gauge, Length, LengthUnit, Mass, MassUnit, gauge_text};
 impl Kept {
     /// A kept text as it stands in a sentence for whom measures so: in inches a needle is known by its US size.
     pub fn print_in(self, measures: Measures, typed: &Typed) -> String {
-        let needle = NEEDLE.as_typed(typed).read_any();
+        let needle = NEEDLE.as_typed(typed).and_then(|typed| typed.read_any());
         match (measures, self.dimension(), needle) {
             (Measures::Inches, Dimension::Needle, Ok(needle)) => units::needle(needle.value, true),
             _ => self.print(typed),
@@ -31,8 +31,9 @@ impl Kept {
             // A pattern's list says of itself what it is in.
             Dimension::List | Dimension::Multiple | Dimension::Text => text.to_owned(),
             Dimension::Needle => {
-                let unit = unit.filter(|_| !names_needle(text));
-                words::measured(text, unit.map(|_| NEEDLE.first.key))
+                let is_millimetres = NEEDLE.unit_beside(typed) == Ok(NEEDLE.first.unit);
+                let unit = unit.map(|unit| if is_millimetres { NEEDLE.first.key } else { unit });
+                words::measured(text, unit.filter(|_| !names_needle(text)))
             }
             Dimension::Gauge => words::counted(text, unit.filter(|_| !names_span(text))),
             Dimension::YarnClass => match Weight::from_key(text) {
@@ -79,6 +80,7 @@ mod tests {
         for (text, printed) in [("US 6", "US 6"), ("6 us", "6 us"), ("4 mm", "4 mm"), ("4", "4 mm")] {
             assert_eq!(Kept::Needle.print(&typed(text, "mm")), printed);
         }
+        assert_eq!(Kept::Needle.print(&typed("1/4", "in")), "1/4 in");
     }
 
     #[test]

@@ -48,7 +48,7 @@ impl Kept {
 /// A needle as its field reads it back; none if it is finer than it would be written.
 fn needle_as_typed(across: Length) -> Option<Typed> {
     let typed = Typed::with_unit(print::print(across, LengthUnit::Mm, Step::Thousandth), "mm");
-    let read = NEEDLE.as_typed(&typed).read_any();
+    let read = NEEDLE.as_typed(&typed).ok()?.read_any();
     read.is_ok_and(|read| read.value == across).then_some(typed)
 }
 

@@ -1,24 +1,13 @@
 //! Lines to be copied, and what came of a tap on "copy". A clipboard may refuse, and in some frames and browsers it never
 //! answers: then the lines are selected, so that they can be copied by hand.
 
-use crate::part::copy_text;
 use crate::part::plain::{button, status, text, text_element};
+use crate::part::{Copied, copied};
 use crate::words::panel as words;
 use gloo_timers::callback::Timeout;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::{Element, HtmlTextAreaElement, ScrollIntoViewOptions, ScrollLogicalPosition};
 use yew::prelude::*;
-
-/// How long a clipboard is waited for.
-const PATIENCE_MS: u32 = 1_000;
-
-/// What came of a tap.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Outcome {
-    Copied,
-    Refused,
-    NoAnswer,
-}
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -37,7 +26,7 @@ pub struct Props {
 pub fn Lines(props: &Props) -> Html {
     let area = use_node_ref();
     // With the lines that it is about: of others nothing has come yet.
-    let outcome = use_state_eq(|| None::<(Outcome, AttrValue)>);
+    let outcome = use_state_eq(|| None::<(Copied, AttrValue)>);
     let onclick = {
         let (area, set, lines) = (area.clone(), outcome.setter(), props.lines.clone());
         Callback::from(move |_| copy(&area, &lines, &set))
@@ -55,34 +44,22 @@ pub fn Lines(props: &Props) -> Html {
     }
 }
 
-const fn sentence(outcome: Outcome) -> &'static str {
+const fn sentence(outcome: Copied) -> &'static str {
     match outcome {
-        Outcome::Copied => words::COPIED,
-        Outcome::Refused => words::NOT_COPIED,
-        Outcome::NoAnswer => words::NO_ANSWER,
+        Copied::Taken => words::COPIED,
+        Copied::Refused => words::NOT_COPIED,
+        Copied::NoAnswer => words::NO_ANSWER,
     }
 }
 
-fn copy(area: &NodeRef, lines: &AttrValue, set: &UseStateSetter<Option<(Outcome, AttrValue)>>) {
-    let say = {
-        let (area, lines, set) = (area.clone(), lines.clone(), set.clone());
-        move |outcome| {
-            if outcome != Outcome::Copied {
-                select(&area);
-            }
-            set.set(Some((outcome, lines.clone())));
-        }
-    };
-    let late = say.clone();
-    let waiting = Timeout::new(PATIENCE_MS, move || late(Outcome::NoAnswer));
-    let lines = lines.clone();
+fn copy(area: &NodeRef, lines: &AttrValue, set: &UseStateSetter<Option<(Copied, AttrValue)>>) {
+    let (area, lines, set) = (area.clone(), lines.clone(), set.clone());
     spawn_local(async move {
-        let outcome = match copy_text(&lines).await {
-            Some(()) => Outcome::Copied,
-            None => Outcome::Refused,
-        };
-        drop(waiting);
-        say(outcome);
+        let outcome = copied(&lines).await;
+        if outcome != Copied::Taken {
+            select(&area);
+        }
+        set.set(Some((outcome, lines)));
     });
 }
 

@@ -11,6 +11,7 @@ mod lines;
 mod preview;
 mod snippet;
 
+use super::links;
 use crate::desk::Desk;
 use crate::form::{SETTINGS, Settings};
 use crate::part::plain::{element, list, text_element};
@@ -73,6 +74,7 @@ fn inside(desk: &Desk, tool: &'static Entry) -> Html {
     let copied = element("div", "lines", vec![lines(&chosen.placed, &address)]);
     list(vec![
         text_element("p", "quiet", words::INTRO),
+        element("p", "quiet", vec![links::way()]),
         element("div", "halves", vec![element("div", "asked", asked), copied]),
         preview(&chosen, &here),
     ])

@@ -17,7 +17,7 @@ use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 /// The field that says which other project stands beside the open one.
-const BESIDE: &str = "beside";
+pub const BESIDE: &str = "beside";
 /// The key of none.
 const NONE: &str = "";
 

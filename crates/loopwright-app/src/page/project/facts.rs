@@ -114,7 +114,9 @@ pub fn own_named(facts: &Texts) -> Vec<(String, String)> {
 /// What cannot be read.
 fn problems(fields: &Fields) -> Vec<Problem> {
     let mut reader = Reader::new(fields);
-    for kept in Kept::ALL {
+    let strange = fields.strange();
+    let is_strange = |kept: &&Kept| strange.iter().any(|problem| problem.field == (**kept).into());
+    for kept in Kept::ALL.iter().filter(|kept| !is_strange(kept)) {
         match kept.dimension() {
             Dimension::Count => drop(reader.count_if_any(*kept)),
             Dimension::Length | Dimension::Needle => drop(reader.length_if_any(*kept)),
@@ -131,10 +133,11 @@ fn problems(fields: &Fields) -> Vec<Problem> {
                     reader.value(*kept, read, (MULTIPLE.least, None));
                 }
             }
-            // There is no wrong choice, and what she wrote for herself nobody reads.
+            // A wrong choice is strange, and what she wrote for herself nobody reads.
             Dimension::YarnClass | Dimension::Text => {}
         }
     }
+    reader.found(strange);
     reader.done(()).err().unwrap_or_default()
 }
 
@@ -154,6 +157,9 @@ fn unread_list(fields: &Fields, kept: Kept) -> Option<Unread> {
 
 /// What to type instead, as the tool that asks for the fact says it.
 fn sentence(fields: &Fields, problem: &Problem) -> String {
+    if let Some(strange) = fields.strange_sentence(problem.field) {
+        return strange;
+    }
     let text = fields.text(problem.field);
     match Kept::from_key(problem.field.key()) {
         Some(Kept::Sizes) => crate::words::sizing::problem(problem, &text, fields.lengths(&TAPE)),

@@ -14,6 +14,7 @@ mod steps;
 mod totals;
 mod tracks;
 
+pub use beside::BESIDE;
 pub use facts::{named as named_facts, own_named};
 pub use projects::choosing;
 pub use step::step;

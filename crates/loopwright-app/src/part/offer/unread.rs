@@ -1,7 +1,7 @@
 //! Beside a field: that the project has something for it which cannot be read, and the way there.
 
-use crate::form::Field;
 use crate::form::kept::SHEET;
+use crate::form::{Field, written_unit};
 use crate::part::View;
 use crate::part::plain::{link, list, text, text_element};
 use crate::route::{self, Route};
@@ -21,5 +21,7 @@ pub fn unread_sentence(view: &View, field: &'static Field) -> Option<String> {
         return None;
     }
     let (kept, typed) = view.fields.unread_fact(field, &view.sheet.desk.fields(SHEET))?;
-    Some(words::unread(kept.label(), typed.text.trim()))
+    let unit = written_unit(&typed).filter(|_| field.strange_unit(&typed).is_some());
+    let stands: Vec<&str> = [typed.text.trim()].into_iter().chain(unit).collect();
+    Some(words::unread(kept.label(), &stands.join(" ")))
 }

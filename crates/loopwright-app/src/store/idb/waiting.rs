@@ -3,6 +3,7 @@
 use crate::store::StoreError;
 use futures_channel::oneshot;
 use gloo_events::EventListener;
+use gloo_timers::callback::Timeout;
 use js_sys::Error;
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -41,6 +42,16 @@ async fn first_event(target: &EventTarget, good: &'static str, bad: &'static str
     };
     let _listeners = (listen(good, true), listen(bad, false));
     receive.await.unwrap_or(false)
+}
+
+/// Waits.
+pub async fn pause(millis: u32) {
+    let (send, receive) = oneshot::channel();
+    let timeout = Timeout::new(millis, move || {
+        let _ = send.send(());
+    });
+    let _ = receive.await;
+    drop(timeout);
 }
 
 /// What was thrown, by its name.

@@ -5,6 +5,7 @@ use crate::form::{LIST_UNITS, TAPE};
 use crate::part::View;
 use crate::part::plain::{element, folded, text_element};
 use crate::store::Typed;
+use crate::words::page::certainty;
 use crate::words::sizing as words;
 use loopwright::problem::FieldPath;
 use loopwright::sizing::{Measured, Name, Standard};
@@ -31,7 +32,7 @@ fn offer(view: &View, standard: Standard, wanted: LengthUnit) -> Html {
     let content = vec![
         view.sheet
             .putting(words::standard(standard).into(), taken(standard, wanted)),
-        text_element("small", "practice", words::certainty(standard.certainty(wanted))),
+        text_element("small", "practice", certainty(standard.certainty(wanted))),
     ];
     element("p", "line", content)
 }

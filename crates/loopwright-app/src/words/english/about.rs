@@ -3,9 +3,9 @@
 use super::intl::{fill_pattern, fill_pattern_with};
 
 pub const TITLE: &str = "About Loopwright";
-pub const WHAT: &str = "Loopwright does the sums of knitting, for a teacher and her students: it takes you from a pattern, a yarn and a body to something that fits. It is free, and you can check every number: each answer shows its sum and says where the rule comes from.";
+pub const WHAT: &str = "Loopwright does the sums of knitting, for a teacher and her students: it takes you from a pattern, a yarn and a body to something that fits. It is free, and you can check every number: each answer shows its sum, and says where the rule comes from or that it has no source.";
 pub const STORED: &str = "What is stored";
-pub const STORED_TEXT: &str = "What you type is kept just as you typed it, in this browser on this device. None of it is sent anywhere: the page asks its own address for its files and for a newer version, and nothing else. You need no account, nobody counts your visits, and there are no cookies.";
+pub const STORED_TEXT: &str = "What you type is kept just as you typed it, in this browser on this device. None of it is sent anywhere: the page asks its own address for its files and for a newer version, and nothing else. You need no account, the page counts no visits, and there are no cookies.";
 pub const COPY: &str = "Keep a copy";
 pub const COPY_TEXT: &str =
     "A copy is one small file with everything you typed in it. You can bring it back here or on another device.";
@@ -39,7 +39,7 @@ pub const OFFLINE_IN_FILE: &str =
     "Everything is in this one file: it opens and does its sums without the internet, and asks for nothing.";
 pub const STORED_IN_FILE: &str = "This page is one file, and it asks nobody for anything. What you type is kept by the browser you opened it in, on this computer, and not in the file: elsewhere the file opens empty, and the browser may clear it one day. So save a copy before you close it, and bring it back there.";
 pub const WHOLE: &str = "Take the workbox along";
-pub const WHOLE_TEXT: &str = "For a place without the internet the whole workbox fits into one file, with every tool, for a stick or a mail. On a computer you open it in any browser of today. What you have typed stays here; to have that there too, save a copy as well and bring it back there.";
+pub const WHOLE_TEXT: &str = "For a place without the internet the whole workbox fits into one file, with every tool, for a stick or a mail. On a computer you open it in a browser of today. What you have typed stays here; to have that there too, save a copy as well and bring it back there.";
 pub const WHOLE_ON_TABLETS: &str = "A tablet or a phone often shows such a file and does no sums in it (from memory). There, open this page from its web address once, before you go, and put it on the home screen.";
 pub const WHOLE_ON_TABLETS_IN_FILE: &str = "A tablet or a phone often shows such a file and does no sums in it (from memory). There, open the site that this file was saved from instead, once, before you go, and put it on the home screen.";
 pub const SAVE_WHOLE: &str = "Save the whole workbox as one file";
@@ -55,16 +55,42 @@ pub fn whole_saved(name: &str) -> String {
 
 pub const GALLERY: &str = "For those who build this page: every tool in all its states";
 
-/// After a copy was brought back.
-pub fn brought_back(count: usize) -> String {
-    let count = u32::try_from(count).unwrap_or(u32::MAX);
-    match count {
-        0 => "Everything in that copy is here already.".into(),
+/// After a copy was brought back: so many fields hold what it says, and so many that are not in it were taken away.
+pub fn brought_back(set: u32, taken_away: u32) -> String {
+    match (set, taken_away) {
+        (0, 0) => "Everything in that copy is here already.".into(),
+        (_, 0) => fill_pattern("# {field|fields} brought back.", &[set]),
+        (0, _) => fill_pattern(
+            "Nothing new was in that copy. # {field that is|fields that are} not in it {was|were} taken away.",
+            &[taken_away],
+        ),
         _ => fill_pattern(
-            "# {field|fields} brought back. On the page of each tool you can put back what stood there before.",
-            &[count],
+            "# {field|fields} brought back. # that {is|are} not in that copy {was|were} taken away.",
+            &[set, taken_away],
         ),
     }
+}
+
+pub const UNDO_COPY: &str = "Put back what stood here before that copy";
+
+/// After that was undone: so many fields are as they were, and so many stay that she has changed since.
+pub fn put_back(put_back: u32, stay: u32) -> String {
+    match stay {
+        0 => fill_pattern("# {field is|fields are} as before that copy.", &[put_back]),
+        _ => fill_pattern(
+            "# {field is|fields are} as before that copy. # that you changed since {stays as it is|stay as they are}.",
+            &[put_back, stay],
+        ),
+    }
+}
+
+/// Records that no version of this page wrote that this one knows.
+pub fn strange_records(count: usize) -> String {
+    let count = u32::try_from(count).unwrap_or(u32::MAX);
+    fill_pattern(
+        "# {record|records} in the storage of this page {is|are} nothing that this version knows. {It stays|They stay} there untouched.",
+        &[count],
+    )
 }
 
 pub const COPY_NOT_MADE: &str = "The browser did not make the file. Try again, or use another browser.";

@@ -3,7 +3,6 @@
 use super::intl::{decimal, fill_pattern_with};
 use super::units::{quantity, span_of};
 use loopwright::gauge::Direction;
-use loopwright::tables::Certainty;
 use loopwright::tables::needle::{Numbered, System};
 use loopwright::units::meant::{Cause, Meant, Readings};
 use loopwright::units::print::Step;
@@ -65,15 +64,6 @@ pub fn over(text: &str, span: Length) -> String {
 pub fn needle(system: System, numbered: &Numbered) -> String {
     let Numbered { number, across, .. } = *numbered;
     way(Meant::Needle { system, number, across })
-}
-
-/// How sure the number of a needle is.
-pub const fn certainty(certainty: Certainty) -> &'static str {
-    match certainty {
-        Certainty::Seen => "read in its source",
-        Certainty::FromMemory => "from memory",
-        Certainty::Practice | Certainty::Computed => super::page::PRACTICE,
-    }
 }
 
 fn millimetres(across: Length) -> String {

@@ -1,6 +1,7 @@
 //! The words of a tool that is shown inside another page.
 
-use super::intl::fill_pattern_with;
+use super::intl::{fill_pattern, fill_pattern_with};
+use super::taken::name as told;
 
 pub const OPEN: &str = "Open in Loopwright";
 /// Beside a field that is not to be changed.
@@ -18,7 +19,7 @@ pub fn no_option(name: &str) -> String {
     fill_pattern_with(
         "“@” is nothing that a frame of this version knows, so it is left out.",
         &[],
-        &[name],
+        &[&told(name)],
     )
 }
 
@@ -27,7 +28,7 @@ pub fn no_value(name: &str, value: &str) -> String {
     fill_pattern_with(
         "“@” is nothing that “@” can be, so that stays as it usually is.",
         &[],
-        &[value, name],
+        &[&told(value), name],
     )
 }
 
@@ -36,7 +37,7 @@ pub fn no_colour(text: &str) -> String {
     fill_pattern_with(
         "“@” is no colour that is taken here: write three or six digits, 0 to 9 and a to f, such as 8a3324.",
         &[],
-        &[text],
+        &[&told(text)],
     )
 }
 
@@ -69,7 +70,7 @@ pub fn faint_anywhere(colour: &str) -> String {
 
 /// There is no such field.
 pub fn no_field(key: &str) -> String {
-    fill_pattern_with("This tool has no field “@”.", &[], &[key])
+    fill_pattern_with("This tool has no field “@”.", &[], &[&told(key)])
 }
 
 /// A field is to be locked and holds nothing.
@@ -78,5 +79,14 @@ pub fn locked_empty(label: &str) -> String {
         "“@” was to be fixed, but nothing stands in it, so it can be filled in.",
         &[],
         &[label],
+    )
+}
+
+/// How much more there is to say of an address than what is said.
+pub fn more_faults(number: usize) -> String {
+    let number = u32::try_from(number).unwrap_or(u32::MAX);
+    fill_pattern(
+        "# {part|parts} more of the address {is|are} not understood here.",
+        &[number],
     )
 }

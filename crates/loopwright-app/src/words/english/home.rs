@@ -13,11 +13,11 @@ pub const RECENT: &str = "Used last";
 pub const FACTS: [(&str, &str); 3] = [
     (
         "You see the sum",
-        "Under each answer stands the sum with your own numbers in it, and where its rule comes from.",
+        "Under each answer stands the sum with your own numbers in it, and where its rule comes from, or that it has no source.",
     ),
     (
-        "Nothing is lost",
-        "What you type stays just as you typed it when you close the page, load it again or get a new version.",
+        "It stays as you typed it",
+        "What you type is kept in this browser when you close the page, load it again or get a new version. A browser can forget, so save a copy now and then.",
     ),
     (
         "The swatch decides",

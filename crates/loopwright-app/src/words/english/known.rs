@@ -116,7 +116,7 @@ pub fn unread(label: &str, text: &str) -> String {
     format!("In the project, \u{201c}{label}\u{201d} cannot be read: \u{201c}{text}\u{201d}.")
 }
 
-fn shortened(text: &str, longest: usize) -> String {
+pub(super) fn shortened(text: &str, longest: usize) -> String {
     match text.char_indices().nth(longest) {
         Some((end, _)) => format!("{}\u{2026}", text.get(..end).unwrap_or_default()),
         None => text.to_owned(),

@@ -15,6 +15,7 @@ pub mod home;
 pub mod intl;
 pub mod knit;
 pub mod known;
+pub mod links;
 pub mod next;
 pub mod page;
 pub mod panel;
@@ -24,11 +25,13 @@ pub mod row;
 pub mod schedule;
 pub mod search;
 pub mod stitch;
+pub mod taken;
 pub mod tell;
 mod terms;
 pub mod tracks;
 pub mod units;
 pub mod whole;
+pub mod windows;
 
 /// One file of words for each tool of the list.
 macro_rules! files {

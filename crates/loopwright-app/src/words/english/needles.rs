@@ -17,7 +17,7 @@ pub const TITLE: Title = Title {
 };
 pub const WAITING: &str = "The needle’s millimetres and other names appear here.";
 pub const ANSWER: &str = "In millimetres";
-pub const SURE: &str = "How sure: US 000, 1, 3, 5, 7, 9 and 11 were read in the Craft Yarn Council’s Standard Yarn Weight System; all other numbers are from memory.";
+pub const SURE: &str = "How sure: US 000, 1, 3 and 5 were read in the Craft Yarn Council’s guide to yarn weights, which has a misprint for light yarn. US 7, 9 and 11 are as others quote its table; the table itself was not read. From memory: all other numbers.";
 
 /// What a field is called.
 pub const fn label(name: Name) -> &'static str {
@@ -223,14 +223,19 @@ mod tests {
 
     #[test]
     fn one_line_says_how_sure_the_table_is() {
-        use loopwright::tables::Certainty;
-        use loopwright::tables::needle::NEEDLES;
-        let seen = NEEDLES.iter().filter(|row| matches!(row.us_certainty, Certainty::Seen));
-        let mut numbers: Vec<String> = seen.filter_map(|row| row.us).map(number).collect();
-        let last = numbers.pop().unwrap();
-        let listed = format!("US {} and {last} were read", numbers.join(", "));
-        assert!(SURE.contains(&listed), "{listed}");
-        assert!(NEEDLES.iter().all(|row| !matches!(row.uk_certainty, Certainty::Seen)));
+        use loopwright::tables::needle::{JAPANESE_SOURCE, NEEDLES};
+        use loopwright::tables::{Certainty, Source};
+        let listed = |certainty: Certainty| {
+            let rows = NEEDLES.iter().filter(|row| row.us_source.certainty() == certainty);
+            let mut numbers: Vec<String> = rows.filter_map(|row| row.us).map(number).collect();
+            let last = numbers.pop().unwrap();
+            format!("US {} and {last}", numbers.join(", "))
+        };
+        let read = format!("{} were read in", listed(Certainty::Read));
+        let quoted = format!("{} are as others quote", listed(Certainty::Quoted));
+        assert!(SURE.contains(&read) && SURE.contains(&quoted), "{read}; {quoted}");
+        let is_remembered = |source: Source| source.certainty() == Certainty::FromMemory;
+        assert!(NEEDLES.iter().all(|row| is_remembered(row.uk_source)) && is_remembered(JAPANESE_SOURCE));
     }
 
     #[test]

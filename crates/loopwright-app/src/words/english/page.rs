@@ -1,6 +1,7 @@
 //! The words around every tool: headings, buttons, and what may be said about the storage.
 
 use super::intl::fill_pattern_with;
+use loopwright::tables::Certainty;
 
 pub const NAME: &str = "Loopwright";
 pub const HOME: &str = "All tools";
@@ -14,6 +15,18 @@ pub const CLEAR_THESE: &str = "Clear";
 /// A field and what stands in it.
 pub fn value(label: &str, value: &str) -> String {
     fill_pattern_with("@ @", &[], &[label, value])
+}
+
+/// Letters of a stored text that are enough to know it by where it is quoted.
+const QUOTED: usize = 32;
+
+/// What somebody wrote that is nothing here, as it is quoted: of a long text its beginning.
+pub fn quoted(text: &str) -> String {
+    let text = text.trim();
+    match text.char_indices().nth(QUOTED) {
+        Some((end, _)) => format!("“{}…”", &text[..end]),
+        None => format!("“{text}”"),
+    }
 }
 
 /// What is set in a folded part of the question.
@@ -75,10 +88,13 @@ pub const MEANINGS: &str = "What the abbreviations mean";
 pub const CLEAR: &str = "Start afresh";
 pub const COPY_LINK: &str = "Copy link";
 pub const COPIED: &str = "Link copied";
-pub const COPY_THIS: &str = "Copy this link";
+/// The clipboard refused, or did not answer.
+pub const COPY_THIS: &str = "The clipboard did not take the link. Copy it by hand:";
 pub const PRINT: &str = "Print";
 pub const USE: &str = "Use";
 pub const PUT_BACK: &str = "Put mine back";
+/// Where what lay there came with a link and was only looked at.
+pub const PUT_BACK_LOOKED_AT: &str = "Back to the link before";
 pub const UPDATE: &str = "A new version is ready. Your figures stay as they are.";
 pub const UPDATE_NOW: &str = "Use it now";
 pub const LOST: &str = "There is no page at this address.";
@@ -152,6 +168,17 @@ pub const SOME_FORGET: &str = "Some browsers clear what pages store after seven 
 
 pub const PRACTICE: &str = "common practice, no source";
 
+/// How sure a value is, beside it.
+pub const fn certainty(certainty: Certainty) -> &'static str {
+    match certainty {
+        Certainty::Read => "read in its source",
+        Certainty::Quoted => "as others quote it; the source itself was not read",
+        Certainty::FromMemory => "from memory",
+        Certainty::Practice => PRACTICE,
+        Certainty::Computed => "worked out",
+    }
+}
+
 /// In an empty field: what may be typed there.
 pub fn example(typed: &str) -> String {
     fill_pattern_with("e.g. @", &[], &[typed])
@@ -160,7 +187,53 @@ pub const STILL: &str = "An empty field of the question is still to be filled.";
 
 #[cfg(test)]
 mod tests {
+    use super::super::{regauge, sizing, spacing, tail, yarn};
     use super::*;
+    use loopwright::tables::{Source, Taken};
+    use loopwright::units::Gauge;
+    use loopwright::yarn::{Question, Swatch};
+    use std::collections::HashSet;
+
+    #[test]
+    fn every_mark_has_words_of_its_own() {
+        let marks = [
+            Certainty::Read,
+            Certainty::Quoted,
+            Certainty::FromMemory,
+            Certainty::Practice,
+            Certainty::Computed,
+        ];
+        assert_eq!(
+            marks.map(certainty).into_iter().collect::<HashSet<_>>().len(),
+            marks.len()
+        );
+    }
+
+    /// A mark that changes in its table changes on the page, or this fails.
+    #[test]
+    fn what_a_tool_says_of_its_source_is_the_mark_of_the_table() {
+        let gauge = Gauge::of(21, Gauge::TEN_CM);
+        let by_stitches = yarn::source(&Question::about(Vec::new(), Swatch::stockinette(gauge, gauge)));
+        let said = [
+            (regauge::SOURCE, Taken::LoopLength),
+            (by_stitches, Taken::LoopConstants),
+            (spacing::SOURCE, Taken::MostEven),
+            (sizing::SOURCE, Taken::FitsInInches),
+            (sizing::SOURCE, Taken::FitsBySign),
+            (sizing::HOW_SOURCE, Taken::Tape),
+            (tail::SOURCE, Taken::Wraps),
+        ];
+        for (sentence, taken) in said {
+            let sources: Vec<Source> = taken.marks().into_iter().map(|(_, source)| source).collect();
+            let mark = match Source::least_sure(&sources) {
+                Certainty::Read => "read in",
+                Certainty::Quoted => "quote",
+                Certainty::FromMemory => "from memory",
+                Certainty::Practice | Certainty::Computed => "no source",
+            };
+            assert!(sentence.contains(mark), "{taken:?}: {sentence}");
+        }
+    }
 
     #[test]
     fn an_older_answer_says_which_numbers_it_is_for() {

@@ -37,7 +37,7 @@ pub const ONLY_AT_DUSK: &str =
     "This colour is used at dusk. On light paper it could not be read, so there the page keeps its own.";
 
 pub const FRAME: &str = "A frame, for any page";
-pub const FRAME_TEXT: &str = "Most blogs take this. A frame cannot grow: it is as high as the tool is in a column of this width, and in a narrower one the tool scrolls inside it.";
+pub const FRAME_TEXT: &str = "Many blogs take a frame and no script (from memory). A frame cannot grow: it is as high as the tool is in a column of this width, and in a narrower one the tool scrolls inside it.";
 pub const ELEMENT: &str = "An element, where scripts are allowed";
 pub const ELEMENT_TEXT: &str =
     "It is as high as what is in it and tells your page each answer. Without scripts a link stands in its place.";

@@ -2,6 +2,7 @@
 
 use super::doubt;
 use super::intl::{either, fill_pattern, fill_pattern_with, number};
+use super::page::quoted;
 use super::units::quantity;
 use loopwright::problem::Kind;
 use loopwright::units::parse::Unreadable;
@@ -27,6 +28,7 @@ pub fn sentence(kind: &Kind) -> String {
         Kind::TooLarge { most } => fill_pattern_with("Type @ or less.", &[], &[&amount(most)]),
         Kind::Differs { other } => fill_pattern("You typed # for this elsewhere. Make the two the same.", &[*other]),
         Kind::Missing => fill_pattern("Answer this first.", &[]),
+        Kind::NotOffered => fill_pattern("Choose one of what is offered here.", &[]),
         Kind::NeedsSwatch => fill_pattern("Take a stockinette gauge, or weigh a swatch.", &[]),
         Kind::Already => fill_pattern("That is what you have. Type another number.", &[]),
         Kind::AlreadyMultiple { .. } => match kind.nearest().as_slice() {
@@ -34,6 +36,42 @@ pub fn sentence(kind: &Kind) -> String {
             next => fill_pattern_with("That is what you have. The next ones are @.", &[], &[&either(next)]),
         },
     }
+}
+
+/// What stands in a field of choices and is none of them, with those there are.
+pub fn not_offered(stored: &str, offered: &[&str]) -> String {
+    let stored = quoted(stored);
+    match offered {
+        [others @ .., last] if !others.is_empty() => {
+            format!(
+                "{stored} cannot be chosen here. Choose one of these: {} or {last}.",
+                others.join(", ")
+            )
+        }
+        offered => format!("{stored} cannot be chosen here. Choose this: {}.", offered.join(", ")),
+    }
+}
+
+/// A unit beside a number that this field does not know, with those it shows.
+pub fn no_unit(written: &str, shown: &[&str]) -> String {
+    format!(
+        "{} is no unit that is known here. Type the number anew, in {}.",
+        quoted(written),
+        shown.join(" or ")
+    )
+}
+
+/// What a count was taken over, where that is nothing that counts are taken over here; with two that are.
+pub fn no_span(written: &str, metric: &str, inches: &str) -> String {
+    format!(
+        "Counts are not taken over {} here. Choose what it was counted over, such as {metric} or {inches}.",
+        quoted(written)
+    )
+}
+
+/// A unit beside a number that is a count.
+pub fn no_count(written: &str) -> String {
+    format!("{} does not go with a count. Type the number alone.", quoted(written))
 }
 
 /// What to do about a list that cannot be read, of which the text is known: how it is read, and what would be left out.

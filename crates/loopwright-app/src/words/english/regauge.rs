@@ -108,7 +108,7 @@ impl Column {
     }
 }
 
-pub const SOURCE: &str = "Arithmetic. Of two equally near the smaller: common practice, no source. Yarn goes with the square root of stitches times rows: Munden 1959, from memory.";
+pub const SOURCE: &str = "Arithmetic. Of two equally near the smaller: common practice, no source. Yarn goes with the square root of stitches times rows: Munden 1959, as others quote it; the source itself was not read.";
 
 /// What to type instead, for a problem with a field in which `text` stands.
 pub fn problem(problem: &Problem, text: &str) -> String {

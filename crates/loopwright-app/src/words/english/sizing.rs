@@ -5,7 +5,6 @@ use super::units::Lengths;
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
 use loopwright::sizing::{Cloth, GarmentKind, Measured, Name, Room, Standard, Unread, Wanted, WhyUnread};
-use loopwright::tables::Certainty;
 use loopwright::tables::body::Tape;
 use loopwright::units::Amount;
 use loopwright::units::parse::Unreadable;
@@ -54,14 +53,12 @@ pub const fn label(name: Name) -> &'static str {
 pub const ALL_SIZES: &str = "All sizes, best first";
 pub const MOVES: &str = "What your gauge moves";
 pub const HOW: &str = "How to measure";
-pub const HOW_SOURCE: &str =
-    "After EN 13402-1:2001, as two summaries give it; that somebody else holds the tape is common practice.";
+pub const HOW_SOURCE: &str = "After EN 13402-1:2001, as two summaries quote it; the standard itself was not read. The mirror, and that somebody else holds the tape: common practice, no source.";
 
 pub const STANDARDS: &str = "No list at hand? Take a standard one";
 pub const TAKING: &str = "These are lists of bodies, not of garments. A tap fills the list above and says so. The list of your own pattern is better.";
 pub const KEEPING_OWN: &str = "A list of your own stands above, and it stays. Empty it first if you want one of these.";
-pub const STANDARDS_SOURCE: &str =
-    "Craft Yarn Council, Standard Body Measurements/Sizing; EN 13402-3, letter codes by bust and chest.";
+pub const STANDARDS_SOURCE: &str = "Craft Yarn Council, Standard Body Measurements/Sizing; EN 13402-3, letter codes by bust and chest. Neither was read for these lists.";
 
 /// A list to take.
 pub const fn standard(standard: Standard) -> &'static str {
@@ -72,15 +69,6 @@ pub const fn standard(standard: Standard) -> &'static str {
         Standard::TradeBabies => "Babies by months, Craft Yarn Council",
         Standard::EnWomen => "Women, EN 13402-3",
         Standard::EnMen => "Men, EN 13402-3",
-    }
-}
-
-/// How sure its numbers are.
-pub const fn certainty(certainty: Certainty) -> &'static str {
-    match certainty {
-        Certainty::Seen => "read in its source",
-        Certainty::FromMemory => "from memory",
-        Certainty::Practice | Certainty::Computed => super::page::PRACTICE,
     }
 }
 
@@ -202,7 +190,7 @@ fn unreadable_list(unread: Unread, text: &str, lengths: Lengths) -> String {
     }
 }
 
-pub const SOURCE: &str = "Ease is the garment less the body. The five fits are those of the Craft Yarn Council, their edges laid at 0, 5, 10 and 15 cm (about 2, 4 and 6 in). Which measure to aim for within a fit, and which way to go between two sizes: common practice, no source.";
+pub const SOURCE: &str = "Ease is the garment less the body. The five fits are those of the Craft Yarn Council, as others quote them; the source itself was not read, and the inches are twice second-hand. Their edges are laid at 0, 5, 10 and 15 cm (about 2, 4 and 6 in). Which measure to aim for within a fit, and which way to go between two sizes: common practice, no source.";
 
 #[cfg(test)]
 mod tests;

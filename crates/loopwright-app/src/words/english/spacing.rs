@@ -322,7 +322,7 @@ pub fn step(step: &Step) -> String {
     }
 }
 
-pub const SOURCE: &str = "Sharing out is arithmetic; the most even order follows Bresenham, IBM Systems Journal 4(1), 1965. Keeping changes off the marker, how many stitches off nobody sees, and which way pairs lean: common practice, no source.";
+pub const SOURCE: &str = "Sharing out is arithmetic; the most even order follows Bresenham, IBM Systems Journal 4(1), 1965, from memory. Keeping changes off the marker, how many stitches off nobody sees, where changes are easiest to see, and which way pairs lean: common practice, no source.";
 
 /// What to type instead.
 pub fn problem(question: Option<&Question>, problem: &Problem) -> String {

@@ -172,7 +172,7 @@ pub fn steps(question: &Question, answer: &Answer, long: Long) -> Vec<String> {
     measured.into_iter().chain([beside, height]).collect()
 }
 
-pub const SOURCE: &str = "How much room and how high, and what is done in which order: common practice, no source.";
+pub const SOURCE: &str = "How much room and how high, what is done in which order, and how far flat and round may differ: common practice, no source.";
 
 #[cfg(test)]
 mod tests;

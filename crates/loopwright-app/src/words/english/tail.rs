@@ -257,7 +257,7 @@ pub fn drawing(answer: &Answer, print: Print) -> String {
     fill_pattern_with("A line of yarn, @ long. @", &[], &[&print.up(answer.tail), &key(print)])
 }
 
-pub const SOURCE: &str = "Only the sums are arithmetic. One turn a stitch, 3 to 4 times the edge, so much a stitch by the class, the reserve, what each method takes, the length of an arm: common practice, no source. How thick a class is: Craft Yarn Council, its wraps from memory.";
+pub const SOURCE: &str = "Only the sums are arithmetic. One turn a stitch, 3 to 4 times the edge, so much a stitch by the class, the reserve, what each method takes, the length of an arm: common practice, no source. How thick a class is: by wraps an inch, from memory, no source.";
 
 /// What to type instead.
 pub fn problem(problem: &Problem) -> String {

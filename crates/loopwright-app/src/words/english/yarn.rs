@@ -228,7 +228,7 @@ pub fn line(line: &Line, question: &Question, print: &Printer) -> String {
     };
     let star = match line.certainty {
         Certainty::Practice => "\u{a0}*",
-        Certainty::Seen | Certainty::FromMemory | Certainty::Computed => "",
+        Certainty::Read | Certainty::Quoted | Certainty::FromMemory | Certainty::Computed => "",
     };
     fill_pattern_with("@: @@", &[], &[&name, &length, star])
 }

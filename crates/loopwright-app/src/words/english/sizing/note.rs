@@ -52,7 +52,7 @@ impl Sentences<'_> {
                 "Your gauge could not be used yet: type the pattern’s gauge, or the stitches of each size.".into()
             }
             Note::PatternGaugeUnused => "The pattern’s gauge alone moves nothing: type your own too.".into(),
-            Note::StitchesUnknown => "Girths at your gauge may be off by what the pattern rounded; with the stitches of each size they are exact.".into(),
+            Note::StitchesUnknown => "Girths at your gauge may be off by what the pattern rounded; with the stitches of each size they are as sure as your gauge.".into(),
             Note::HighBust { fuller, size } => format!(
                 "Your bust is {} more than above it: size {} would fit the shoulders, with room added in front.",
                 length(fuller),

@@ -146,7 +146,7 @@ fn loop_length(per_stitch: &PerStitch, print: &Printer) -> String {
         } => {
             let practice = match per_stitch.certainty {
                 Certainty::Practice => " (common practice, no source)",
-                Certainty::Seen | Certainty::FromMemory | Certainty::Computed => "",
+                Certainty::Read | Certainty::Quoted | Certainty::FromMemory | Certainty::Computed => "",
             };
             print.sentence(
                 "In 1 cm² lie @ stitches, and each takes √(@ ÷ @) cm = @@. Stockinette never washed takes @, washed @, tumbled @.",
@@ -175,11 +175,11 @@ fn loop_length(per_stitch: &PerStitch, print: &Printer) -> String {
 pub fn source(question: &Question) -> &'static str {
     match question.ask {
         Ask::Piece(_) => {
-            "Yarn in a stitch from a stockinette gauge: Munden, J. Text. Inst. 50 (1959) T448, as tabulated in Spencer, Knitting Technology, section 22.5, read as others transcribe it. How much more other fabrics take, edges, seams, ends, the width of the range and the reserve: common practice, no source."
+            "Yarn in a stitch from a stockinette gauge: Munden, J. Text. Inst. 50 (1959) T448, as tabulated in Spencer, Knitting Technology, section 22.5; as others quote it, and neither was read. Tumbled was added later, by others (from memory). How much more other fabrics take, edges, seams, ends, the width of the range and the reserve: common practice, no source."
         }
         Ask::Length(_) => "Plain arithmetic: the pattern's length by what one ball holds, rounded up.",
         Ask::Balls { .. } => {
-            "A pattern that asks for seven balls would ask for six if they were enough; the rest is arithmetic."
+            "Taken for granted: a pattern that asks for seven balls would ask for six if they were enough. The rest is arithmetic."
         }
     }
 }
