@@ -94,7 +94,7 @@ impl Room {
             self.sheets.insert(entry.sheet.clone());
         }
         let own_count = OwnCount::of_key(&entry.field).filter(|_| known == Known::Well);
-        let has_room = match (own_count, known) {
+        match (own_count, known) {
             (Some(count), _) => {
                 let counts = self.own_counts.entry(entry.sheet.clone()).or_default();
                 counts.insert(count);
@@ -106,8 +106,7 @@ impl Room {
                 *fields <= MOST_OF_A_STRANGER
             }
             (None, Known::Well | Known::Not) => true,
-        };
-        has_room
+        }
     }
 }
 

@@ -48,6 +48,7 @@ impl LeftOut {
     }
 
     /// How many things were left out.
+    #[cfg(test)]
     pub const fn number(&self) -> usize {
         self.number
     }

@@ -8,7 +8,7 @@ use crate::form::{Fields, Measures, Place, SETTINGS, Settings};
 use crate::frame::{self, Fault, NoAccent, Options, Units};
 use crate::part::plain::{element, list, text_element};
 use crate::part::{Frame, InFrame};
-use crate::route::{self, Pairs};
+use crate::route::Pairs;
 use crate::store::{self, Typed};
 use crate::tool::{self, Entry};
 use crate::words::{frame as words, page};
@@ -227,6 +227,7 @@ pub fn no_accent(why: &NoAccent) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::route;
 
     fn asked(query: &str) -> (Options, Vec<Fault>) {
         let route = route::parse(&["#/embed/spacing?", query].concat());

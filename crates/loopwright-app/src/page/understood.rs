@@ -19,6 +19,7 @@ const MOST_OF_A_STRANGER: usize = 500;
 /// The part of a reading that is understood here; what else is in it is among what was passed over.
 pub fn understood(mut reading: Reading) -> Reading {
     let mut left_out = without_strange_drafts(&mut reading.project);
+    left_out.extend(without_long_names(&mut reading.project));
     left_out.extend(without_strange_facts(&mut reading.project));
     left_out.extend(without_strange_steps(&mut reading.project, reading.made_by));
     let places = left_out.iter().map(|path| Place::name(path));
@@ -32,6 +33,32 @@ fn without_strange_drafts(project: &mut Project) -> Vec<String> {
         if let Some(tool) = tool::find(name) {
             let at = ["drafts.", name].concat();
             left_out.extend(without_strange_fields(&mut draft.fields, &mut draft.from, tool, &at));
+        }
+    }
+    left_out
+}
+
+/// What she calls something, and what else is typed about it, is no longer than anyone types either.
+fn without_long_names(project: &mut Project) -> Vec<String> {
+    let mut left_out = Vec::new();
+    let mut shorten = |text: &mut String, at: String| {
+        if text.len() > MOST_BYTES {
+            text.clear();
+            left_out.push(at);
+        }
+    };
+    shorten(&mut project.name, "name".into());
+    shorten(&mut project.pace, "pace".into());
+    for (place, step) in project.steps.iter_mut().enumerate() {
+        let about = [
+            (&mut step.name, "name"),
+            (&mut step.section, "section"),
+            (&mut step.amount, "amount"),
+            (&mut step.alongside, "alongside"),
+            (&mut step.from_row, "from_row"),
+        ];
+        for (text, name) in about {
+            shorten(text, format!("steps[{}].{name}", place + 1));
         }
     }
     left_out
@@ -235,10 +262,12 @@ mod tests {
     fn no_text_is_longer_than_anyone_types() {
         let long = "9".repeat(MOST_BYTES + 1);
         let text = format!(
-            r#"{{"loopwright-project": 1, "facts": {{"bust": "{long}"}}, "steps": [{{"number": 1, "tool": "loom", "fields": {{"a": "{long}"}}}}]}}"#
+            r#"{{"loopwright-project": 1, "name": "{long}", "facts": {{"bust": "{long}"}},
+                "steps": [{{"number": 1, "tool": "loom", "section": "{long}", "fields": {{"a": "{long}"}}}}]}}"#
         );
         let (project, places) = read(&text);
         assert!(project.facts.is_empty() && project.steps[0].fields.is_empty());
-        assert_eq!(places, ["facts.bust", "steps[1].fields.a"]);
+        assert_eq!(places, ["name", "steps[1].section", "facts.bust", "steps[1].fields.a"]);
+        assert!(project.name.is_empty());
     }
 }

@@ -67,7 +67,7 @@ fn with_one_thing_wrong_there_is_one_sentence() {
             if !(tool.problems)(&fields).is_empty() {
                 continue;
             }
-            for (key, _) in &typed {
+            for key in typed.keys() {
                 let Some((seen, field)) = fields.stored_as(key).filter(|(seen, field)| (field.asked)(seen)) else {
                     continue;
                 };

@@ -127,8 +127,10 @@ fn a_long_name_is_shown_by_its_beginning() {
 
 #[test]
 fn no_step_is_given_a_number_that_another_one_has() {
-    let mut project = Project::default();
-    project.next = u32::MAX;
+    let mut project = Project {
+        next: u32::MAX,
+        ..Project::default()
+    };
     let ids: BTreeSet<StepId> = (0..4).map(|_| project.add(Step::new("tail", "Tail"))).collect();
     assert_eq!(ids.len(), 4);
 }

@@ -105,6 +105,27 @@ fn every_state_of_every_tool_and_the_example_come_back_whole() {
     assert_eq!(back.left_out, LeftOut::default());
 }
 
+/// The log of an earlier release, brought back as a copy.
+#[test]
+fn what_was_kept_before_comes_back_whole() {
+    const LOG: &str = include_str!("../../../../../tests/browser/fixtures/log.jsonl");
+    let text = |value: &serde_json::Value| value.as_str().unwrap().to_owned();
+    let entry = |line: &str| {
+        let line: serde_json::Value = serde_json::from_str(line).unwrap();
+        let line = line
+            .as_str()
+            .map_or(line.clone(), |line| serde_json::from_str(line).unwrap());
+        let typed = Typed {
+            text: line["typed"]["text"].as_str()?.to_owned(),
+            unit: line["typed"]["unit"].as_str().map(str::to_owned),
+        };
+        Some(Entry::new(text(&line["sheet"]), text(&line["field"]), Some(typed)))
+    };
+    let entries: Vec<Entry> = LOG.lines().filter_map(entry).collect();
+    assert!(entries.len() > 100);
+    assert_eq!(take(entries).left_out.of_a_copy(), None);
+}
+
 #[test]
 fn what_this_page_has_no_place_for_is_left_out_and_counted() {
     let strange = [
@@ -134,11 +155,14 @@ fn what_this_page_has_no_place_for_is_left_out_and_counted() {
     );
 }
 
+/// Names of one kind, what each sets, and how many of them are kept.
+type Kind = (&'static str, fn(usize) -> Entry, usize);
+
 /// A hundred thousand names of any kind: what is kept does not grow with them.
 #[test]
 fn a_hundred_thousand_names_are_one_sentence() {
     let number = 100_000;
-    let kinds: [(&str, fn(usize) -> Entry, usize); 6] = [
+    let kinds: [Kind; 6] = [
         ("fields", |name| set("spacing", &format!("f{name}"), "1"), 0),
         ("sheets", |name| set(&format!("f{name}"), "stitches", "1"), 0),
         (

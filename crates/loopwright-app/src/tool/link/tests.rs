@@ -71,6 +71,25 @@ fn whatever_a_tool_links_it_takes() {
     }
 }
 
+/// Links of an earlier release are taken whole, and nothing in them is strange.
+#[test]
+fn links_from_before_are_taken_whole() {
+    const BEFORE: &str = include_str!("../../../../../tests/browser/fixtures/links.txt");
+    let links: Vec<&str> = BEFORE.lines().filter(|line| line.starts_with("#/")).collect();
+    assert!(links.len() > 10);
+    for link in links {
+        let Route::Tool { id, fields } = route::parse(link) else {
+            continue;
+        };
+        let tool = find(&id).unwrap();
+        let taken = tool.take(&fields);
+        assert_eq!(taken.left_out.of_a_link(), None, "{link}");
+        assert_eq!(taken.fields, route::to_fields(&fields), "{link}");
+        let fields = Fields::new(tool.fields, taken.fields, Settings::default());
+        assert_eq!(fields.strange(), [], "{link}");
+    }
+}
+
 /// Of so many names as many are looked at once: what is kept and what is said does not grow with them.
 #[test]
 fn fifty_thousand_names_are_one_sentence() {
