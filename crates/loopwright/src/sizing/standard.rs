@@ -136,6 +136,10 @@ mod tests {
             }
         }
         // Some of the inches are as others quote them, and the list says no more than all of it can.
-        assert!(WOMEN.iter().any(|row| row.inches_source.1.certainty() == Certainty::Quoted));
+        assert!(
+            WOMEN
+                .iter()
+                .any(|row| row.inches_source.1.certainty() == Certainty::Quoted)
+        );
     }
 }

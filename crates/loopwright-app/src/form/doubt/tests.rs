@@ -68,7 +68,10 @@ fn tapped(tap: &str) -> Vec<(String, String)> {
 #[test]
 fn a_needle_typed_by_its_number_shows_its_millimetres() {
     assert_eq!(of_one("needle", "us 6", "mm"), said("US 6 (4 mm) from memory"));
-    assert_eq!(of_one("needle", "5 US", "mm"), said("US 5 (3.75 mm) read in its source"));
+    assert_eq!(
+        of_one("needle", "5 US", "mm"),
+        said("US 5 (3.75 mm) read in its source")
+    );
     let quoted = "US 7 (4.5 mm) as others quote it; the source itself was not read";
     assert_eq!(of_one("needle", "7 US", "mm"), said(quoted));
     assert_eq!(of_one("needle", "UK 8", "mm"), said("UK 8 (4 mm) from memory"));
