@@ -8,7 +8,7 @@
 //! would be compiled once more.
 
 use crate::{
-    build, compile, deny, elsewhere, files, house, npm, npm_package, packages,
+    build, compile, elsewhere, files, house, npm, npm_package, packages,
     run::{minutes, run, say},
     tidy, tools,
 };
@@ -108,7 +108,6 @@ pub fn heights() -> Result<()> {
 fn sources(steps: &mut Steps) -> Result<()> {
     steps.take("formatting", || run(&mut formatting()?, minutes(2)))?;
     steps.take("tidiness of the sources", tidy::tidy_sources)?;
-    steps.take("licences, versions and sources", deny::check)?;
     steps.take("lints", || {
         let mut command = workspace("clippy");
         run(

@@ -9,7 +9,7 @@ use std::{
 use xtask::{
     build,
     ci::{self, Extent},
-    files, finish, fuzz, npm_package, pages, serve, shots, tidy, tour,
+    deny, files, finish, fuzz, npm_package, pages, serve, shots, tidy, tour,
 };
 
 const HELP: &str = "\
@@ -21,6 +21,7 @@ cargo xtask tidy               the house rules, for the sources and for dist/ if
 cargo xtask bench              how long the sums take, and a project of sixty steps
 cargo xtask bench pages        how long a first visit waits for its answer; [--beside D] and in another built folder
 cargo xtask bench keys         how long a key waits to be seen, in every tool; [--beside D] and in another built folder
+cargo xtask deny               licences, crates in two versions, and where crates come from
 cargo xtask fuzz               texts made up against everything that reads text, a minute each
 cargo xtask npm                the maths for JavaScript, a package folder in target/npm/
 cargo xtask npm declare        the same, and its declarations into crates/loopwright-js/index.d.ts
@@ -58,6 +59,7 @@ fn chore(arguments: &[String]) -> Result<()> {
         ["bench", "pages", "--beside", folder] => pages::pages(Some(Path::new(folder))),
         ["bench", "keys"] => pages::keys(None),
         ["bench", "keys", "--beside", folder] => pages::keys(Some(Path::new(folder))),
+        ["deny"] => deny::check(),
         ["fuzz"] => fuzz::fuzz(),
         ["npm"] => npm_package::build().map(|_| ()),
         ["npm", "declare"] => npm_package::declare(),
