@@ -2,7 +2,7 @@
 //! shown as kept is ever lost.
 
 use crate::{
-    browser::{Browser, Engine},
+    browser::Browser,
     stage::Stage,
     states::{PHONE, TABLET},
     steps::{Step::*, play},
@@ -136,7 +136,6 @@ pub async fn a_yoke_is_followed_by_taps_alone(stage: &mut Stage) -> Result<()> {
     follow(stage, rounds, after, async |browser| browser.press(TAP).await).await
 }
 
-/// In WebKit a key of the driver is not heard after a tap of it on a link, so that Chromium alone shows this.
 /// A key that is held down counts once, one for a button that has the focus counts once, and none while she types.
 pub async fn keys_count_once_and_not_while_she_types(stage: &mut Stage) -> Result<()> {
     stage.open("#/shaping?amount=18&rows=66&stitches=84").await?;
@@ -327,10 +326,6 @@ pub async fn ten_thousand_taps_lose_nothing_that_was_shown_as_kept(stage: &mut S
 }
 
 async fn taps_and_cuts(stage: &mut Stage, before: u32) -> Result<()> {
-    if stage.engine == Engine::WebKit {
-        println!("skipped: a WebKit session under its driver keeps nothing when it ends, whatever the page does");
-        return Ok(());
-    }
     stage.open("#/shaping?amount=18&rows=10000&stitches=84").await?;
     play(stage, &[Press(".knit-this a"), Shown(TAP), Kept]).await?;
     tap_on(stage, before, 100).await?;

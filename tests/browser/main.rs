@@ -1,8 +1,7 @@
 //! What a knitter meets, in real browsers, on the page as it is shipped.
 //!
-//! Each scenario is written once, as an async function over a [`stage::Stage`], and played on Chromium and on
-//! WebKitGTK where both can. A test stands on a port, a profile, a driver and a display of its own and ends them by
-//! their ids. The environment names the page: `LOOPWRIGHT_DIST` (a folder), `LOOPWRIGHT_FILE` (the single file),
+//! Each scenario is written once, as an async function over a [`stage::Stage`], and played in Chromium, Firefox and
+//! WebKitGTK. A test stands on a port, a profile, a driver and a display of its own and ends them by their ids. The environment names the page: `LOOPWRIGHT_DIST` (a folder), `LOOPWRIGHT_FILE` (the single file),
 //! `LOOPWRIGHT_AXE` (axe-core's script; without it that part is left out and said so).
 
 mod broken;
@@ -11,6 +10,7 @@ mod carry;
 mod cast_on;
 mod channel;
 mod cords;
+mod differences;
 mod edition;
 mod embed;
 mod fields;
@@ -31,10 +31,12 @@ mod link;
 mod measures;
 mod needles;
 mod next;
+mod notes;
 mod one_file;
 mod panel;
 mod paper;
 mod policy;
+mod power;
 mod print;
 mod project;
 mod raglan;
@@ -61,26 +63,60 @@ mod visible;
 mod yarn;
 mod yoke;
 
-/// Each scenario as a test in the module of its browser.
+/// Each scenario of a group as a test in the module of its browser; set aside where that browser cannot play it.
 macro_rules! played {
-    ($engine:ident: $($scenes:ident :: $scenario:ident,)*) => {
+    ($engine:ident plays $($scenes:ident :: $scenario:ident,)*) => {
         $(#[test]
         fn $scenario() {
-            crate::stage::play(crate::browser::Engine::$engine, stringify!($scenario), crate::$scenes::$scenario);
+            played!(run $engine $scenes $scenario);
         })*
+    };
+    ($engine:ident $why:literal $($scenes:ident :: $scenario:ident,)*) => {
+        $(#[test]
+        #[ignore = $why]
+        fn $scenario() {
+            played!(run $engine $scenes $scenario);
+        })*
+    };
+    (run $engine:ident $scenes:ident $scenario:ident) => {
+        crate::stage::play(
+            crate::browser::Engine::$engine,
+            stringify!($scenes),
+            stringify!($scenario),
+            crate::$scenes::$scenario,
+        )
     };
 }
 
-/// Scenarios for both browsers, and those that only Chromium can show.
+/// Why a group is not played, or nothing.
+macro_rules! reason {
+    (plays) => {
+        None
+    };
+    ($why:literal) => {
+        Some($why)
+    };
+}
+
+/// All scenarios, in groups that are played in the same browsers: every one in Chromium, and in the others where it says
+/// `plays` and not why not.
 macro_rules! scenarios {
-    (both: { $($both:tt)* } chromium: { $($only:tt)* }) => {
-        mod chromium { played!(Chromium: $($both)* $($only)*); }
-        mod webkit { played!(WebKit: $($both)*); }
+    ($(firefox: $firefox:tt, webkit: $webkit:tt, { $($scenes:ident :: $scenario:ident,)* })*) => {
+        mod chromium { $(played!(Chromium plays $($scenes::$scenario,)*);)* }
+        mod firefox { $(played!(Firefox $firefox $($scenes::$scenario,)*);)* }
+        mod webkit { $(played!(WebKit $webkit $($scenes::$scenario,)*);)* }
+
+        /// The list, to be told.
+        const SCENARIOS: &[differences::Group] = &[$(differences::Group {
+            firefox: reason!($firefox),
+            webkit: reason!($webkit),
+            names: &[$(concat!(stringify!($scenes), "::", stringify!($scenario)),)*],
+        },)*];
     };
 }
 
 scenarios! {
-    both: {
+    firefox: plays, webkit: plays, {
         job::she_types_two_numbers_and_knits_the_row_she_reads,
         job::a_flat_row_leans_both_ways,
         job::she_gains_stitches,
@@ -132,7 +168,6 @@ scenarios! {
         measures::what_was_left_in_the_wrong_unit_is_a_tap_away,
         measures::a_label_fills_stitches_and_rows,
         keep::a_reload_keeps_what_she_typed,
-        keep::a_killed_browser_keeps_what_it_said_it_keeps,
         keep::without_a_network_the_page_opens_and_computes,
         keep::a_folder_of_a_host_will_do,
         keep::nothing_leaves_the_page_while_she_works,
@@ -157,7 +192,6 @@ scenarios! {
         project::counts_are_known_by_name,
         project::a_count_has_a_name_of_her_own,
         project::a_fact_that_cannot_be_read_is_said,
-        project::power_cuts_lose_nothing_of_a_project_that_was_kept,
         knit::a_yoke_is_followed_by_keys_alone,
         knit::a_yoke_is_followed_by_taps_alone,
         knit::two_taps_in_a_moment_count_and_are_marked,
@@ -197,11 +231,9 @@ scenarios! {
         panel::an_address_is_checked,
         panel::copying_says_what_came_of_it,
         panel::the_preview_follows_what_she_chooses,
-        guest::without_storage_it_computes_and_says_so,
         embed::a_lesson_computes_in_three_elements,
         embed::a_lesson_computes_without_a_script_of_its_own,
         embed::a_lesson_computes_in_frames_kept_apart,
-        embed::a_lesson_computes_without_storage,
         embed::a_frame_kept_apart_says_which_header_is_missing,
         embed::a_frame_kept_apart_says_what_a_header_forbids,
         policy::the_page_loads_from_its_own_address_only,
@@ -232,21 +264,43 @@ scenarios! {
         still::every_tool_holds_still_on_a_tablet,
         still::every_tool_holds_still_on_a_phone,
     }
-    chromium: {
-        project::two_windows_hear_of_each_other,
-        knit::keys_count_once_and_not_while_she_types,
-        knit::two_windows_add_up,
+    firefox: plays, webkit: "A session under its driver keeps nothing when it ends, whatever the page does.", {
+        keep::a_killed_browser_keeps_what_it_said_it_keeps,
+        project::power_cuts_lose_nothing_of_a_project_that_was_kept,
         knit::five_thousand_taps_lose_nothing_that_was_shown_as_kept,
         knit::ten_thousand_taps_lose_nothing_that_was_shown_as_kept,
+    }
+    firefox: plays, webkit: "Its driver has no switch that denies storage.", {
+        guest::without_storage_it_computes_and_says_so,
+        embed::a_lesson_computes_without_storage,
+    }
+    firefox: plays, webkit: "A window draws nothing while its driver is at another one.", {
+        project::two_windows_hear_of_each_other,
+        knit::two_windows_add_up,
+    }
+    firefox: plays, webkit: "A key of the driver is not heard after a tap of it on a link.", {
+        knit::keys_count_once_and_not_while_she_types,
+    }
+    firefox: plays, webkit: "A window cannot be given a size.", {
         still::on_a_phone_the_answer_is_in_the_window,
-        snapshot::every_state_says_what_it_said,
-        heights::every_tool_is_as_high_as_the_table_says,
-        paper::a_page_printed_at_dusk_is_dark_on_white,
-        print::every_tool_is_printed_on_one_page,
-        print::paper_holds_rounds_to_tick_and_nothing_to_press,
         home::most_tools_stand_in_the_first_window,
-        gallery::every_state_fits_a_tablet_at_dusk,
+    }
+    firefox: plays, webkit: "Its driver makes no paper.", {
+        print::every_tool_is_printed_on_one_page,
+    }
+    firefox: "Its driver cannot show what a printer sees.", webkit: "Its driver cannot show what a printer sees.", {
+        paper::a_page_printed_at_dusk_is_dark_on_white,
+        print::paper_holds_rounds_to_tick_and_nothing_to_press,
+    }
+    firefox: plays, webkit: plays, {
+        snapshot::every_state_says_what_it_said,
+    }
+    firefox: plays, webkit: "A window cannot be given a size.", {
+        heights::every_tool_is_as_high_as_the_table_says,
         gallery::every_state_fits_a_phone_by_day,
+    }
+    firefox: "x", webkit: "x", {
+        gallery::every_state_fits_a_tablet_at_dusk,
         gallery::every_state_fits_a_phone_at_dusk,
         gallery::every_state_fits_a_phone_on_its_side,
     }
