@@ -24,16 +24,19 @@ pub enum Difference {
     SelfIsNoAddress,
     /// Barriers are not looked for in every state.
     BarriersElsewhere,
+    /// It takes seconds to start.
+    SlowToStart,
 }
 
 /// All of them, in the order they are told.
-const ALL: [Difference; 6] = [
+const ALL: [Difference; 7] = [
     Difference::NoLog,
     Difference::NoShifts,
     Difference::AboutThatSize,
     Difference::NoCursorInFrames,
     Difference::SelfIsNoAddress,
     Difference::BarriersElsewhere,
+    Difference::SlowToStart,
 ];
 
 impl Difference {
@@ -44,6 +47,7 @@ impl Difference {
             Self::AboutThatSize | Self::NoCursorInFrames | Self::SelfIsNoAddress | Self::BarriersElsewhere => {
                 &[Engine::WebKit]
             }
+            Self::SlowToStart => &[Engine::Firefox],
         }
     }
 
@@ -72,11 +76,21 @@ impl Difference {
                 "Barriers depend on the page and not on the browser, and are looked for in every state by the others; here in \
                  the lesson alone."
             }
+            Self::SlowToStart => "It takes seconds to start, so that the power is cut a quarter as often.",
         }
     }
 }
 
 impl Engine {
+    /// How often the power is cut where it is cut so often in Chromium.
+    pub fn cuts(self, cuts: u32) -> u32 {
+        if self.has(Difference::SlowToStart) {
+            cuts / 4
+        } else {
+            cuts
+        }
+    }
+
     /// Whether this is so there.
     pub fn has(self, difference: Difference) -> bool {
         difference.engines().contains(&self)

@@ -299,7 +299,7 @@ scenarios! {
         heights::every_tool_is_as_high_as_the_table_says,
         gallery::every_state_fits_a_phone_by_day,
     }
-    firefox: "x", webkit: "x", {
+    firefox: "A walk takes a minute: by day, on a tablet and on a phone, is what is walked here.", webkit: "Its driver can neither size a page nor change its light.", {
         gallery::every_state_fits_a_tablet_at_dusk,
         gallery::every_state_fits_a_phone_at_dusk,
         gallery::every_state_fits_a_phone_on_its_side,

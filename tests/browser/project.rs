@@ -306,13 +306,14 @@ pub async fn two_windows_hear_of_each_other(stage: &mut Stage) -> Result<()> {
     play(stage, &[Holds(OWN_GAUGE, "20.5")]).await
 }
 
-/// How often the power is cut.
+/// How often the power is cut in Chromium.
 const CUTS: u32 = 40;
 
 /// The browser is ended by force at all kinds of moments while a project is edited: what the page called kept is there.
 pub async fn power_cuts_lose_nothing_of_a_project_that_was_kept(stage: &mut Stage) -> Result<()> {
     let (mut known, mut unsaid) = (String::new(), 0);
-    for cut in 0..CUTS {
+    let cuts = stage.engine.cuts(CUTS);
+    for cut in 0..cuts {
         stage.open("#/project").await?;
         let found = stage.browser.value(OWN_GAUGE).await?;
         // What was typed after the last word may have been kept as well, as far as its keys had come, and nothing else.
@@ -333,7 +334,7 @@ pub async fn power_cuts_lose_nothing_of_a_project_that_was_kept(stage: &mut Stag
         stage.lose_power().await?;
     }
     println!(
-        "{CUTS} cuts, {unsaid} of them before the page had said that all is kept: nothing that it had said is lost"
+        "{cuts} cuts, {unsaid} of them before the page had said that all is kept: nothing that it had said is lost"
     );
     Ok(())
 }
