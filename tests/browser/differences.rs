@@ -24,18 +24,21 @@ pub enum Difference {
     SelfIsNoAddress,
     /// Barriers are not looked for in every state.
     BarriersElsewhere,
+    /// What has the focus may lie below the window in part.
+    SeenInPart,
     /// It takes seconds to start.
     SlowToStart,
 }
 
 /// All of them, in the order they are told.
-const ALL: [Difference; 7] = [
+const ALL: [Difference; 8] = [
     Difference::NoLog,
     Difference::NoShifts,
     Difference::AboutThatSize,
     Difference::NoCursorInFrames,
     Difference::SelfIsNoAddress,
     Difference::BarriersElsewhere,
+    Difference::SeenInPart,
     Difference::SlowToStart,
 ];
 
@@ -47,7 +50,7 @@ impl Difference {
             Self::AboutThatSize | Self::NoCursorInFrames | Self::SelfIsNoAddress | Self::BarriersElsewhere => {
                 &[Engine::WebKit]
             }
-            Self::SlowToStart => &[Engine::Firefox],
+            Self::SeenInPart | Self::SlowToStart => &[Engine::Firefox],
         }
     }
 
@@ -75,6 +78,9 @@ impl Difference {
             Self::BarriersElsewhere => {
                 "Barriers depend on the page and not on the browser, and are looked for in every state by the others; here in \
                  the lesson alone."
+            }
+            Self::SeenInPart => {
+                "A page moves to what has the focus where nothing of it is in sight, so that a part of it is enough."
             }
             Self::SlowToStart => "It takes seconds to start, so that the power is cut a quarter as often.",
         }

@@ -180,6 +180,7 @@ scenarios! {
         broken::an_app_that_stops_shows_what_she_typed,
         fields::nothing_she_types_is_changed_or_answered_wrongly,
         fields::the_nearest_numbers_are_a_tap_away,
+        fields::a_choice_made_by_hand_shows_what_counts,
         next::a_count_is_carried_from_tool_to_tool,
         next::what_lay_there_can_be_put_back,
         next::a_yoke_goes_to_the_cords,
@@ -285,7 +286,7 @@ scenarios! {
         still::on_a_phone_the_answer_is_in_the_window,
         home::most_tools_stand_in_the_first_window,
     }
-    firefox: plays, webkit: "Its driver makes no paper.", {
+    firefox: "Its paper is packed, so that its pages cannot be counted.", webkit: "Its driver makes no paper.", {
         print::every_tool_is_printed_on_one_page,
     }
     firefox: "Its driver cannot show what a printer sees.", webkit: "Its driver cannot show what a printer sees.", {
@@ -295,8 +296,10 @@ scenarios! {
     firefox: plays, webkit: plays, {
         snapshot::every_state_says_what_it_said,
     }
-    firefox: plays, webkit: "A window cannot be given a size.", {
+    firefox: "The table holds what Chromium measures, and lines break a little otherwise here.", webkit: "A window cannot be given a size.", {
         heights::every_tool_is_as_high_as_the_table_says,
+    }
+    firefox: plays, webkit: "A window cannot be given a size.", {
         gallery::every_state_fits_a_phone_by_day,
     }
     firefox: "A walk takes a minute: by day, on a tablet and on a phone, is what is walked here.", webkit: "Its driver can neither size a page nor change its light.", {

@@ -1,5 +1,5 @@
 //! Each tool on paper: one page on A4 and on letter, with its rounds open and a box to tick before each, its source at
-//! the foot, and nothing that can only be pressed. WebKit's driver makes no page to count; that folds open before
+//! the foot, and nothing that can only be pressed. Only Chromium's paper has pages that can be counted; that folds open before
 //! printing and fold again after is seen in all browsers.
 
 use crate::{
