@@ -5,10 +5,11 @@ use anyhow::{Context, Result, bail, ensure};
 use loopwright_tests::{
     chromium::{Chromium, View},
     drive::{self, STARTED},
+    firefox::Firefox,
     webkit::WebKit,
 };
 use serde_json::{Value, json};
-use std::{fs, path::Path, process::Command, time::Duration};
+use std::time::Duration;
 use thirtyfour::{By, Key, TypingData, WebDriver, WebElement};
 
 /// Notes what goes wrong in the page from here on.
@@ -24,8 +25,19 @@ const LISTEN: &str = "
 pub enum Engine {
     /// Chromium.
     Chromium,
+    /// Firefox, the release with long support.
+    Firefox,
     /// WebKitGTK.
     WebKit,
+}
+
+/// Whether a browser lets pages keep anything.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Storage {
+    /// As it comes.
+    Allowed,
+    /// As its settings can be.
+    Denied,
 }
 
 /// A running browser; it ends when this is dropped.
@@ -38,20 +50,39 @@ pub struct Browser {
 /// What keeps the processes.
 enum Inner {
     Chromium(Box<Chromium>),
+    Firefox(Box<Firefox>),
     WebKit(#[expect(dead_code, reason = "held for its processes")] Box<WebKit>),
 }
 
 impl Browser {
-    /// Starts one on a profile. Only Chromium takes preferences, and keeps a profile.
-    pub async fn start(engine: Engine, profile: &Folder, preferences: Value) -> Result<Self> {
+    /// Starts one on a profile. WebKit's driver keeps none, and has no switch that denies storage.
+    pub async fn start(engine: Engine, profile: &Folder, storage: Storage) -> Result<Self> {
         Ok(match engine {
             Engine::Chromium => {
+                let preferences = match storage {
+                    Storage::Allowed => json!({}),
+                    Storage::Denied => json!({ "profile.default_content_setting_values.cookies": 2 }),
+                };
                 let inner = Chromium::start_with(Some(profile.path()), preferences).await?;
                 let driver = inner.driver.clone();
                 let inner = Inner::Chromium(Box::new(inner));
                 Self { driver, inner }
             }
+            Engine::Firefox => {
+                let preferences = match storage {
+                    Storage::Allowed => json!({}),
+                    Storage::Denied => json!({ "network.cookie.cookieBehavior": 2 }),
+                };
+                let inner = Firefox::start(profile.path(), &preferences).await?;
+                let driver = inner.driver.clone();
+                let inner = Inner::Firefox(Box::new(inner));
+                Self { driver, inner }
+            }
             Engine::WebKit => {
+                ensure!(
+                    storage == Storage::Allowed,
+                    "WebKit's driver has no switch that denies storage"
+                );
                 let inner = WebKit::start(profile.path()).await?;
                 let driver = inner.driver.clone();
                 let inner = Inner::WebKit(Box::new(inner));
@@ -66,20 +97,16 @@ impl Browser {
         let _ = tokio::time::timeout(Duration::from_secs(10), quitting).await;
     }
 
-    /// Ends the browser as a machine that loses its power does: no process of it gets to write anything any more.
-    pub fn kill(&self, profile: &Folder) -> Result<()> {
-        let id = process_on(profile.path())?;
-        let status = Command::new("kill").args(["-KILL", &id.to_string()]).status()?;
-        ensure!(status.success(), "the browser {id} could not be ended");
-        // There is no session left to take leave of.
+    /// Leaves the session as it is: the browser is gone, and there is nothing to take leave of.
+    pub fn forget(&self) {
         let _ = self.driver.clone().leak();
-        Ok(())
     }
 
     /// Gives the page this size and light where the browser can, a window of about that size where it cannot.
     pub async fn look(&self, view: View) -> Result<()> {
         match &self.inner {
             Inner::Chromium(chromium) => chromium.look(view).await,
+            Inner::Firefox(firefox) => firefox.look(view).await,
             Inner::WebKit(_) => {
                 let driver = &self.driver;
                 driver.set_window_rect(0, 0, view.width, view.height).await?;
@@ -275,17 +302,4 @@ pub fn words_of(css: &str) -> String {
 /// Text as it is read: whatever the spaces and breaks, one line.
 pub fn one_line(text: &str) -> String {
     text.split_whitespace().collect::<Vec<_>>().join(" ")
-}
-
-/// The id of the browser that runs on this profile: not of its helpers, which have a type.
-fn process_on(profile: &Path) -> Result<u32> {
-    let wanted = format!("--user-data-dir={}", profile.display());
-    let found = fs::read_dir("/proc")?.flatten().find_map(|entry| {
-        let id = entry.file_name().to_str()?.parse().ok()?;
-        let line = fs::read(entry.path().join("cmdline")).ok()?;
-        let words: Vec<_> = line.split(|byte| *byte == 0).map(String::from_utf8_lossy).collect();
-        let is_helper = words.iter().any(|word| word.starts_with("--type="));
-        (words.iter().any(|word| *word == wanted) && !is_helper).then_some(id)
-    });
-    found.context("no browser runs on this profile")
 }

@@ -3,7 +3,8 @@
 //! there is no barrier that a machine can find.
 
 use crate::{
-    browser::{Browser, Engine},
+    browser::Browser,
+    differences::Difference,
     gallery::{axe, barriers},
     job::{fill, works_out},
     stage::Stage,
@@ -93,7 +94,7 @@ async fn reads_through(stage: &Stage, address: &str) -> Result<usize> {
     let before = fetched(stage);
     browser.leave().await?;
     browser.driver.goto(address).await?;
-    if stage.engine == Engine::Chromium {
+    if !stage.engine.has(Difference::NoShifts) {
         browser.run(WATCH_JUMPS).await?;
     }
     for (place, words) in ANSWERS.iter().enumerate() {
@@ -108,7 +109,7 @@ async fn reads_through(stage: &Stage, address: &str) -> Result<usize> {
     }
     browser.driver.enter_default_frame().await?;
     browser.settle().await?;
-    if stage.engine == Engine::Chromium {
+    if !stage.engine.has(Difference::NoShifts) {
         let jumped = browser.look_up("window.jumped").await?.as_f64().unwrap_or(1.0);
         println!("{address}: what nobody touched jumped by {jumped}");
         let jumps = browser.look_up("jumps").await?;
@@ -169,13 +170,7 @@ fn apart(html: String) -> String {
 
 /// In a browser that lets no page store anything, so that no frame keeps anything for the next one.
 pub async fn a_lesson_computes_without_storage(stage: &mut Stage) -> Result<()> {
-    if stage.engine == Engine::WebKit {
-        println!("skipped: WebKit's driver has no switch that denies storage");
-        return Ok(());
-    }
-    stage
-        .prefer(json!({ "profile.default_content_setting_values.cookies": 2 }))
-        .await?;
+    stage.deny_storage().await?;
     for page in ["index.html", "plain.html"] {
         let address = lesson(stage, page, |html| html)?;
         let times = reads_through(stage, &address).await?;
@@ -202,9 +197,10 @@ pub async fn a_frame_kept_apart_says_what_a_header_forbids(stage: &mut Stage) ->
     stage.server.send_self();
     let browser = &stage.browser;
     enter_apart(stage).await?;
-    match stage.engine {
-        Engine::Chromium => browser.until(STARTED).await?,
-        Engine::WebKit => browser.until(&says("it has to name its own address instead")).await?,
+    if stage.engine.has(Difference::SelfIsNoAddress) {
+        browser.until(&says("it has to name its own address instead")).await?;
+    } else {
+        browser.until(STARTED).await?;
     }
     browser.driver.enter_default_frame().await?;
     Ok(())

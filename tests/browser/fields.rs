@@ -4,7 +4,7 @@ use crate::{
     browser::Browser,
     job::{AMOUNT, ASK, KNITTING, STITCHES, fill, works_out},
     stage::Stage,
-    steps::unfold,
+    steps::{Step::*, play, unfold},
 };
 use anyhow::{Result, ensure};
 use serde_json::json;
@@ -146,4 +146,30 @@ async fn tap(browser: &Browser, button: u32, number: &str) -> Result<()> {
     browser
         .until(&format!("document.querySelector({AMOUNT:?}).value === {number:?}"))
         .await
+}
+
+/// A choice that was made by hand shows what counts also when something else changes it: a fresh start, what lay there
+/// before, a link.
+pub async fn a_choice_made_by_hand_shows_what_counts(stage: &mut Stage) -> Result<()> {
+    const FACE: &str = "#spacing-face";
+    let steps = [
+        Open("#/spacing?stitches=132&amount=16"),
+        Unfold,
+        Choose(KNITTING, "flat"),
+        Choose(FACE, "purl"),
+        Button(".doings", "Start afresh"),
+        Holds(KNITTING, "round"),
+        Holds(FACE, "knit"),
+        Button(".doings", "Put mine back"),
+        Holds(KNITTING, "flat"),
+        Holds(FACE, "purl"),
+        Go("#/spacing?stitches=90&amount=9&knitting=round&face=knit"),
+        Holds("#spacing-stitches", "90"),
+        Holds(KNITTING, "round"),
+        Holds(FACE, "knit"),
+        Button(".doings", "Put mine back"),
+        Holds(KNITTING, "flat"),
+        Holds(FACE, "purl"),
+    ];
+    play(stage, &steps).await
 }

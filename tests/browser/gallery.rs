@@ -7,7 +7,8 @@
 //! least is.
 
 use crate::{
-    browser::{Browser, Engine},
+    browser::Browser,
+    differences::Difference,
     stage::Stage,
     states::{self, PHONE, TABLET},
 };
@@ -34,8 +35,8 @@ enum LookFor {
     LayoutAndBarriers,
 }
 
-/// On a phone, at dusk.
-pub async fn every_state_fits_a_phone_at_dusk(stage: &mut Stage) -> Result<()> {
+/// On a phone, at dusk where the browser's light can be changed.
+pub async fn every_state_fits_a_phone(stage: &mut Stage) -> Result<()> {
     every_state(stage, View { dark: true, ..PHONE }, LookFor::LayoutAndBarriers).await
 }
 
@@ -49,11 +50,12 @@ pub async fn every_state_fits_a_phone_on_its_side(stage: &mut Stage) -> Result<(
     every_state(stage, lying, LookFor::Layout).await
 }
 
-/// On a tablet, by day. What axe-core finds is the same in every browser.
+/// On a tablet, by day.
 pub async fn every_state_fits_a_tablet_by_day(stage: &mut Stage) -> Result<()> {
-    let look_for = match stage.engine {
-        Engine::Chromium => LookFor::LayoutAndBarriers,
-        Engine::WebKit => LookFor::Layout,
+    let look_for = if stage.engine.has(Difference::BarriersElsewhere) {
+        LookFor::Layout
+    } else {
+        LookFor::LayoutAndBarriers
     };
     every_state(stage, TABLET, look_for).await
 }
@@ -117,10 +119,8 @@ impl<'a> Look<'a> {
     /// Looks from now on at the page that is open; `axe` is put into it.
     async fn begin(stage: &'a Stage, view: View, axe: Option<&str>) -> Result<Self> {
         let width = stage.browser.look_up("innerWidth").await?;
-        // A window of WebKit's has a frame and a bar of its own; there it is about that size.
-        let exact = stage.engine == Engine::Chromium;
         ensure!(
-            !exact || width == json!(view.width),
+            stage.engine.has(Difference::AboutThatSize) || width == json!(view.width),
             "the page is {width} wide, not {}",
             view.width
         );
@@ -134,6 +134,7 @@ impl<'a> Look<'a> {
     /// What is wrong with a page, as it opens and with everything unfolded.
     async fn wrong(&self, page: &str) -> Result<Vec<String>> {
         let browser = &self.stage.browser;
+        self.stage.looked_at(page);
         browser.go(page).await?;
         browser.until("document.querySelector('main h1')").await?;
         let mut found = self.faults(page).await?;

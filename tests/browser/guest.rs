@@ -1,7 +1,6 @@
 //! Where the page is not at home: opened from a file, shown inside another page, without storage.
 
 use crate::{
-    browser::Engine,
     job::{fill, works_out},
     one_file::{CATCH, caught},
     server::named,
@@ -79,13 +78,7 @@ pub async fn inside_another_page_it_is_a_guest(stage: &mut Stage) -> Result<()> 
 
 /// A browser that lets no page store anything: it computes, and says that nothing is kept.
 pub async fn without_storage_it_computes_and_says_so(stage: &mut Stage) -> Result<()> {
-    if stage.engine == Engine::WebKit {
-        println!("skipped: WebKit's driver has no switch that denies storage");
-        return Ok(());
-    }
-    stage
-        .prefer(json!({ "profile.default_content_setting_values.cookies": 2 }))
-        .await?;
+    stage.deny_storage().await?;
     stage.expect_faults();
     stage.open("#/spacing").await?;
     let browser = &stage.browser;

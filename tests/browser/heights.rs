@@ -49,6 +49,7 @@ async fn measured(stage: &Stage) -> Result<Vec<Height>> {
         .filter(|state| state.name == "filled");
     let mut table = Vec::new();
     for state in filled {
+        stage.looked_at(&state.page);
         for width in WIDTHS {
             let view = View {
                 width,

@@ -2,7 +2,7 @@
 //! all tools, and most of the tools stand in the first window.
 
 use crate::{
-    browser::{Browser, Engine},
+    browser::Browser,
     stage::Stage,
     states::{PHONE, TABLET},
     steps::{Step::*, play},
@@ -149,9 +149,7 @@ pub async fn most_tools_stand_in_the_first_window(stage: &mut Stage) -> Result<(
             stage.open("").await?;
             let in_sight = browser.look_up(IN_SIGHT).await?;
             let is_enough = in_sight.as_u64().is_some_and(|tools| tools >= least);
-            // A window of WebKit's loses some of its height to a bar, and some to a frame.
-            let is_exact = stage.engine == Engine::Chromium;
-            ensure!(is_enough || !is_exact, "only {in_sight} tools at {} wide", view.width);
+            ensure!(is_enough, "only {in_sight} tools at {} wide", view.width);
         }
         let below = "document.querySelector('.menu:last-of-type').getBoundingClientRect().bottom / innerHeight";
         let below = browser.look_up(below).await?;

@@ -1,7 +1,7 @@
 //! What was typed stays: over a reload, over a browser that is ended without warning, and without any network.
 
 use crate::{
-    browser::{Browser, Engine},
+    browser::Browser,
     job::{AMOUNT, KNITTING, STITCHES, fill, works_out},
     stage::Stage,
 };
@@ -31,10 +31,6 @@ pub async fn a_reload_keeps_what_she_typed(stage: &mut Stage) -> Result<()> {
 
 /// The browser is ended by force once the page has said that everything is kept.
 pub async fn a_killed_browser_keeps_what_it_said_it_keeps(stage: &mut Stage) -> Result<()> {
-    if stage.engine == Engine::WebKit {
-        println!("skipped: a WebKit session under its driver keeps nothing when it ends, whatever the page does");
-        return Ok(());
-    }
     // The log is the session's; what was said before the end goes with it.
     for amount in ["16", "17", "18"] {
         stage.open("#/spacing").await?;

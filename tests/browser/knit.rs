@@ -2,7 +2,7 @@
 //! shown as kept is ever lost.
 
 use crate::{
-    browser::{Browser, Engine},
+    browser::Browser,
     stage::Stage,
     states::{PHONE, TABLET},
     steps::{Step::*, play},
@@ -136,7 +136,6 @@ pub async fn a_yoke_is_followed_by_taps_alone(stage: &mut Stage) -> Result<()> {
     follow(stage, rounds, after, async |browser| browser.press(TAP).await).await
 }
 
-/// In WebKit a key of the driver is not heard after a tap of it on a link, so that Chromium alone shows this.
 /// A key that is held down counts once, one for a button that has the focus counts once, and none while she types.
 pub async fn keys_count_once_and_not_while_she_types(stage: &mut Stage) -> Result<()> {
     stage.open("#/shaping?amount=18&rows=66&stitches=84").await?;
@@ -295,7 +294,7 @@ pub async fn two_windows_add_up(stage: &mut Stage) -> Result<()> {
     until_done(&stage.browser, 3).await
 }
 
-/// How many taps are made in each of two halves, and how often the power is cut among them.
+/// How many taps are made in each of two halves, and how often the power is cut among them in Chromium.
 const TAPS: u32 = 5_000;
 const CUTS: u32 = 20;
 
@@ -327,16 +326,13 @@ pub async fn ten_thousand_taps_lose_nothing_that_was_shown_as_kept(stage: &mut S
 }
 
 async fn taps_and_cuts(stage: &mut Stage, before: u32) -> Result<()> {
-    if stage.engine == Engine::WebKit {
-        println!("skipped: a WebKit session under its driver keeps nothing when it ends, whatever the page does");
-        return Ok(());
-    }
     stage.open("#/shaping?amount=18&rows=10000&stitches=84").await?;
     play(stage, &[Press(".knit-this a"), Shown(TAP), Kept]).await?;
     tap_on(stage, before, 100).await?;
     until_kept_are(stage, before).await?;
     let (mut done, mut waits, mut seconds, mut in_flight) = (before, Vec::<f64>::new(), 0.0, 0);
-    for cut in 0..CUTS {
+    let cuts = stage.engine.cuts(CUTS);
+    for cut in 0..cuts {
         stage.lose_power().await?;
         let found = open_again(stage).await?;
         ensure!(
@@ -345,17 +341,17 @@ async fn taps_and_cuts(stage: &mut Stage, before: u32) -> Result<()> {
         );
         // From one tap at a time to some twenty before the page is drawn again.
         let begun = Instant::now();
-        tap_on(stage, TAPS / CUTS, 1 + cut * 7 % 25).await?;
+        tap_on(stage, TAPS / cuts, 1 + cut * 7 % 25).await?;
         // Most cuts come while taps are on their way; every fourth when all of them are kept.
         if cut % 4 == 3 {
-            until_kept_are(stage, found + TAPS / CUTS).await?;
+            until_kept_are(stage, found + TAPS / cuts).await?;
         } else {
             tokio::time::sleep(Duration::from_millis(u64::from(cut * 37 % 200))).await;
         }
         let kept = stage.browser.run("return [window.kept, window.waits]").await?;
         let kept: (u32, Vec<f64>) = serde_json::from_value(kept)?;
         seconds += begun.elapsed().as_secs_f64();
-        in_flight += u32::from(kept.0 < found + TAPS / CUTS);
+        in_flight += u32::from(kept.0 < found + TAPS / cuts);
         done = done.max(kept.0);
         waits.extend(kept.1);
     }
@@ -373,7 +369,7 @@ async fn taps_and_cuts(stage: &mut Stage, before: u32) -> Result<()> {
         waits.get(place).copied().unwrap_or_default()
     };
     println!(
-        "{TAPS} taps on top of {before}, {CUTS} cuts, {in_flight} of them with taps on their way: nothing is lost that was \
+        "{TAPS} taps on top of {before}, {cuts} cuts, {in_flight} of them with taps on their way: nothing is lost that was \
          shown as kept; {:.0} taps a second; kept after {:.0} ms by the middle, {:.0} ms by the 98th percentile",
         f64::from(TAPS) / seconds.max(0.001),
         at(50),

@@ -3,7 +3,7 @@
 //! smaller nor run into each other. Each tool is looked at in its filled state, as it opens and with everything unfolded.
 
 use crate::{
-    browser::Engine,
+    differences::Difference,
     stage::Stage,
     states::{self, PHONE},
 };
@@ -108,35 +108,38 @@ pub async fn every_tool_can_be_read_with_type_twice_as_large(stage: &mut Stage) 
 /// Makes the page as wide as a phone's. A window of WebKit's cannot be, so there the page is shown in a frame that is.
 async fn narrow(stage: &Stage) -> Result<()> {
     let browser = &stage.browser;
-    match stage.engine {
-        Engine::Chromium => browser.look(PHONE).await?,
-        Engine::WebKit => {
-            let frame = format!(
-                "<iframe title=phone width={} height={} style='border: 0' src='{}'></iframe>",
-                PHONE.width,
-                PHONE.height,
-                stage.at("#/gallery")
-            );
-            let head = "<!doctype html><html lang=en><link rel=icon href='data:,'><title>Phone</title>";
-            stage.server.page("/phone.html", &[head, &frame].concat());
-            let host = stage.at("");
-            browser
-                .driver
-                .goto([host.trim_end_matches('/'), "/phone.html"].concat())
-                .await?;
-            browser.driver.enter_frame(0).await?;
-            browser.until(STARTED).await?;
-        }
+    if stage.engine.has(Difference::AboutThatSize) {
+        show_in_a_frame(stage).await?;
+    } else {
+        browser.look(PHONE).await?;
     }
     let width = browser.look_up("innerWidth").await?;
     ensure!(width == json!(PHONE.width), "the page is {width} wide");
     Ok(())
 }
 
+async fn show_in_a_frame(stage: &Stage) -> Result<()> {
+    let browser = &stage.browser;
+    let frame = format!(
+        "<iframe title=phone width={} height={} style='border: 0' src='{}'></iframe>",
+        PHONE.width,
+        PHONE.height,
+        stage.at("#/gallery")
+    );
+    let head = "<!doctype html><html lang=en><link rel=icon href='data:,'><title>Phone</title>";
+    stage.server.page("/phone.html", &[head, &frame].concat());
+    let host = stage.at("");
+    let page = [host.trim_end_matches('/'), "/phone.html"].concat();
+    browser.driver.goto(page).await?;
+    browser.driver.enter_frame(0).await?;
+    browser.until(STARTED).await
+}
+
 /// What is wrong with a page.
 async fn wrong(stage: &Stage, page: &str) -> Result<Vec<String>> {
     let browser = &stage.browser;
     browser.go(page).await?;
+    stage.looked_at(page);
     browser.until("document.querySelector('main h1')").await?;
     browser.run(ONCE).await?;
     browser.settle().await?;

@@ -1,8 +1,7 @@
 //! What a knitter meets, in real browsers, on the page as it is shipped.
 //!
-//! Each scenario is written once, as an async function over a [`stage::Stage`], and played on Chromium and on
-//! WebKitGTK where both can. A test stands on a port, a profile, a driver and a display of its own and ends them by
-//! their ids. The environment names the page: `LOOPWRIGHT_DIST` (a folder), `LOOPWRIGHT_FILE` (the single file),
+//! Each scenario is written once, as an async function over a [`stage::Stage`], and played in Chromium, Firefox and
+//! WebKitGTK. A test stands on a port, a profile, a driver and a display of its own and ends them by their ids. The environment names the page: `LOOPWRIGHT_DIST` (a folder), `LOOPWRIGHT_FILE` (the single file),
 //! `LOOPWRIGHT_AXE` (axe-core's script; without it that part is left out and said so).
 
 mod broken;
@@ -11,6 +10,7 @@ mod carry;
 mod cast_on;
 mod channel;
 mod cords;
+mod differences;
 mod edition;
 mod embed;
 mod fields;
@@ -31,10 +31,12 @@ mod link;
 mod measures;
 mod needles;
 mod next;
+mod notes;
 mod one_file;
 mod panel;
 mod paper;
 mod policy;
+mod power;
 mod print;
 mod project;
 mod raglan;
@@ -64,26 +66,60 @@ mod windows;
 mod yarn;
 mod yoke;
 
-/// Each scenario as a test in the module of its browser.
+/// Each scenario of a group as a test in the module of its browser; set aside where that browser cannot play it.
 macro_rules! played {
-    ($engine:ident: $($scenes:ident :: $scenario:ident,)*) => {
+    ($engine:ident plays $($scenes:ident :: $scenario:ident,)*) => {
         $(#[test]
         fn $scenario() {
-            crate::stage::play(crate::browser::Engine::$engine, stringify!($scenario), crate::$scenes::$scenario);
+            played!(run $engine $scenes $scenario);
         })*
+    };
+    ($engine:ident $why:literal $($scenes:ident :: $scenario:ident,)*) => {
+        $(#[test]
+        #[ignore = $why]
+        fn $scenario() {
+            played!(run $engine $scenes $scenario);
+        })*
+    };
+    (run $engine:ident $scenes:ident $scenario:ident) => {
+        crate::stage::play(
+            crate::browser::Engine::$engine,
+            stringify!($scenes),
+            stringify!($scenario),
+            crate::$scenes::$scenario,
+        )
     };
 }
 
-/// Scenarios for both browsers, and those that only Chromium can show.
+/// Why a group is not played, or nothing.
+macro_rules! reason {
+    (plays) => {
+        None
+    };
+    ($why:literal) => {
+        Some($why)
+    };
+}
+
+/// All scenarios, in groups that are played in the same browsers: every one in Chromium, and in the others where it says
+/// `plays` and not why not.
 macro_rules! scenarios {
-    (both: { $($both:tt)* } chromium: { $($only:tt)* }) => {
-        mod chromium { played!(Chromium: $($both)* $($only)*); }
-        mod webkit { played!(WebKit: $($both)*); }
+    ($(firefox: $firefox:tt, webkit: $webkit:tt, { $($scenes:ident :: $scenario:ident,)* })*) => {
+        mod chromium { $(played!(Chromium plays $($scenes::$scenario,)*);)* }
+        mod firefox { $(played!(Firefox $firefox $($scenes::$scenario,)*);)* }
+        mod webkit { $(played!(WebKit $webkit $($scenes::$scenario,)*);)* }
+
+        /// The list, to be told.
+        const SCENARIOS: &[differences::Group] = &[$(differences::Group {
+            firefox: reason!($firefox),
+            webkit: reason!($webkit),
+            names: &[$(concat!(stringify!($scenes), "::", stringify!($scenario)),)*],
+        },)*];
     };
 }
 
 scenarios! {
-    both: {
+    firefox: plays, webkit: plays, {
         job::she_types_two_numbers_and_knits_the_row_she_reads,
         job::a_flat_row_leans_both_ways,
         job::she_gains_stitches,
@@ -135,7 +171,6 @@ scenarios! {
         measures::what_was_left_in_the_wrong_unit_is_a_tap_away,
         measures::a_label_fills_stitches_and_rows,
         keep::a_reload_keeps_what_she_typed,
-        keep::a_killed_browser_keeps_what_it_said_it_keeps,
         keep::without_a_network_the_page_opens_and_computes,
         keep::a_folder_of_a_host_will_do,
         keep::nothing_leaves_the_page_while_she_works,
@@ -156,6 +191,7 @@ scenarios! {
         start::a_page_in_one_file_says_what_is_so_of_a_file,
         fields::nothing_she_types_is_changed_or_answered_wrongly,
         fields::the_nearest_numbers_are_a_tap_away,
+        fields::a_choice_made_by_hand_shows_what_counts,
         next::a_count_is_carried_from_tool_to_tool,
         next::what_lay_there_can_be_put_back,
         next::a_yoke_goes_to_the_cords,
@@ -168,7 +204,6 @@ scenarios! {
         project::counts_are_known_by_name,
         project::a_count_has_a_name_of_her_own,
         project::a_fact_that_cannot_be_read_is_said,
-        project::power_cuts_lose_nothing_of_a_project_that_was_kept,
         knit::a_yoke_is_followed_by_keys_alone,
         knit::a_yoke_is_followed_by_taps_alone,
         knit::two_taps_in_a_moment_count_and_are_marked,
@@ -218,11 +253,9 @@ scenarios! {
         panel::an_address_is_checked,
         panel::copying_says_what_came_of_it,
         panel::the_preview_follows_what_she_chooses,
-        guest::without_storage_it_computes_and_says_so,
         embed::a_lesson_computes_in_three_elements,
         embed::a_lesson_computes_without_a_script_of_its_own,
         embed::a_lesson_computes_in_frames_kept_apart,
-        embed::a_lesson_computes_without_storage,
         embed::a_frame_kept_apart_says_which_header_is_missing,
         embed::a_frame_kept_apart_says_what_a_header_forbids,
         policy::the_page_loads_from_its_own_address_only,
@@ -255,23 +288,51 @@ scenarios! {
         still::every_tool_holds_still_on_a_tablet,
         still::every_tool_holds_still_on_a_phone,
     }
-    chromium: {
-        project::two_windows_hear_of_each_other,
-        storage::two_hundred_thousand_records_open,
-        windows::twenty_power_cuts_with_two_windows_lose_nothing,
-        windows::forty_power_cuts_with_two_windows_lose_nothing,
-        knit::keys_count_once_and_not_while_she_types,
-        knit::two_windows_add_up,
+    firefox: plays, webkit: "A session under its driver keeps nothing when it ends, whatever the page does.", {
+        keep::a_killed_browser_keeps_what_it_said_it_keeps,
+        project::power_cuts_lose_nothing_of_a_project_that_was_kept,
         knit::five_thousand_taps_lose_nothing_that_was_shown_as_kept,
         knit::ten_thousand_taps_lose_nothing_that_was_shown_as_kept,
+    }
+    firefox: "It takes seconds to start, so that the power is cut with one window.", webkit: "A session under its driver keeps nothing when it ends, whatever the page does.", {
+        windows::twenty_power_cuts_with_two_windows_lose_nothing,
+        windows::forty_power_cuts_with_two_windows_lose_nothing,
+    }
+    firefox: plays, webkit: "What is stored is the same for every browser, and a log as long as this takes its time.", {
+        storage::two_hundred_thousand_records_open,
+    }
+    firefox: plays, webkit: "Its driver has no switch that denies storage.", {
+        guest::without_storage_it_computes_and_says_so,
+        embed::a_lesson_computes_without_storage,
+    }
+    firefox: plays, webkit: "A window draws nothing while its driver is at another one.", {
+        project::two_windows_hear_of_each_other,
+        knit::two_windows_add_up,
+    }
+    firefox: plays, webkit: "A key of the driver is not heard after a tap of it on a link.", {
+        knit::keys_count_once_and_not_while_she_types,
+    }
+    firefox: plays, webkit: "A window cannot be given a size.", {
         still::on_a_phone_the_answer_is_in_the_window,
-        snapshot::every_state_says_what_it_said,
-        heights::every_tool_is_as_high_as_the_table_says,
-        paper::a_page_printed_at_dusk_is_dark_on_white,
-        print::every_tool_is_printed_on_one_page,
-        print::paper_holds_rounds_to_tick_and_nothing_to_press,
         home::most_tools_stand_in_the_first_window,
-        gallery::every_state_fits_a_phone_at_dusk,
+    }
+    firefox: "Its paper is packed, so that its pages cannot be counted.", webkit: "Its driver makes no paper.", {
+        print::every_tool_is_printed_on_one_page,
+    }
+    firefox: "Its driver cannot show what a printer sees.", webkit: "Its driver cannot show what a printer sees.", {
+        paper::a_page_printed_at_dusk_is_dark_on_white,
+        print::paper_holds_rounds_to_tick_and_nothing_to_press,
+    }
+    firefox: plays, webkit: plays, {
+        snapshot::every_state_says_what_it_said,
+    }
+    firefox: "The table holds what Chromium measures, and lines break a little otherwise here.", webkit: "A window cannot be given a size.", {
+        heights::every_tool_is_as_high_as_the_table_says,
+    }
+    firefox: plays, webkit: "A window cannot be given a size.", {
+        gallery::every_state_fits_a_phone,
+    }
+    firefox: "A walk takes a minute: a tablet and a phone that stands are what is walked here.", webkit: "A window cannot be given a size.", {
         gallery::every_state_fits_a_phone_on_its_side,
     }
 }

@@ -2,7 +2,8 @@
 //! there, and what could not be read or is no address is refused with a sentence.
 
 use crate::{
-    browser::{Browser, Engine, words_of},
+    browser::{Browser, words_of},
+    differences::Difference,
     embed::enter,
     job::{fill, works_out},
     stage::Stage,
@@ -69,9 +70,8 @@ async fn is_as_chosen(stage: &Stage) -> Result<()> {
         !browser.shows("input#spacing-stitches").await?,
         "what is fixed can be typed into"
     );
-    match stage.engine {
-        Engine::Chromium => browser.until("document.activeElement?.id === 'spacing-amount'").await?,
-        Engine::WebKit => println!("skipped: WebKit lets no frame of another site have the cursor"),
+    if !stage.engine.has(Difference::NoCursorInFrames) {
+        browser.until("document.activeElement?.id === 'spacing-amount'").await?;
     }
     ensure!(
         browser.look_up(COLOUR).await? == json!("rgb(0, 84, 159)"),

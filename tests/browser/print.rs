@@ -1,6 +1,6 @@
 //! Each tool on paper: one page on A4 and on letter, with its rounds open and a box to tick before each, its source at
-//! the foot, and nothing that can only be pressed. Only Chromium's driver makes a page to count; that folds open before
-//! printing and fold again after is seen in both browsers.
+//! the foot, and nothing that can only be pressed. Only Chromium's paper has pages that can be counted; that folds open before
+//! printing and fold again after is seen in all browsers.
 
 use crate::{
     stage::Stage,

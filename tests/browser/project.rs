@@ -2,7 +2,6 @@
 //! seen.
 
 use crate::{
-    browser::Engine,
     stage::Stage,
     steps::{Step, Step::*, play},
 };
@@ -287,8 +286,7 @@ pub async fn a_fact_that_cannot_be_read_is_said(stage: &mut Stage) -> Result<()>
 const NEVER_LOOKED_AT: &str =
     "window.addEventListener('visibilitychange', (event) => event.stopImmediatePropagation(), true)";
 
-/// Two windows show one truth, without either being looked at again. A window of WebKit's draws nothing while its driver is at
-/// another one, so that only Chromium can show it.
+/// Two windows show one truth, without either being looked at again.
 pub async fn two_windows_hear_of_each_other(stage: &mut Stage) -> Result<()> {
     let driver = &stage.browser.driver;
     stage.open("#/project").await?;
@@ -308,17 +306,14 @@ pub async fn two_windows_hear_of_each_other(stage: &mut Stage) -> Result<()> {
     play(stage, &[Holds(OWN_GAUGE, "20.5")]).await
 }
 
-/// How often the power is cut.
+/// How often the power is cut in Chromium.
 const CUTS: u32 = 40;
 
 /// The browser is ended by force at all kinds of moments while a project is edited: what the page called kept is there.
 pub async fn power_cuts_lose_nothing_of_a_project_that_was_kept(stage: &mut Stage) -> Result<()> {
-    if stage.engine == Engine::WebKit {
-        println!("skipped: a WebKit session under its driver keeps nothing when it ends, whatever the page does");
-        return Ok(());
-    }
     let (mut known, mut unsaid) = (String::new(), 0);
-    for cut in 0..CUTS {
+    let cuts = stage.engine.cuts(CUTS);
+    for cut in 0..cuts {
         stage.open("#/project").await?;
         let found = stage.browser.value(OWN_GAUGE).await?;
         // What was typed after the last word may have been kept as well, as far as its keys had come, and nothing else.
@@ -339,7 +334,7 @@ pub async fn power_cuts_lose_nothing_of_a_project_that_was_kept(stage: &mut Stag
         stage.lose_power().await?;
     }
     println!(
-        "{CUTS} cuts, {unsaid} of them before the page had said that all is kept: nothing that it had said is lost"
+        "{cuts} cuts, {unsaid} of them before the page had said that all is kept: nothing that it had said is lost"
     );
     Ok(())
 }

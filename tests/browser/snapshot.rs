@@ -72,6 +72,7 @@ async fn everything_said(stage: &Stage) -> Result<Said> {
     let mut choices: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
     for state in states::named(stage).await? {
         stage.browser.go(&state.page).await?;
+        stage.looked_at(&state.page);
         let read = visible(&stage.browser, "main").await?;
         ensure!(!read.lines.is_empty(), "{} says nothing", state.page);
         choices.entry(state.tool.clone()).or_default().extend(read.choices);

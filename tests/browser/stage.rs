@@ -2,22 +2,28 @@
 //!
 //! A scenario that fails is played once more in a new browser. If it passes then it is shaky: that is said at once, and
 //! noted in `target/browser-failures/shaky.txt`, which the whole run says again at its end. If it fails twice it has
-//! failed: a picture and the page are in `target/browser-failures/`, and the words on the screen in the message.
+//! failed: a picture and the page are in `target/browser-failures/`, and the words on the screen in the message. How each
+//! one ended is noted for the table of engines (`notes.rs`).
 
 use crate::{
-    browser::{Browser, Engine, one_line},
+    browser::{Browser, Engine, Storage, one_line},
+    differences::Difference,
     folder::Folder,
+    notes, power,
     server::{Server, named},
 };
 use anyhow::{Context, Result, anyhow, ensure};
 use loopwright_tests::drive::used_up;
-use serde_json::{Value, json};
+use serde_json::json;
 use std::{
+    cell::RefCell,
+    collections::BTreeSet,
     fs::{self, OpenOptions},
     io::{self, Write},
     path::{Path, PathBuf},
-    time::Duration,
+    time::{Duration, Instant},
 };
+use xtask::engines::Outcome;
 
 /// What the page says in its footer when everything typed is stored.
 pub const KEPT: &str = "Kept on this device";
@@ -39,26 +45,50 @@ pub struct Stage {
     pub dist: PathBuf,
     profile: Folder,
     faults_expected: bool,
+    states: RefCell<BTreeSet<String>>,
 }
 
-/// Plays a scenario in a browser, and once more in a new one if it fails.
-pub fn play(engine: Engine, name: &str, scenario: impl AsyncFn(&mut Stage) -> Result<()>) {
+/// Plays a scenario in a browser, and once more in a new one if it fails; and notes how it ended.
+pub fn play(engine: Engine, scenes: &str, name: &str, scenario: impl AsyncFn(&mut Stage) -> Result<()>) {
     let runtime = tokio::runtime::Builder::new_multi_thread()
         .worker_threads(1)
         .enable_all()
         .build()
         .expect("a runtime");
-    let Err(first) = runtime.block_on(play_once(engine, name, &scenario)) else {
-        return;
+    let begun = Instant::now();
+    let played = || runtime.block_on(play_once(engine, name, &scenario));
+    let note = |outcome, states| {
+        let noted = notes::add(engine, scenes, name, outcome, begun.elapsed(), states);
+        if let Err(why) = noted {
+            let _ = writeln!(io::stderr(), "the end of {engine:?} {name} could not be noted: {why:#}");
+        }
     };
-    match runtime.block_on(play_once(engine, name, &scenario)) {
-        Ok(()) => note_shaky(engine, name, &first),
-        Err(second) => panic!("{}\n\nplayed again: {}", reasons(&first), reasons(&second)),
+    let first = match played() {
+        Ok(states) => return note(Outcome::Passed, states),
+        Err(first) => first,
+    };
+    match played() {
+        Ok(states) => {
+            note_shaky(engine, name, &first);
+            note(Outcome::Shaky(one_line(&first.root_cause().to_string())), states);
+        }
+        Err(second) => {
+            note(
+                Outcome::Failed(one_line(&second.root_cause().to_string())),
+                BTreeSet::new(),
+            );
+            panic!("{}\n\nplayed again: {}", reasons(&first), reasons(&second));
+        }
     }
 }
 
-async fn play_once(engine: Engine, name: &str, scenario: &impl AsyncFn(&mut Stage) -> Result<()>) -> Result<()> {
-    let mut stage = Stage::set(engine, json!({})).await?;
+/// The states of the gallery that were looked at.
+async fn play_once(
+    engine: Engine,
+    name: &str,
+    scenario: &impl AsyncFn(&mut Stage) -> Result<()>,
+) -> Result<BTreeSet<String>> {
+    let mut stage = Stage::set(engine).await?;
     let outcome = tokio::select! {
         outcome = scenario(&mut stage) => outcome,
         () = used_up(LONGEST) => Err(anyhow!("not over after {LONGEST:?} of a quiet machine")),
@@ -68,7 +98,7 @@ async fn play_once(engine: Engine, name: &str, scenario: &impl AsyncFn(&mut Stag
         failed => failed,
     };
     let outcome = match outcome {
-        Ok(()) => Ok(()),
+        Ok(()) => Ok(stage.states.take()),
         Err(why) => Err(why.context(stage.seen(name).await)),
     };
     stage.browser.quit().await;
@@ -105,11 +135,11 @@ fn note_shaky(engine: Engine, name: &str, first: &anyhow::Error) {
 }
 
 impl Stage {
-    async fn set(engine: Engine, preferences: Value) -> Result<Self> {
+    async fn set(engine: Engine) -> Result<Self> {
         let dist = named("LOOPWRIGHT_DIST", "dist")?;
         let server = Server::start(&dist)?;
         let profile = Folder::new()?;
-        let browser = Browser::start(engine, &profile, preferences).await?;
+        let browser = Browser::start(engine, &profile, Storage::Allowed).await?;
         Ok(Self {
             engine,
             browser,
@@ -118,6 +148,7 @@ impl Stage {
             dist,
             profile,
             faults_expected: false,
+            states: RefCell::default(),
         })
     }
 
@@ -151,18 +182,26 @@ impl Stage {
 
     /// Ends the browser without a word of warning and starts it again on the same profile.
     pub async fn lose_power(&mut self) -> Result<()> {
-        self.browser.kill(&self.profile)?;
-        self.browser = Browser::start(self.engine, &self.profile, json!({})).await?;
+        power::cut(self.engine, &self.profile).await?;
+        self.browser.forget();
+        self.browser = Browser::start(self.engine, &self.profile, Storage::Allowed).await?;
         Ok(())
     }
 
-    /// Starts the browser again with these preferences, on a profile of its own.
-    pub async fn prefer(&mut self, preferences: Value) -> Result<()> {
+    /// Starts the browser again so that no page may keep anything, on a profile of its own.
+    pub async fn deny_storage(&mut self) -> Result<()> {
         let profile = Folder::new()?;
-        let browser = Browser::start(self.engine, &profile, preferences).await?;
+        let browser = Browser::start(self.engine, &profile, Storage::Denied).await?;
         std::mem::replace(&mut self.browser, browser).quit().await;
         self.profile = profile;
         Ok(())
+    }
+
+    /// Notes that this page was looked at, if it is a state of the gallery.
+    pub fn looked_at(&self, page: &str) {
+        if let Some(state) = page.strip_prefix("#/gallery/") {
+            self.states.borrow_mut().insert(state.to_owned());
+        }
     }
 
     /// From here on the browser may complain: the scenario spoils something on purpose.
@@ -177,7 +216,7 @@ impl Stage {
         }
         let faults = self.browser.run("return window.faults ?? []").await?;
         ensure!(faults == json!([]), "the page complains: {faults}");
-        if self.engine != Engine::Chromium {
+        if self.engine.has(Difference::NoLog) {
             return Ok(());
         }
         let log = self.browser.driver.browser_log().await?;
@@ -216,8 +255,13 @@ impl Stage {
 }
 
 fn failures() -> Result<PathBuf> {
-    let target = Path::new(env!("CARGO_TARGET_TMPDIR")).parent();
-    let folder = target.context("no target folder")?.join("browser-failures");
+    let folder = target()?.join("browser-failures");
     fs::create_dir_all(&folder)?;
     Ok(folder)
+}
+
+/// Cargo's target folder.
+pub fn target() -> Result<&'static Path> {
+    let target = Path::new(env!("CARGO_TARGET_TMPDIR")).parent();
+    target.context("no target folder")
 }

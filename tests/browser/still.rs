@@ -74,6 +74,7 @@ async fn every_tool_holds_still(stage: &Stage, view: View) -> Result<()> {
     for state in states::named(stage).await? {
         if state.name == "filled" {
             let told = || format!("{} at {}", state.tool, view.width);
+            stage.looked_at(&state.page);
             found.extend(holds_still(stage, &state.tool).await.with_context(told)?);
         }
     }
@@ -238,6 +239,7 @@ pub async fn on_a_phone_the_answer_is_in_the_window(stage: &mut Stage) -> Result
     for state in states::named(stage).await? {
         if state.name == "filled" {
             browser.go(&state.page).await?;
+            stage.looked_at(&state.page);
             browser.until("document.querySelector('.answer')").await?;
             let told = || format!("{}: neither the answer nor its line is in the window", state.tool);
             browser.until(IN_SIGHT).await.with_context(told)?;

@@ -5,4 +5,6 @@ pub mod chromium;
 #[cfg(feature = "driven")]
 pub mod drive;
 #[cfg(feature = "driven")]
+pub mod firefox;
+#[cfg(feature = "driven")]
 pub mod webkit;

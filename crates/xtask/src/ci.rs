@@ -8,14 +8,12 @@
 //! would be compiled once more.
 
 use crate::{
-    build, compile, elsewhere, files, house, npm, npm_package, packages,
+    browsers, build, compile, elsewhere, files, house, npm, npm_package, packages,
     run::{minutes, run, say},
     tidy, tools,
 };
 use anyhow::{Context, Result, ensure};
 use std::{
-    fs,
-    path::PathBuf,
     process::Command,
     time::{Duration, Instant},
 };
@@ -32,9 +30,6 @@ pub enum Extent {
 /// The feature with which the tests' crate has all that its browser tests depend on.
 const DRIVEN: &str = "loopwright-tests/driven";
 
-/// The file in the target folder that the browser tests write shaky scenarios to, a line each.
-const SHAKY: &str = "browser-failures/shaky.txt";
-
 /// Makes a warning an error.
 const LINT: [&str; 3] = ["--", "-D", "warnings"];
 
@@ -50,7 +45,7 @@ pub fn test(extent: Extent) -> Result<()> {
         Extent::Whole => {
             steps.take("the package for JavaScript", package)?;
             steps.take("the same bytes from another folder", elsewhere::same_bytes)?;
-            browsers(&mut steps)?;
+            browsers::play(&mut steps)?;
             steps.take("the package in a bundled page", bundle)?;
             steps.take("the site on real servers", hosting)?;
             live_reload(&mut steps)
@@ -77,7 +72,8 @@ pub fn bench() -> Result<()> {
     run(&mut command, minutes(60))
 }
 
-/// Writes down anew what the browser tests compare: the text of every named state, and what stands below old links.
+/// Writes down anew what the browser tests compare: the text of every named state, what stands below old links, and where
+/// the engines differ.
 pub fn snapshot() -> Result<()> {
     build::build_folder()?;
     packages::install()?;
@@ -87,6 +83,7 @@ pub fn snapshot() -> Result<()> {
         "chromium::every_state_says",
         "chromium::a_log_from",
         "chromium::links_from",
+        "differences::the_readme",
     ]);
     run(&mut command, minutes(10))
 }
@@ -170,37 +167,6 @@ fn package() -> Result<()> {
     run(&mut command, minutes(10))
 }
 
-/// The page in real browsers.
-fn browsers(steps: &mut Steps) -> Result<()> {
-    steps.take("browsers", packages::install)?;
-    let mut axe = None;
-    steps.take("axe-core", || {
-        axe = axe_script()?;
-        Ok(())
-    })?;
-    let shaky = house::target_folder()?.join(SHAKY);
-    steps.take("the page in browsers", || {
-        if shaky.exists() {
-            fs::remove_file(&shaky)?;
-        }
-        let single = house::root().join(build::SINGLE_FOLDER).join(build::SINGLE);
-        let mut command = browser_test("browser");
-        command
-            .arg("--test-threads=2")
-            .env("LOOPWRIGHT_DIST", house::root().join("dist"))
-            .env("LOOPWRIGHT_FILE", single);
-        match &axe {
-            Some(axe) => command.env("LOOPWRIGHT_AXE", axe),
-            None => command.env_remove("LOOPWRIGHT_AXE"),
-        };
-        run(&mut command, minutes(40))
-    })?;
-    if let Ok(scenarios) = fs::read_to_string(&shaky) {
-        steps.shaky = scenarios.lines().map(str::to_owned).collect();
-    }
-    Ok(())
-}
-
 /// The page that the package's tests bundled, in a browser; there is none where the bundler could not be had.
 fn bundle() -> Result<()> {
     let folder = house::target_folder()?.join("tmp/bundled/dist");
@@ -238,21 +204,8 @@ fn live_reload(steps: &mut Steps) -> Result<()> {
     })
 }
 
-/// The script that looks for barriers. Without it that part of the browser tests is left out, which a machine may not.
-fn axe_script() -> Result<Option<PathBuf>> {
-    let script = npm::fetch("axe-core", house::AXE)?.map(|folder| folder.join("axe.min.js"));
-    ensure!(
-        script.is_some() || !house::is_ci(),
-        "axe-core is needed: install node with npm"
-    );
-    if script.is_none() {
-        say("Barriers for readers are not looked for: axe-core is missing");
-    }
-    Ok(script)
-}
-
 /// A target of the tests' crate that needs a browser; each is behind a feature of its own name.
-fn browser_test(name: &str) -> Command {
+pub fn browser_test(name: &str) -> Command {
     let feature = ["loopwright-tests/", name].concat();
     let mut command = workspace("test");
     command.args(["--features", &feature, "--test", name, "--"]);
@@ -272,14 +225,15 @@ fn cargo(arguments: &[&str]) -> Command {
 
 /// Counts the steps, takes their time, and says both at the end.
 #[derive(Default)]
-struct Steps {
+pub struct Steps {
     done: Vec<(&'static str, Duration)>,
     /// Scenarios that failed at first and passed when they were played again.
-    shaky: Vec<String>,
+    pub shaky: Vec<String>,
 }
 
 impl Steps {
-    fn take(&mut self, name: &'static str, step: impl FnOnce() -> Result<()>) -> Result<()> {
+    /// Takes one step, and its time.
+    pub fn take(&mut self, name: &'static str, step: impl FnOnce() -> Result<()>) -> Result<()> {
         say(&format!("Step {}: {name}", self.done.len() + 1));
         let start = Instant::now();
         step().with_context(|| format!("the step \"{name}\" failed"))?;

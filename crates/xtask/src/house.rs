@@ -24,6 +24,8 @@ pub const AXE: &str = "4.14.1";
 pub const TRUNK: &str = "0.21.14";
 /// The version of the binding generator's program, which trunk calls; the same as the library's.
 pub const WASM_BINDGEN: &str = "0.2.130";
+/// The version of the program that drives Firefox.
+pub const GECKODRIVER: &str = "0.37.1";
 
 /// The target the app is compiled for.
 pub const WASM_TARGET: &str = "wasm32-unknown-unknown";

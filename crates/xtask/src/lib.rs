@@ -9,12 +9,14 @@
 //! What is *not* here: the trade's arithmetic, and anything the browser runs. `web/boot.js` and `web/sw.js` are
 //! written by hand; the only thing put into them is the list of files.
 
+pub mod browsers;
 pub mod build;
 pub mod ci;
 pub mod compile;
 pub mod csp;
 pub mod deny;
 pub mod elsewhere;
+pub mod engines;
 pub mod files;
 pub mod finish;
 pub mod fuzz;

@@ -8,9 +8,10 @@ use anyhow::{Result, bail};
 use std::{fs, path::Path, process::Command};
 
 /// A program the browser tests need, and the Debian package that brings it.
-const PROGRAMS: [(&str, &str); 4] = [
+const PROGRAMS: [(&str, &str); 5] = [
     ("chromium", "chromium"),
     ("chromedriver", "chromium-driver"),
+    ("firefox-esr", "firefox-esr"),
     ("WebKitWebDriver", "webkit2gtk-driver"),
     ("Xvfb", "xvfb"),
 ];

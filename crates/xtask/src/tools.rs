@@ -40,6 +40,14 @@ pub const WASM_BINDGEN: Tool = Tool {
     locked: false,
 };
 
+/// What drives Firefox. Debian has no package of it.
+pub const GECKODRIVER: Tool = Tool {
+    package: "geckodriver",
+    program: "geckodriver",
+    version: house::GECKODRIVER,
+    locked: true,
+};
+
 /// In the place of a foreign program's own release profile: it runs for seconds, and to make it quick takes minutes.
 const QUICKLY_BUILT: [(&str, &str); 4] = [
     ("CARGO_PROFILE_RELEASE_OPT_LEVEL", "1"),
@@ -48,12 +56,22 @@ const QUICKLY_BUILT: [(&str, &str); 4] = [
     ("CARGO_PROFILE_RELEASE_DEBUG", "false"),
 ];
 
+/// Where the program is: the one that is found anyway if it has the right version, otherwise the one that was installed.
+/// `None` if it has yet to be installed.
+pub fn place(tool: &Tool) -> Option<PathBuf> {
+    if has_version(Path::new(tool.program), tool.version) {
+        return Some(PathBuf::from(tool.program));
+    }
+    let installed = folder(tool).ok()?.join("bin").join(tool.program);
+    has_version(&installed, tool.version).then_some(installed)
+}
+
 /// The program's folder, or `None` if the one that is found anyway has the right version; installed if need be.
 pub fn install(tool: &Tool) -> Result<Option<PathBuf>> {
     if has_version(Path::new(tool.program), tool.version) {
         return Ok(None);
     }
-    let place = house::cache()?.join(format!("{}-{}", tool.package, tool.version));
+    let place = folder(tool)?;
     let folder = place.join("bin");
     if !has_version(&folder.join(tool.program), tool.version) {
         say(&format!(
@@ -73,6 +91,11 @@ pub fn install(tool: &Tool) -> Result<Option<PathBuf>> {
         run(&mut command, minutes(20))?;
     }
     Ok(Some(folder))
+}
+
+/// The folder in the cache that a tool is installed into.
+fn folder(tool: &Tool) -> Result<PathBuf> {
+    Ok(house::cache()?.join(format!("{}-{}", tool.package, tool.version)))
 }
 
 /// The search path with these folders before it.

@@ -1,7 +1,7 @@
 //! Something to choose, as it is drawn wherever it stands: beside a field, beside the answer, or for the whole page.
 
 use super::fixed::fixed;
-use super::plain::{element, list};
+use super::plain::{element, list, option};
 use super::{Label, View};
 use crate::desk::Desk;
 use crate::form::{SETTINGS, Scale};
@@ -22,11 +22,8 @@ pub fn selected<Key: AsRef<str>>(
 ) -> Html {
     let seen = options.iter().find(|(key, _)| key.as_ref() == chosen);
     let seen = seen.map_or_else(String::new, |(_, words)| words.clone());
-    let option = |(key, words): (Key, String)| {
-        let (key, is_chosen) = (key.as_ref().to_owned(), key.as_ref() == chosen);
-        html! { <option key={key.clone()} value={key} selected={is_chosen}>{ words }</option> }
-    };
-    let options: Html = options.into_iter().map(option).collect();
+    let drawn = |(key, words): (Key, String)| option(key.as_ref(), words, key.as_ref() == chosen);
+    let options: Html = options.into_iter().map(drawn).collect();
     html! {
         <span class="choice"><span aria-hidden="true">{ seen }</span><select {id} {onchange}>{ options }</select></span>
     }

@@ -48,6 +48,17 @@ pub fn link(href: String, content: Vec<Html>) -> Html {
     element_with("a", &[("href", &href)], content)
 }
 
+/// One of the things to choose. That it is chosen is a property of it and not an attribute: once something was chosen by
+/// hand, browsers pass over the attribute, and would go on showing what no longer counts.
+pub fn option(key: &str, words: String, is_chosen: bool) -> Html {
+    let mut option = VTag::new("option");
+    option.key = Some(key.into());
+    option.add_attribute("value", key.to_owned());
+    option.add_property("selected", is_chosen);
+    option.add_child(text(words.into()));
+    option.into()
+}
+
 /// A button.
 pub fn button(label: String, onclick: Callback<MouseEvent>) -> Html {
     html! { <button type="button" {onclick}>{ label }</button> }

@@ -4,7 +4,7 @@ use super::Page;
 use crate::form::{HAND, SETTINGS, Settings};
 use crate::knit::awake::Awake;
 use crate::knit::{Comfort, Counter, MOST_COUNTERS, Tapped, can_buzz};
-use crate::part::plain::{button, element, folded, items, text_element};
+use crate::part::plain::{button, element, folded, items, option, text_element};
 use crate::project::PACE;
 use crate::store::Typed;
 use crate::words::{Worded, intl, knit as words};
@@ -178,9 +178,8 @@ fn leading_hand(page: &Page) -> Html {
         let key = event.target_unchecked_into::<HtmlSelectElement>().value();
         desk.write(SETTINGS, HAND, Some(Typed::plain(key)));
     });
-    let options = Hand::ALL.iter().map(|hand| {
-        html! { <option value={hand.key()} selected={*hand == chosen}>{ words::hand(*hand) }</option> }
-    });
+    let drawn = |hand: &Hand| option(hand.key(), words::hand(*hand).to_owned(), *hand == chosen);
+    let options = Hand::ALL.iter().map(drawn);
     html! {
         <label class="line">
             { words::HAND }

@@ -6,7 +6,7 @@ use super::facts::{named, own_named};
 use super::projects::named as named_project;
 use super::steps::answer_of;
 use crate::part::Label;
-use crate::part::plain::{element, folded, list, text_element};
+use crate::part::plain::{element, folded, list, option, text_element};
 use crate::project::{self, Listed, Standing};
 use crate::store::{PROJECTS, ProjectId, Typed};
 use crate::tool::Tools;
@@ -61,11 +61,8 @@ fn choosing(page: &Page, others: &[&Listed], chosen: Option<ProjectId>) -> Html 
         desk.write(PROJECTS, BESIDE, Some(Typed::plain(key)));
     });
     let chosen = chosen.map_or_else(String::new, |id| id.to_string());
-    let option = |(key, name): (String, String)| {
-        let selected = key == chosen;
-        html! { <option value={key} {selected}>{ name }</option> }
-    };
-    let select = html! { <select id="beside" {onchange}>{ for options.into_iter().map(option) }</select> };
+    let drawn = |(key, name): (String, String)| option(&key, name, key == chosen);
+    let select = html! { <select id="beside" {onchange}>{ for options.into_iter().map(drawn) }</select> };
     element(
         "div",
         "quantity",

@@ -1,7 +1,7 @@
 //! All her projects: which is open, and what can be done with each; and the choice of one at the top of every page.
 
 use crate::desk::Desk;
-use crate::part::plain::{button, element, text_element};
+use crate::part::plain::{button, element, option, text_element};
 use crate::project::{self, Listed, Standing};
 use crate::store::{Entry, ProjectId, Sheets};
 use crate::words::project as words;
@@ -29,12 +29,9 @@ pub fn choosing(desk: &Desk) -> Html {
         });
     });
     let open = open.to_string();
-    let option = |(key, name): (String, String)| {
-        let selected = key == open;
-        html! { <option value={key.clone()} {selected}>{ name }</option> }
-    };
+    let drawn = |(key, name): (String, String)| option(&key, name, key == open);
     html! {
-        <select id="open-project" aria-label={words::CHOOSE} {onchange}>{ for options.into_iter().map(option) }</select>
+        <select id="open-project" aria-label={words::CHOOSE} {onchange}>{ for options.into_iter().map(drawn) }</select>
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::{Page, names};
 use crate::desk::Desk;
-use crate::part::plain::{element, list, text_element};
+use crate::part::plain::{element, list, option, text_element};
 use crate::part::{Label, Place, typed_text};
 use crate::project::steps::About;
 use crate::project::together::Knitted;
@@ -131,11 +131,8 @@ fn choosing(desk: &Desk, place: &Place, options: Vec<(String, String)>, chosen: 
             desk.write(&place.sheet, &place.field, typed);
         })
     };
-    let option = |(key, name): (String, String)| {
-        let selected = key == chosen;
-        html! { <option value={key} {selected}>{ name }</option> }
-    };
+    let drawn = |(key, name): (String, String)| option(&key, name, key == chosen);
     list(vec![html! {
-        <select id={place.id()} {onchange}>{ for options.into_iter().map(option) }</select>
+        <select id={place.id()} {onchange}>{ for options.into_iter().map(drawn) }</select>
     }])
 }
