@@ -106,7 +106,7 @@ pub async fn text_becomes_a_script_nowhere(stage: &mut Stage) -> Result<()> {
 
 async fn refuses_text(stage: &Stage) -> Result<()> {
     let outcomes = stage.browser.run(TRUST).await?;
-    let refused = vec!["TypeError"; 8].join(" ");
+    let refused = ["TypeError"; 8].join(" ");
     ensure!(outcomes == json!(refused), "texts came to: {outcomes}");
     Ok(())
 }

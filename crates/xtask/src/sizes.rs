@@ -15,7 +15,7 @@ const HOUSE: usize = 162_000;
 const TOOL: usize = 11_700;
 
 /// Pages that are no tool, each with what it weighed when it came. None may add more than [`PAGE`].
-const PAGES: [(&str, usize); 19] = [
+const PAGES: [(&str, usize); 22] = [
     ("home, with its search", 8_300),
     ("a tool inside another page", 14_500),
     ("what it tells that page, as data", 6_000),
@@ -52,6 +52,15 @@ const PAGES: [(&str, usize); 19] = [
     (
         "the place in the knitting, its counters, her pace, and the screen kept awake",
         8_500,
+    ),
+    (
+        "what a link, a copy or a file says in vain, each said where it stands",
+        13_000,
+    ),
+    ("the page about links, made from the tables of the fields", 8_000),
+    (
+        "windows that show one truth, a storage that is looked at again, and what lay there before",
+        16_000,
     ),
 ];
 
