@@ -121,6 +121,8 @@ pub async fn an_address_without_a_page_says_so(stage: &mut Stage) -> Result<()> 
         browser.until("document.querySelector('#spacing-stitches')").await?;
         ensure!(!browser.shows(".answer").await?, "an answer to {rubbish}");
     }
+    // A choice that is none stays until another is made.
+    stage.open("#/spacing?ask=lose").await?;
     browser.type_into(STITCHES, "132").await?;
     browser.type_into(AMOUNT, "16").await?;
     works_out(browser, 132, 116).await

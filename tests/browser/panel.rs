@@ -42,7 +42,7 @@ async fn put_in_a_page(stage: &Stage, lines: &str) -> Result<()> {
 /// What she chooses for a lesson: the count is fixed, the cursor waits beside it, and it looks as her page does.
 async fn choose_for_a_lesson(stage: &Stage) -> Result<()> {
     let browser = &stage.browser;
-    open_panel(stage, "#/spacing?stitches=132&amount=16&change=k2tog").await?;
+    open_panel(stage, "#/spacing?stitches=132&amount=16&decrease=k2tog").await?;
     browser.type_into("#frame-address", &stage.server.other_site()).await?;
     browser.choose("#frame-use-stitches", "locked").await?;
     browser.choose("#frame-cursor", "amount").await?;
@@ -101,7 +101,7 @@ async fn takes_along(browser: &Browser) -> Result<()> {
     browser.type_into("#spacing-amount", "12").await?;
     works_out(browser, 132, 120).await?;
     let away = browser.look_up(AWAY).await?;
-    let wanted = json!(["_blank", "noopener", "#/spacing?amount=12&change=k2tog&stitches=132"]);
+    let wanted = json!(["_blank", "noopener", "#/spacing?amount=12&decrease=k2tog&stitches=132"]);
     ensure!(away == wanted, "the way to the tool is {away}");
     // Pressed by the page itself: WebKit's driver does not reach what lies far down in a frame.
     browser.run("document.querySelector('.doings button').click()").await?;

@@ -8,13 +8,15 @@ use anyhow::{Result, bail};
 use std::{fs, path::Path, process::Command};
 
 /// A program the browser tests need, and the Debian package that brings it.
-const PROGRAMS: [(&str, &str); 5] = [
+const PROGRAMS: [(&str, &str); 4] = [
     ("chromium", "chromium"),
     ("chromedriver", "chromium-driver"),
-    ("firefox-esr", "firefox-esr"),
     ("WebKitWebDriver", "webkit2gtk-driver"),
     ("Xvfb", "xvfb"),
 ];
+
+/// The browser that is played in by a chore of its own.
+const FIREFOX: [(&str, &str); 1] = [("firefox-esr", "firefox-esr")];
 
 /// The servers that the examples in `web/hosting` are for, and a module of one of them.
 const SERVERS: [(&str, &str); 2] = [("nginx", "nginx"), ("apache2", "apache2-bin")];
@@ -33,6 +35,11 @@ pub fn install() -> Result<()> {
         missing.push(FONTS);
     }
     fetch(&missing)
+}
+
+/// Installs Firefox, or says in one sentence what to install.
+pub fn install_firefox() -> Result<()> {
+    fetch(&missing(&FIREFOX))
 }
 
 /// Installs what is missing of the servers, or says in one sentence what to install.
