@@ -41,7 +41,7 @@ pub async fn she_shapes_a_yoke_in_four_rounds(stage: &mut Stage) -> Result<()> {
             "Cast on 8 at each underarm: 197 round the body, 68 round each sleeve. The odd stitch is at the back.",
         ),
         // The count that is kept is taken beside the first field.
-        Button(".question", "Keep 97 for the project"),
+        Button(".question", "Keep 97 as the neck"),
         // No round takes more than one in each gap.
         Type("#yoke-shaping_rounds", "1"),
         Button(".question .problem", "Use 3"),

@@ -1,7 +1,6 @@
 //! What is left out is counted in one sentence, and however much it is, it is looked at once.
 
 use super::*;
-use crate::tool::find;
 
 fn left_out(names: &[(&str, Why)]) -> LeftOut {
     let mut left_out = LeftOut::default();
@@ -44,33 +43,4 @@ fn of_many_names_the_first_are_told_and_none_at_its_length() {
         "{said}"
     );
     assert!(said.len() < 300, "{}", said.len());
-}
-
-#[test]
-fn a_field_that_the_table_has_is_taken_and_no_other() {
-    let table = find("yarn").unwrap().fields;
-    for key in ["s1_stitches", "s200_rows", "ball_mass", "from"] {
-        assert!(has(table, key), "{key}");
-    }
-    for key in [
-        "s0_rows",
-        "s201_rows",
-        "s4294967295_rows",
-        "s1_nosuch",
-        "",
-        "__proto__",
-        "ball_mass.unit",
-    ] {
-        assert!(!has(table, key), "{key}");
-    }
-    // A place below which a sentence stands is no field.
-    let places = table
-        .iter()
-        .filter(|row| matches!(row.kind, Kind::Whole) && row.group.is_none());
-    for place in places {
-        let has_field = table
-            .iter()
-            .any(|row| row.key == place.key && !matches!(row.kind, Kind::Whole));
-        assert_eq!(has(table, place.key), has_field, "{}", place.key);
-    }
 }

@@ -1,8 +1,8 @@
 //! Links as strangers write them.
 
 use super::*;
-use crate::form::taken::MOST_BYTES;
-use crate::form::{Fields, Settings};
+use crate::form::taken::{MOST_BYTES, has};
+use crate::form::{Fields, Kind, Settings};
 use crate::route::{self, Route};
 use crate::store::Typed;
 use crate::tool::{TOOLS, find};
@@ -152,5 +152,34 @@ fn no_link_is_answered_with_another_unit_or_another_choice() {
     assert!(spacing("decrease=ssk").is_ok());
     for strange in ["decrease=nosuch", "knitting=Flat"] {
         assert_eq!(spacing(strange).unwrap_err().len(), 1, "{strange}");
+    }
+}
+
+#[test]
+fn a_field_that_the_table_has_is_taken_and_no_other() {
+    let table = find("yarn").unwrap().fields;
+    for key in ["s1_stitches", "s200_rows", "ball_mass", "from"] {
+        assert!(has(table, key), "{key}");
+    }
+    for key in [
+        "s0_rows",
+        "s201_rows",
+        "s4294967295_rows",
+        "s1_nosuch",
+        "",
+        "__proto__",
+        "ball_mass.unit",
+    ] {
+        assert!(!has(table, key), "{key}");
+    }
+    // A place below which a sentence stands is no field.
+    let places = table
+        .iter()
+        .filter(|row| matches!(row.kind, Kind::Whole) && row.group.is_none());
+    for place in places {
+        let has_field = table
+            .iter()
+            .any(|row| row.key == place.key && !matches!(row.kind, Kind::Whole));
+        assert_eq!(has(table, place.key), has_field, "{}", place.key);
     }
 }
