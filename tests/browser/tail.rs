@@ -18,7 +18,7 @@ pub async fn she_takes_her_count_along_to_the_tail(stage: &mut Stage) -> Result<
         Unfold,
         Choose("#cast_on-extra", "extra"),
         // The obvious count is that of the round, one stitch short of what the tail is for.
-        Button(".answers", "Keep 211 for the project"),
+        Button(".answers", "Keep 211 as the cast-on"),
         Go("#/tail"),
         Holds(STITCHES, "211"),
         Is(".question .known", "\u{21b3} from the project"),
