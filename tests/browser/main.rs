@@ -298,9 +298,6 @@ scenarios! {
         windows::twenty_power_cuts_with_two_windows_lose_nothing,
         windows::forty_power_cuts_with_two_windows_lose_nothing,
     }
-    firefox: plays, webkit: "What is stored is the same for every browser, and a log as long as this takes its time.", {
-        storage::two_hundred_thousand_records_open,
-    }
     firefox: plays, webkit: "Its driver has no switch that denies storage.", {
         guest::without_storage_it_computes_and_says_so,
         embed::a_lesson_computes_without_storage,

@@ -21,7 +21,7 @@ pub async fn she_takes_her_count_along_to_the_tail(stage: &mut Stage) -> Result<
         Button(".answers", "Keep 211 as the cast-on"),
         Go("#/tail"),
         Holds(STITCHES, "211"),
-        Is(".question .known", "\u{21b3} from the project"),
+        Is(".question .known", "\u{21b3} from the project: cast-on"),
         Says(".answers", "choose the class"),
         Choose("#tail-yarn", "medium"),
         // An inch a stitch, 10 %, and 20 cm to weave in.

@@ -43,7 +43,7 @@ pub async fn two_shapings_at_once_are_added_up(stage: &mut Stage) -> Result<()> 
         // A step that is gone never brings the other one down.
         Press(".steps li:first-child .doings button:last-child"),
         Says(".steps .advice", "which was taken out"),
-        Button(".steps", "Undo: took out"),
+        Button(".steps", "Undo: took out “Shaping”"),
         Says(".together", "26 stitches on the needle at the end."),
     ];
     play(stage, &steps).await
