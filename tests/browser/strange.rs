@@ -66,6 +66,11 @@ pub async fn a_choice_that_is_none_is_said_and_kept(stage: &mut Stage) -> Result
         Go("#/spacing?stitches=132&amount=16&decrease=nosuch"),
         Says(".set", "“nosuch” cannot be chosen here."),
         Hides(".answers:not(.stale) .answer", "an answer to a decrease that is none"),
+        Go("#/spacing?stitches=132&amount=16&order=xyz"),
+        Says(
+            ".answers",
+            "“xyz” is no order that is known here; the suggested one is shown.",
+        ),
         Go("#/flare?neck=96&depth=30&gauge=21&row_gauge=28&rhythm=nosuch"),
         // What stands beside an answer is mended in the question where it takes the answer away.
         Holds("#flare-rhythm", "nosuch"),

@@ -275,8 +275,17 @@ fn chosen_way<'a>(fields: &Fields, answer: &'a Answer) -> &'a Way {
     chosen.unwrap_or(&answer.ways[answer.suggested])
 }
 
-/// The orders it can be written in, where there are several.
+/// The orders it can be written in, where there are several. An order that is none, as a link may bring it, is said.
 fn orders(view: &View, answer: &Answer) -> Html {
+    let written = view.fields.text(Name::Order.into());
+    if !written.is_empty() && Order::from_key(&written).is_none() {
+        let said = text_element("p", "advice", words::no_order(&written));
+        return list(vec![said, choice_of_order(view, answer)]);
+    }
+    choice_of_order(view, answer)
+}
+
+fn choice_of_order(view: &View, answer: &Answer) -> Html {
     if answer.ways.len() < 2 {
         return Html::default();
     }

@@ -1,6 +1,7 @@
 //! The words of even spacing.
 
 use super::intl::{either, fill_pattern, fill_pattern_with, number, stitches, times};
+use super::page::quoted;
 use super::stitch::abbreviation;
 use super::{Title, Worded};
 use loopwright::problem::{Kind, Problem};
@@ -128,6 +129,14 @@ pub fn order(order: Order, drift: Fraction) -> String {
     }
     // Nobody sees a tenth of a stitch.
     fill_pattern_with("@ (up to # {stitch|stitches} off)", &[drift.rounded()], &[name])
+}
+
+/// A link asks for an order that there is not.
+pub fn no_order(written: &str) -> String {
+    format!(
+        "{} is no order that is known here; the suggested one is shown.",
+        quoted(written)
+    )
 }
 
 /// Above the row: how often it is worked.
