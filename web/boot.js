@@ -45,7 +45,9 @@ const isTrap = (reason) => typeof WebAssembly === "object" && reason instanceof 
 // All engines call the functions of a WebAssembly so where an error says whence it came.
 const wentThroughTheApp = (reason) => /wasm-function/.test(reason?.stack);
 const hasStopped = (reason) => isTrap(reason) || wentThroughTheApp(reason);
-window.addEventListener("error", (event) => hasStopped(event.error) && recover());
+// Of a page that was opened from a file some browsers tell this and no more. There all scripts are the page's own.
+const isUntold = (event) => wholePage && !event.error && event.message === "Script error.";
+window.addEventListener("error", (event) => (isUntold(event) || hasStopped(event.error)) && recover());
 window.addEventListener("unhandledrejection", (event) => hasStopped(event.reason) && recover());
 
 import("./loopwright-app.js")

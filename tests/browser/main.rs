@@ -186,6 +186,8 @@ scenarios! {
         start::a_page_whose_scripts_are_forbidden_says_what_to_do,
         start::without_a_network_a_deeper_address_opens_the_page,
         start::an_error_in_the_glue_shows_what_is_stored,
+        strange::no_quoted_text_is_wider_than_a_phone,
+        start::a_page_in_one_file_says_what_is_so_of_a_file,
         fields::nothing_she_types_is_changed_or_answered_wrongly,
         fields::the_nearest_numbers_are_a_tap_away,
         fields::a_choice_made_by_hand_shows_what_counts,
@@ -287,8 +289,6 @@ scenarios! {
     firefox: plays, webkit: "It has not been seen to pass here yet.", {
         start::a_page_that_stops_says_what_it_found,
         start::a_page_that_waits_for_ever_says_what_to_do,
-        start::a_page_in_one_file_says_what_is_so_of_a_file,
-        strange::no_quoted_text_is_wider_than_a_phone,
     }
     firefox: plays, webkit: "A session under its driver keeps nothing when it ends, whatever the page does.", {
         keep::a_killed_browser_keeps_what_it_said_it_keeps,
