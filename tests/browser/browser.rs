@@ -195,10 +195,14 @@ impl Browser {
         Ok(value.json().clone())
     }
 
-    /// The one element there.
+    /// The one element there; a page that is still being drawn is waited for.
     pub async fn find(&self, css: &str) -> Result<WebElement> {
-        let found = self.driver.find(By::Css(css)).await;
-        found.with_context(|| format!("there is no {css}"))
+        if let Ok(found) = self.driver.find(By::Css(css)).await {
+            return Ok(found);
+        }
+        let waited = self.until(&format!("document.querySelector({css:?})")).await;
+        waited.with_context(|| format!("there is no {css}"))?;
+        Ok(self.driver.find(By::Css(css)).await?)
     }
 
     /// Whether there is such an element, shown. An answer that is dimmed is for other numbers than those that stand there,
@@ -270,6 +274,7 @@ impl Browser {
     /// Presses the button with these words on it, inside an element.
     pub async fn press_button(&self, within: &str, words: &str) -> Result<()> {
         let buttons = format!("{within} button");
+        self.find(&buttons).await?;
         for button in self.driver.find_all(By::Css(buttons)).await? {
             if one_line(&button.text().await?) == words {
                 return self.tap(&button).await;

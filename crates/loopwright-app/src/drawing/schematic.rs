@@ -18,8 +18,8 @@ pub struct Drawn {
     pub above: String,
     /// What stands below its end.
     pub below: String,
-    /// What stands at its side.
-    pub beside: String,
+    /// What stands at its side: its rows, and below them its length.
+    pub beside: [String; 2],
 }
 
 /// The width of a picture and of what is widest in it, and where the labels of rows begin.
@@ -50,7 +50,10 @@ pub fn schematic(shapes: &[Drawn], widest: f64, words: &str) -> Html {
             (MIDDLE - last, foot),
         ]);
         outline.close();
-        labels.push(label((BESIDE, (top + foot) / 2.0 + 6.0), shape.beside.clone()));
+        let middle = (top + foot) / 2.0;
+        let [rows, length] = shape.beside.clone();
+        labels.push(label((BESIDE, middle - 4.0), rows));
+        labels.push(label((BESIDE, middle + 15.0), length));
         labels.push(label((MIDDLE, foot + 20.0), shape.below.clone()));
         top = foot + LINE + 4.0;
     }

@@ -185,9 +185,8 @@ fn shown(view: &View, sentences: &Sentences, answer: &Answer, best: &Ranked) -> 
     if matches!(answer.why, Why::Tie(_) | Why::CloseCall(_)) {
         content.push(text_element("p", "practice", page::PRACTICE));
     }
-    if let Some(second) = answer.ranked.get(1) {
-        content.push(text_element("p", "next", sentences.next_best(second)));
-    }
+    // The line always stands there, so that what is below keeps its place while a list is typed.
+    content.push(text_element("p", "next", sentences.next_best(answer.ranked.get(1))));
     content.push(element("figure", "scale", vec![drawn(sentences, answer)]));
     if answer.ranked.len() > 2 {
         let all = answer.ranked.iter().map(|ranked| sentences.among_all(ranked));

@@ -5,7 +5,7 @@ use crate::drawing::schematic::{Drawn, schematic as drawing};
 use crate::form::{Fields, SETTINGS, Settings};
 use crate::part::plain::{element, text_element};
 use crate::project::schematic::{Part, Shape, parts};
-use crate::words::project as words;
+use crate::words::{project as words, schedule};
 use loopwright::units::Length;
 use yew::prelude::*;
 
@@ -42,7 +42,7 @@ fn picture(fields: &Fields, part: &Part, widest: Length) -> Html {
             height: size(shape.rows.1),
             above: if goes_on { String::new() } else { counted(shape.first) },
             below: counted(shape.last),
-            beside: words::rows_long(shape.rows.0, &fields.tape(shape.rows.1)),
+            beside: [schedule::rows(shape.rows.0, false), fields.tape(shape.rows.1)],
         }
     });
     let drawn: Vec<Drawn> = drawn.collect();

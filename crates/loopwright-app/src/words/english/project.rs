@@ -1,6 +1,6 @@
 //! The words about projects, their steps and the sheet.
 
-use crate::words::intl;
+use crate::words::{intl, schedule};
 use loopwright_project::{Reference, Totals, Trouble};
 
 pub const TITLE: &str = "Project";
@@ -148,7 +148,7 @@ pub fn stitches_wide(stitches: u32, wide: &str) -> String {
 
 /// How many rows, and how long they are.
 pub fn rows_long(rows: u32, long: &str) -> String {
-    format!("{} rows, {long}", intl::number(rows))
+    [&schedule::rows(rows, false), ", ", long].concat()
 }
 
 /// A shape for those who do not see it.

@@ -172,8 +172,11 @@ impl Sentences<'_> {
         }
     }
 
-    /// The next best size, with how it sits.
-    pub fn next_best(&self, ranked: &Ranked) -> String {
+    /// The next best size, with how it sits; or that there is no other.
+    pub fn next_best(&self, ranked: Option<&Ranked>) -> String {
+        let Some(ranked) = ranked else {
+            return "Next best: none, it is the only size read in the list.".to_owned();
+        };
         let (name, (measured, feels)) = (self.name(ranked.size), self.measured(ranked));
         let lead = if ranked.tied { "Just as near" } else { "Next best" };
         format!("{lead}: size {name}. {measured} {feels}.")

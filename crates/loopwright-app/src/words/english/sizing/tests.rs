@@ -51,7 +51,7 @@ fn all_sentences(question: &Question) -> Vec<String> {
     let sentences = about(question);
     let of_size = |(place, ranked): (usize, &Ranked)| {
         [
-            sentences.next_best(ranked),
+            sentences.next_best(Some(ranked)),
             sentences.among_all(ranked),
             sentences.drawn(ranked),
             sentences.drawn_name(place, ranked, false),
