@@ -14,13 +14,27 @@ pub(super) struct Names {
 
 impl Names {
     pub(super) fn of(names: &[impl AsRef<str>]) -> Self {
-        let cut = |name: &str| tokens(name).iter().map(|token| token.text(name).to_owned()).collect();
         let is_word = |name: &str| name.contains(char::is_alphabetic);
         let are_words = names.iter().all(|name| is_word(name.as_ref()));
-        let names = if are_words { names } else { &[] };
-        Self {
-            names: names.iter().map(|name| cut(name.as_ref())).collect(),
-        }
+        Self::all(if are_words { names } else { &[] })
+    }
+
+    /// The names, numbers or not.
+    pub(super) fn all(names: &[impl AsRef<str>]) -> Self {
+        let cut = |name: &str| tokens(name).iter().map(|token| token.text(name).to_owned()).collect();
+        let names = names.iter().map(|name| cut(name.as_ref())).collect();
+        Self { names }
+    }
+
+    pub(super) fn len(&self) -> usize {
+        self.names.len()
+    }
+
+    /// Which of them stands at a token, and the token behind it. The longest is meant: `L` is no `L/XL`.
+    pub(super) fn one(&self, scan: &Scan<'_>, at: usize) -> Option<(usize, usize)> {
+        let ends = self.names.iter().enumerate().filter(|(_, name)| !name.is_empty());
+        let found = ends.filter_map(|(size, name)| Some((size, behind(scan, at, name)?)));
+        found.max_by_key(|(_, end)| *end)
     }
 
     /// The list of all names, in their order, that begins at a token.

@@ -27,7 +27,7 @@ pub(super) struct House {
 impl House {
     pub(super) fn of(scan: &Scan<'_>, shapes: &[Shape], sizes: usize) -> Self {
         let is_whole = |shape: &&Shape| shape.entries.len() == sizes && shape.flaw.is_none();
-        let is_list = |shape: &&Shape| !(sizes == 2 && is_row(shape.style)) && !shape.has_other_numbers(scan);
+        let is_list = |shape: &&Shape| (sizes > 2 || !is_row(shape.style)) && !shape.has_other_numbers(scan);
         let (mut brackets, mut slashes, mut others) = (0, 0, 0);
         for shape in shapes.iter().filter(is_whole).filter(is_list) {
             match shape.style {
@@ -105,9 +105,10 @@ fn weigh_row(scan: &Scan<'_>, shape: &Shape, sizes: usize, house: &House) -> Wei
 fn weigh_bare(scan: &Scan<'_>, shape: &Shape, sizes: usize, house: &House) -> Weight {
     let numbers = shape.entries.len();
     let is_about_as_many = numbers.abs_diff(sizes) <= 1 && numbers > 2;
-    if scan.is_behind_place(shape.tokens.start) {
+    let are_ordinals = shape.entries.iter().all(|entry| entry.kind == EntryKind::Ordinal);
+    if scan.is_behind_place(shape.tokens.start) || are_ordinals && numbers != sizes {
         Weight::Other
-    } else if numbers == sizes && sizes > 2 && shape.counts_each() {
+    } else if numbers == sizes && sizes > 2 && (are_ordinals || shape.counts_each()) {
         Weight::Doubt(DoubtKind::MayBeForAll)
     } else if numbers == sizes {
         match (sizes > 2, house.is_bare) {

@@ -30,6 +30,9 @@
 //! - Commas alone: a list where the whole text prints no other lists than these, and in doubt where it does.
 //! - Of two sizes, a slash between two numbers where other lists have brackets: `2/2` is a cable.
 //!
+//! What is said to some of the sizes in words, `Sizes M and L only: work 4 more rows`, is in no list: [`for_some`] points at
+//! the words.
+//!
 //! # What is in doubt
 //!
 //! Each [`DoubtKind`] says one. A list that is in doubt is shown whole until she has said what it is, and her word
@@ -63,6 +66,7 @@ mod counts;
 mod decision;
 mod figure;
 mod find;
+mod for_some;
 mod group;
 mod hers;
 mod judge;
@@ -78,6 +82,7 @@ mod shape;
 pub use counts::{Part, StitchCount, counts};
 pub use decision::{Decision, ListPlace, Verdict};
 pub use find::find;
+pub use for_some::{ForSome, for_some};
 pub use hers::{FromLine, Hers, Join};
 pub use lines::{LinePlace, Lines};
 pub use list::{Doubt, DoubtKind, Entry, EntryKind, Found, List, Style, UnitOnce};

@@ -54,3 +54,35 @@ fn the_line_that_says_so_comes_first_and_says_where_its_names_stand() {
     let written: Vec<&str> = lines[0].ranges.iter().map(|range| &text[range.clone()]).collect();
     assert_eq!(written, ["S", "M", "L"]);
 }
+
+#[test]
+fn words_that_speak_to_some_of_the_sizes_are_pointed_at() {
+    let sizes = ["S", "M", "L", "XL"];
+    let told = |text: &str| {
+        let found = find(text, &sizes);
+        let places = for_some(text, &found, &sizes).into_iter();
+        let told = places.map(|place| (text[place.range].to_owned(), place.sizes));
+        told.collect::<Vec<_>>()
+    };
+    for (text, words, sizes) in [
+        ("Sizes M and L only: knit.", "Sizes M and L only", vec![1, 2]),
+        ("Work as for size XL.", "size XL", vec![3]),
+        ("Sizes M (L, XL) only: knit.", "Sizes M (L, XL) only", vec![1, 2, 3]),
+        ("Sizes M-XL: knit.", "Sizes M-XL", vec![1, 2, 3]),
+        ("Sizes S to L: knit.", "Sizes S to L", vec![0, 1, 2]),
+        ("1st size: knit.", "1st size", vec![0]),
+        ("2nd, 3rd and 4th sizes: knit.", "2nd, 3rd and 4th sizes", vec![1, 2, 3]),
+        ("Knit (M and L only).", "M and L only", vec![1, 2]),
+    ] {
+        assert_eq!(told(text), [(words.to_owned(), sizes)], "{text}");
+    }
+    for text in [
+        "Sizes: S (M, L, XL)",
+        "Sizes S, M, L and XL",
+        "Size needed: 4 mm",
+        "Every 2nd row",
+        "All sizes: knit.",
+    ] {
+        assert_eq!(told(text), [], "{text}");
+    }
+}

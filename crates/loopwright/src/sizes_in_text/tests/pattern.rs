@@ -58,10 +58,10 @@ fn the_invented_pattern_is_marked_right_for_each_of_its_sizes() {
     assert_eq!(names, ["XS", "S", "M", "L", "XL"]);
     let found = find(&text, &names);
     assert_eq!(told(&text, &found), [""; 0], "the clean pattern raises nothing");
-    for size in 0..names.len() {
+    for (size, name) in names.iter().enumerate() {
         let marked = plain_text(&text, &found, &Hers::one(size), &[]);
         for (marked, wanted) in marked.lines().zip(of_size(&templates, size).lines()) {
-            assert_eq!(marked, wanted, "size {}", names[size]);
+            assert_eq!(marked, wanted, "size {name}");
         }
         assert_eq!(marked, of_size(&templates, size));
     }
