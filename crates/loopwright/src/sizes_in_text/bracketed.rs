@@ -24,6 +24,7 @@ impl Scan<'_> {
         let mut open = self.over_line(behind);
         self.opens(open)?;
         let (mut entries, mut end, mut flaw) = (vec![head], behind, None);
+        let mut before_bare = None;
         while self.opens(open).is_some() && entries.len() < MOST_ENTRIES {
             let group = self.group(open, pairs);
             if entries.len() == 1 && group.entries.is_empty() {
@@ -36,7 +37,17 @@ impl Scan<'_> {
             flaw = flaw.or(strange).or(group.flaw);
             entries.extend(group.entries);
             end = group.end;
+            if let Some((entry, behind)) = self.number(end).filter(|_| entries.len() < sizes) {
+                before_bare.get_or_insert((entries.len(), end));
+                entries.push(entry);
+                end = behind;
+            }
             open = self.over_line(end);
+        }
+        // `21 (22) 23 (24) 25` is one list only where that makes one number for each size.
+        if let Some((numbers, behind)) = before_bare.filter(|_| entries.len() != sizes) {
+            entries.truncate(numbers);
+            end = behind;
         }
         if entries.len() < 2 {
             return None;

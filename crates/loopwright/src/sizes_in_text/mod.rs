@@ -11,6 +11,7 @@
 //! ```text
 //! list      = bracketed | in one bracket | row | names
 //! bracketed = entry bracket { bracket } [ [ "more" ] unit ]   96 (108, 120) sts   96[108:120]   1 (2) [3] {4}   - (4, 6)
+//!           | entry bracket { entry bracket } [ entry ]       21 (22) 23 (24) 25, where it has as many as there are sizes
 //! bracket   = "(" { entry | mark | bracket } ")"              of three kinds, one within another, over the end of a line
 //! row       = entry mark entry { mark entry } [ unit ]        8/9/10   81:86:91   81-86-91   81 | 86 | 91   96, 108, 120
 //! names     = name { mark | bracket | name [ ":" ] entry }    S (M, L)   S 96, M 108, L 120
