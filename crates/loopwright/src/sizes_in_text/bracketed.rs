@@ -21,39 +21,49 @@ impl Scan<'_> {
 
     fn bracketed_by(&self, at: usize, sizes: usize, pairs: Pairs) -> Option<Shape> {
         let (head, behind) = self.head(at, pairs)?;
-        let mut open = self.over_line(behind);
-        self.opens(open)?;
-        let (mut entries, mut end, mut flaw) = (vec![head], behind, None);
+        let first = self.over_line(behind);
+        self.opens(first)?;
+        let group = self.group(first, pairs);
+        if group.entries.is_empty() {
+            return self.with_letters(at, vec![head], &group, sizes);
+        }
+        let mut shape = Shape::new(Style::Brackets, vec![head], at..behind);
         let mut before_bare = None;
-        while self.opens(open).is_some() && entries.len() < MOST_ENTRIES {
-            let group = self.group(open, pairs);
-            if entries.len() == 1 && group.entries.is_empty() {
-                return self.with_letters(at, entries, &group, sizes);
+        while self.takes_bracket(&mut shape, sizes, pairs) {
+            let bare = self.number(shape.tokens.end).filter(|_| shape.entries.len() < sizes);
+            if let Some((entry, behind)) = bare {
+                before_bare.get_or_insert((shape.entries.len(), shape.tokens.end));
+                shape.entries.push(entry);
+                shape.tokens.end = behind;
             }
-            let strange = self.strange(&entries, &group, sizes);
-            if !goes_on(&entries, &group, sizes) || !group.odd.is_empty() && strange.is_none() {
-                break;
-            }
-            flaw = flaw.or(strange).or(group.flaw);
-            entries.extend(group.entries);
-            end = group.end;
-            if let Some((entry, behind)) = self.number(end).filter(|_| entries.len() < sizes) {
-                before_bare.get_or_insert((entries.len(), end));
-                entries.push(entry);
-                end = behind;
-            }
-            open = self.over_line(end);
         }
         // `21 (22) 23 (24) 25` is one list only where that makes one number for each size.
-        if let Some((numbers, behind)) = before_bare.filter(|_| entries.len() != sizes) {
-            entries.truncate(numbers);
-            end = behind;
+        if let Some((numbers, behind)) = before_bare.filter(|_| shape.entries.len() != sizes) {
+            shape.entries.truncate(numbers);
+            shape.tokens.end = behind;
         }
-        if entries.len() < 2 {
+        if shape.entries.len() < 2 {
             return None;
         }
-        let shape = Shape::new(Style::Brackets, entries, at..end).with_flaw(flaw);
         self.with_ranges(shape, at, behind, sizes)
+    }
+
+    /// Takes the bracket that stands behind a list into it, where there is one that belongs to it.
+    fn takes_bracket(&self, shape: &mut Shape, sizes: usize, pairs: Pairs) -> bool {
+        let open = self.over_line(shape.tokens.end);
+        if self.opens(open).is_none() || shape.entries.len() >= MOST_ENTRIES {
+            return false;
+        }
+        let group = self.group(open, pairs);
+        let strange = self.strange(&shape.entries, &group, sizes);
+        let is_clean = group.odd.is_empty() || strange.is_some();
+        if !is_clean || !goes_on(&shape.entries, &group, sizes) {
+            return false;
+        }
+        shape.flaw = shape.flaw.take().or(strange).or(group.flaw);
+        shape.entries.extend(group.entries);
+        shape.tokens.end = group.end;
+        true
     }
 
     /// What stands before the first bracket.
