@@ -63,6 +63,19 @@
 //! assert_eq!(answer.after, 120);
 //! ```
 //!
+//! # One size marked through a pattern
+//!
+//! [`sizes_in_text`] finds every list of a pattern's text that has a number for each size, in whichever style it is
+//! printed, marks hers, and points at what it cannot decide.
+//!
+//! ```
+//! use loopwright::sizes_in_text::{Hers, find, plain_text};
+//!
+//! let text = "Cast on 96 (108, 120) sts. Knit 8 rows (4 ridges).";
+//! let found = find(text, &["S", "M", "L"]);
+//! assert_eq!(plain_text(text, &found, &Hers::one(1), &[]), "Cast on 108 sts. Knit 8 rows (4 ridges).");
+//! ```
+//!
 //! # Row by row
 //!
 //! Every answer that has rows makes a [`follow::Plan`] of itself, with the function `plan` of its module: which row is next,
@@ -93,6 +106,7 @@ pub mod fabric;
 pub mod follow;
 pub mod problem;
 pub mod row;
+pub mod sizes_in_text;
 pub mod tables;
 pub mod terms;
 pub mod units;

@@ -125,7 +125,9 @@ fn between(text: &[char]) -> bool {
 
 /// Whether a name is written here, capitals or not.
 fn same(known: &str, written: &[char]) -> bool {
-    known.chars().eq(written.iter().map(char::to_ascii_lowercase))
+    // Most names differ in their first letter, and every word of a text is looked up.
+    let first = written.first().map(char::to_ascii_lowercase);
+    known.chars().next() == first && known.chars().eq(written.iter().map(char::to_ascii_lowercase))
 }
 
 #[cfg(test)]

@@ -141,4 +141,4 @@ pub struct Figure {
 mod tests;
 
 #[cfg(test)]
-mod styles;
+pub(crate) mod styles;

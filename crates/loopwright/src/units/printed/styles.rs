@@ -6,7 +6,7 @@ use proptest::sample::select;
 
 /// How a list is set.
 #[derive(Clone, Debug)]
-struct Style {
+pub(crate) struct Style {
     setting: Setting,
     fraction: Fraction,
     /// What stands between the ends of a range, where the numbers are ranges.
@@ -55,14 +55,14 @@ enum Names {
     InFront,
 }
 
-const NAMES: [&str; 8] = ["XS", "S", "M", "L", "XL", "2X", "3X", "4X"];
+pub(crate) const NAMES: [&str; 8] = ["XS", "S", "M", "L", "XL", "2X", "3X", "4X"];
 
 /// A number is so many halves.
-type Printed = (u32, u32);
+pub(crate) type Printed = (u32, u32);
 
 impl Style {
     /// Whether a reader who knows the trade could read it in one way only.
-    fn is_plain(&self, numbers: &[Printed]) -> bool {
+    pub(crate) fn is_plain(&self, numbers: &[Printed]) -> bool {
         let mark = match self.setting {
             Setting::Mark(mark) => mark,
             Setting::Bracket(_, between, _) => between,
@@ -87,6 +87,27 @@ impl Style {
             ":" => !matches!(self.names, Names::BeforeEach(_)) && (!is_bare || has_three && !is_named),
             "" => !matches!(self.range, Some(" to " | " - " | " – ")) || is_bare,
             _ => true,
+        }
+    }
+
+    /// Whether it stands in one line.
+    pub(crate) fn is_in_one_line(&self) -> bool {
+        !matches!(self.setting, Setting::Mark("\n"))
+    }
+
+    /// Whether brackets part its numbers.
+    pub(crate) fn has_brackets(&self) -> bool {
+        !matches!(self.setting, Setting::Mark(_))
+    }
+
+    /// These numbers; whole ones where no half can be written.
+    pub(crate) fn printable(&self, numbers: Vec<Printed>) -> Vec<Printed> {
+        match self.fraction {
+            Fraction::None => numbers
+                .into_iter()
+                .map(|(from, to)| (from / 2 * 2, to / 2 * 2))
+                .collect(),
+            _ => numbers,
         }
     }
 
@@ -137,7 +158,7 @@ impl Style {
         }
     }
 
-    fn print(&self, numbers: &[Printed]) -> String {
+    pub(crate) fn print(&self, numbers: &[Printed]) -> String {
         let entries: Vec<String> = numbers
             .iter()
             .enumerate()
@@ -160,7 +181,7 @@ impl Style {
     }
 
     /// Each number as it stands in the text, without its unit.
-    fn written(&self, numbers: &[Printed]) -> Vec<Vec<String>> {
+    pub(crate) fn written(&self, numbers: &[Printed]) -> Vec<Vec<String>> {
         let bare = Self {
             unit: Unit::None,
             ..self.clone()
@@ -189,7 +210,7 @@ fn settings() -> impl Strategy<Value = Setting> {
     ]
 }
 
-fn styles() -> impl Strategy<Value = Style> {
+pub(crate) fn styles() -> impl Strategy<Value = Style> {
     use Fraction::{Comma, Dash, None as Whole, Point, Sign, Slash};
     let units = vec![
         Unit::None,
@@ -224,8 +245,8 @@ fn styles() -> impl Strategy<Value = Style> {
         })
 }
 
-/// Sizes that grow, as patterns have them; whole ones where no half can be written.
-fn numbers() -> impl Strategy<Value = Vec<Printed>> {
+/// Sizes that grow, as patterns have them.
+pub(crate) fn numbers() -> impl Strategy<Value = Vec<Printed>> {
     (8_u32..220, prop::collection::vec((3_u32..20, 2_u32..9), 2..=8)).prop_map(|(first, steps)| {
         let grow = |sum: &mut u32, (step, more): (u32, u32)| {
             *sum += step;
@@ -239,10 +260,7 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 3000, max_global_rejects: 100_000, ..ProptestConfig::default() })]
     #[test]
     fn reading_gives_back_every_number_of_every_style(style in styles(), numbers in numbers()) {
-        let numbers: Vec<Printed> = match style.fraction {
-            Fraction::None => numbers.into_iter().map(|(from, to)| (from / 2 * 2, to / 2 * 2)).collect(),
-            _ => numbers,
-        };
+        let numbers = style.printable(numbers);
         prop_assume!(style.is_plain(&numbers));
         let text = style.print(&numbers);
         let reading = read(&text);
