@@ -261,10 +261,10 @@ impl Vocabulary {
     }
 
     pub(super) fn meaning(&self, word: &str) -> Meaning {
-        if !self.own.is_empty() {
-            if let Some(own) = self.own.get(word.to_lowercase().as_str()) {
-                return *own;
-            }
+        if !self.own.is_empty()
+            && let Some(own) = self.own.get(word.to_lowercase().as_str())
+        {
+            return *own;
         }
         let mut small = [0_u8; LONGEST];
         let Some(small) = small.get_mut(..word.len()) else {

@@ -30,7 +30,7 @@ impl Reader<'_> {
         let reading = self.attempt(|reader| {
             while reader.take_mark(',') || reader.take_mark(';') {}
             reader.take(Key::Repeat).then_some(())?;
-            reader.from_stars();
+            reader.named_stars();
             reader.often()
         });
         let often = match reading {
@@ -41,7 +41,7 @@ impl Reader<'_> {
     }
 
     /// Skips `from *`, `from * to *`, and says how many asterisks there are.
-    fn from_stars(&mut self) -> Option<u8> {
+    fn named_stars(&mut self) -> Option<u8> {
         self.take(Key::From);
         let Some(Kind::Star(many)) = self.here() else {
             return None;
@@ -64,7 +64,7 @@ impl Reader<'_> {
         if matches!(self.here(), Some(Kind::Open(_))) {
             return self.pass_from(start);
         }
-        let many = self.from_stars();
+        let many = self.named_stars();
         let open = match many {
             Some(many) => stars.iter().rposition(|star| star.many == many),
             None => stars.len().checked_sub(1),

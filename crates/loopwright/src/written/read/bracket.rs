@@ -51,7 +51,7 @@ impl Reader<'_> {
             self.faults.push(Fault { place, kind });
             return None;
         }
-        if self.attempt(Self::into_one).is_some() {
+        if self.attempt(Self::in_one_stitch).is_some() {
             return Some(Doing::IntoOne(body));
         }
         let Some(often) = self.often() else {
@@ -70,7 +70,7 @@ impl Reader<'_> {
     }
 
     /// `in next st`, `into same st`, `in one st`.
-    fn into_one(&mut self) -> Option<()> {
+    fn in_one_stitch(&mut self) -> Option<()> {
         self.take(Key::In).then_some(())?;
         self.skip(&[Key::The]);
         let is_one = self.here() == Some(Kind::Word(Meaning::Number(1)));

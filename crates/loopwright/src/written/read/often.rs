@@ -79,11 +79,11 @@ impl Reader<'_> {
             self.row_behind();
             return Some(Reach::End);
         }
-        self.to_last().or_else(|| self.attempt(Self::to_marker))
+        self.last_so_many().or_else(|| self.attempt(Self::up_to_marker))
     }
 
     /// `last 4 sts`, `last st`.
-    fn to_last(&mut self) -> Option<Reach> {
+    fn last_so_many(&mut self) -> Option<Reach> {
         self.attempt(|reader| {
             reader.take(Key::Last).then_some(())?;
             let start = reader.at;
@@ -97,7 +97,7 @@ impl Reader<'_> {
     }
 
     /// `m`, `next marker`, `2 sts before m`, `BOR`.
-    fn to_marker(&mut self) -> Option<Reach> {
+    fn up_to_marker(&mut self) -> Option<Reach> {
         let amount = self.amount();
         self.skip(&[Key::Stitches]);
         if amount.is_some() {

@@ -97,7 +97,7 @@ impl<'a> Walk<'a> {
         match &item.doing {
             Doing::Stitches(stitches) => self.stitches(stitches, item.place),
             Doing::Repeat(repeat) => self.repeat(repeat, item.place),
-            Doing::IntoOne(body) => self.into_one(body, item.place),
+            Doing::IntoOne(body) => self.all_in_one(body, item.place),
             Doing::PlaceMarker => {
                 self.place_marker();
                 Ok(())
@@ -263,7 +263,7 @@ impl<'a> Walk<'a> {
     }
 
     /// All of a bracket in one stitch.
-    fn into_one(&mut self, body: &[Item], place: Place) -> Result<(), Halt> {
+    fn all_in_one(&mut self, body: &[Item], place: Place) -> Result<(), Halt> {
         self.needle.begin();
         let Some(sum) = self.fixed(body) else {
             return Err(self.halt(Outcome::CannotTell, place));
