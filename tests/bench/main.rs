@@ -18,6 +18,8 @@
 //! - `shaping/..`, `flare/..`, `yoke/..` and `raglan/..` are schedules: time may grow with the shaping rows, not with
 //!   the rows.
 //! - `typed/..` is what one keystroke costs before any arithmetic.
+//! - `written/..` is a pattern of 5,000 lines, read, and worked for twelve sizes: both together should take less than
+//!   100 ms.
 
 use criterion::Criterion;
 use loopwright::row::{read, work};
@@ -41,6 +43,7 @@ fn main() {
     swatched(&mut criterion);
     on_the_needle(&mut criterion);
     typed(&mut criterion);
+    written(&mut criterion);
     criterion.final_summary();
 }
 
@@ -238,6 +241,32 @@ fn typed(criterion: &mut Criterion) {
             bencher.iter(|| read_quantity(black_box(text), black_box(&wanted)));
         });
     }
+}
+
+/// A long pattern in twelve sizes.
+fn written(criterion: &mut Criterion) {
+    use loopwright::written::{Start, read, work};
+    let counts: Vec<String> = (1..12).map(|size| (96 + 12 * size).to_string()).collect();
+    let cast_on = format!("CO 96 ({}) sts. Join in the round.\n", counts.join(", "));
+    let rounds = "Rnd 1: *K2, p2; rep from * to end.\n\
+                  Rnd 2: (K4, p2) to end.\n\
+                  Rnd 3: K3, yo, k2tog, k to last 3 sts, k3.\n\
+                  Rnd 4: (K2, ssk, yo) 3 times, *k2, p2; rep from * to end.\n\
+                  Rnd 5: Knit.\n";
+    let text = cast_on + &rounds.repeat(1_000);
+    criterion.bench_function("written/5000 lines read", |bencher| {
+        bencher.iter(|| read(black_box(&text), 12, &[]))
+    });
+    let (pattern, faults) = read(&text, 12, &[]);
+    assert_eq!(faults, []);
+    criterion.bench_function("written/5000 lines x 12 sizes worked", |bencher| {
+        bencher.iter(|| {
+            let sizes = 0..12;
+            sizes
+                .map(|size| work(black_box(&pattern), &Start::with(0), size).len())
+                .sum::<usize>()
+        });
+    });
 }
 
 fn lose(stitches: u32, changes: u32) -> Question {

@@ -47,7 +47,7 @@ macro_rules! readers {
     };
 }
 
-readers! { printed_lists measures written_rows project_files project_links project_sheets }
+readers! { printed_lists measures written_rows written_lines sizes_in_text project_files project_links project_sheets }
 
 #[test]
 fn the_same_seed_makes_the_same_texts() {

@@ -52,7 +52,8 @@
 //!
 //! [`row`] is the written row: stitches, writer, reader, and a simulated needle. Every instruction of [`spacing`] is
 //! written, read back and worked on it, and every schedule of [`shaping`] is executed row by row, and must give the
-//! promised count. [`bounds`] are limits as data.
+//! promised count. [`written`] reads the lines of a whole pattern, as the trade writes them, and says for each size whether
+//! each comes out. [`bounds`] are limits as data.
 //!
 //! ```
 //! use loopwright::spacing::{Ask, Question, answer};
@@ -110,6 +111,7 @@ pub mod sizes_in_text;
 pub mod tables;
 pub mod terms;
 pub mod units;
+pub mod written;
 
 /// One module for each tool of the list.
 macro_rules! modules {

@@ -1,7 +1,9 @@
 //! What reads text, by the names of its fuzz targets, each with what has to be so of any text. libFuzzer makes up texts against
 //! them (`cargo xtask fuzz`), and so do the tests in `tests/hostile`, a fixed number from a seed.
 
+mod lines;
 pub mod lists;
+mod marked;
 pub mod measures;
 mod projects;
 mod rows;
@@ -18,10 +20,12 @@ pub struct Reader {
 }
 
 /// All of them.
-pub const READERS: [Reader; 6] = [
+pub const READERS: [Reader; 8] = [
     Reader::new("printed_lists", lists::every_number_is_used_or_pointed_at, 20_000),
     Reader::new("measures", measures::every_reading_is_within_limits, 20_000),
     Reader::new("written_rows", rows::every_row_comes_to_an_end, 5_000),
+    Reader::new("written_lines", lines::every_line_comes_to_an_end, 1_000),
+    Reader::new("sizes_in_text", marked::no_letter_is_lost, 5_000),
     Reader::new("project_files", projects::a_file_that_opens_comes_back, 20_000),
     Reader::new("project_links", projects::a_link_that_opens_comes_back, 20_000),
     Reader::new("project_sheets", projects::any_sheets_are_a_project, 20_000),

@@ -34,13 +34,13 @@ pub(crate) fn clean(text: &str) -> Vec<char> {
 /// Characters that take no room: soft hyphen, zero-width space and joiners, direction marks, byte-order mark, and the
 /// mark that asks for a picture or a text form of the character before. Not the marks that turn the reading direction
 /// around: with those the eye sees other digits than stand there, and no number is better than another one.
-pub(super) fn unseen(character: char) -> bool {
+pub(crate) fn unseen(character: char) -> bool {
     matches!(character, '\u{ad}' | '\u{61c}' | '\u{200b}'..='\u{200f}' | '\u{2060}'..='\u{2064}'
         | '\u{fe00}'..='\u{fe0f}' | '\u{feff}')
 }
 
 /// The plain character that this one stands for.
-pub(super) fn plain_form(character: char) -> char {
+pub(crate) fn plain_form(character: char) -> char {
     match character {
         // The full-width forms follow ASCII in the same order.
         '\u{ff01}'..='\u{ff5e}' => plain_form(char::from_u32(character as u32 - 0xfee0).unwrap_or(character)),

@@ -1,0 +1,108 @@
+//! Lines of a pattern worked before they are knitted: "does row 7 come out in every size, and if not, where?"
+//!
+//! [`read`] makes data of the text, one line at a time, and points at every word it does not know; [`work`] works the lines
+//! one after the other on a simulated needle, for one size, and says of each how many stitches there are before it, how
+//! many it uses and how many there are after; [`nearest`] says what would come out where a line does not. The sums are
+//! additions. What is counted follows from how a stitch is made, and the names are those that the trade writes
+//! ([`TECHNIQUES`], each with how sure it is).
+//!
+//! ```
+//! use loopwright::written::{Outcome, Start, read, work};
+//!
+//! let text = "CO 23 sts.\n\
+//!             Row 1 (RS): K2, *k2tog, yo; rep from * to last 3 sts, k3.\n\
+//!             Row 2: Purl.";
+//! let (pattern, faults) = read(text, 1, &[]);
+//! assert!(faults.is_empty());
+//! let worked = work(&pattern, &Start::with(0), 0);
+//! assert!(worked.iter().all(|line| line.outcome == Outcome::ComesOut));
+//!
+//! // A line alone, on 22 stitches: one repeat more would leave two for the last three.
+//! let (pattern, _) = read("K2, *k2tog, yo; rep from * to last 3 sts, k3", 1, &[]);
+//! let worked = work(&pattern, &Start::with(22), 0);
+//! assert_eq!(worked[0].outcome, Outcome::ToLast { wanted: 3, leaves: 2, before: 4, repeats: 8 });
+//! ```
+//!
+//! # The grammar
+//!
+//! Large and small letters are the same. Words in quotation marks stand for all their forms: "st" for `sts`, `stitches`.
+//!
+//! ```text
+//! pattern    = { line end-of-line }                a line that ends in a comma or in an open bracket goes on
+//! line       = [ label ] items
+//! label      = rows [ "and" ("all" | "every") every ] [ side ] (":" | "." | "-")     Row 1 (RS):  Rows 2 and 4:
+//!            | [ "all" ] every [ side ] ":"                                          Even rows:  All WS rows:
+//!            | words ":"                                                             Next 4 rows:  Dec rnd:  Yoke:
+//! rows       = ("row" | "rnd") range { ("," | "and") range }  |  ordinal { "," ordinal } ("row" | "rnd")
+//! range      = number [ "-" number ]
+//! every      = ("even" | "odd" | "RS" | "WS") "rows"  |  "alt rows"                  of the same kind as the first
+//!
+//! items      = { item | "," | ";" | "." | "-" | "and" | "then" }
+//! item       = stitches | bracket | starred | again | bind-off | cast-on | hold | marker | said
+//!            | "join" [ "in the rnd" ] | "turn" | "w&t" | "wrap next st and turn" | "return held sts to needle"
+//! stitches   = plain [ "in patt" ] [ amount [ "st" ] | reach | rows ] { manner } [ times ]      k7  p to end
+//!            | change { manner } [ times | reach ]                                   k2tog 3 times
+//!            | amount "/" amount [ "/" amount ] ("RC" | "LC" | "RPC" | "LPC")        2/2 RC
+//!            | ("k" | "p") amount "tog"                                              k2tog in three words
+//! plain      = "k" | "p" | "sl" | "patt" | "work" | "rib" | "ktbl" | "ptbl" | her own that uses and gives one
+//! change     = any other technique | "k4tog" | "C4F" | her own
+//! manner     = "tbl" | "wyif" | "wyib" | "pwise" | "kwise"
+//! rows       = [ "even" ] [ "for" ] amount ("rows" | "rnds") [ "even" ]              knit 4 rows
+//!
+//! bracket    = "(" items ")" ( times | reach | "in next st" ) [ "," "but" stitches [ "the" ] ordinals "time" ]
+//! starred    = "*" items ( "rep from *" [ "to *" ] often | "*" [ "rep" ... ] often )     as many asterisks as you like
+//! often      = times | reach | nothing, at the end of the line
+//! times      = ("once" | "twice" | amount "times" | "x" amount) [ "more" ] [ "in all" ]  |  amount "more times"
+//! reach      = "to end" [ "of row" ] | "across" | "around" | "all sts" | "rem sts"
+//!            | "to last" [ amount ] "st" | "until" amount "sts rem"
+//!            | "to" [ amount "sts before" ] [ "next" ] "m"
+//! again      = "rep" ("rows" range { "," range } | "last" [ number ] "rows") ( times | "until" amount "sts rem" )
+//!
+//! bind-off   = ("BO" | "bind off" | "cast off") (amount | "all" | "rem") [ "st" ] [ "in patt" ] [ at-rows ]
+//! cast-on    = ("CO" | "cast on") amount [ "st" ] [ at-rows ]
+//! at-rows    = "at beg of next" amount "rows"
+//! hold       = ("place" | "sl") [ "next" ] (amount | "rem") "sts" ("on" | "to") ("holder" | "waste yarn")
+//! marker     = "pm" | "sm" | "rm" | "place marker" | "slip marker" | "remove marker"
+//! said       = amount "sts" [ "rem" | "now" | "inc'd" | "dec'd" ]                    also in a bracket
+//! amount     = number | one for each size: 6 (7, 8)  6[7:8]  6 (7) [8]  6/7/8  - (4, 6)
+//! ```
+//!
+//! A bracket of numbers behind a number holds the other sizes if there are as many; any other bracket is repeated, and
+//! says how often. [`Pattern::brackets`] tells what each was taken for. A plain stitch alone in its line, without a number,
+//! goes to the end (`Row 2: Purl.`).
+//!
+//! # What may be meant in two ways
+//!
+//! `Rep from * 3 times` is four in all to most, and three to some; after `BO 5` one stitch stands on the right needle, which
+//! is the first of the next `k10` to most; stitches cast on at the start of a row are worked in it by some. Each is worked
+//! in the usual way first and then in the other; where only one comes out it is taken, and what comes of the other is said
+//! ([`Worked::otherwise`]).
+
+mod fault;
+mod line;
+mod name;
+mod near;
+mod needle;
+mod place;
+mod print;
+mod read;
+mod technique;
+mod token;
+mod vocabulary;
+mod work;
+
+pub use crate::tables::Certainty;
+pub use fault::{Fault, FaultKind};
+pub use line::{
+    Amount, Bracketed, But, Count, Counted, Doing, Every, Figure, Item, Label, Line, Often, Pattern, Reach, Repeat,
+    RowsAgain, RowsOften, Said, Share, Stitches, WhichRows,
+};
+pub use name::{Crossing, Family, Manner, Name, OwnStitch};
+pub use near::{Edit, Near, Way, nearest};
+pub use place::Place;
+pub use read::read;
+pub use technique::{Sort, TECHNIQUES, Technique};
+pub use work::{Doubt, MOST_ROWS, MOST_STEPS, Otherwise, Outcome, Start, Worked, work};
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,74 @@
+//! Rows that are worked again: `rep rows 1-2 3 times more`, `rep last 2 rows until 96 sts rem`.
+
+use super::super::line::{RowsAgain, RowsOften, WhichRows};
+use super::super::token::Kind;
+use super::super::vocabulary::Key;
+use super::Reader;
+
+impl Reader<'_> {
+    /// Behind "rep": which rows, and how often.
+    pub(super) fn rows_again(&mut self) -> Option<RowsAgain> {
+        self.take(Key::Repeat).then_some(())?;
+        self.skip(&[Key::The]);
+        let rows = if self.take(Key::Last) || self.take(Key::These) {
+            let many = match self.here() {
+                Some(Kind::Number(many)) => {
+                    self.at += 1;
+                    many
+                }
+                Some(Kind::Word(super::Meaning::Number(many))) => {
+                    self.at += 1;
+                    many
+                }
+                _ => 1,
+            };
+            (self.take(Key::Row) || self.take(Key::Round)).then_some(WhichRows::Last(many))?
+        } else {
+            (self.take(Key::Row) || self.take(Key::Round)).then_some(())?;
+            WhichRows::Numbered(self.row_numbers()?)
+        };
+        if self.take(Key::Until) {
+            let amount = self.amount()?;
+            self.take(Key::Stitches).then_some(())?;
+            self.take(Key::Rest).then_some(())?;
+            let often = RowsOften::Until(amount);
+            return Some(RowsAgain { rows, often });
+        }
+        let (times, counted) = self.times()?;
+        let often = RowsOften::Times(times, counted);
+        Some(RowsAgain { rows, often })
+    }
+
+    /// `1`, `1-4`, `1, 3 and 5`, `1 & 2`. A number that says how often is none of them.
+    pub(super) fn row_numbers(&mut self) -> Option<Vec<(u32, u32)>> {
+        let mut rows = vec![self.row_range()?];
+        while let Some(next) = self.attempt(|reader| {
+            let comma = reader.take_mark(',') || reader.take_mark('/');
+            (reader.take(Key::And) || comma).then_some(())?;
+            reader.skip(&[Key::Row, Key::Round]);
+            let next = reader.row_range()?;
+            (!reader.is_key(reader.at, Key::Times) && !reader.is_key(reader.at, Key::More)).then_some(next)
+        }) {
+            rows.push(next);
+        }
+        Some(rows)
+    }
+
+    fn row_range(&mut self) -> Option<(u32, u32)> {
+        let first = self.row_number()?;
+        let last = self.attempt(|reader| {
+            (reader.take_mark('-') || reader.take(Key::To)).then_some(())?;
+            reader.row_number()
+        });
+        let last = last.unwrap_or(first);
+        (first <= last).then_some((first, last))
+    }
+
+    fn row_number(&mut self) -> Option<u32> {
+        let Some(Kind::Number(number)) = self.here() else {
+            return None;
+        };
+        self.at += 1;
+        Some(number)
+    }
+}

@@ -1,0 +1,10 @@
+//! Lines counted by hand, what the writers of this crate write, and what holds for every text.
+
+use super::*;
+use crate::terms::Working;
+
+mod course;
+mod every_text;
+mod table;
+mod told;
+mod writers;

@@ -1,0 +1,37 @@
+//! Items that are several rows: `knit 4 rows`, `BO 5 at beg of next 2 rows`.
+
+use super::*;
+
+impl Walk<'_> {
+    /// Rows of one stitch, all the way.
+    pub(super) fn rows(&mut self, name: &Name, rows: &Amount, place: Place) -> Result<(), Halt> {
+        for row in 0..rows.value(self.size) {
+            self.step(place)?;
+            if row > 0 {
+                self.needle.begin_row(self.working);
+            }
+            self.run(name, self.needle.ahead() / name.uses().max(1), place)?;
+        }
+        Ok(())
+    }
+
+    /// Each of so many rows begins with the same, and goes on with what stands behind, or plainly to its end.
+    pub(super) fn at_start_of_rows(&mut self, inner: &Item, rows: &Amount, rest: &[Item]) -> Result<(), Halt> {
+        let is_work = |item: &Item| !matches!(item.doing, Doing::Said(_) | Doing::Turn);
+        for row in 0..rows.value(self.size) {
+            self.step(inner.place)?;
+            if row > 0 {
+                self.needle.begin_row(self.working);
+            }
+            self.item(inner)?;
+            if rest.iter().any(is_work) {
+                self.items(rest)?;
+            } else {
+                let ahead = self.needle.ahead();
+                self.used = self.used.saturating_add(ahead);
+                self.needle.work(ahead, 1, 1);
+            }
+        }
+        Ok(())
+    }
+}
