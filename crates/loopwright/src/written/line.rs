@@ -1,6 +1,6 @@
 //! What was read, as data: a pattern is lines, a line is what is worked in it, each with its place in the text.
 
-use super::name::{Manner, Name};
+use super::name::{Manner, StitchName};
 use super::place::Place;
 use crate::terms::Side;
 
@@ -117,7 +117,7 @@ pub enum Doing {
     /// `w&t`
     WrapAndTurn,
     /// `Knit 4 rows`: each of so many rows all the way in this stitch.
-    Rows(Name, Amount),
+    Rows(StitchName, Amount),
     /// `Repeat rows 1-2 3 times more`
     RowsAgain(RowsAgain),
     /// What the pattern says there is: `(96 sts)`.
@@ -129,7 +129,7 @@ pub enum Doing {
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Stitches {
     /// Which.
-    pub name: Name,
+    pub name: StitchName,
     /// Where its word stands.
     pub word: Place,
     /// How many.

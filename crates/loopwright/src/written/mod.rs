@@ -23,6 +23,18 @@
 //! assert_eq!(worked[0].outcome, Outcome::ToLast { wanted: 3, leaves: 2, before: 4, repeats: 8 });
 //! ```
 //!
+//! [`answer`] does all of that for every size at once: the sizes are those that the text names, lines that are no rows are
+//! left where they stand, and each line that does not come out is opened with the nearest that would.
+//!
+//! ```
+//! use loopwright::written::{Question, answer};
+//!
+//! let text = "Sizes: S (M)\nCO 20 (22) sts.\nRow 1: (K2, p2) to end.";
+//! let answer = answer(&Question::about(text)).unwrap();
+//! assert_eq!((answer.worked, answer.failing), (2, 1));
+//! assert_eq!(answer.sizes[answer.failures[0].size], "M");
+//! ```
+//!
 //! # The grammar
 //!
 //! Large and small letters are the same. Words in quotation marks stand for all their forms: "st" for `sts`, `stitches`.
@@ -74,33 +86,45 @@
 //! # What may be meant in two ways
 //!
 //! `Rep from * 3 times` is four in all to most, and three to some; after `BO 5` one stitch stands on the right needle, which
-//! is the first of the next `k10` to most; stitches cast on at the start of a row are worked in it by some. Each is worked
-//! in the usual way first and then in the other; where only one comes out it is taken, and what comes of the other is said
+//! is the first of the next `k10` to most; stitches cast on at the start of a row are worked in it by some; a row among those
+//! of `rep rows 1-4` that says "rep row 1 twice more" by itself is worked with that by most. Each is worked in the usual way
+//! first and then in the other; where only one comes out it is taken, and what comes of the other is said
 //! ([`Worked::otherwise`]).
 
+mod choices;
+mod drawn;
 mod fault;
+mod key;
 mod line;
 mod name;
 mod near;
 mod needle;
+mod own;
 mod place;
 mod print;
+mod question;
 mod read;
+mod sizes;
 mod technique;
 mod token;
 mod vocabulary;
 mod work;
 
 pub use crate::tables::Certainty;
+pub use choices::Name;
+pub use drawn::{Cell, CellKind, Drawn, MOST_DRAWN, drawn};
 pub use fault::{Fault, FaultKind};
 pub use line::{
     Amount, Bracketed, But, Count, Counted, Doing, Every, Figure, Item, Label, Line, Often, Pattern, Reach, Repeat,
     RowsAgain, RowsOften, Said, Share, Stitches, WhichRows,
 };
-pub use name::{Crossing, Family, Manner, Name, OwnStitch};
+pub use name::{Crossing, Family, Manner, OwnStitch, StitchName};
 pub use near::{Edit, Near, Way, nearest};
+pub use own::{OWN, read_own};
 pub use place::Place;
+pub use question::{Answer, Failure, LineKind, LineWorked, MOST_OPENED, Question, STITCHES, answer};
 pub use read::read;
+pub use sizes::{SIZES, read_sizes, sizes_of};
 pub use technique::{Sort, TECHNIQUES, Technique};
 pub use work::{Doubt, MOST_ROWS, MOST_STEPS, Otherwise, Outcome, Start, Worked, work};
 

@@ -17,7 +17,7 @@ pub struct OwnStitch {
 /// What stands for a stitch.
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub enum Name {
+pub enum StitchName {
     /// One of [`TECHNIQUES`](super::TECHNIQUES).
     Known(&'static Technique),
     /// A word with its number inside: `k4tog`, `C4F`.
@@ -38,7 +38,7 @@ pub enum Name {
     Own(OwnStitch),
 }
 
-impl Name {
+impl StitchName {
     /// Stitches taken from the left needle by one.
     pub const fn uses(&self) -> u64 {
         (match self {

@@ -4,7 +4,7 @@ use super::line::{
     Amount, Count, Counted, Doing, Figure, Item, Line, Often, Pattern, Reach, Repeat, RowsAgain, RowsOften, Said,
     Share, Stitches, WhichRows,
 };
-use super::name::{Manner, Name};
+use super::name::{Manner, StitchName};
 use super::technique::Sort;
 use std::fmt::{Display, Formatter, Result};
 
@@ -83,7 +83,7 @@ impl Display for Stitches {
     }
 }
 
-impl Display for Name {
+impl Display for StitchName {
     fn fmt(&self, f: &mut Formatter<'_>) -> Result {
         match self {
             Self::Known(technique) => f.write_str(technique.written),
@@ -100,7 +100,7 @@ impl Display for Name {
     }
 }
 
-impl Name {
+impl StitchName {
     fn is_one_letter(&self) -> bool {
         matches!(self, Self::Known(technique) if technique.written.len() == 1)
     }

@@ -2,7 +2,7 @@
 
 use super::super::fault::FaultKind;
 use super::super::line::{Amount, Count, Counted, Doing, Item, Often, Repeat, Share, Stitches};
-use super::super::name::{Family, Manner, Name};
+use super::super::name::{Family, Manner, StitchName};
 use super::super::place::Place;
 use super::super::technique::{Sort, TECHNIQUES};
 use super::super::token::Kind;
@@ -25,11 +25,11 @@ impl Reader<'_> {
     }
 
     /// The name that stands here.
-    fn name(&mut self) -> Option<Name> {
+    fn name(&mut self) -> Option<StitchName> {
         let name = match self.here()? {
-            Kind::Word(Meaning::Stitch(technique)) => Name::Known(technique),
-            Kind::Word(Meaning::Own(place, _)) => Name::Own(self.own.get(place)?.clone()),
-            Kind::Word(Meaning::Counted(family, over)) => Name::Counted { family, over },
+            Kind::Word(Meaning::Stitch(technique)) => StitchName::Known(technique),
+            Kind::Word(Meaning::Own(place, _)) => StitchName::Own(self.own.get(place)?.clone()),
+            Kind::Word(Meaning::Counted(family, over)) => StitchName::Counted { family, over },
             _ => return None,
         };
         self.at += 1;
@@ -49,7 +49,7 @@ impl Reader<'_> {
     }
 
     /// A plain stitch: the number behind it counts stitches, or rows.
-    fn plain(&mut self, start: usize, name: Name, word: Place) -> Option<Doing> {
+    fn plain(&mut self, start: usize, name: StitchName, word: Place) -> Option<Doing> {
         self.attempt(Self::in_pattern);
         let even = self.take(Key::Even);
         if let Some(rows) = self.attempt(Self::so_many_rows) {
@@ -137,8 +137,10 @@ impl Reader<'_> {
     }
 
     /// `k 2 tog`, `purl 3 together`.
-    fn together(&mut self, name: &Name, amount: &Amount) -> Option<Name> {
-        let Name::Known(technique) = name else { return None };
+    fn together(&mut self, name: &StitchName, amount: &Amount) -> Option<StitchName> {
+        let StitchName::Known(technique) = name else {
+            return None;
+        };
         let family = match technique.written {
             "k" => Family::KnitTogether,
             "p" => Family::PurlTogether,
@@ -149,11 +151,11 @@ impl Reader<'_> {
         let (before, behind) = family.around();
         let written = format!("{before}{over}{behind}");
         let known = TECHNIQUES.iter().find(|one| one.written == written);
-        Some(known.map_or(Name::Counted { family, over }, Name::Known))
+        Some(known.map_or(StitchName::Counted { family, over }, StitchName::Known))
     }
 
     /// A change: it is said how many times, or how far.
-    fn change(&mut self, name: Name, word: Place) -> Doing {
+    fn change(&mut self, name: StitchName, word: Place) -> Doing {
         let mut manner = self.manner();
         let count = if let Some((times, _)) = self.attempt(Self::times) {
             Count::Of(times)
@@ -175,7 +177,7 @@ impl Reader<'_> {
     }
 
     /// `k1 twice` is `(k1) twice`.
-    fn times_over(&mut self, start: usize, name: Name, word: Place, times: (Amount, Counted)) -> Option<Doing> {
+    fn times_over(&mut self, start: usize, name: StitchName, word: Place, times: (Amount, Counted)) -> Option<Doing> {
         let manner = self.manner();
         let count = Count::One;
         let stitches = Stitches {
@@ -229,7 +231,7 @@ impl Reader<'_> {
         };
         self.at += 1;
         let word = self.place_from(start);
-        Some(self.change(Name::Cable { parts, crossing }, word))
+        Some(self.change(StitchName::Cable { parts, crossing }, word))
     }
 
     /// `next 20 sts on holder`, `rem sts on waste yarn`: what is put aside.

@@ -64,6 +64,34 @@ fn rows_again_are_three_more_or_three_in_all() {
 }
 
 #[test]
+fn a_repeated_row_that_repeats_rows_itself_is_worked_with_that() {
+    // Row 2 makes rows 1 and 2 twice more: 20 to 17. Rows 1 to 4 again: once more three fewer, or one without that.
+    let text = "Row 1: K1, k2tog, k to end.\n\
+                Row 2: Purl. Rep rows 1-2 twice more.\n\
+                Row 3: Knit.\n\
+                Row 4: Purl.\n\
+                Rep rows 1-4 once more.";
+    assert_eq!(course_from(text, &Start::with(20))[4], "14; or 16");
+    // With the count that the pattern says the other way is taken, since only that one comes out.
+    let said = format!("{text} (16 sts)");
+    assert_eq!(course_from(&said, &Start::with(20))[4], "16; or says 16 is 14");
+    // The last rows are those that were worked, each by itself.
+    let last = text.replace("rows 1-4 once", "last 4 rows once");
+    assert_eq!(course_from(&last, &Start::with(20))[4], "16");
+}
+
+#[test]
+fn rows_that_repeat_each_other_come_to_an_end() {
+    let text = "Row 1: Knit. Rep rows 1-2 9 times more.\n\
+                Row 2: Purl. Rep rows 1-2 9 times more.\n\
+                Even rows: K1, m1, k to end; rep rows 1-4 9 times.\n\
+                Rep rows 1-4 9 times more.\n\
+                Rep rows 1-4 until 1 st rem.";
+    let (pattern, _) = read(text, 1, &[]);
+    assert_eq!(work(&pattern, &Start::with(20), 0).len(), 5);
+}
+
+#[test]
 fn rows_until_a_count_that_never_comes() {
     let text = "Row 1: Ssk, k to last 2 sts, k2tog.\nRep row 1 until 9 sts rem.";
     let worked = course_from(text, &Start::with(20));

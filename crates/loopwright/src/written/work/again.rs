@@ -1,4 +1,7 @@
 //! Rows worked again: so many times, or until there are so many stitches.
+//!
+//! A row among them that says by itself "rep rows ..." is worked with that, as it is written, and what comes of it without
+//! is said: some mean only the row.
 
 use super::super::line::{Counted, RowsAgain, RowsOften, WhichRows};
 use super::super::needle::Needle;
@@ -8,173 +11,166 @@ use super::walk::Halt;
 use super::{Doubt, MOST_ROWS, Otherwise, Outcome};
 
 /// How rows were worked again.
-struct Again {
-    needle: Needle,
-    times: u64,
-    halt: Option<Halt>,
+pub(super) struct Again {
+    pub needle: Needle,
+    /// How often all of them were.
+    pub times: u64,
+    /// The lines of the rows that were worked, one for each.
+    pub rows: Vec<usize>,
+    /// Whether one of them says by itself that rows are worked again.
+    pub has_inner: bool,
+    pub halt: Option<Halt>,
 }
 
 impl Again {
+    fn on(needle: Needle) -> Self {
+        Self {
+            needle,
+            times: 0,
+            rows: Vec::new(),
+            has_inner: false,
+            halt: None,
+        }
+    }
+
     fn outcome(&self) -> Outcome {
         self.halt.map_or(Outcome::ComesOut, |halt| halt.outcome)
     }
+
+    /// What is said of a way that was not taken.
+    fn told(&self, doubt: Doubt, is_usual: bool) -> Otherwise {
+        Otherwise {
+            doubt,
+            is_usual,
+            after: self.needle.total(),
+            outcome: self.outcome(),
+        }
+    }
+}
+
+/// One way to understand rows that are worked again.
+#[derive(Clone, Copy)]
+pub(super) struct Way {
+    pub often: Often,
+    /// Whether a row that says by itself "rep rows ..." is worked with that; otherwise without it.
+    pub with_inner: bool,
+}
+
+#[derive(Clone, Copy)]
+pub(super) enum Often {
+    Times(u64),
+    Until(u64),
 }
 
 impl Course<'_> {
     /// Works rows again, and notes what came of it at the line that says so.
     pub fn again(&mut self, at: usize, again: &RowsAgain, place: Place) {
+        // A line that is followed already is not begun within itself.
+        if !self.repeating.contains(&at) {
+            self.repeating.push(at);
+            self.follow(at, again, place);
+            self.repeating.pop();
+        }
+    }
+
+    fn follow(&mut self, at: usize, again: &RowsAgain, place: Place) {
         let before = self.needle.total();
+        self.catch_up(&again.rows);
         let lines = match self.lines_of(&again.rows) {
             Ok(lines) => lines,
             Err(row) => return self.fail_at(at, Outcome::NoSuchRow { row }, place),
         };
-        let (done, otherwise) = match &again.often {
-            RowsOften::Until(amount) => {
-                let wanted = amount.value(self.size);
-                (self.until(&lines, wanted, place), None)
-            }
-            RowsOften::Times(amount, counted) => {
-                let times = amount.value(self.size);
-                let usual = self.so_often(&lines, times, place);
-                self.or_in_all(usual, *counted, (&lines, times, place))
-            }
-        };
-        let items = &self.pattern.lines[at].items;
-        let said = self.as_said_after(items, before, done.needle.total());
-        let halt = done.halt.or(said.err());
-        self.history.extend(
-            lines
-                .iter()
-                .cycle()
-                .take(lines.len() * usize::try_from(done.times).unwrap_or(0)),
-        );
-        self.note_again(at, before, Again { halt, ..done }, otherwise);
+        let (done, otherwise) = self.in_the_best_way(at, again, &lines, before, place);
+        self.history.extend(&done.rows);
+        self.note_again(at, before, done, otherwise);
     }
 
-    /// "Rep rows 1-2 3 times" is three times more to most, and three in all to some.
-    fn or_in_all(
+    /// In the usual way, or in another one where only that comes out; and what comes of the one that was not taken.
+    fn in_the_best_way(
         &mut self,
-        usual: Again,
-        counted: Counted,
-        (lines, times, place): (&[usize], u64, Place),
+        at: usize,
+        again: &RowsAgain,
+        lines: &[usize],
+        before: u64,
+        place: Place,
     ) -> (Again, Option<Otherwise>) {
-        if counted == Counted::More || times == 0 {
-            return (usual, None);
-        }
-        let other = self.so_often(lines, times - 1, place);
-        if counted == Counted::All {
-            return (other, None);
-        }
-        let told = |is_usual, again: &Again| Otherwise {
-            doubt: Doubt::Times,
-            is_usual,
-            after: again.needle.total(),
-            outcome: again.outcome(),
+        let usual_way = Way {
+            often: self.so_often_as(&again.often),
+            // Rows that came last are those that were worked, each by itself.
+            with_inner: matches!(again.rows, WhichRows::Numbered(_)),
         };
-        if usual.halt.is_some() && other.halt.is_none() {
-            let otherwise = told(true, &usual);
-            return (other, Some(otherwise));
+        let usual = self.in_one_way(at, usual_way, lines, before, place);
+        let mut first = None;
+        for (doubt, way) in other_ways(again, usual_way, usual.has_inner) {
+            let other = self.in_one_way(at, way, lines, before, place);
+            if usual.halt.is_some() && other.halt.is_none() {
+                let otherwise = usual.told(doubt, true);
+                return (other, Some(otherwise));
+            }
+            let is_same = other.outcome() == usual.outcome() && other.needle.total() == usual.needle.total();
+            if !is_same {
+                first.get_or_insert(other.told(doubt, false));
+            }
         }
-        let is_same = usual.outcome() == other.outcome() && usual.needle.total() == other.needle.total();
-        let otherwise = (!is_same).then(|| told(false, &other));
-        (usual, otherwise)
+        (usual, first)
+    }
+
+    /// How often that is, as it is usually meant: "rep rows 1-2 3 times" is three times more.
+    pub fn so_often_as(&self, often: &RowsOften) -> Often {
+        match often {
+            RowsOften::Until(amount) => Often::Until(amount.value(self.size)),
+            RowsOften::Times(amount, counted) => {
+                let times = amount.value(self.size);
+                Often::Times(times.saturating_sub(u64::from(*counted == Counted::All)))
+            }
+        }
+    }
+
+    /// In one way, and whether the pattern says the count that there is then.
+    fn in_one_way(&mut self, at: usize, way: Way, lines: &[usize], before: u64, place: Place) -> Again {
+        let mut again = Again::on(self.needle.clone());
+        self.rows_again(way, lines, place, &mut again);
+        let pattern = self.pattern;
+        let said = pattern.lines.get(at).map_or(Ok(()), |line| {
+            self.as_said_after(&line.items, before, again.needle.total())
+        });
+        again.halt = again.halt.or(said.err());
+        again
+    }
+
+    /// Rows that only "even rows" stands for may not have been worked for the first time.
+    fn catch_up(&mut self, rows: &WhichRows) {
+        if let WhichRows::Numbered(rows) = rows
+            && self.lines_of_numbers(rows).is_ok()
+        {
+            let last = rows.last().map_or(0, |(_, last)| *last);
+            self.between(self.last.saturating_add(1), last.saturating_add(1));
+        }
     }
 
     /// The lines of the rows, in their order; or the first row that there is not.
-    fn lines_of(&mut self, rows: &WhichRows) -> Result<Vec<usize>, u32> {
+    pub fn lines_of(&self, rows: &WhichRows) -> Result<Vec<usize>, u32> {
         match rows {
             WhichRows::Last(many) => {
                 let wanted = usize::try_from(*many).unwrap_or(usize::MAX);
                 let from = self.history.len().checked_sub(wanted).ok_or(*many)?;
                 Ok(self.history.get(from..).unwrap_or_default().to_vec())
             }
-            WhichRows::Numbered(rows) => {
-                let mut lines = Vec::new();
-                for (first, last) in rows {
-                    if u64::from(last - first) >= MOST_ROWS {
-                        return Err(*last);
-                    }
-                    for row in *first..=*last {
-                        lines.push(self.line_of(row).ok_or(row)?);
-                    }
-                }
-                // Rows that only "even rows" stands for may not have been worked for the first time.
-                let last = rows.last().map_or(0, |(_, last)| *last);
-                self.between(self.last.saturating_add(1), last.saturating_add(1));
-                Ok(lines)
-            }
+            WhichRows::Numbered(rows) => self.lines_of_numbers(rows),
         }
     }
 
-    fn so_often(&mut self, lines: &[usize], times: u64, place: Place) -> Again {
-        let mut again = Again {
-            needle: self.needle.clone(),
-            times: 0,
-            halt: None,
-        };
-        if times.saturating_mul(lines.len() as u64) > MOST_ROWS {
-            let outcome = Outcome::Endless;
-            again.halt = Some(Halt { outcome, place });
-            return again;
-        }
-        while again.times < times && again.halt.is_none() {
-            self.once(lines, &mut again);
-        }
-        again
-    }
-
-    /// The rows once more.
-    fn once(&mut self, lines: &[usize], again: &mut Again) {
-        again.times += 1;
-        let pattern = self.pattern;
-        for at in lines {
-            let Some(line) = pattern.lines.get(*at) else { return };
-            if !line.is_whole {
-                let (outcome, place) = (Outcome::Unread, line.place);
-                again.halt = Some(Halt { outcome, place });
-                return;
+    fn lines_of_numbers(&self, rows: &[(u32, u32)]) -> Result<Vec<usize>, u32> {
+        let mut lines = Vec::new();
+        for (first, last) in rows {
+            if u64::from(last - first) >= MOST_ROWS {
+                return Err(*last);
             }
-            let trial = self.trial(line, again.needle.clone(), self.meant[*at]);
-            again.needle = trial.needle;
-            match trial.halt {
-                // What a row says of its count is said of the first time.
-                None
-                | Some(Halt {
-                    outcome: Outcome::Differs { .. },
-                    ..
-                }) => {}
-                halt => {
-                    again.halt = halt;
-                    return;
-                }
+            for row in *first..=*last {
+                lines.push(self.line_of(row).ok_or(row)?);
             }
         }
-    }
-
-    fn until(&mut self, lines: &[usize], wanted: u64, place: Place) -> Again {
-        let mut again = Again {
-            needle: self.needle.clone(),
-            times: 0,
-            halt: None,
-        };
-        loop {
-            let before = again.needle.total();
-            if before == wanted || again.halt.is_some() {
-                return again;
-            }
-            self.once(lines, &mut again);
-            let after = again.needle.total();
-            let is_nearer = after.abs_diff(wanted) < before.abs_diff(wanted);
-            let is_past = (before > wanted) != (after > wanted) && after != wanted;
-            let outcome = if !is_nearer || is_past {
-                Outcome::NeverComesTo { wanted, before, after }
-            } else if again.times.saturating_mul(lines.len() as u64) > MOST_ROWS {
-                Outcome::Endless
-            } else {
-                continue;
-            };
-            again.halt.get_or_insert(Halt { outcome, place });
-        }
+        Ok(lines)
     }
 
     fn fail_at(&mut self, at: usize, outcome: Outcome, place: Place) {
@@ -203,4 +199,18 @@ impl Course<'_> {
             self.believe(line);
         }
     }
+}
+
+/// What else may be meant: so many times in all, or without what a row repeats by itself.
+fn other_ways(again: &RowsAgain, usual: Way, has_inner: bool) -> Vec<(Doubt, Way)> {
+    let mut ways = Vec::new();
+    if let (RowsOften::Times(_, Counted::Unsaid), Often::Times(times @ 1..)) = (&again.often, usual.often) {
+        let often = Often::Times(times - 1);
+        ways.push((Doubt::Times, Way { often, ..usual }));
+    }
+    if has_inner && usual.with_inner {
+        let with_inner = false;
+        ways.push((Doubt::RowsWithin, Way { with_inner, ..usual }));
+    }
+    ways
 }

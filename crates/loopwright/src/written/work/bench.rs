@@ -1,5 +1,6 @@
 //! One line of a pattern by itself, on the needle that it finds, to be tried in other ways.
 
+use super::super::drawn::{Drawn, Recorder};
 use super::super::line::{Item, Line, Pattern};
 use super::super::needle::Needle;
 use super::course::{Course, is_work};
@@ -55,6 +56,19 @@ impl<'a> Bench<'a> {
         let trial = self.course.trial(line, needle, meant);
         let outcome = trial.halt.map_or(Outcome::ComesOut, |halt| halt.outcome);
         (outcome, trial.needle.total())
+    }
+
+    /// The first row of a line stitch by stitch, as far as it goes.
+    pub fn drawn(&self, line: &Line) -> Drawn {
+        let mut needle = self.needle.clone();
+        needle.begin_row(self.working);
+        let meant = self.course.meant.get(self.at).copied().flatten();
+        let mut walk = Walk::new(&mut needle, self.working, self.course.size, meant);
+        walk.recorder = Some(Recorder::default());
+        let is_halted = walk.row(&line.items).is_err();
+        let recorder = walk.recorder.take().unwrap_or_default();
+        let left = if needle.is_turned() { 0 } else { needle.ahead() };
+        recorder.done(left, is_halted)
     }
 
     /// Stitches that a line uses, where that is the same on every needle.

@@ -78,8 +78,8 @@ impl Course<'_> {
 
     fn numbered_row(&mut self, row: u32) {
         if let Some(line) = self.line_of(row) {
-            self.row(line);
             self.last = row;
+            self.row(line);
         }
     }
 }

@@ -26,6 +26,8 @@ pub(super) struct Course<'a> {
     pub last: u32,
     /// The lines of the rows that were worked, one for each.
     pub history: Vec<usize>,
+    /// The lines whose rows are being worked again, each within the one before.
+    pub repeating: Vec<usize>,
     /// The first line since the count was sure that could not be worked as written.
     pub stands_on: Option<usize>,
     pub steps: u64,
@@ -61,6 +63,7 @@ impl<'a> Course<'a> {
             right_is_odd: true,
             last: 0,
             history: Vec::new(),
+            repeating: Vec::new(),
             stands_on: None,
             steps: 0,
             watched: None,

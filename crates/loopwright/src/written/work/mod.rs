@@ -8,6 +8,7 @@ mod again;
 mod bench;
 mod block;
 mod course;
+mod once_more;
 mod outcome;
 mod row;
 mod walk;
@@ -32,4 +33,30 @@ pub fn work(pattern: &Pattern, start: &Start, size: usize) -> Vec<Worked> {
     let mut course = Course::new(pattern, start, size);
     course.run();
     course.worked
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::read;
+    use super::*;
+
+    /// The steps that are taken go by the text and not by its stitches, however long the text is.
+    #[test]
+    fn a_line_of_a_megabyte_takes_few_steps() {
+        let pieces = [
+            "k1, ",
+            "(k1, p1) 300 times, ",
+            "*k1, p1; rep from * 3 times, ",
+            "((((k1) 2000 times) 2000 times) 20 times) 2 times, ",
+            "yo, ",
+            "k5, pm, ",
+        ];
+        for piece in pieces {
+            let text = piece.repeat(1_000_000 / piece.len());
+            let (pattern, _) = read(&text, 1, &[]);
+            let mut course = Course::new(&pattern, &Start::with(1_000_000), 0);
+            course.run();
+            assert!(course.steps <= 2 * text.len() as u64, "{piece}: {} steps", course.steps);
+        }
+    }
 }

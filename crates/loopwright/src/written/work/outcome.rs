@@ -145,6 +145,8 @@ pub enum Doubt {
     BindOff,
     /// `CO 5, k25`: whether the new stitches are worked in the same row.
     CastOn,
+    /// `rep rows 1-4` where row 2 says by itself `rep row 1 twice more`: with that, or without.
+    RowsWithin,
 }
 
 /// What comes of the line when the doubtful place is meant in the other way.

@@ -3,8 +3,9 @@
 //! A run is worked at once however long it is, and so are the rounds of a bracket that always uses and gives the same, as
 //! far as the next marker. The time a row takes goes by its text, not by its stitches.
 
+use super::super::drawn::{CellKind, Recorder};
 use super::super::line::{Amount, Count, Counted, Doing, Item, Often, Reach, Repeat, Share, Stitches};
-use super::super::name::Name;
+use super::super::name::StitchName;
 use super::super::needle::Needle;
 use super::super::place::Place;
 use super::super::technique::Sort;
@@ -13,6 +14,7 @@ use crate::terms::Working;
 
 mod aside;
 mod bulk;
+mod record;
 mod repeat;
 mod rows;
 
@@ -44,6 +46,8 @@ pub(super) struct Walk<'a> {
     pub seen: u64,
     /// Steps taken.
     pub steps: u64,
+    /// Writes down what is worked, stitch by stitch; brackets are then walked round by round.
+    pub recorder: Option<Recorder>,
     /// Something was bound off just now.
     bridge: bool,
 }
@@ -61,6 +65,7 @@ impl<'a> Walk<'a> {
             watched: None,
             seen: 0,
             steps: 0,
+            recorder: None,
             bridge: false,
         }
     }
@@ -99,19 +104,20 @@ impl<'a> Walk<'a> {
             Doing::Repeat(repeat) => self.repeat(repeat, item.place),
             Doing::IntoOne(body) => self.all_in_one(body, item.place),
             Doing::PlaceMarker => {
-                self.place_marker();
+                self.place_marker(item.place);
                 Ok(())
             }
             Doing::SlipMarker => self.marker(item.place, true),
             Doing::RemoveMarker => self.marker(item.place, false),
             Doing::BindOff(share) => self.bind_off(share, item.place),
             Doing::CastOn(amount) => {
-                self.cast_on(amount);
+                self.cast_on(amount, item.place);
                 Ok(())
             }
             Doing::Hold(share) => self.hold(share, item.place),
             Doing::Return => self.take_back(item.place),
             Doing::Turn => {
+                self.record(CellKind::Turn, 1, item.place);
                 self.needle.turn();
                 Ok(())
             }
@@ -129,23 +135,24 @@ impl<'a> Walk<'a> {
             Count::Of(amount) => amount.value(self.size),
             Count::Reach(reach) => return self.as_far_as(stitches, reach, place),
         };
-        self.bridged();
+        self.bridged(stitches.word);
         self.run(&stitches.name, times, stitches.word)
     }
 
     /// The stitch that stands on the right needle after a bind-off, if it is not counted with those that follow.
-    fn bridged(&mut self) {
+    fn bridged(&mut self, place: Place) {
         if std::mem::take(&mut self.bridge) && self.needle.ahead() > 0 {
             self.doubts[Doubt::BindOff as usize] = true;
             if self.meant == Some(Doubt::BindOff) {
                 self.used += 1;
                 self.needle.work(1, 1, 1);
+                self.record(CellKind::Knit, 1, place);
             }
         }
     }
 
     /// So many of one stitch.
-    fn run(&mut self, name: &Name, times: u64, word: Place) -> Result<(), Halt> {
+    fn run(&mut self, name: &StitchName, times: u64, word: Place) -> Result<(), Halt> {
         let uses = name.uses();
         let wanted = uses.saturating_mul(times);
         let ahead = self.needle.ahead();
@@ -159,10 +166,13 @@ impl<'a> Walk<'a> {
             self.seen += if is_plain { u64::from(wanted <= ahead) } else { worked };
         }
         if wanted > ahead {
-            return Err(self.runs_out(uses, wanted, is_plain, word));
+            let halt = self.runs_out(uses, wanted, is_plain, word);
+            self.record_what_fits(name, word);
+            return Err(halt);
         }
         self.used = self.used.saturating_add(wanted);
         self.needle.work(times, uses, name.gives());
+        self.record_stitches(name, times, word);
         self.bridge = false;
         let lifts = name.lifts().saturating_mul(times);
         if lifts > 0 && !self.needle.pass_over(lifts) {
@@ -273,6 +283,7 @@ impl<'a> Walk<'a> {
         }
         self.used += 1;
         self.needle.work(1, 1, sum.gives);
+        self.record(CellKind::of(1, sum.gives), 1, place);
         Ok(())
     }
 }

@@ -3,12 +3,13 @@
 use super::*;
 
 impl Walk<'_> {
-    pub(super) fn place_marker(&mut self) {
+    pub(super) fn place_marker(&mut self, place: Place) {
         self.needle.begin();
         // The marker at the beginning of a round is there without being told.
         let is_beginning = self.needle.ahead() == 0 || self.needle.is_at_start();
         if self.working != Working::Round || !is_beginning {
             self.needle.place_marker();
+            self.record(CellKind::Marker, 1, place);
         }
     }
 
@@ -17,6 +18,7 @@ impl Walk<'_> {
         if self.needle.take_marker() {
             if keep {
                 self.needle.place_marker();
+                self.record(CellKind::Marker, 1, place);
             }
             return Ok(());
         }
@@ -46,6 +48,7 @@ impl Walk<'_> {
         let wanted = self.share(share, place)?;
         self.used = self.used.saturating_add(wanted);
         self.needle.work(wanted, 1, 0);
+        self.record(CellKind::BoundOff, wanted, place);
         self.bridge = wanted > 0;
         Ok(())
     }
@@ -54,6 +57,7 @@ impl Walk<'_> {
         let wanted = self.share(share, place)?;
         self.used = self.used.saturating_add(wanted);
         self.needle.work(wanted, 1, 0);
+        self.record(CellKind::Held, wanted, place);
         self.needle.held = self.needle.held.saturating_add(wanted);
         Ok(())
     }
@@ -68,7 +72,7 @@ impl Walk<'_> {
     }
 
     /// New stitches come behind those that are done; at the start of a row they may be meant to be worked in it.
-    pub(super) fn cast_on(&mut self, amount: &Amount) {
+    pub(super) fn cast_on(&mut self, amount: &Amount, place: Place) {
         self.needle.begin();
         let many = amount.value(self.size);
         let is_in_doubt = self.used == 0 && self.needle.ahead() > 0;
@@ -77,6 +81,7 @@ impl Walk<'_> {
             self.needle.cast_on_ahead(many);
         } else {
             self.needle.work(1, 0, many);
+            self.record(CellKind::CastOn, many, place);
         }
     }
 
@@ -86,6 +91,7 @@ impl Walk<'_> {
             return Err(self.halt(Outcome::RunsOut { short: 1, time: 0 }, place));
         }
         self.needle.turn();
+        self.record(CellKind::Turn, 1, place);
         Ok(())
     }
 }

@@ -31,7 +31,7 @@ impl Walk<'_> {
     }
 
     fn so_often(&mut self, repeat: &Repeat, times: u64, place: Place) -> Result<(), Halt> {
-        let sum = if repeat.but.is_none() && self.watched.is_none() && times > 1 {
+        let sum = if repeat.but.is_none() && self.may_hurry() && times > 1 {
             self.fixed(&repeat.body)
         } else {
             None
@@ -63,9 +63,10 @@ impl Walk<'_> {
             .as_ref()
             .filter(|but| u32::try_from(time).is_ok_and(|time| but.at.binary_search(&time).is_ok()));
         let Some(but) = but else {
-            return self.items(&repeat.body);
+            return self.walk_body(&repeat.body);
         };
         let mut is_done = false;
+        self.record_bracket(Recorder::opens);
         for item in &repeat.body {
             match &item.doing {
                 Doing::Stitches(stitches) if !is_done && stitches.name == but.instead.name => {
@@ -76,6 +77,7 @@ impl Walk<'_> {
                 _ => self.item(item)?,
             }
         }
+        self.record_bracket(Recorder::closes);
         Ok(())
     }
 
@@ -84,7 +86,7 @@ impl Walk<'_> {
         let target = self.target(reach, place)?;
         // Behind an asterisk it is worked once before it is repeated.
         if repeat.stars.is_some() && self.needle.ahead() == target {
-            self.items(&repeat.body)?;
+            self.walk_body(&repeat.body)?;
             return self.not_past(target, self.used, place);
         }
         match self.fixed(&repeat.body) {
@@ -105,7 +107,7 @@ impl Walk<'_> {
             if left < sum.uses {
                 self.stops_at((reach, target), left, sum.uses, rounds, place)?;
             }
-            let may_hurry = rounds > 0 && self.watched.is_none();
+            let may_hurry = rounds > 0 && self.may_hurry();
             let at_once = if may_hurry {
                 self.at_once(sum, left / sum.uses)
             } else {
@@ -114,7 +116,7 @@ impl Walk<'_> {
             if at_once > 0 {
                 self.work_at_once(sum, at_once);
             } else {
-                self.items(&repeat.body)?;
+                self.walk_body(&repeat.body)?;
             }
             rounds += at_once.max(1);
         }
@@ -128,7 +130,7 @@ impl Walk<'_> {
         while self.needle.ahead() > target {
             self.step(place)?;
             let before = (self.needle.ahead(), self.needle.to_marker());
-            self.items(&repeat.body)?;
+            self.walk_body(&repeat.body)?;
             rounds += 1;
             if (self.needle.ahead(), self.needle.to_marker()) == before {
                 return Err(self.halt(Outcome::MakesNothing, place));

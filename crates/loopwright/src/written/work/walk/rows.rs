@@ -4,11 +4,11 @@ use super::*;
 
 impl Walk<'_> {
     /// Rows of one stitch, all the way.
-    pub(super) fn rows(&mut self, name: &Name, rows: &Amount, place: Place) -> Result<(), Halt> {
+    pub(super) fn rows(&mut self, name: &StitchName, rows: &Amount, place: Place) -> Result<(), Halt> {
         for row in 0..rows.value(self.size) {
             self.step(place)?;
             if row > 0 {
-                self.needle.begin_row(self.working);
+                self.next_row(place);
             }
             self.run(name, self.needle.ahead() / name.uses().max(1), place)?;
         }
@@ -21,7 +21,7 @@ impl Walk<'_> {
         for row in 0..rows.value(self.size) {
             self.step(inner.place)?;
             if row > 0 {
-                self.needle.begin_row(self.working);
+                self.next_row(inner.place);
             }
             self.item(inner)?;
             if rest.iter().any(is_work) {
@@ -30,8 +30,14 @@ impl Walk<'_> {
                 let ahead = self.needle.ahead();
                 self.used = self.used.saturating_add(ahead);
                 self.needle.work(ahead, 1, 1);
+                self.record(CellKind::Knit, ahead, inner.place);
             }
         }
         Ok(())
+    }
+
+    fn next_row(&mut self, place: Place) {
+        self.record(CellKind::Turn, 1, place);
+        self.needle.begin_row(self.working);
     }
 }
