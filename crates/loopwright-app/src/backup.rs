@@ -53,21 +53,21 @@ pub enum BackupError {
     Newer,
 }
 
-/// Hands the knitter a file with everything on the desk.
+/// Hands the knitter a file with everything on the desk that is to be kept.
 pub fn save_copy(desk: &Desk) -> Result<(), BackupError> {
-    let text = json::sheets_object(&desk.newest())
+    let text = json::sheets_object(&desk.to_be_kept())
         .and_then(|sheets| json::object(&[("loopwright", VERSION.into()), ("sheets", sheets)]))
         .and_then(|copy| json::text(&copy, 2))
         .ok_or(BackupError::NotMade)?;
     download(&text, FILE_NAME)?;
-    SAVED.set((*desk.newest()).clone());
+    SAVED.set(desk.to_be_kept());
     desk.copy_was_saved();
     Ok(())
 }
 
 /// Whether everything on the desk is in the last copy of this visit, or there is nothing.
 pub fn holds(desk: &Desk) -> bool {
-    SAVED.with_borrow(|saved| *saved == *desk.newest())
+    SAVED.with_borrow(|saved| *saved == desk.to_be_kept())
 }
 
 /// What came of a copy that was brought back.

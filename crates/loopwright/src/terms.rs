@@ -1,4 +1,4 @@
-//! Words of the trade that several tools share: sides, repeats, ranges, round or flat.
+//! Words of the trade that several tools share: sides, repeats, ranges, round or flat; and where a pattern's text stays.
 
 use crate::bounds::Bounds;
 use crate::units::Length;
@@ -38,6 +38,17 @@ pub enum Working {
 }
 
 crate::choice!(Working starts Round { Round = "round", Flat = "flat" });
+
+/// Where the text of a pattern stays, which is hers alone.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Keep {
+    /// On the page only: it is gone when the page is closed.
+    OnPage,
+    /// On the device as well.
+    OnDevice,
+}
+
+crate::choice!(Keep starts OnPage { OnPage = "page", OnDevice = "device" });
 
 /// Stitches of one repeat.
 pub const MULTIPLE: Bounds<u32> = Bounds::new(1, 1_000);

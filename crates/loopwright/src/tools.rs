@@ -13,11 +13,13 @@ pub enum Group {
     Starting,
     /// While the knitting is on the needles.
     Needles,
+    /// With a pattern on the table.
+    Text,
 }
 
 impl Group {
     /// All of them, in the order of a piece of knitting.
-    pub const ALL: [Self; 3] = [Self::Before, Self::Starting, Self::Needles];
+    pub const ALL: [Self; 4] = [Self::Before, Self::Starting, Self::Needles, Self::Text];
 }
 
 /// Hands the list of tools to another macro, as `tool in Group,` rows in the order of the menu.

@@ -1,7 +1,7 @@
 //! What is taken of a copy that is brought back: the sheets that this page keeps, and on each the fields it has. Anything may
 //! stand in a file. What is left out is counted and named. One pass, and then each sheet by itself.
 
-use crate::desk::undo;
+use crate::desk::{hers, undo};
 use crate::form::kept::Kept;
 use crate::form::taken::{LeftOut, MOST_BYTES, Why, has};
 use crate::form::{HAND, Measures, NEEDLE, SETTINGS, TAPE, WEIGHT, YARN};
@@ -47,7 +47,7 @@ pub fn take(entries: Vec<Entry>) -> Taken {
             .max(entry.field.len());
         let why = match copy.knows(&entry) {
             Known::Not => Some(Why::Unknown),
-            _ if longest > MOST_BYTES => Some(Why::TooLong),
+            _ if longest > most_bytes(&entry.field) => Some(Why::TooLong),
             known if !room.has(&entry, known) => Some(Why::TooMany),
             _ => None,
         };
@@ -57,6 +57,15 @@ pub fn take(entries: Vec<Entry>) -> Taken {
         }
     }
     taken
+}
+
+/// The most bytes of a field: the text of a pattern is longer than what is typed anywhere else.
+fn most_bytes(field: &str) -> usize {
+    if hers::is_hers(field) {
+        hers::MOST_BYTES
+    } else {
+        MOST_BYTES
+    }
 }
 
 /// Whether this page knows a field of a sheet.

@@ -72,6 +72,11 @@ impl Keeper {
         self.queue.borrow_mut().reload();
     }
 
+    /// Has what no longer counts taken out of the log, as soon as what counts is kept.
+    pub fn shorten(&self) {
+        self.queue.borrow_mut().shorten();
+    }
+
     /// Has all that is on the page kept anew, after the storage was cleared.
     pub fn write_anew(&self) {
         self.queue.borrow_mut().write_anew();

@@ -5,6 +5,7 @@
 
 mod facts;
 mod held;
+pub mod hers;
 mod keeper;
 mod others;
 mod persist;
@@ -61,6 +62,11 @@ impl Desk {
     /// The newest sheets, also in a callback that was made before the last change.
     pub fn newest(&self) -> Rc<Sheets> {
         self.live.sheets.clone()
+    }
+
+    /// The newest sheets, as far as they are to be kept.
+    pub fn to_be_kept(&self) -> Sheets {
+        hers::without_unkept(&self.live.sheets)
     }
 
     /// The project that is open.
@@ -179,11 +185,19 @@ impl Desk {
     pub fn write_stored(&self, mut entries: Vec<Entry>) {
         entries.retain(|entry| self.live.sheets.text(&entry.sheet, &entry.field) != entry.typed.as_ref());
         entries.extend(facts::remembered(&self.live.sheets, &entries));
+        entries.extend(hers::taken_back(&self.live.sheets, &entries));
         if entries.is_empty() {
             return;
         }
-        self.live.dispatch(Action::Wrote(entries.clone()));
-        self.keeper.push(entries);
+        let kept = hers::to_be_kept(&self.live.sheets, &entries);
+        let leaves_behind = hers::leaves_behind(&self.live.sheets, &kept);
+        self.live.dispatch(Action::Wrote(entries));
+        if !kept.is_empty() {
+            self.keeper.push(kept);
+        }
+        if leaves_behind {
+            self.keeper.shorten();
+        }
         self.start_writing();
         if !self.keeper.is_guest() {
             self.mark_touched();

@@ -72,6 +72,8 @@ pub struct Queue {
     load: bool,
     loaded: bool,
     compact: bool,
+    /// Whether something in it is to be found there no longer.
+    wants_shortening: bool,
     second_try: bool,
     paused: bool,
     trouble: Option<StoreError>,
@@ -98,6 +100,7 @@ impl Queue {
             load: true,
             loaded: false,
             compact: false,
+            wants_shortening: false,
             second_try: false,
             paused: false,
             trouble: None,
@@ -128,6 +131,12 @@ impl Queue {
     /// Asks for the log to be read again, since another tab may have written.
     pub fn reload(&mut self) {
         self.load = true;
+        self.wake();
+    }
+
+    /// Has what no longer counts taken out of the log, however short that is.
+    pub fn shorten(&mut self) {
+        self.wants_shortening = true;
         self.wake();
     }
 
@@ -189,7 +198,7 @@ impl Queue {
             Job::Load
         } else if !self.waiting.is_empty() {
             Job::Append(self.take_batch())
-        } else if self.compact {
+        } else if self.loaded && (self.compact || self.wants_shortening) {
             Job::Compact
         } else {
             return None;
@@ -332,6 +341,7 @@ impl Queue {
         self.length = length;
         self.long = SHORT.max(length.saturating_mul(2));
         self.compact = false;
+        self.wants_shortening = false;
     }
 }
 

@@ -1,6 +1,7 @@
 //! The state behind every view, and everything that can happen to it, in one match.
 
 use super::held::{FieldName, Held, lay_over_seen};
+use super::hers::carry_over;
 use super::{Keeping, Persistence};
 use crate::store::{Entry, Sheets, StoreError};
 use std::rc::Rc;
@@ -95,6 +96,7 @@ impl Reducible for State {
         let mut state = (*self).clone();
         match action {
             Action::Loaded(mut sheets, typed_in) => {
+                carry_over(&state.sheets, &mut sheets);
                 let typed_in = typed_in.filter(|_| state.is_read);
                 state.held = lay_over_seen(&state.sheets, state.held, &mut sheets, typed_in);
                 state.is_read = true;

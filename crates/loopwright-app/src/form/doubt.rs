@@ -71,7 +71,7 @@ pub fn beside(fields: &Fields, field: &'static Field) -> Vec<Beside> {
             Kind::Length(scale, bounds) => found.extend(of_unit(fields, path, typed, scale, bounds, usual(field))),
             Kind::Mass(scale, bounds) => found.extend(of_unit(fields, path, typed, scale, bounds, None)),
             Kind::Gauge | Kind::Gauges => found.extend(of_gauge(fields, field, typed)),
-            Kind::Count(_) | Kind::Choice(_) | Kind::List(_) | Kind::Text | Kind::Whole => {}
+            Kind::Count(_) | Kind::Choice(_) | Kind::List(_) | Kind::Text | Kind::Pattern | Kind::Whole => {}
         }
     }
     found.extend(named_beside(fields, field));

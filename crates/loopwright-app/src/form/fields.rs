@@ -102,6 +102,20 @@ impl Fields {
         filled
     }
 
+    /// What stands in the fields as a link has it: without what is hers alone.
+    pub fn linked(&self) -> store::Fields {
+        let mut filled = self.filled();
+        filled.retain(|key, _| self.stored_as(key).is_none_or(|(_, field)| field.linked));
+        filled
+    }
+
+    /// What was typed, as a link has it.
+    pub fn typed_linked(&self) -> store::Fields {
+        let mut linked = self.linked();
+        linked.retain(|key, _| self.typed.contains_key(key));
+        linked
+    }
+
     fn held(&self, stored: &str) -> Option<&Typed> {
         let given = || self.given.get(stored).map(|given| &given.typed);
         self.typed.get(stored).or_else(given)

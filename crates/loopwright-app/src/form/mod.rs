@@ -73,6 +73,8 @@ pub struct Field {
     pub counts: Direction,
     /// The key of the field of the same fabric's other direction, if it is a gauge and there is one.
     pub beside: Option<&'static str>,
+    /// Whether a link has it, and whatever is made of one: an embedded page, a picture to scan.
+    pub linked: bool,
 }
 
 /// What a field holds.
@@ -94,6 +96,8 @@ pub enum Kind {
     List(List),
     /// Text that the tool reads itself.
     Text,
+    /// The text of a pattern, line by line, or what quotes it: it is hers alone (`desk::hers`).
+    Pattern,
     /// No field: a place below which stands what is wrong with several fields together.
     Whole,
 }
@@ -194,6 +198,7 @@ impl Field {
             remark: "",
             counts: Direction::Stitches,
             beside: None,
+            linked: true,
         }
     }
 
@@ -243,6 +248,16 @@ impl Field {
     /// Text that the tool reads itself.
     pub const fn text() -> Self {
         Self::new(Kind::Text)
+    }
+
+    /// The text of a pattern, or what quotes it. It is in no link.
+    pub const fn pattern() -> Self {
+        Self::new(Kind::Pattern).unlinked()
+    }
+
+    /// No link has it.
+    pub const fn unlinked(self) -> Self {
+        Self { linked: false, ..self }
     }
 
     /// A place for what is wrong with several fields together.

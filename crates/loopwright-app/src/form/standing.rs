@@ -16,7 +16,7 @@ impl Fields {
             return None;
         }
         match field.kind {
-            Kind::Count(_) | Kind::Text | Kind::List(_) | Kind::Whole => Some(text),
+            Kind::Count(_) | Kind::Text | Kind::Pattern | Kind::List(_) | Kind::Whole => Some(text),
             Kind::Length(scale, _) => Some(self.with_unit(field, scale)),
             Kind::Mass(scale, _) => Some(self.with_unit(field, scale)),
             Kind::Gauge | Kind::Gauges => Some(self.with_span(path, &text)),
@@ -43,6 +43,7 @@ impl Fields {
             | Kind::Gauges
             | Kind::List(_)
             | Kind::Text
+            | Kind::Pattern
             | Kind::Whole => !self.is_typed_at(path) || self.text(path).trim() == start,
         };
         if is_start { None } else { self.standing(field) }

@@ -25,7 +25,7 @@ impl Field {
             Kind::List(List { lengths: true, .. }) => list_unit(written).is_none().then_some(Unreadable::UnknownUnit),
             Kind::Count(_) | Kind::List(_) => no_count(written),
             // Beside these no unit ever counts.
-            Kind::Choice(_) | Kind::Text | Kind::Whole => None,
+            Kind::Choice(_) | Kind::Text | Kind::Pattern | Kind::Whole => None,
         }
     }
 
@@ -40,6 +40,7 @@ impl Field {
             | Kind::Gauges
             | Kind::List(_)
             | Kind::Text
+            | Kind::Pattern
             | Kind::Whole => false,
         }
     }
@@ -125,7 +126,7 @@ impl Fields {
             Kind::Mass(scale, _) => words::no_unit(written, &scale.units().map(|unit| unit.key).collect::<Vec<_>>()),
             Kind::Gauge | Kind::Gauges => words::no_span(written, SPANS[0].key, SPANS[1].key),
             Kind::List(List { lengths: true, .. }) => words::no_unit(written, &LIST_UNITS.map(|(key, _)| key)),
-            Kind::Count(_) | Kind::List(_) | Kind::Choice(_) | Kind::Text | Kind::Whole => words::no_count(written),
+            Kind::Count(_) | Kind::List(_) | Kind::Choice(_) | Kind::Text | Kind::Pattern | Kind::Whole => words::no_count(written),
         })
     }
 }

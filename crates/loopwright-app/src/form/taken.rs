@@ -24,6 +24,8 @@ pub enum Why {
     TooMany,
     /// The same name stands there once more, and the last one counts.
     Repeated,
+    /// It is hers alone, and no link brings it.
+    Hers,
 }
 
 /// What was left out.
@@ -69,6 +71,7 @@ impl LeftOut {
             Why::TooLong => words::TOO_LONG,
             Why::TooMany => words::TOO_MANY,
             Why::Repeated => words::REPEATED,
+            Why::Hers => words::HERS,
         };
         let reasons: Vec<&str> = self.whys.iter().map(reason).collect();
         (self.number > 0).then(|| words::left_out(of, self.number, &reasons, &self.told))
@@ -82,6 +85,10 @@ pub fn take(table: &[Field], fields: store::Fields, left_out: &mut LeftOut) -> s
             left_out.note(&key, Why::Unknown);
             return None;
         };
+        if !row.linked {
+            left_out.note(&key, Why::Hers);
+            return None;
+        }
         let longest = typed.text.len().max(typed.unit.as_ref().map_or(0, String::len));
         if longest > MOST_BYTES {
             left_out.note(&key, Why::TooLong);
@@ -109,7 +116,7 @@ fn row_of<'a>(table: &'a [Field], stored: &str) -> Option<&'a Field> {
 /// Beside a choice or a plain text no unit ever counts.
 fn without_idle_unit(row: &Field, key: &str, typed: Typed, left_out: &mut LeftOut) -> Typed {
     match row.kind {
-        Kind::Choice(_) | Kind::Text if written_unit(&typed).is_some() => {
+        Kind::Choice(_) | Kind::Text | Kind::Pattern if written_unit(&typed).is_some() => {
             left_out.note(&words::unit_of(key), Why::Unknown);
             Typed::plain(typed.text)
         }

@@ -30,7 +30,7 @@ impl Field {
             }
             Kind::Choice(options) => options.read(&typed.text).is_some(),
             // These the tool reads itself, and nobody else knows what they are.
-            Kind::List(_) | Kind::Text | Kind::Whole => false,
+            Kind::List(_) | Kind::Text | Kind::Pattern | Kind::Whole => false,
         }
     }
 
@@ -63,6 +63,7 @@ impl Fields {
             | Kind::Choice(_)
             | Kind::List(_)
             | Kind::Text
+            | Kind::Pattern
             | Kind::Whole => typed.clone(),
         })
     }

@@ -4,6 +4,7 @@ use super::brought;
 use super::scan::Scan;
 use crate::backup::{self, BackupError};
 use crate::desk::Desk;
+use crate::desk::hers::handed_on;
 use crate::part::plain::{button, element, list, status, text, text_element};
 use crate::part::{ByHand, Copied, Label, copied};
 use crate::route::{self, Route};
@@ -20,7 +21,7 @@ const NAMED: usize = 40;
 
 /// The ways to take a project along.
 pub fn carry(desk: &Desk, project: &Project) -> Html {
-    html! { <Carry desk={desk.clone()} project={project.clone()} /> }
+    html! { <Carry desk={desk.clone()} project={handed_on(project.clone())} /> }
 }
 
 #[derive(Properties, PartialEq)]

@@ -87,7 +87,10 @@ pub struct Described {
 
 /// What is said of the fields of a tool.
 pub fn fields_of(tool: &Entry) -> Vec<Described> {
-    let fields = tool.fields.iter().filter(|field| !matches!(field.kind, Kind::Whole));
+    let fields = tool
+        .fields
+        .iter()
+        .filter(|field| !matches!(field.kind, Kind::Whole) && field.linked);
     fields.map(describe).collect()
 }
 
@@ -118,7 +121,7 @@ fn takes(field: &Field) -> String {
         Kind::Choice(_) => words::CHOICE.into(),
         Kind::List(about) if about.lengths => words::lengths(&LIST_UNITS.map(|(key, _)| key)),
         Kind::List(_) => words::LIST.into(),
-        Kind::Text | Kind::Whole => words::TEXT.into(),
+        Kind::Text | Kind::Pattern | Kind::Whole => words::TEXT.into(),
     }
 }
 
@@ -224,7 +227,8 @@ mod tests {
     fn every_field_and_every_choice_of_every_tool_is_listed() {
         for tool in TOOLS {
             let told = fields_of(tool);
-            let fields = tool.fields.iter().filter(|field| !matches!(field.kind, Kind::Whole));
+            let is_told = |field: &&Field| !matches!(field.kind, Kind::Whole) && field.linked;
+            let fields = tool.fields.iter().filter(is_told);
             assert_eq!(told.len(), fields.clone().count(), "{}", tool.id);
             for (told, field) in told.iter().zip(fields) {
                 assert!(

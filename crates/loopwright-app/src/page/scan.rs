@@ -15,7 +15,8 @@ const ON_DISK: &str = "file:";
 
 /// The fold below a tool, if there is such a tool.
 pub fn scan(desk: &Desk, id: &str) -> Html {
-    tool::find(id).map_or_else(Html::default, |tool| {
+    let tool = tool::find(id).filter(|tool| !tool.is_hers_alone);
+    tool.map_or_else(Html::default, |tool| {
         let link = route::link(&Route::tool(tool.id, &tool.filled(desk)));
         let key = ["scan-", tool.id].concat();
         html! { <Scan {key} {link} picture={words::TOOL_PICTURE} about={words::SCAN_TOOL} too_long={words::TOOL_TOO_LONG} /> }

@@ -17,7 +17,7 @@ pub fn actions(view: &View) -> Html {
     let sheet = &view.sheet;
     let Sheet { desk, id, frame } = sheet;
     if let Some(frame) = frame {
-        return framed(sheet, frame);
+        return framed(view, frame);
     }
     let back = desk.back(id);
     if desk.fields(id).is_empty() && back.is_none() {
@@ -45,9 +45,10 @@ fn print(_: &Desk, _: &str) {
 }
 
 /// Inside another page nothing is kept and nothing announced. To start afresh is to go back to what that page filled in.
-fn framed(sheet: &Sheet, frame: &Frame) -> Html {
+fn framed(view: &View, frame: &Frame) -> Html {
+    let sheet = &view.sheet;
     let Sheet { desk, id, .. } = sheet.clone();
-    let href = route::link(&Route::tool(id, &desk.fields(id)));
+    let href = route::link(&Route::tool(id, &view.fields.typed_linked()));
     let away = [("href", &*href), ("target", "_blank"), ("rel", "noopener")];
     let mut ways = Vec::new();
     if frame.options.print {
@@ -84,7 +85,7 @@ fn copy_link(view: &View) -> Html {
 }
 
 fn link_of(view: &View) -> String {
-    route::link(&Route::tool(view.sheet.id, &view.fields.filled()))
+    route::link(&Route::tool(view.sheet.id, &view.fields.linked()))
 }
 
 /// What there is to say about the last tap.

@@ -59,6 +59,7 @@ pub fn control(view: &View, field: &'static Field, labelled: Labelled, wrong: bo
     }
     match &field.kind {
         Kind::Count(_) => control.count(),
+        Kind::Pattern => element("div", "wide", vec![control.pattern()]),
         Kind::Text => boxed("quantity", field.place, vec![control.plain_text()]),
         Kind::Length(scale, _) => element("div", "quantity", vec![control.measure(scale)]),
         Kind::Mass(scale, _) => element("div", "quantity", vec![control.measure(scale)]),
@@ -205,6 +206,25 @@ impl Control<'_> {
             content.push(self.unit_of_text(words::UNIT, units.into(), unit, &value));
         }
         list(content)
+    }
+
+    /// The text of a pattern, which is long.
+    fn pattern(&self) -> Html {
+        let value = self.view.fields.text(self.path);
+        let example = self.view.fields.example(self.path).text;
+        let (sheet, field) = (self.view.sheet.clone(), self.path.stored());
+        let oninput = move |event: InputEvent| {
+            let text = event.target_unchecked_into::<HtmlTextAreaElement>().value();
+            sheet.desk.write(sheet.id, &field, Some(Typed::plain(text)));
+        };
+        list(vec![
+            self.label(),
+            html! {
+                <textarea id={self.id.clone()} class="pattern" {value} {oninput} rows="6" autocomplete="off"
+                    spellcheck="false" placeholder={example} aria-invalid={self.wrong.then_some("true")}
+                    aria-describedby={self.described_by()} data-kept={self.kept_as()} />
+            },
+        ])
     }
 
     fn choice(&self, options: &Options) -> Html {

@@ -190,7 +190,7 @@ fn is_same(field: &Field, one: &Typed, other: &Typed) -> bool {
         Kind::Gauge | Kind::Gauges => gauge(one).is_some() && gauge(one) == gauge(other),
         Kind::Length(scale, _) => is_same_measure(scale, one, other),
         Kind::Mass(scale, _) => is_same_measure(scale, one, other),
-        Kind::Count(_) | Kind::Choice(_) | Kind::List(_) | Kind::Text | Kind::Whole => one == other,
+        Kind::Count(_) | Kind::Choice(_) | Kind::List(_) | Kind::Text | Kind::Pattern | Kind::Whole => one == other,
     }
 }
 

@@ -48,7 +48,8 @@ fn is_kept(fields: &[&'static Field]) -> bool {
         | Kind::Gauge
         | Kind::Gauges
         | Kind::List(_)
-        | Kind::Text => true,
+        | Kind::Text
+        | Kind::Pattern => true,
         Kind::Choice(_) | Kind::Whole => false,
     })
 }

@@ -39,6 +39,9 @@ pub trait Tool {
     const FIELDS: &'static [Field];
     /// Its named states.
     const STATES: &'static [State];
+    /// Whether what stands in it is hers alone, such as the text of a pattern: then it becomes no step of a project, and is put
+    /// into no other page.
+    const IS_HERS_ALONE: bool = false;
     /// The question of the maths.
     type Question: Debug + 'static;
     /// The answer of the maths.
@@ -151,6 +154,8 @@ pub struct Entry {
     pub states: &'static [State],
     /// Its small picture on the first page.
     pub sign: fn() -> Html,
+    /// Whether what stands in it is hers alone.
+    pub is_hers_alone: bool,
     /// Its fields.
     pub fields: &'static [Field],
     /// What it says to some fields, as data.
@@ -178,6 +183,7 @@ impl Entry {
             group: Group::Before,
             states: T::STATES,
             sign: T::sign,
+            is_hers_alone: T::IS_HERS_ALONE,
             reply: reply::reply::<T>,
             outcome: toolbox::outcome::<T>,
             plan: toolbox::plan::<T>,
@@ -204,7 +210,7 @@ impl Entry {
 
     /// All that stands in its fields on the desk, as a link to it carries: whoever opens that has another project.
     pub fn filled(&'static self, desk: &Desk) -> store::Fields {
-        toolbox::fields_on(desk, self, None).filled()
+        toolbox::fields_on(desk, self, None).linked()
     }
 
     /// Its answer on the desk row by row; nothing where there is none, or it has no rows.

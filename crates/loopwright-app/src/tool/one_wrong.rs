@@ -33,7 +33,7 @@ fn spoilt(field: &Field) -> Vec<Typed> {
         Kind::List(List { lengths: true, .. }) => vec![Typed::plain("86, ninety, 94"), Typed::with_unit("86", "stone")],
         Kind::List(_) => vec![Typed::plain("86, ninety, 94")],
         Kind::Choice(_) => vec![Typed::plain("nosuch")],
-        Kind::Text | Kind::Whole => Vec::new(),
+        Kind::Text | Kind::Pattern | Kind::Whole => Vec::new(),
     }
 }
 

@@ -99,7 +99,11 @@ fn answered<T: Tool>(view: &View, name: &'static str) -> Result<Answered, (Optio
             list(vec![
                 T::show(view, &question, &answer),
                 knit::knit_offer(view, T::plan(&view.fields, &question, &answer).is_some()),
-                keep::keep_offer(view, name),
+                if T::IS_HERS_ALONE {
+                    Html::default()
+                } else {
+                    keep::keep_offer(view, name)
+                },
                 next::next(view, &gifts),
             ])
         })),

@@ -29,7 +29,8 @@ use yew::prelude::*;
 
 /// The panel of a tool, if there is such a tool.
 pub fn panel(desk: &Desk, id: &str) -> Html {
-    tool::find(id).map_or_else(Html::default, |tool| {
+    let tool = tool::find(id).filter(|tool| !tool.is_hers_alone);
+    tool.map_or_else(Html::default, |tool| {
         // It stands in one list with the tool, which has its id for a key.
         let key = [SHEET, "-", tool.id].concat();
         html! { <Panel {key} id={tool.id} desk={desk.clone()} /> }

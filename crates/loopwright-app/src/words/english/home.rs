@@ -33,6 +33,7 @@ pub fn group(group: Group) -> &'static str {
         Group::Before => "Before you cast on",
         Group::Starting => "Casting on",
         Group::Needles => "On the needles",
+        Group::Text => "The pattern on the table",
     }
 }
 

@@ -23,6 +23,7 @@ pub const COPY: Of = Of {
 };
 pub const TOO_LONG: &str = "longer than 4 kB";
 pub const TOO_MANY: &str = "more than anyone has";
+pub const HERS: &str = "a pattern's text, which no link brings";
 pub const REPEATED: &str = "there more than once";
 
 /// What was left out, how much of it, why, and the first names.

@@ -2,13 +2,22 @@
 
 use super::Worded;
 use super::intl::fill_pattern;
-use loopwright::terms::Working;
+use loopwright::terms::{Keep, Working};
 
 impl Worded for Working {
     fn words(self) -> &'static str {
         match self {
             Self::Round => "in the round",
             Self::Flat => "flat, back and forth",
+        }
+    }
+}
+
+impl Worded for Keep {
+    fn words(self) -> &'static str {
+        match self {
+            Self::OnPage => "only on this page",
+            Self::OnDevice => "on this device",
         }
     }
 }
