@@ -63,6 +63,7 @@ mod units;
 mod update;
 mod visible;
 mod windows;
+mod written;
 mod yarn;
 mod yoke;
 
@@ -149,6 +150,9 @@ scenarios! {
         cords::she_shrinks_a_crown_in_inches,
         cords::a_washed_gauge_is_taken_with_a_caution,
         cords::she_types_the_steps_of_her_yoke,
+        written::she_reads_where_a_line_runs_out,
+        written::she_works_every_size_and_names_a_stitch,
+        written::her_lines_are_kept_only_where_she_says_so,
         tail::she_takes_her_count_along_to_the_tail,
         tail::she_leaves_a_tail_in_yards,
         tail::she_asks_whether_the_tail_will_do,

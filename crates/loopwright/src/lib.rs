@@ -26,6 +26,7 @@
 //! | [`stairs`] | a slope in bind-off steps or short rows | stitches over steps |
 //! | [`flare`] | how fast a round may grow to lie flat | 2 pi times row height over stitch width |
 //! | [`yoke`], [`raglan`] | from the underarm to the neck and back | counts on a straight line; two targets |
+//! | [`written`] | whether each line of a pattern comes out, in every size | stitches used over stitches there |
 //!
 //! # Units, and how exact they are
 //!
@@ -111,7 +112,6 @@ pub mod sizes_in_text;
 pub mod tables;
 pub mod terms;
 pub mod units;
-pub mod written;
 
 /// One module for each tool of the list.
 macro_rules! modules {

@@ -43,6 +43,7 @@ macro_rules! each_tool {
             flare in Needles,
             yoke in Needles,
             raglan in Needles,
+            written in Text,
         }
     };
 }

@@ -24,4 +24,5 @@ pub mod stairs;
 mod strokes;
 pub mod tail;
 pub mod within;
+pub mod written;
 pub mod yoke;

@@ -8,8 +8,8 @@ use loopwright::stairs::raise;
 use loopwright::units::print::Step;
 use loopwright::units::{Length, LengthUnit, Mass, MassUnit};
 use loopwright::{
-    cast_on, cords, flare, gauge, needles, raglan, regauge, rows, shaping, sizing, spacing, stairs, swatch, tail, yarn,
-    yoke,
+    cast_on, cords, flare, gauge, needles, raglan, regauge, rows, shaping, sizing, spacing, stairs, swatch, tail,
+    written, yarn, yoke,
 };
 
 /// A question that a program hands over has values, and no text in which something could be pointed at.
@@ -320,6 +320,27 @@ impl Spoken for raglan::Question {
             .noting(vec![words::raglan::underarm(self, &answer)])
             .working(words::raglan::steps(self, &answer), words::raglan::SOURCE),
             Err(problems) => advice(&problems, |problem| words::problem::sentence(&problem.kind)),
+        }
+    }
+}
+
+impl Spoken for written::Question {
+    fn in_words(&self, _: Measures) -> InWords {
+        match written::answer(self) {
+            Ok(answer) => {
+                let mut notes = words::written::bracket_notes(&answer, &self.text);
+                notes.push(words::written::CANNOT_JUDGE.into());
+                let failures = answer.failures.iter();
+                let failed = failures.map(|failure| words::written::failed(&answer, failure, &self.text));
+                lead(
+                    words::written::LINE_BY_LINE,
+                    words::written::headline(&answer, &self.text),
+                    words::written::outcome(&answer),
+                )
+                .noting(notes)
+                .working(failed.collect(), words::written::SOURCE)
+            }
+            Err(problems) => advice(&problems, words::written::problem),
         }
     }
 }

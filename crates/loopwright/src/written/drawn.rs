@@ -8,7 +8,7 @@ use super::place::Place;
 use super::work::{Bench, Start};
 
 /// So many stitches are drawn at most; a longer row is cut there, and says so.
-pub const MOST_DRAWN: usize = 2_000;
+pub const MOST_DRAWN: usize = 600;
 
 /// A row as far as it goes.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

@@ -26,6 +26,35 @@ pub struct Near {
     pub after: u64,
 }
 
+impl Near {
+    /// The line as it would be, of the text that was read; none where the line itself stays as it is.
+    pub fn text(&self, text: &str, line: Place) -> Option<String> {
+        match &self.way {
+            Way::Repeats(edit) | Way::Said(edit) => Some(with_edits(text, line, &[*edit])),
+            Way::Plain(edits) => Some(with_edits(text, line, edits)),
+            Way::Before(_) => None,
+            Way::Spaced(row) => Some(row.to_string()),
+        }
+    }
+}
+
+/// The line with other numbers in it. A number that is said by a word has the whole of it in its place.
+fn with_edits(text: &str, line: Place, edits: &[Edit]) -> String {
+    let mut written = String::new();
+    let mut at = line.start;
+    for edit in edits {
+        written += text.get(at..edit.place.start).unwrap_or_default();
+        let was = edit.place.text(text).trim().to_lowercase();
+        written += &match was.as_str() {
+            "once" | "twice" | "thrice" => format!("{} times", edit.now),
+            "st" | "sts" | "stitch" | "stitches" => format!("{} sts", edit.now),
+            _ => edit.now.to_string(),
+        };
+        at = edit.place.end;
+    }
+    written + text.get(at..line.end).unwrap_or_default()
+}
+
 /// What is other in a line that would come out.
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]

@@ -6,7 +6,9 @@
 
 use super::drawn::{Drawn, drawn};
 use super::near::{Near, nearest};
-use super::{Doing, Fault, Line, Name, Outcome, OwnStitch, Pattern, Place, Start, Worked, read, sizes_of, work};
+use super::{
+    Bracketed, Doing, Fault, Line, Name, Outcome, OwnStitch, Pattern, Place, Start, Worked, read, sizes_of, work,
+};
 use crate::bounds::Bounds;
 use crate::check::Check;
 use crate::problem::{Kind, Problem};
@@ -68,6 +70,8 @@ pub struct Answer {
     pub unread: u32,
     /// What could not be read, of all lines.
     pub faults: Vec<Fault>,
+    /// Brackets right behind a number, and whether they were taken for sizes or for something to repeat.
+    pub brackets: Vec<Bracketed>,
 }
 
 /// What comes of one line in each size.
@@ -154,6 +158,7 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         lines,
         sizes,
         faults,
+        brackets: pattern.brackets,
     })
 }
 
@@ -283,86 +288,4 @@ fn failures(pattern: &Pattern, lines: &[LineWorked], starts: &[Start]) -> (u32, 
         }
     }
     (failing, failures)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    const TWO_SIZES: &str = "A cowl of our own\n\
-        Sizes: S (M)\n\
-        Body:\n\
-        CO 20 (22) sts. Join in the round.\n\
-        Rnd 1: *K2, p2; rep from * to end.\n\
-        Rnd 2: Knit.\n\
-        Rnd 3: K2, bobbly, k to end.";
-
-    #[test]
-    fn every_line_has_an_outcome_in_every_size() {
-        let answer = answer(&Question::about(TWO_SIZES)).unwrap();
-        assert_eq!(answer.sizes, ["S", "M"]);
-        let kinds: Vec<LineKind> = answer.lines.iter().map(|line| line.kind).collect();
-        use LineKind::{Heading, Row, Sentence, Sizes, Unread};
-        assert_eq!(kinds, [Sentence, Sizes, Heading, Row, Row, Row, Unread]);
-        assert!(answer.lines.iter().all(|line| line.sizes.len() == 2));
-        assert_eq!((answer.worked, answer.failing, answer.unread), (3, 1, 1));
-        let failure = &answer.failures[0];
-        assert_eq!((failure.line, failure.size, failure.sizes), (4, 1, 1));
-        let left = Outcome::LeftOver {
-            stitches: 2,
-            repeats: Some(5),
-        };
-        assert_eq!(failure.worked.outcome, left);
-        assert!(!failure.nearest.is_empty() && failure.drawn.is_some());
-    }
-
-    #[test]
-    fn a_word_of_hers_makes_its_line_a_row() {
-        let own = vec![OwnStitch {
-            word: "bobbly".into(),
-            uses: 1,
-            gives: 1,
-        }];
-        let question = Question {
-            own,
-            ..Question::about(TWO_SIZES)
-        };
-        let answer = answer(&question).unwrap();
-        assert_eq!((answer.worked, answer.unread), (4, 0));
-    }
-
-    #[test]
-    fn there_has_to_be_something_to_work_on() {
-        let problem = |question: &Question| answer(question).map(|_| ()).unwrap_err()[0];
-        assert_eq!(
-            problem(&Question::about(" ")),
-            Problem::new(Name::PatternText, Kind::Unreadable(Unreadable::Empty))
-        );
-        assert_eq!(
-            problem(&Question::about("K10")),
-            Problem::new(Name::Stitches, Kind::Missing)
-        );
-        let three = Question {
-            stitches: vec![10, 11, 12],
-            ..Question::about("Sizes: S (M)\nK10 (11)")
-        };
-        assert_eq!(
-            problem(&three),
-            Problem::new(Name::Stitches, Kind::Differs { other: 2 })
-        );
-        let two = Question {
-            stitches: vec![10, 11],
-            ..three
-        };
-        assert_eq!(answer(&two).unwrap().failing, 0);
-        // A heading alone needs no stitches.
-        assert_eq!(answer(&Question::about("Yoke:")).unwrap().worked, 0);
-    }
-
-    #[test]
-    fn of_many_failures_the_first_are_opened_and_all_are_counted() {
-        let text = ["CO 10 sts\n", &"K9\n".repeat(100)].concat();
-        let answer = answer(&Question::about(text)).unwrap();
-        assert_eq!((answer.failing, answer.failures.len()), (100, MOST_OPENED));
-    }
 }

@@ -36,7 +36,7 @@ fn with_exceptions(varied: &Varied) -> String {
 }
 
 /// `5th`, `21st`.
-fn ordinal(number: u32) -> String {
+pub fn ordinal(number: u32) -> String {
     let ending = match (number % 10, number % 100) {
         (_, 11..=13) => "th",
         (1, _) => "st",

@@ -160,6 +160,12 @@ mod looked_for {
         "raglan, raglan increases, raglan lines, top down, top down sweater, seamless sweater, \
          increase body and sleeves, underarm, divide for sleeves, sleeve stitches"
     }
+
+    pub const fn written() -> &'static str {
+        "pattern, check a pattern, pattern error, errata, test knit, tech edit, does the row come out, \
+         stitch count wrong, stitches left over, one stitch short, lines, sizes, repeat, lace row, marker, \
+         abbreviations, proofread"
+    }
 }
 
 /// A tool without its list does not compile.

@@ -5,6 +5,7 @@ use crate::terms::Working;
 
 mod course;
 mod every_text;
+mod question;
 mod table;
 mod told;
 mod writers;
