@@ -22,7 +22,7 @@ use yew::prelude::*;
 
 fields! { FIELDS of Name, words::label;
     PatternText => Field::pattern().example(Start::Text(words::EXAMPLE)).in_sentence(),
-    Keep => Field::choice::<Keep>().in_sentence(),
+    Keep => Field::choice::<Keep>().unlinked().in_sentence(),
     Working => Field::choice::<Working>().starts(Start::Text(Working::Flat.key())).in_sentence(),
     Sizes => Field::text().in_sentence().remarked(words::SIZES_REMARK),
     Stitches => Field::count(STITCHES)
