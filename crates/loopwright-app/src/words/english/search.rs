@@ -160,6 +160,11 @@ mod looked_for {
         "raglan, raglan increases, raglan lines, top down, top down sweater, seamless sweater, \
          increase body and sleeves, underarm, divide for sleeves, sleeve stitches"
     }
+
+    pub const fn sizes_in_text() -> &'static str {
+        "mark a size, mark my size, highlight my size, highlighter, circle my size, which number, numbers in brackets, \
+         pattern text, paste a pattern, printed pattern, sizes in brackets, multiple sizes, graded pattern, cross out"
+    }
 }
 
 /// A tool without its list does not compile.
