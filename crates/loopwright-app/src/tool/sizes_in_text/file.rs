@@ -1,13 +1,12 @@
 //! A text file that is opened, and the marked text that is copied. Both happen in the browser, and nothing is sent.
 
-use crate::backup::{BackupError, text_of};
 use crate::part::plain::{button, element, list, status, text};
 use crate::part::{Copied, Label, Sheet, copied};
 use crate::store::Typed;
 use crate::words::sizes_in_text as words;
 use loopwright::sizes_in_text::Name;
-use wasm_bindgen_futures::spawn_local;
-use web_sys::HtmlInputElement;
+use wasm_bindgen_futures::{JsFuture, spawn_local};
+use web_sys::{File, HtmlInputElement};
 use yew::prelude::*;
 
 /// More than any pattern has.
@@ -40,7 +39,7 @@ fn Opening(props: &OpeningProps) -> Html {
         input.set_value("");
         let (sheet, set) = (sheet.clone(), set.clone());
         spawn_local(async move {
-            match text_of(&file, MOST_BYTES).await {
+            match read(&file).await {
                 Ok(text) => {
                     set.set("");
                     let text = text.replace("\r\n", "\n");
@@ -48,8 +47,7 @@ fn Opening(props: &OpeningProps) -> Html {
                         .desk
                         .write(sheet.id, Name::PatternText.key(), Some(Typed::plain(text)));
                 }
-                Err(BackupError::TooLong) => set.set(words::FILE_TOO_LONG),
-                Err(_) => set.set(words::FILE_UNREADABLE),
+                Err(why) => set.set(why),
             }
         });
     };
@@ -62,6 +60,15 @@ fn Opening(props: &OpeningProps) -> Html {
         ),
         status(text((*trouble).into())),
     ])
+}
+
+/// The text of a file; or why it has none for this page.
+async fn read(file: &File) -> Result<String, &'static str> {
+    if file.size() > MOST_BYTES {
+        return Err(words::FILE_TOO_LONG);
+    }
+    let text = JsFuture::from(file.text()).await.ok();
+    text.and_then(|text| text.as_string()).ok_or(words::FILE_UNREADABLE)
 }
 
 /// The button that copies her size as plain text.

@@ -43,7 +43,7 @@ impl Page<'_> {
             Show::Only => line.only.iter().map(|piece| self.piece(piece)).collect(),
             Show::All => line.pieces.iter().map(|piece| self.plain(piece)).collect(),
         };
-        let mut content = vec![self.from_here(at, line), element("p", "", pieces)];
+        let mut content = vec![self.begin_here(at, line), element("p", "", pieces)];
         content.extend(line.begins.map(|size| self.begins(at, size)));
         let no_step = line.pieces.iter().any(|piece| piece.kind == PieceKind::NoStep);
         content.extend(no_step.then(|| text_element("p", "note", words::NO_STEP)));
@@ -76,7 +76,7 @@ impl Page<'_> {
     }
 
     /// As long as a line is looked for: the tap that says it is this one.
-    fn from_here(&self, at: usize, line: &MarkedLine) -> Html {
+    fn begin_here(&self, at: usize, line: &MarkedLine) -> Html {
         let place = self.answer.found.lines.place(self.text, at);
         match (self.next, place.filter(|_| !line.pieces.is_empty())) {
             (Some(size), Some(line)) => {
