@@ -35,6 +35,7 @@ mod notes;
 mod one_file;
 mod panel;
 mod paper;
+mod pattern;
 mod policy;
 mod power;
 mod print;
@@ -138,6 +139,9 @@ scenarios! {
         sizing::she_finds_her_size_in_inches,
         sizing::her_own_gauge_picks_another_size,
         sizing::she_takes_a_standard_list,
+        pattern::her_size_is_marked_and_nothing_of_the_text_is_stored,
+        pattern::a_doubt_is_decided_and_kept_when_she_says_so,
+        pattern::another_size_from_a_line_on_is_copied_as_plain_text,
         regauge::she_brings_a_pattern_to_her_gauge,
         regauge::she_converts_between_inches_and_centimetres,
         regauge::she_shapes_at_her_gauge,

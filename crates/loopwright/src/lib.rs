@@ -26,6 +26,7 @@
 //! | [`stairs`] | a slope in bind-off steps or short rows | stitches over steps |
 //! | [`flare`] | how fast a round may grow to lie flat | 2 pi times row height over stitch width |
 //! | [`yoke`], [`raglan`] | from the underarm to the neck and back | counts on a straight line; two targets |
+//! | [`sizes_in_text`] | which numbers of a pattern are one's own | lists with a number for each size |
 //! | [`written`] | whether each line of a pattern comes out, in every size | stitches used over stitches there |
 //!
 //! # Units, and how exact they are
@@ -108,7 +109,6 @@ pub mod fabric;
 pub mod follow;
 pub mod problem;
 pub mod row;
-pub mod sizes_in_text;
 pub mod tables;
 pub mod terms;
 pub mod units;

@@ -43,6 +43,7 @@ macro_rules! each_tool {
             flare in Needles,
             yoke in Needles,
             raglan in Needles,
+            sizes_in_text in Text,
             written in Text,
         }
     };

@@ -128,6 +128,13 @@ pub fn carry_over(seen: &Sheets, read: &mut Sheets) {
     }
 }
 
+/// Whether something of hers is on this page only.
+pub fn has_unkept(sheets: &Sheets) -> bool {
+    let is_begun = |(field, typed): (&String, &Typed)| is_hers(field) && !typed.text.trim().is_empty();
+    let mut unkept = sheets.iter().filter(|(_, fields)| !is_kept(fields));
+    unkept.any(|(_, fields)| fields.iter().any(is_begun))
+}
+
 /// The sheets without what is on this page only.
 pub fn without_unkept(sheets: &Sheets) -> Sheets {
     let mut kept = sheets.clone();

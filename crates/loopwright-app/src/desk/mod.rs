@@ -69,6 +69,11 @@ impl Desk {
         hers::without_unkept(&self.live.sheets)
     }
 
+    /// Whether something lies here that is on this page only.
+    pub fn has_unkept(&self) -> bool {
+        hers::has_unkept(&self.live.sheets)
+    }
+
     /// The project that is open.
     pub fn project_id(&self) -> ProjectId {
         place::open_project(&self.live.sheets)

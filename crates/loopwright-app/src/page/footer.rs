@@ -16,7 +16,8 @@ use yew::prelude::*;
 /// The foot of the page.
 pub fn footer(desk: &Desk) -> Html {
     // What may be said is no part of what makes desks differ, and is handed over beside the desk.
-    html! { <Footer desk={desk.clone()} keeping={desk.status().keeping} is_empty={is_empty(desk)} /> }
+    let on_page_only = desk.has_unkept();
+    html! { <Footer desk={desk.clone()} keeping={desk.status().keeping} is_empty={is_empty(desk)} {on_page_only} /> }
 }
 
 fn is_empty(desk: &Desk) -> bool {
@@ -28,20 +29,26 @@ struct Props {
     desk: Desk,
     keeping: Keeping,
     is_empty: bool,
+    /// Whether the text of a pattern is on this page only.
+    on_page_only: bool,
 }
 
 #[component]
 fn Footer(props: &Props) -> Html {
-    let said = use_state_eq(String::new);
-    let mut content = vec![status(text(keeping(&props.keeping).into()))];
-    content.extend(ways(props, &said.setter()));
+    let outcome = use_state_eq(String::new);
+    let said = match props.keeping {
+        Keeping::Kept if props.on_page_only => words::KEPT_BUT_PATTERN.to_owned(),
+        ref kept => keeping(kept),
+    };
+    let mut content = vec![status(text(said.into()))];
+    content.extend(ways(props, &outcome.setter()));
     if one_file::is_opened() {
         let about = route::print(&Route::About);
         content.push(link(about, vec![text(words::BRING_BACK.into())]));
     }
     // Once nothing can be lost, what came of a tap before is of no interest any more.
-    if !said.is_empty() && (one_file::is_opened() || may_be_lost(&props.keeping)) {
-        content.push(text_element("p", "saved", (*said).clone()));
+    if !outcome.is_empty() && (one_file::is_opened() || may_be_lost(&props.keeping)) {
+        content.push(text_element("p", "saved", (*outcome).clone()));
     }
     element("footer", "keeping", content)
 }
@@ -52,6 +59,7 @@ fn ways(props: &Props, said: &UseStateSetter<String>) -> Vec<Html> {
         desk,
         keeping,
         is_empty,
+        on_page_only: _,
     } = props;
     let save = |label| saving(desk, said, label);
     let mut ways = Vec::new();

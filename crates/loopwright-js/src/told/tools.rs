@@ -8,8 +8,8 @@ use loopwright::stairs::raise;
 use loopwright::units::print::Step;
 use loopwright::units::{Length, LengthUnit, Mass, MassUnit};
 use loopwright::{
-    cast_on, cords, flare, gauge, needles, raglan, regauge, rows, shaping, sizing, spacing, stairs, swatch, tail,
-    written, yarn, yoke,
+    cast_on, cords, flare, gauge, needles, raglan, regauge, rows, shaping, sizes_in_text, sizing, spacing, stairs,
+    swatch, tail, written, yarn, yoke,
 };
 
 /// A question that a program hands over has values, and no text in which something could be pointed at.
@@ -320,6 +320,20 @@ impl Spoken for raglan::Question {
             .noting(vec![words::raglan::underarm(self, &answer)])
             .working(words::raglan::steps(self, &answer), words::raglan::SOURCE),
             Err(problems) => advice(&problems, |problem| words::problem::sentence(&problem.kind)),
+        }
+    }
+}
+
+impl Spoken for sizes_in_text::Question {
+    fn in_words(&self, _: Measures) -> InWords {
+        match sizes_in_text::answer(self) {
+            Ok(answer) => lead(
+                words::sizes_in_text::FOUND,
+                words::sizes_in_text::headline(&answer),
+                words::sizes_in_text::outcome(&answer),
+            )
+            .working(words::sizes_in_text::steps(&answer), words::sizes_in_text::SOURCE),
+            Err(problems) => advice(&problems, words::sizes_in_text::problem),
         }
     }
 }

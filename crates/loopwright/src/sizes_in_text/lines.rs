@@ -24,6 +24,11 @@ pub struct LinePlace {
     pub which: usize,
 }
 
+/// The number of a line as it is said, counted from one.
+pub fn line_number(line: usize) -> u32 {
+    u32::try_from(line).unwrap_or(u32::MAX).saturating_add(1)
+}
+
 impl Lines {
     /// Cuts a text into its lines.
     pub fn of(text: &str) -> Self {

@@ -61,8 +61,10 @@
 //! assert_eq!(shown.iter().map(|piece| &text[piece.range.clone()]).collect::<String>(), text);
 //! ```
 
+mod ask;
 mod bracketed;
 mod called;
+mod choices;
 mod counts;
 mod decision;
 mod figure;
@@ -71,8 +73,10 @@ mod for_some;
 mod group;
 mod hers;
 mod judge;
+mod kept;
 mod lines;
 mod list;
+mod marked;
 mod named;
 mod order;
 mod pieces;
@@ -80,13 +84,20 @@ mod row;
 mod scan;
 mod shape;
 
+pub use ask::{Answer, HerCount, Question, SIZES, TEXT, answer, read_names};
+pub use choices::{Name, Show};
 pub use counts::{Part, StitchCount, counts};
 pub use decision::{Decision, ListPlace, Verdict};
 pub use find::find;
 pub use for_some::{ForSome, for_some};
 pub use hers::{FromLine, Hers, Join};
-pub use lines::{LinePlace, Lines};
+pub use kept::{
+    print_size, read_decisions, read_from_lines, read_size, with_decision, with_from_line, without_decision,
+    without_from_line,
+};
+pub use lines::{LinePlace, Lines, line_number};
 pub use list::{Doubt, DoubtKind, Entry, EntryKind, Found, List, Style, UnitOnce};
+pub use marked::{Asked, MarkedLine};
 pub use named::{Says, SizesLine, named};
 pub use pieces::{Piece, PieceKind, only_hers, pieces, plain_text};
 

@@ -199,6 +199,11 @@ impl Writer<'_> {
                 one if one.contains(' ') => format!("({one})[]"),
                 one => format!("{one}[]"),
             },
+            // From a place on to another, as the standard library has it: one of ours has no type inside.
+            "Range" if matches!(segment.arguments, PathArguments::AngleBracketed(_)) => {
+                let inner = inner(self)?;
+                format!("{{ start: {inner}; end: {inner} }}")
+            }
             "Self" => self.named(&user.name, user)?,
             name => self.named(name, user)?,
         })
@@ -263,13 +268,13 @@ mod tests {
     #[test]
     fn every_kind_of_type_is_written_as_it_crosses() {
         let text = declared(
-            "/// Words.\nstruct Question { /// How far.\n a: Option<Length>, b: Vec<Option<u8>>, ask: Ask }\n\
+            "/// Words.\nstruct Question { /// How far.\n a: Option<Length>, b: Vec<Option<u8>>, c: Vec<Range<usize>>, ask: Ask }\n\
              enum Ask { Plain, One(u32), Two(Length, bool), Many { of: [u8; 3] } }\nstruct Answer;",
         )
         .unwrap();
         for piece in [
             "/** Words. */\nexport interface CastOnQuestion {\n  /** How far. */\n  a: Length | null;\n",
-            "  b: (number | null)[];\n  ask: CastOnAsk;\n}",
+            "  b: (number | null)[];\n  c: ({ start: number; end: number })[];\n  ask: CastOnAsk;\n}",
             "export type CastOnAsk =\n  | \"Plain\"\n  | { One: number }\n  | { Two: [Length, boolean] }\n  | { Many: {\n      of: number[];\n    } };",
             "export type Length = number;",
             "export type CastOnResult = Result<CastOnAnswer>;",

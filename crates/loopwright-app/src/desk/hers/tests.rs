@@ -39,6 +39,7 @@ fn nothing_of_it_is_kept_unasked() {
     assert_eq!(text(&page), Some("Cast on"));
     assert_eq!(store.fields(SHEET).into_keys().collect::<Vec<_>>(), ["size"]);
     assert_eq!(without_unkept(&page), store);
+    assert!(has_unkept(&page) && !has_unkept(&store));
 }
 
 #[test]

@@ -279,10 +279,10 @@ fn members(fields: &Fields) -> BTreeMap<usize, &'static GroupName> {
         .collect()
 }
 
-/// What is chosen beside the answer goes along as it is.
+/// What is chosen beside the answer goes along as it is, and what no link has stays here.
 fn is_shown(fields: &Fields, field: &Field) -> bool {
     let is_field = !matches!(field.kind, Kind::Whole) && field.place != Place::Answer;
-    is_field && (field.asked)(fields)
+    is_field && field.linked && (field.asked)(fields)
 }
 
 fn label(fields: &Fields, field: &'static Field) -> String {

@@ -103,6 +103,8 @@ pub const LOST: &str = "There is no page at this address.";
 pub const NO_SUCH_FIELD: &str = "Nothing of this name is asked here.";
 
 pub const KEPT: &str = "Kept on this device";
+/// All is kept, but for the text of a pattern that she has not said to keep.
+pub const KEPT_BUT_PATTERN: &str = "Kept on this device, all but the text of your pattern";
 pub const KEPT_BESIDE_FILE: &str = "Kept in this browser on this computer, not in the file";
 pub const COPY_BEFORE_CLOSING: &str = "Save a copy before you close";
 pub const BRING_BACK: &str = "Bring one back";

@@ -161,6 +161,11 @@ mod looked_for {
          increase body and sleeves, underarm, divide for sleeves, sleeve stitches"
     }
 
+    pub const fn sizes_in_text() -> &'static str {
+        "mark a size, mark my size, highlight my size, highlighter, circle my size, which number, numbers in brackets, \
+         pattern text, paste a pattern, printed pattern, sizes in brackets, multiple sizes, graded pattern, cross out"
+    }
+
     pub const fn written() -> &'static str {
         "pattern, check a pattern, pattern error, errata, test knit, tech edit, does the row come out, \
          stitch count wrong, stitches left over, one stitch short, lines, sizes, repeat, lace row, marker, \
