@@ -48,7 +48,11 @@ pub fn tools(bindings: &Path) -> Result<Vec<String>> {
 
 fn in_folder(folder: &Path) -> Result<Vec<Type>> {
     let mut types = Vec::new();
-    for (path, bytes) in files::read(folder)? {
+    // Beside the sources of a tool stand the tables of its tests.
+    let sources = files::read(folder)?
+        .into_iter()
+        .filter(|(path, _)| path.ends_with(".rs"));
+    for (path, bytes) in sources {
         let file = syn::parse_file(std::str::from_utf8(&bytes)?).with_context(|| format!("{path} cannot be parsed"))?;
         let room = room(&path).to_owned();
         let mut imports = BTreeMap::new();
