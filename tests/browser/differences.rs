@@ -28,10 +28,12 @@ pub enum Difference {
     SeenInPart,
     /// It takes seconds to start.
     SlowToStart,
+    /// A page cannot open a window beside its own under the driver.
+    NoWindowBeside,
 }
 
 /// All of them, in the order they are told.
-const ALL: [Difference; 8] = [
+const ALL: [Difference; 9] = [
     Difference::NoLog,
     Difference::NoShifts,
     Difference::AboutThatSize,
@@ -40,6 +42,7 @@ const ALL: [Difference; 8] = [
     Difference::BarriersElsewhere,
     Difference::SeenInPart,
     Difference::SlowToStart,
+    Difference::NoWindowBeside,
 ];
 
 impl Difference {
@@ -47,9 +50,11 @@ impl Difference {
     const fn engines(self) -> &'static [Engine] {
         match self {
             Self::NoLog | Self::NoShifts => &[Engine::Firefox, Engine::WebKit],
-            Self::AboutThatSize | Self::NoCursorInFrames | Self::SelfIsNoAddress | Self::BarriersElsewhere => {
-                &[Engine::WebKit]
-            }
+            Self::AboutThatSize
+            | Self::NoCursorInFrames
+            | Self::SelfIsNoAddress
+            | Self::BarriersElsewhere
+            | Self::NoWindowBeside => &[Engine::WebKit],
             Self::SeenInPart | Self::SlowToStart => &[Engine::Firefox],
         }
     }
@@ -83,6 +88,9 @@ impl Difference {
                 "A page moves to what has the focus where nothing of it is in sight, so that a part of it is enough."
             }
             Self::SlowToStart => "It takes seconds to start, so that the power is cut a quarter as often.",
+            Self::NoWindowBeside => {
+                "A page opens no window beside its own under the driver: one that waits for ever is shown in a frame."
+            }
         }
     }
 }
