@@ -4,6 +4,7 @@ use crate::{folder::Folder, idle};
 use anyhow::{Context, Result, bail, ensure};
 use loopwright_tests::{
     chromium::{Chromium, Extent, View},
+    company::Afterwards,
     drive::{self, STARTED},
     firefox::Firefox,
     webkit::WebKit,
@@ -82,14 +83,13 @@ impl Browser {
                 Self { driver, inner }
             }
             Engine::Firefox => {
+                let alone = async |preferences| Firefox::start(profile.path(), &preferences, Afterwards::Stays).await;
                 let (inner, reuse) = match (extent, storage) {
                     (Extent::Engine, Storage::Allowed) => (idle::firefox().await?, Reuse::Again),
-                    (Extent::Whole, Storage::Allowed) => {
-                        (Firefox::start(profile.path(), &json!({})).await?, Reuse::Once)
-                    }
+                    (Extent::Whole, Storage::Allowed) => (alone(json!({})).await?, Reuse::Once),
                     (_, Storage::Denied) => {
                         let preferences = json!({ "network.cookie.cookieBehavior": 2 });
-                        (Firefox::start(profile.path(), &preferences).await?, Reuse::Once)
+                        (alone(preferences).await?, Reuse::Once)
                     }
                 };
                 let driver = inner.driver.clone();

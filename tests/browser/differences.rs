@@ -49,12 +49,10 @@ impl Difference {
     /// Where it is so.
     const fn engines(self) -> &'static [Engine] {
         match self {
-            Self::NoLog | Self::NoShifts => &[Engine::Firefox, Engine::WebKit],
-            Self::AboutThatSize
-            | Self::NoCursorInFrames
-            | Self::SelfIsNoAddress
-            | Self::BarriersElsewhere
-            | Self::NoWindowBeside => &[Engine::WebKit],
+            Self::NoLog | Self::NoShifts | Self::BarriersElsewhere => &[Engine::Firefox, Engine::WebKit],
+            Self::AboutThatSize | Self::NoCursorInFrames | Self::SelfIsNoAddress | Self::NoWindowBeside => {
+                &[Engine::WebKit]
+            }
             Self::SeenInPart | Self::SlowToStart => &[Engine::Firefox],
         }
     }
@@ -81,7 +79,7 @@ impl Difference {
                 "Where a host says `'self'` in a header, a frame that is kept apart loads nothing, and the page has to say so."
             }
             Self::BarriersElsewhere => {
-                "Barriers depend on the page and not on the browser, and are looked for in every state by the others; here in \
+                "Barriers depend on the page and not on the browser, and are looked for in every state by Chromium; here in \
                  the lesson alone."
             }
             Self::SeenInPart => {

@@ -3,7 +3,7 @@
 
 use crate::folder::Folder;
 use anyhow::Result;
-use loopwright_tests::firefox::Firefox;
+use loopwright_tests::{company::Afterwards, firefox::Firefox};
 use serde_json::json;
 use std::sync::{Mutex, PoisonError};
 
@@ -15,7 +15,7 @@ pub async fn firefox() -> Result<Firefox> {
     match waiting {
         Some(firefox) => Ok(firefox),
         // It outlives the scenario, and its folder with it.
-        None => Firefox::start(&Folder::lasting()?, &json!({})).await,
+        None => Firefox::start(&Folder::lasting()?, &json!({}), Afterwards::Goes).await,
     }
 }
 

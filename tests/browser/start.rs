@@ -181,9 +181,9 @@ pub async fn without_a_network_a_deeper_address_opens_the_page(stage: &mut Stage
 
 /// From now on a text that is drawn anew is an error, which no one in the app expects; where `late` is set it comes to light as a
 /// promise that is broken, and otherwise as an error of the window. The browser itself throws it: of one that a driver's script
-/// threw a page is told nothing.
+/// threw a page is told nothing, and nor of a promise that only the script's own world knows.
 const THROW: &str = "const [late] = arguments;
-    if (late) window.queueMicrotask = (task) => { Promise.resolve().then(task); };
+    if (late) window.queueMicrotask = (task) => { window.Promise.resolve().then(task); };
     document.createTextNode = document.appendChild.bind(document);
     Object.defineProperty(Node.prototype, 'nodeValue', { set: Node.prototype.appendChild });
     location.hash = '#/about';";

@@ -3,30 +3,43 @@
 
 use anyhow::{Context, Result};
 use std::{
+    os::unix::process::CommandExt,
     path::Path,
     process::{Child, Command, Stdio},
 };
 
-/// Starts the program, waits, asks it and all that it started to end, and clears away the folder it lived in.
-const WATCH: &str = "lives_in=$1; shift
+/// Starts the program, waits, asks it and all that it started to end, and clears a folder away if one is named.
+const WATCH: &str = "to_clear=$1; shift
     trap : TERM
     \"$@\" </dev/null &
     read -r nothing
     kill -TERM 0
     sleep 0.5
-    rm -rf \"$lives_in\"
+    [ -z \"$to_clear\" ] || rm -rf \"$to_clear\"
     kill -KILL 0";
+
+/// What becomes of the folder in which a program lived.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Afterwards {
+    /// It stays: another one may go on there, and whoever made it clears it away.
+    Stays,
+    /// It is cleared away with the program.
+    Goes,
+}
 
 /// The program, and the shell that watches over it.
 pub struct Company(Child);
 
 impl Company {
     /// Starts a program, which lives in this folder and nowhere else.
-    pub fn start(program: &Path, arguments: &[&str], lives_in: &Path) -> Result<Self> {
-        use std::os::unix::process::CommandExt;
+    pub fn start(program: &Path, arguments: &[&str], lives_in: &Path, afterwards: Afterwards) -> Result<Self> {
+        let to_clear = match afterwards {
+            Afterwards::Stays => Path::new(""),
+            Afterwards::Goes => lives_in,
+        };
         let started = Command::new("sh")
             .args(["-c", WATCH, "sh"])
-            .arg(lives_in)
+            .arg(to_clear)
             .arg(program)
             .args(arguments)
             .env("HOME", lives_in)

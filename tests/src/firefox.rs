@@ -4,7 +4,7 @@
 
 use crate::{
     chromium::View,
-    company::Company,
+    company::{Afterwards, Company},
     drive::{self, COMMAND, free_port, wait_for_port},
 };
 use anyhow::{Context, Result};
@@ -35,11 +35,11 @@ pub struct Firefox {
 
 impl Firefox {
     /// Starts a browser that writes into `home` only, with these preferences beside its usual ones.
-    pub async fn start(home: &Path, preferences: &Value) -> Result<Self> {
-        drive::start_again(async || Self::start_once(home, preferences).await).await
+    pub async fn start(home: &Path, preferences: &Value, afterwards: Afterwards) -> Result<Self> {
+        drive::start_again(async || Self::start_once(home, preferences, afterwards).await).await
     }
 
-    async fn start_once(home: &Path, preferences: &Value) -> Result<Self> {
+    async fn start_once(home: &Path, preferences: &Value, afterwards: Afterwards) -> Result<Self> {
         let program = tools::place(&tools::GECKODRIVER).with_context(|| {
             let tool = tools::GECKODRIVER;
             format!("{0} is missing: `cargo install {0}@{1}`", tool.package, tool.version)
@@ -49,7 +49,7 @@ impl Firefox {
         let port = free_port()?;
         // Its second way to be steered is not used, and would want a port that all browsers share.
         let arguments = [&*format!("--port={port}"), "--websocket-port=0"];
-        let company = Company::start(&program, &arguments, home)?;
+        let company = Company::start(&program, &arguments, home, afterwards)?;
         wait_for_port(port).await?;
         let mut capabilities = FirefoxCapabilities::new();
         capabilities.set_firefox_binary(&found(PROGRAM)?)?;
