@@ -1,9 +1,10 @@
 //! One browser, whichever it is, with what a knitter does in it: opens, types, chooses, presses, reads.
 
-use crate::folder::Folder;
+use crate::{folder::Folder, idle};
 use anyhow::{Context, Result, bail, ensure};
 use loopwright_tests::{
-    chromium::{Chromium, View},
+    chromium::{Chromium, Extent, View},
+    company::Afterwards,
     drive::{self, STARTED},
     firefox::Firefox,
     webkit::WebKit,
@@ -47,35 +48,52 @@ pub struct Browser {
     inner: Inner,
 }
 
+/// Whether a browser is for one scenario only.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Reuse {
+    /// It has a profile or preferences of its own.
+    Once,
+    /// Another scenario may have it.
+    Again,
+}
+
 /// What keeps the processes.
 enum Inner {
     Chromium(Box<Chromium>),
-    Firefox(Box<Firefox>),
+    Firefox(Box<Firefox>, Reuse),
     WebKit(#[expect(dead_code, reason = "held for its processes")] Box<WebKit>),
 }
 
 impl Browser {
-    /// Starts one on a profile. WebKit's driver keeps none, and has no switch that denies storage.
-    pub async fn start(engine: Engine, profile: &Folder, storage: Storage) -> Result<Self> {
+    /// Starts one on a profile; of Chromium as much as is needed. WebKit's driver keeps none, and has no switch that denies storage.
+    pub async fn start(engine: Engine, extent: Extent, profile: &Folder, storage: Storage) -> Result<Self> {
         Ok(match engine {
             Engine::Chromium => {
-                let preferences = match storage {
-                    Storage::Allowed => json!({}),
-                    Storage::Denied => json!({ "profile.default_content_setting_values.cookies": 2 }),
+                let (extent, preferences) = match storage {
+                    Storage::Allowed => (extent, json!({})),
+                    // The engine alone has no preferences.
+                    Storage::Denied => (
+                        Extent::Whole,
+                        json!({ "profile.default_content_setting_values.cookies": 2 }),
+                    ),
                 };
-                let inner = Chromium::start_with(Some(profile.path()), preferences).await?;
+                let inner = Chromium::start_with(extent, profile.path(), preferences).await?;
                 let driver = inner.driver.clone();
                 let inner = Inner::Chromium(Box::new(inner));
                 Self { driver, inner }
             }
             Engine::Firefox => {
-                let preferences = match storage {
-                    Storage::Allowed => json!({}),
-                    Storage::Denied => json!({ "network.cookie.cookieBehavior": 2 }),
+                let alone = async |preferences| Firefox::start(profile.path(), &preferences, Afterwards::Stays).await;
+                let (inner, reuse) = match (extent, storage) {
+                    (Extent::Engine, Storage::Allowed) => (idle::firefox().await?, Reuse::Again),
+                    (Extent::Whole, Storage::Allowed) => (alone(json!({})).await?, Reuse::Once),
+                    (_, Storage::Denied) => {
+                        let preferences = json!({ "network.cookie.cookieBehavior": 2 });
+                        (alone(preferences).await?, Reuse::Once)
+                    }
                 };
-                let inner = Firefox::start(profile.path(), &preferences).await?;
                 let driver = inner.driver.clone();
-                let inner = Inner::Firefox(Box::new(inner));
+                let inner = Inner::Firefox(Box::new(inner), reuse);
                 Self { driver, inner }
             }
             Engine::WebKit => {
@@ -89,6 +107,14 @@ impl Browser {
                 Self { driver, inner }
             }
         })
+    }
+
+    /// Leaves the browser to another scenario, if it may be used again, and ends it if not.
+    pub async fn rest(self) {
+        match self.inner {
+            Inner::Firefox(firefox, Reuse::Again) => idle::rest(*firefox).await,
+            _ => self.quit().await,
+        }
     }
 
     /// Ends the session. The processes end with the value, also if this fails.
@@ -106,7 +132,7 @@ impl Browser {
     pub async fn look(&self, view: View) -> Result<()> {
         match &self.inner {
             Inner::Chromium(chromium) => chromium.look(view).await,
-            Inner::Firefox(firefox) => firefox.look(view).await,
+            Inner::Firefox(firefox, _) => firefox.look(view).await,
             Inner::WebKit(_) => {
                 let driver = &self.driver;
                 driver.set_window_rect(0, 0, view.width, view.height).await?;

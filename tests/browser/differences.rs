@@ -28,10 +28,12 @@ pub enum Difference {
     SeenInPart,
     /// It takes seconds to start.
     SlowToStart,
+    /// A page cannot open a window beside its own under the driver.
+    NoWindowBeside,
 }
 
 /// All of them, in the order they are told.
-const ALL: [Difference; 8] = [
+const ALL: [Difference; 9] = [
     Difference::NoLog,
     Difference::NoShifts,
     Difference::AboutThatSize,
@@ -40,14 +42,15 @@ const ALL: [Difference; 8] = [
     Difference::BarriersElsewhere,
     Difference::SeenInPart,
     Difference::SlowToStart,
+    Difference::NoWindowBeside,
 ];
 
 impl Difference {
     /// Where it is so.
     const fn engines(self) -> &'static [Engine] {
         match self {
-            Self::NoLog | Self::NoShifts => &[Engine::Firefox, Engine::WebKit],
-            Self::AboutThatSize | Self::NoCursorInFrames | Self::SelfIsNoAddress | Self::BarriersElsewhere => {
+            Self::NoLog | Self::NoShifts | Self::BarriersElsewhere => &[Engine::Firefox, Engine::WebKit],
+            Self::AboutThatSize | Self::NoCursorInFrames | Self::SelfIsNoAddress | Self::NoWindowBeside => {
                 &[Engine::WebKit]
             }
             Self::SeenInPart | Self::SlowToStart => &[Engine::Firefox],
@@ -76,13 +79,16 @@ impl Difference {
                 "Where a host says `'self'` in a header, a frame that is kept apart loads nothing, and the page has to say so."
             }
             Self::BarriersElsewhere => {
-                "Barriers depend on the page and not on the browser, and are looked for in every state by the others; here in \
+                "Barriers depend on the page and not on the browser, and are looked for in every state by Chromium; here in \
                  the lesson alone."
             }
             Self::SeenInPart => {
                 "A page moves to what has the focus where nothing of it is in sight, so that a part of it is enough."
             }
             Self::SlowToStart => "It takes seconds to start, so that the power is cut a quarter as often.",
+            Self::NoWindowBeside => {
+                "A page opens no window beside its own under the driver: one that waits for ever is shown in a frame."
+            }
         }
     }
 }

@@ -16,11 +16,16 @@ pub struct Folder(PathBuf);
 impl Folder {
     /// A new, empty one.
     pub fn new() -> Result<Self> {
+        Ok(Self(Self::lasting()?))
+    }
+
+    /// The same, to be cleared away by whoever lives in it.
+    pub fn lasting() -> Result<PathBuf> {
         static NEXT: AtomicU32 = AtomicU32::new(0);
         let number = NEXT.fetch_add(1, Ordering::Relaxed);
         let place = env::temp_dir().join(format!("loopwright-browser-{}-{number}", process::id()));
         fs::create_dir_all(&place)?;
-        Ok(Self(place))
+        Ok(place)
     }
 
     /// Where it is.

@@ -222,11 +222,12 @@ pub async fn one_hand_reaches_all_that_is_done_often(stage: &mut Stage) -> Resul
     Ok(())
 }
 
-/// A stand-in for the browser's own way to keep the screen awake, which does as it is told.
+/// A stand-in for the browser's own way to keep the screen awake, which does as it is told. Its promises are the page's: in
+/// Firefox a driver's script is a world of its own, and so are the promises it makes.
 const STAND_IN: &str = "window.locks = [];
     const request = () => window.refuses
-        ? Promise.reject(new DOMException('low battery', 'NotAllowedError'))
-        : Promise.resolve(window.locks[window.locks.push(Object.assign(new EventTarget(), { release() {} })) - 1]);
+        ? window.Promise.reject(new DOMException('low battery', 'NotAllowedError'))
+        : window.Promise.resolve(window.locks[window.locks.push(Object.assign(new EventTarget(), { release() {} })) - 1]);
     Object.defineProperty(navigator, 'wakeLock', { configurable: true, value: arguments[0] ? { request } : undefined });";
 
 /// The switch says what is so: on, refused, let go and taken again, absent, off.

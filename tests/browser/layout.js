@@ -20,8 +20,9 @@ for (const element of document.body.querySelectorAll("*")) {
   // A choice whose words are shown once more in their place is not seen itself.
   if (style.opacity === "0") continue;
   // The name of a file is shortened by the browser itself.
-  const named = element.localName === "input" && element.type !== "file";
-  const hides = style.overflowX !== "visible" && element.localName !== "svg";
+  const isFile = element.localName === "input" && element.type === "file";
+  const named = element.localName === "input" && !isFile;
+  const hides = style.overflowX !== "visible" && element.localName !== "svg" && !isFile;
   const cut = element.scrollWidth > element.clientWidth + 1 && (hides || named);
   if (cut) found.push(`${name(element)} is cut off: ${element.scrollWidth} in ${element.clientWidth}`);
   const tall = style.overflowY !== "visible" && element.localName !== "svg" && element.localName !== "textarea";

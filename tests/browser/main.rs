@@ -22,6 +22,7 @@ mod gauge;
 mod guest;
 mod heights;
 mod home;
+mod idle;
 mod job;
 mod keep;
 mod keyboard;
@@ -63,6 +64,7 @@ mod tracks;
 mod units;
 mod update;
 mod visible;
+mod whole;
 mod windows;
 mod written;
 mod yarn;
@@ -294,8 +296,9 @@ scenarios! {
         still::every_tool_holds_still_on_a_tablet,
         still::every_tool_holds_still_on_a_phone,
     }
-    firefox: plays, webkit: "It has not been seen to pass here yet.", {
+    firefox: plays, webkit: plays, {
         start::a_page_that_stops_says_what_it_found,
+        start::a_page_that_stops_says_that_the_storage_is_newer,
         start::a_page_that_waits_for_ever_says_what_to_do,
     }
     firefox: plays, webkit: "A session under its driver keeps nothing when it ends, whatever the page does.", {

@@ -2,7 +2,7 @@
 
 use anyhow::{Context, Result};
 use std::{
-    collections::BTreeMap,
+    collections::{BTreeMap, BTreeSet},
     net::{Shutdown, SocketAddr, TcpListener, TcpStream},
     path::{Path, PathBuf},
     sync::{
@@ -62,7 +62,7 @@ struct State {
 impl Server {
     /// Serves a folder.
     pub fn start(root: &Path) -> Result<Self> {
-        let listener = TcpListener::bind("127.0.0.1:0")?;
+        let listener = listen()?;
         let address = listener.local_addr()?;
         let shared = Arc::new(Shared {
             stopped: AtomicBool::new(false),
@@ -242,6 +242,22 @@ fn answer(shared: &Shared, asked: &str) -> Option<Response> {
         Some(Spoil::Never) | None => {}
     }
     Some(response)
+}
+
+/// Listens on a port that no server of this run had before. What a page keeps belongs to its address, and a browser that is
+/// used again must not meet what an earlier scenario kept.
+fn listen() -> Result<TcpListener> {
+    static TAKEN: Mutex<BTreeSet<u16>> = Mutex::new(BTreeSet::new());
+    // Those that were taken before are held until there is another one, so that it is another one.
+    let mut refused = Vec::new();
+    loop {
+        let listener = TcpListener::bind("127.0.0.1:0")?;
+        let port = listener.local_addr()?.port();
+        if TAKEN.lock().unwrap_or_else(PoisonError::into_inner).insert(port) {
+            return Ok(listener);
+        }
+        refused.push(listener);
+    }
 }
 
 fn be_plain(response: &mut Response) {

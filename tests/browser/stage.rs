@@ -11,9 +11,10 @@ use crate::{
     folder::Folder,
     notes, power,
     server::{Server, named},
+    whole,
 };
 use anyhow::{Context, Result, anyhow, ensure};
-use loopwright_tests::drive::used_up;
+use loopwright_tests::{chromium::Extent, drive::used_up};
 use serde_json::json;
 use std::{
     cell::RefCell,
@@ -21,8 +22,10 @@ use std::{
     fs::{self, OpenOptions},
     io::{self, Write},
     path::{Path, PathBuf},
+    sync::LazyLock,
     time::{Duration, Instant},
 };
+use tokio::runtime::Runtime;
 use xtask::engines::Outcome;
 
 /// What the page says in its footer when everything typed is stored.
@@ -30,6 +33,12 @@ pub const KEPT: &str = "Kept on this device";
 
 /// The longest that one scenario may take on a quiet machine.
 const LONGEST: Duration = Duration::from_secs(150);
+
+/// One for all scenarios: a browser that is used again is spoken to from where it was started.
+static RUNTIME: LazyLock<Runtime> = LazyLock::new(|| {
+    let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build();
+    runtime.expect("a runtime")
+});
 
 /// A browser and a server for one scenario.
 pub struct Stage {
@@ -43,6 +52,7 @@ pub struct Stage {
     pub folder: Folder,
     /// The folder of the built page.
     pub dist: PathBuf,
+    extent: Extent,
     profile: Folder,
     faults_expected: bool,
     states: RefCell<BTreeSet<String>>,
@@ -50,13 +60,9 @@ pub struct Stage {
 
 /// Plays a scenario in a browser, and once more in a new one if it fails; and notes how it ended.
 pub fn play(engine: Engine, scenes: &str, name: &str, scenario: impl AsyncFn(&mut Stage) -> Result<()>) {
-    let runtime = tokio::runtime::Builder::new_multi_thread()
-        .worker_threads(1)
-        .enable_all()
-        .build()
-        .expect("a runtime");
     let begun = Instant::now();
-    let played = || runtime.block_on(play_once(engine, name, &scenario));
+    let extent = whole::extent(&[scenes, "::", name].concat());
+    let played = || RUNTIME.block_on(play_once(engine, extent, name, &scenario));
     let note = |outcome, states| {
         let noted = notes::add(engine, scenes, name, outcome, begun.elapsed(), states);
         if let Err(why) = noted {
@@ -85,10 +91,11 @@ pub fn play(engine: Engine, scenes: &str, name: &str, scenario: impl AsyncFn(&mu
 /// The states of the gallery that were looked at.
 async fn play_once(
     engine: Engine,
+    extent: Extent,
     name: &str,
     scenario: &impl AsyncFn(&mut Stage) -> Result<()>,
 ) -> Result<BTreeSet<String>> {
-    let mut stage = Stage::set(engine).await?;
+    let mut stage = Stage::set(engine, extent).await?;
     let outcome = tokio::select! {
         outcome = scenario(&mut stage) => outcome,
         () = used_up(LONGEST) => Err(anyhow!("not over after {LONGEST:?} of a quiet machine")),
@@ -97,12 +104,17 @@ async fn play_once(
         Ok(()) => stage.without_faults().await,
         failed => failed,
     };
-    let outcome = match outcome {
-        Ok(()) => Ok(stage.states.take()),
-        Err(why) => Err(why.context(stage.seen(name).await)),
-    };
-    stage.browser.quit().await;
-    outcome
+    match outcome {
+        Ok(()) => {
+            stage.browser.rest().await;
+            Ok(stage.states.take())
+        }
+        Err(why) => {
+            let seen = stage.seen(name).await;
+            stage.browser.quit().await;
+            Err(why.context(seen))
+        }
+    }
 }
 
 fn reasons(why: &anyhow::Error) -> String {
@@ -135,17 +147,18 @@ fn note_shaky(engine: Engine, name: &str, first: &anyhow::Error) {
 }
 
 impl Stage {
-    async fn set(engine: Engine) -> Result<Self> {
+    async fn set(engine: Engine, extent: Extent) -> Result<Self> {
         let dist = named("LOOPWRIGHT_DIST", "dist")?;
         let server = Server::start(&dist)?;
         let profile = Folder::new()?;
-        let browser = Browser::start(engine, &profile, Storage::Allowed).await?;
+        let browser = Browser::start(engine, extent, &profile, Storage::Allowed).await?;
         Ok(Self {
             engine,
             browser,
             server,
             folder: Folder::new()?,
             dist,
+            extent,
             profile,
             faults_expected: false,
             states: RefCell::default(),
@@ -184,14 +197,14 @@ impl Stage {
     pub async fn lose_power(&mut self) -> Result<()> {
         power::cut(self.engine, &self.profile).await?;
         self.browser.forget();
-        self.browser = Browser::start(self.engine, &self.profile, Storage::Allowed).await?;
+        self.browser = Browser::start(self.engine, self.extent, &self.profile, Storage::Allowed).await?;
         Ok(())
     }
 
     /// Starts the browser again so that no page may keep anything, on a profile of its own.
     pub async fn deny_storage(&mut self) -> Result<()> {
         let profile = Folder::new()?;
-        let browser = Browser::start(self.engine, &profile, Storage::Denied).await?;
+        let browser = Browser::start(self.engine, self.extent, &profile, Storage::Denied).await?;
         std::mem::replace(&mut self.browser, browser).quit().await;
         self.profile = profile;
         Ok(())

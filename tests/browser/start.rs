@@ -4,6 +4,7 @@
 use crate::{
     broken::{PANIC, SHOWN, says_what_happened},
     browser::{Browser, Engine, one_line},
+    differences::Difference,
     gallery::{axe, barriers},
     job::{fill, works_out},
     keep::stands,
@@ -34,6 +35,13 @@ const HERE: &str = "window.page = () => document;";
 
 /// The page is one in another window, which is still loading: a driver waits until its own window is loaded.
 const BESIDE: &str = "window.beside = open(arguments[0]); window.page = () => beside.document;";
+
+/// The same, in a frame.
+const FRAMED: &str = "const frame = document.createElement('iframe');
+    frame.src = arguments[0];
+    document.body.replaceChildren(frame);
+    window.beside = frame.contentWindow;
+    window.page = () => frame.contentDocument;";
 
 /// The other window's app runs.
 const BESIDE_STARTED: &str = "page().querySelector('#app > *') && !page().querySelector('#app > .waiting')";
@@ -98,7 +106,11 @@ pub async fn a_page_that_waits_for_ever_says_what_to_do(stage: &mut Stage) -> Re
         stage.server.mount(&format!("/{file}/"));
         let browser = &stage.browser;
         browser.driver.goto(&here).await?;
-        browser.ask(BESIDE, [json!(stage.at("#/spacing"))]).await?;
+        let beside = match stage.engine.has(Difference::NoWindowBeside) {
+            true => FRAMED,
+            false => BESIDE,
+        };
+        browser.ask(beside, [json!(stage.at("#/spacing"))]).await?;
         browser.until("page().querySelector('.waiting .late')").await?;
         ensure!(browser.look_up(LATE).await? == json!(false), "{file}: said at once");
         // Words that are not drawn are not there. WebKit does not draw the page of a window that nobody sees.
@@ -169,9 +181,9 @@ pub async fn without_a_network_a_deeper_address_opens_the_page(stage: &mut Stage
 
 /// From now on a text that is drawn anew is an error, which no one in the app expects; where `late` is set it comes to light as a
 /// promise that is broken, and otherwise as an error of the window. The browser itself throws it: of one that a driver's script
-/// threw a page is told nothing.
+/// threw a page is told nothing, and nor of a promise that only the script's own world knows.
 const THROW: &str = "const [late] = arguments;
-    if (late) window.queueMicrotask = (task) => { Promise.resolve().then(task); };
+    if (late) window.queueMicrotask = (task) => { window.Promise.resolve().then(task); };
     document.createTextNode = document.appendChild.bind(document);
     Object.defineProperty(Node.prototype, 'nodeValue', { set: Node.prototype.appendChild });
     location.hash = '#/about';";
@@ -205,10 +217,11 @@ const NEWER: &str = "const [keepsLog, done] = arguments;
     opening.onupgradeneeded = () => keepsLog || opening.result.deleteObjectStore('log');
     opening.onsuccess = () => { opening.result.close(); done(true); };";
 
-/// The storage is forbidden, or does not answer; what has to be waited for is there at once.
+/// The storage is forbidden, or does not answer; what the page has to wait for is there at once. WebKit's driver waits for a
+/// script by the page's own clock, much longer than the page ever waits.
 const FORBID: &str = "indexedDB.open = () => { throw new DOMException('not here', 'SecurityError'); };";
 const SILENCE: &str = "const wait = setTimeout;
-    window.setTimeout = (task, time, ...more) => wait(task, 0, ...more);
+    window.setTimeout = (task, time, ...more) => wait(task, time < 20_000 ? 0 : time, ...more);
     indexedDB.open = () => ({});";
 
 /// What the recover screen says of the storage is what it found there.
@@ -229,6 +242,14 @@ pub async fn a_page_that_stops_says_what_it_found(stage: &mut Stage) -> Result<(
         !stage.browser.shows("#recover-stored").await?,
         "it shows what is not there"
     );
+    Ok(())
+}
+
+/// A newer version has taken the storage: the screen says so in the page's words, and shows what it can read.
+///
+/// By itself, since a page that stopped may still have the storage open in what a browser keeps of pages that were left.
+pub async fn a_page_that_stops_says_that_the_storage_is_newer(stage: &mut Stage) -> Result<()> {
+    stage.expect_faults();
     stage.open("#/spacing").await?;
     fill(&stage.browser, "132", "16").await?;
     stage.until_kept().await?;
@@ -236,11 +257,8 @@ pub async fn a_page_that_stops_says_what_it_found(stage: &mut Stage) -> Result<(
     for (keeps_log, found) in [(true, "newer"), (false, "newer-only")] {
         let version = if keeps_log { "2" } else { "3" };
         let newer = NEWER.replace("'loopwright', 2", &format!("'loopwright', {version}"));
-        stage
-            .browser
-            .driver
-            .execute_async(&newer, vec![json!(keeps_log)])
-            .await?;
+        let driver = &stage.browser.driver;
+        driver.execute_async(&newer, vec![json!(keeps_log)]).await?;
         stops(stage, found).await?;
         let shown = stage.browser.shows("#recover-stored").await?;
         ensure!(shown == keeps_log, "{found}: shown {shown}");

@@ -31,9 +31,11 @@ const FRAME: &str = "const [address, done] = arguments;
     frame.title = 'Tool';
     other.title = 'Other';
     window.addEventListener('message', ({ data }) => heard.push(data));
-    document.body.append(other, frame);
+    document.body.append(other);
     other.contentWindow.addEventListener('message', ({ data }) => heard.push(data));
-    const otherPost = other.contentWindow.Function('to', 'message', 'ports', `to.postMessage(message, '*', ports)`);
+    // By functions of the pages themselves: in Firefox a driver's script is a world of its own, and nobody's window.
+    const post = ['to', 'message', 'ports', `to.postMessage(message, '*', ports)`];
+    const [hostPost, otherPost] = [window, other.contentWindow].map((page) => page.Function(...post));
     const channel = (heard) => {
         const { port1, port2 } = new MessageChannel();
         port1.onmessage = ({ data }) => heard.push(data);
@@ -41,14 +43,16 @@ const FRAME: &str = "const [address, done] = arguments;
         return [port1, port2];
     };
     window.fromOther = (message) => otherPost(frame.contentWindow, message, [channel(heard)[1]]);
-    window.fromHost = (message, ports) => frame.contentWindow.postMessage(message, '*', ports ?? [channel(heard)[1]]);
+    window.fromHost = (message, ports) => hostPost(frame.contentWindow, message, ports ?? [channel(heard)[1]]);
     window.greet = () => {
         const [mine, theirs] = channel(answered);
         window.port = mine;
         fromHost({ loopwright: 1 }, [theirs]);
     };
+    // With its address from the beginning: in Firefox an empty frame is loaded as well.
+    frame.src = address;
     frame.addEventListener('load', () => done(true), { once: true });
-    frame.src = address;";
+    document.body.append(frame);";
 
 /// A line of the list.
 struct Stranger {

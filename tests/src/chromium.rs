@@ -1,4 +1,7 @@
 //! Chromium under its driver: started on a port of its own, given a size and a colour scheme, ended by its id.
+//!
+//! What is started is its headless shell where there is one of the same version: the same engine without what draws
+//! windows and menus, which takes a third of the whole browser's time to start. Who needs more says so ([`Extent`]).
 
 pub use crate::drive::{free_port, wait_for_port};
 
@@ -8,17 +11,47 @@ use serde_json::{Value, json};
 use std::{
     path::Path,
     process::{Command, Stdio},
+    sync::LazyLock,
 };
 use thirtyfour::{
     BrowserCapabilitiesHelper, CapabilitiesHelper, ChromiumLikeCapabilities, DesiredCapabilities, WebDriver,
 };
 use xtask::run::Ending;
 
+/// The engine alone, as Debian has it, and the driver whose version it must have.
+const SHELL: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/src/headless-shell.sh");
+const DRIVER: &str = "chromedriver";
+
+/// Whether there is a shell that the driver can steer.
+static HAS_SHELL: LazyLock<bool> = LazyLock::new(|| match (version(SHELL), version(DRIVER)) {
+    (Some(shell), Some(driver)) => shell == driver,
+    (..) => false,
+});
+
+/// The version that a program says it has: the first of its words that begins with a digit.
+fn version(program: &str) -> Option<String> {
+    let output = Command::new(program).arg("--version").output().ok()?;
+    let said = String::from_utf8(output.stdout).ok()?;
+    let mut words = said.split_whitespace();
+    words
+        .find(|word| word.starts_with(|sign: char| sign.is_ascii_digit()))
+        .map(str::to_owned)
+}
+
 /// A browser and the driver it is steered by; both end when this is dropped.
 pub struct Chromium {
     /// The session.
     pub driver: WebDriver,
     _process: Ending,
+}
+
+/// How much of the browser is needed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Extent {
+    /// Its engine: pages, scripts, pictures, paper.
+    Engine,
+    /// All of it: preferences, and a profile that outlives it.
+    Whole,
 }
 
 /// How the page is looked at.
@@ -35,17 +68,17 @@ pub struct View {
 impl Chromium {
     /// Starts a browser without a window, with a profile that is forgotten.
     pub async fn start() -> Result<Self> {
-        Self::start_with(None, json!({})).await
+        drive::start_again(async || Self::start_once(Extent::Engine, None, &json!({})).await).await
     }
 
     /// Starts a browser without a window on the profile in this folder, with these preferences.
-    pub async fn start_with(profile: Option<&Path>, preferences: Value) -> Result<Self> {
-        drive::start_again(async || Self::start_once(profile, &preferences).await).await
+    pub async fn start_with(extent: Extent, profile: &Path, preferences: Value) -> Result<Self> {
+        drive::start_again(async || Self::start_once(extent, Some(profile), &preferences).await).await
     }
 
-    async fn start_once(profile: Option<&Path>, preferences: &Value) -> Result<Self> {
+    async fn start_once(extent: Extent, profile: Option<&Path>, preferences: &Value) -> Result<Self> {
         let port = free_port()?;
-        let process = Command::new("chromedriver")
+        let process = Command::new(DRIVER)
             .arg(format!("--port={port}"))
             .stdout(Stdio::null())
             .stderr(Stdio::null())
@@ -65,6 +98,9 @@ impl Chromium {
             "--hide-scrollbars",
         ] {
             capabilities.add_arg(argument)?;
+        }
+        if *HAS_SHELL && extent == Extent::Engine {
+            capabilities.set_binary(SHELL)?;
         }
         if let Some(profile) = profile {
             capabilities.add_arg(&format!("--user-data-dir={}", profile.display()))?;

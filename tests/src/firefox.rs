@@ -1,8 +1,10 @@
 //! Firefox under its driver, without a window, on a profile of its own. It is told to ask nobody for anything, and a page
-//! in it can be as narrow as a phone's.
+//! in it can be as narrow as a phone's. It takes seconds to start, so one can be used again: every scenario has an address
+//! of its own, and what a page keeps is kept by its address.
 
 use crate::{
     chromium::View,
+    company::{Afterwards, Company},
     drive::{self, COMMAND, free_port, wait_for_port},
 };
 use anyhow::{Context, Result};
@@ -10,13 +12,15 @@ use serde_json::{Map, Value, json};
 use std::{
     fs,
     path::{Path, PathBuf},
-    process::{Command, Stdio},
 };
 use thirtyfour::{BrowserCapabilitiesHelper, FirefoxCapabilities, WebDriver};
-use xtask::{run::Ending, tools};
+use xtask::tools;
 
 /// The program, as Debian calls it.
 const PROGRAM: &str = "firefox-esr";
+
+/// The size of a window without another one.
+const SIZE: [u32; 2] = [1366, 768];
 
 /// What its own window is drawn with: no bar around the page, and no least width.
 const WINDOW: &str = ":root { min-width: 0 !important; min-height: 0 !important }
@@ -26,16 +30,16 @@ const WINDOW: &str = ":root { min-width: 0 !important; min-height: 0 !important 
 pub struct Firefox {
     /// The session.
     pub driver: WebDriver,
-    _process: Ending,
+    _company: Company,
 }
 
 impl Firefox {
     /// Starts a browser that writes into `home` only, with these preferences beside its usual ones.
-    pub async fn start(home: &Path, preferences: &Value) -> Result<Self> {
-        drive::start_again(async || Self::start_once(home, preferences).await).await
+    pub async fn start(home: &Path, preferences: &Value, afterwards: Afterwards) -> Result<Self> {
+        drive::start_again(async || Self::start_once(home, preferences, afterwards).await).await
     }
 
-    async fn start_once(home: &Path, preferences: &Value) -> Result<Self> {
+    async fn start_once(home: &Path, preferences: &Value, afterwards: Afterwards) -> Result<Self> {
         let program = tools::place(&tools::GECKODRIVER).with_context(|| {
             let tool = tools::GECKODRIVER;
             format!("{0} is missing: `cargo install {0}@{1}`", tool.package, tool.version)
@@ -43,19 +47,9 @@ impl Firefox {
         let profile = profile(home);
         make_ready(&profile)?;
         let port = free_port()?;
-        let process = Command::new(program)
-            .arg(format!("--port={port}"))
-            // Its second way to be steered is not used, and would want a port that all browsers share.
-            .arg("--websocket-port=0")
-            .env("HOME", home)
-            .env("XDG_DATA_HOME", home.join("data"))
-            .env("XDG_CACHE_HOME", home.join("cache"))
-            .env("XDG_CONFIG_HOME", home.join("config"))
-            .stdout(Stdio::null())
-            .stderr(Stdio::null())
-            .spawn()
-            .context("geckodriver could not be started")?;
-        let process = Ending(process);
+        // Its second way to be steered is not used, and would want a port that all browsers share.
+        let arguments = [&*format!("--port={port}"), "--websocket-port=0"];
+        let company = Company::start(&program, &arguments, home, afterwards)?;
         wait_for_port(port).await?;
         let mut capabilities = FirefoxCapabilities::new();
         capabilities.set_firefox_binary(&found(PROGRAM)?)?;
@@ -72,8 +66,23 @@ impl Firefox {
         driver.set_script_timeout(COMMAND).await?;
         Ok(Self {
             driver,
-            _process: process,
+            _company: company,
         })
+    }
+
+    /// Leaves one empty window, of the size it had at first, for another scenario.
+    pub async fn begin_anew(&self) -> Result<()> {
+        let fresh = self.driver.new_window().await?;
+        for window in self.driver.windows().await? {
+            if window != fresh {
+                self.driver.switch_to_window(window).await?;
+                self.driver.close_window().await?;
+            }
+        }
+        self.driver.switch_to_window(fresh).await?;
+        let [width, height] = SIZE;
+        self.driver.set_window_rect(0, 0, width, height).await?;
+        Ok(())
     }
 
     /// Gives the page this size from now on. The light is the day's, until the browser is started with another preference.

@@ -3,6 +3,8 @@
 #[cfg(feature = "driven")]
 pub mod chromium;
 #[cfg(feature = "driven")]
+pub mod company;
+#[cfg(feature = "driven")]
 pub mod drive;
 #[cfg(feature = "driven")]
 pub mod firefox;

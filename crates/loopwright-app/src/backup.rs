@@ -5,7 +5,7 @@
 //! keeps is left out and counted (`taking.rs`).
 
 mod laying;
-mod taking;
+pub mod taking;
 mod undoing;
 
 pub use laying::Brought;

@@ -1,5 +1,5 @@
-//! The step of the tests that plays the scenarios in browsers, and the chore that plays them in Firefox: both see to browsers
-//! and drivers, and tell afterwards how it went in each.
+//! The step of the tests that plays the scenarios in browsers: it sees to browsers and drivers, and tells afterwards how it
+//! went in each.
 
 use crate::{
     build,
@@ -13,18 +13,23 @@ use std::{
     fs,
     path::{Path, PathBuf},
     process::Command,
+    thread,
 };
 
 /// The file in the target folder that the browser tests write shaky scenarios to, a line each.
 const SHAKY: &str = "browser-failures/shaky.txt";
 
-/// How many scenarios are played at the same time.
-const AT_ONCE: &str = "--test-threads=2";
+/// How many scenarios are played at the same time: one for each core, and two at least, since each waits now and then.
+fn at_once() -> usize {
+    thread::available_parallelism().map_or(2, |cores| cores.get().clamp(2, 4))
+}
 
 /// The page in the browsers of every run.
 pub fn play(steps: &mut Steps) -> Result<()> {
     steps.take("browsers", packages::install)?;
     let mut axe = None;
+    // Debian has no package of what drives Firefox, so that it is compiled the first time.
+    steps.take("geckodriver", || tools::install(&tools::GECKODRIVER).map(drop))?;
     steps.take("axe-core", || {
         axe = axe_script()?;
         Ok(())
@@ -37,9 +42,7 @@ pub fn play(steps: &mut Steps) -> Result<()> {
         }
         engines::forget(&target)?;
         // What is no scenario, such as the differences told in the README, is tried as well.
-        let mut command = scenarios(axe.as_deref());
-        command.args(["--skip", "firefox::"]);
-        play_and_tell(&mut command, &target)
+        play_and_tell(&mut scenarios(axe.as_deref()), &target)
     })?;
     if let Ok(scenarios) = fs::read_to_string(&shaky) {
         steps.shaky = scenarios.lines().map(str::to_owned).collect();
@@ -47,24 +50,12 @@ pub fn play(steps: &mut Steps) -> Result<()> {
     Ok(())
 }
 
-/// The page that was built last, in Firefox. Not in every run yet, since not every scenario has been seen to pass there.
-pub fn firefox() -> Result<()> {
-    packages::install_firefox()?;
-    let folders: Vec<PathBuf> = tools::install(&tools::GECKODRIVER)?.into_iter().collect();
-    let axe = axe_script()?;
-    let mut command = scenarios(axe.as_deref());
-    command.arg("firefox::").env("PATH", tools::path_with(&folders)?);
-    let target = house::target_folder()?;
-    engines::forget(&target)?;
-    play_and_tell(&mut command, &target)
-}
-
 /// The scenarios on the page that was built last.
 fn scenarios(axe: Option<&Path>) -> Command {
     let single = house::root().join(build::SINGLE_FOLDER).join(build::SINGLE);
     let mut command = browser_test("browser");
     command
-        .arg(AT_ONCE)
+        .arg(format!("--test-threads={}", at_once()))
         .env("LOOPWRIGHT_DIST", house::root().join("dist"))
         .env("LOOPWRIGHT_FILE", single);
     match axe {

@@ -7,7 +7,7 @@ mod faulty;
 mod idb;
 pub mod json;
 mod memory;
-mod record;
+pub mod record;
 mod sheet_id;
 
 pub use entry::{Entry, Fields, Line, Sheets, Typed, compact, fold, foreign_lines, last_words, needed};
