@@ -42,7 +42,8 @@ fn failed(question: &Question, answer: &Answer, failure: &Failure, is_first: boo
     content.extend(said.into_iter().flatten().map(|said| text_element("p", "quiet", said)));
     if let (true, Some(drawn)) = (is_first, &failure.drawn) {
         let picture = drawing::row(drawn, &words::drawn(drawn));
-        let key = text_element("figcaption", "quiet", words::DRAWN_KEY);
+        let key = words::drawn_key(drawn);
+        let key = text_element("figcaption", "quiet", key);
         content.push(element("figure", "row-drawn", vec![picture, key]));
     }
     content.push(nearest(question, failure, line.place));

@@ -141,9 +141,14 @@ pub fn doubts(answer: &Answer) -> Html {
             Some(words::doubt(answer, line, at, size, worked, other))
         })
     };
-    let said: Vec<String> = lines.filter_map(doubt).take(MOST_DOUBTS).collect();
+    let mut said: Vec<String> = lines.filter_map(doubt).collect();
     if said.is_empty() {
         return Html::default();
+    }
+    let more = said.len().saturating_sub(MOST_DOUBTS);
+    said.truncate(MOST_DOUBTS);
+    if let Ok(more @ 1..) = u32::try_from(more) {
+        said.push(words::more_doubts(more));
     }
     let heading = text_element("h3", "", words::DOUBTS);
     element("section", "notes", vec![heading, items("ul", said)])

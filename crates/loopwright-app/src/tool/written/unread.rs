@@ -37,7 +37,11 @@ pub fn faults(view: &View, question: &Question, answer: &Answer) -> Html {
     if said.is_empty() {
         return Html::default();
     }
+    let more = said.len().saturating_sub(MOST_POINTED);
     said.truncate(MOST_POINTED);
+    if let Ok(more @ 1..) = u32::try_from(more) {
+        said.push(text_element("li", "", words::more_unread(more)));
+    }
     let heading = text_element("h3", "", words::NOT_READ);
     element("section", "notes", vec![heading, element("ul", "pointed", said)])
 }

@@ -7,7 +7,7 @@ mod nearest;
 mod outcome;
 
 pub use doubt::{bracket_notes, doubt};
-pub use drawn::{DRAWN_KEY, drawn};
+pub use drawn::{drawn, drawn_key};
 pub use fault::{fault, is_word};
 pub use nearest::nearest;
 pub use outcome::{reason, short};
@@ -188,6 +188,19 @@ pub fn no_row(line: &str) -> String {
 /// Lines that are no rows and are not quoted.
 pub fn more_no_rows(more: u32) -> String {
     fill_pattern("And # {line|lines} more.", &[more])
+}
+
+/// Places that could not be read and are not pointed at one by one.
+pub fn more_unread(more: u32) -> String {
+    fill_pattern(
+        "And # {place|places} more that could not be read. Mend the first ones and look again.",
+        &[more],
+    )
+}
+
+/// Lines that may mean two things and are not told one by one.
+pub fn more_doubts(more: u32) -> String {
+    fill_pattern("And # {line|lines} more that may mean two things.", &[more])
 }
 
 /// What is wrong in a line.
