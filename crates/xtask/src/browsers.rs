@@ -67,7 +67,7 @@ fn scenarios(axe: Option<&Path>) -> Command {
 
 /// The table of what was played is wanted most where something failed; that there is none is then no news.
 fn play_and_tell(command: &mut Command, target: &Path) -> Result<()> {
-    let played = run(command, minutes(45));
+    let played = run(command, minutes(60));
     let told = engines::write_table(target);
     for line in told.iter().flatten() {
         say(line);
