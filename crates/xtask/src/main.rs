@@ -16,7 +16,7 @@ const HELP: &str = "\
 cargo xtask serve [--port N]   build the page and serve it on this machine
 cargo xtask build              the release in dist/, the single file in dist-file/, and their sizes
 cargo xtask test               everything that has to hold; installs what it needs
-cargo xtask test --quick       the same without a second folder and trunk, while a change is being made
+cargo xtask test --quick       the same without browsers, a second folder and trunk, while a change is being made
 cargo xtask firefox            the built page in Firefox, every scenario that its driver can play
 cargo xtask tidy               the house rules, for the sources and for dist/ if it is there
 cargo xtask bench              how long the sums take, and a project of sixty steps
