@@ -124,9 +124,13 @@ function speakWithHost() {
     }
   };
 
-  // Before its first answer the app does not listen yet.
+  // Before its first answer the app does not listen yet. It answers while it is asked, and is asked one thing at a time.
+  let isAsking = false;
   const passOn = () => {
+    if (isAsking) return;
+    isAsking = true;
     while (isListening && waiting.length) tell("ask", waiting.shift());
+    isAsking = false;
   };
 
   window.addEventListener("loopwright:tell", ({ detail }) => {

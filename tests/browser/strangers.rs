@@ -23,7 +23,7 @@ const PUT: &str = "const [name, value, done] = arguments;
     tool.ask('').then(() => { tool.removeAttribute(name); done(true); }, (reason) => done(String(reason)));";
 
 /// Frames a tool without the element, beside a window that has nothing to do with it, and notes what either hears.
-const FRAME: &str = "const [address, done] = arguments;
+const FRAME: &str = "const [address, beside, done] = arguments;
     window.heard = [];
     window.answered = [];
     const frame = document.createElement('iframe');
@@ -31,28 +31,33 @@ const FRAME: &str = "const [address, done] = arguments;
     frame.title = 'Tool';
     other.title = 'Other';
     window.addEventListener('message', ({ data }) => heard.push(data));
-    document.body.append(other);
-    other.contentWindow.addEventListener('message', ({ data }) => heard.push(data));
-    // By functions of the pages themselves: in Firefox a driver's script is a world of its own, and nobody's window.
-    const post = ['to', 'message', 'ports', `to.postMessage(message, '*', ports)`];
-    const [hostPost, otherPost] = [window, other.contentWindow].map((page) => page.Function(...post));
     const channel = (heard) => {
         const { port1, port2 } = new MessageChannel();
         port1.onmessage = ({ data }) => heard.push(data);
         port1.postMessage({ ask: 1, values: '' });
         return [port1, port2];
     };
-    window.fromOther = (message) => otherPost(frame.contentWindow, message, [channel(heard)[1]]);
-    window.fromHost = (message, ports) => hostPost(frame.contentWindow, message, ports ?? [channel(heard)[1]]);
-    window.greet = () => {
-        const [mine, theirs] = channel(answered);
-        window.port = mine;
-        fromHost({ loopwright: 1 }, [theirs]);
-    };
-    // With its address from the beginning: in Firefox an empty frame is loaded as well.
+    // With their addresses from the beginning: an empty frame is loaded as well, and then is no more what it was.
     frame.src = address;
-    frame.addEventListener('load', () => done(true), { once: true });
-    document.body.append(frame);";
+    other.src = beside;
+    other.addEventListener('load', () => {
+        other.contentWindow.addEventListener('message', ({ data }) => heard.push(data));
+        // By functions of the pages themselves: in Firefox a driver's script is a world of its own, and nobody's window.
+        const post = ['to', 'message', 'ports', `to.postMessage(message, '*', ports)`];
+        const [hostPost, otherPost] = [window, other.contentWindow].map((page) => page.Function(...post));
+        window.fromOther = (message) => otherPost(frame.contentWindow, message, [channel(heard)[1]]);
+        window.fromHost = (message, ports) => hostPost(frame.contentWindow, message, ports ?? [channel(heard)[1]]);
+        // Asked twice before anything is answered: both are kept until the app listens.
+        window.greet = () => {
+            const [mine, theirs] = channel(answered);
+            window.port = mine;
+            mine.postMessage({ ask: 2, values: '' });
+            fromHost({ loopwright: 1 }, [theirs]);
+        };
+        frame.addEventListener('load', () => done(true), { once: true });
+        document.body.append(frame);
+    }, { once: true });
+    document.body.append(other);";
 
 /// A line of the list.
 struct Stranger {
@@ -178,7 +183,10 @@ pub async fn nothing_is_said_to_a_stranger(stage: &mut Stage) -> Result<()> {
     let browser = &stage.browser;
     browser.run(WATCH).await?;
     let address = format!("{}#/embed/spacing?stitches=132&amount=16", stage.server.other_site());
-    browser.driver.execute_async(FRAME, vec![json!(address)]).await?;
+    let beside = "/class/other.html";
+    stage.server.page(beside, "<!doctype html><title>Other</title>");
+    let arguments = vec![json!(address), json!(beside)];
+    browser.driver.execute_async(FRAME, arguments).await?;
     let greetings = strangers("greeting");
     for stranger in &greetings {
         browser
@@ -191,7 +199,7 @@ pub async fn nothing_is_said_to_a_stranger(stage: &mut Stage) -> Result<()> {
     browser
         .run("fromOther({ loopwright: 1 }); fromHost({ loopwright: 1 }, []); greet()")
         .await?;
-    browser.until("answered.some(({ reply }) => reply === 1)").await?;
+    browser.until("answered.some(({ reply }) => reply === 2)").await?;
     // Said once more it is a stranger's, whoever says it.
     browser
         .run("fromHost({ loopwright: 1 }); fromOther({ loopwright: 1 })")
@@ -202,15 +210,15 @@ pub async fn nothing_is_said_to_a_stranger(stage: &mut Stage) -> Result<()> {
             .await?;
     }
     browser
-        .run("port.postMessage({ ask: 2, values: 'stitches=90&amount=9' })")
+        .run("port.postMessage({ ask: 3, values: 'stitches=90&amount=9' })")
         .await?;
-    browser.until("answered.some(({ reply }) => reply === 2)").await?;
+    browser.until("answered.some(({ reply }) => reply === 3)").await?;
     let heard = browser.look_up("heard").await?;
     ensure!(heard == json!([]), "strangers heard {heard}");
     let replies = browser
         .look_up("answered.filter(({ reply }) => reply !== undefined).map(({ reply }) => reply)")
         .await?;
-    ensure!(replies == json!([1, 2]), "replies to {replies}");
+    ensure!(replies == json!([1, 2, 3]), "replies to {replies}");
     nothing_happened(stage, "greetings").await
 }
 

@@ -4,19 +4,7 @@
 use loopwright_tests::chromium::Extent;
 
 /// Scenarios, by how their names begin, and what the shell lacks for them.
-const WHOLE: [(&str, &str); 8] = [
-    ("embed::", FRAMES),
-    ("keep::a_killed_browser", FORGETS),
-    ("knit::five_thousand_taps", FORGETS),
-    ("knit::ten_thousand_taps", FORGETS),
-    ("project::power_cuts", FORGETS),
-    ("project::two_windows_hear", BEHIND),
-    ("windows::twenty_power_cuts", FORGETS),
-    ("windows::forty_power_cuts", FORGETS),
-];
-
-/// What is stored lies in its memory and ends with it.
-const FORGETS: &str = "the shell keeps nothing when it ends";
+const WHOLE: [(&str, &str); 2] = [("embed::", FRAMES), ("project::two_windows_hear", BEHIND)];
 
 /// A window that lies behind another draws nothing there.
 const BEHIND: &str = "in the shell only the window in front draws";

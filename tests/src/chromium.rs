@@ -1,7 +1,7 @@
 //! Chromium under its driver: started on a port of its own, given a size and a colour scheme, ended by its id.
 //!
 //! What is started is its headless shell where there is one of the same version: the same engine without what draws
-//! windows and menus, which takes a third of the whole browser's time to start. Who needs more says so ([`Extent`]).
+//! windows and menus, which takes a third of the processor's time to start. Who needs more says so ([`Extent`]).
 
 pub use crate::drive::{free_port, wait_for_port};
 
@@ -50,7 +50,7 @@ pub struct Chromium {
 pub enum Extent {
     /// Its engine: pages, scripts, pictures, paper.
     Engine,
-    /// All of it: preferences, and a profile that outlives it.
+    /// All of it: preferences, a process for each address, and windows that draw behind another.
     Whole,
 }
 
@@ -87,13 +87,15 @@ impl Chromium {
         let process = Ending(process);
         wait_for_port(port).await?;
         let mut capabilities = DesiredCapabilities::chrome();
-        // No sandbox, because a continuous integration machine runs as root; and no calls home.
+        // No sandbox, because a continuous integration machine runs as root; no calls home; and no limit to how many
+        // addresses of a page are gone to in ten seconds, since a test is quicker than any hand.
         for argument in [
             "--headless=new",
             "--no-sandbox",
             "--disable-dev-shm-usage",
             "--disable-background-networking",
             "--disable-component-update",
+            "--disable-ipc-flooding-protection",
             "--no-first-run",
             "--hide-scrollbars",
         ] {

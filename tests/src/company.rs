@@ -1,6 +1,7 @@
 //! A program with all that it starts. It is ended as one when it is no longer needed, and also when this process ends, in
 //! whichever way: a shell beside it waits for the end of its own input, which only this process holds open.
 
+use crate::drive::live_in;
 use anyhow::{Context, Result};
 use std::{
     os::unix::process::CommandExt,
@@ -37,15 +38,10 @@ impl Company {
             Afterwards::Stays => Path::new(""),
             Afterwards::Goes => lives_in,
         };
-        let started = Command::new("sh")
-            .args(["-c", WATCH, "sh"])
-            .arg(to_clear)
-            .arg(program)
+        let mut command = Command::new("sh");
+        command.args(["-c", WATCH, "sh"]).arg(to_clear).arg(program);
+        let started = live_in(&mut command, lives_in)
             .args(arguments)
-            .env("HOME", lives_in)
-            .env("XDG_DATA_HOME", lives_in.join("data"))
-            .env("XDG_CACHE_HOME", lives_in.join("cache"))
-            .env("XDG_CONFIG_HOME", lives_in.join("config"))
             .stdin(Stdio::piped())
             .stdout(Stdio::null())
             .stderr(Stdio::null())

@@ -5,6 +5,8 @@ use anyhow::{Result, bail};
 use serde_json::json;
 use std::{
     net::{TcpListener, TcpStream},
+    path::Path,
+    process::Command,
     time::Duration,
 };
 use thirtyfour::WebDriver;
@@ -21,6 +23,15 @@ pub const COMMAND: Duration = Duration::from_secs(120);
 
 /// Between two looks.
 const PAUSE: Duration = Duration::from_millis(40);
+
+/// Has a program write into this folder only.
+pub fn live_in<'a>(command: &'a mut Command, home: &Path) -> &'a mut Command {
+    command
+        .env("HOME", home)
+        .env("XDG_DATA_HOME", home.join("data"))
+        .env("XDG_CACHE_HOME", home.join("cache"))
+        .env("XDG_CONFIG_HOME", home.join("config"))
+}
 
 /// A port that is free now.
 pub fn free_port() -> Result<u16> {

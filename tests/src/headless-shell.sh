@@ -1,3 +1,9 @@
 #!/bin/sh
-# Chromium's headless shell, with a page to begin with. On a profile of its own it opens none, and its driver waits for one.
-exec /usr/bin/chromium-headless-shell "$@" about:blank
+# Chromium's headless shell, with one page to begin with: it ends where it is given two, and on a profile of its own its driver
+# gives it none and waits for one. Not by way of Debian's script of the same name, which stays beside it: a scenario that ends
+# the browser by force means this one.
+shell=/usr/lib/chromium/chromium-headless-shell
+case " $* " in
+    *" data:, "*) exec "$shell" "$@" ;;
+    *) exec "$shell" "$@" about:blank ;;
+esac

@@ -27,15 +27,12 @@ impl WebKit {
     async fn start_once(home: &Path) -> Result<Self> {
         let (display, number) = display()?;
         let port = free_port()?;
-        let process = Command::new("WebKitWebDriver")
+        let mut command = Command::new("WebKitWebDriver");
+        let process = drive::live_in(&mut command, home)
             .arg(format!("--port={port}"))
             .env("DISPLAY", format!(":{number}"))
             // Its sandbox does not start for root, which a continuous integration machine is.
             .env("WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS", "1")
-            .env("HOME", home)
-            .env("XDG_DATA_HOME", home.join("data"))
-            .env("XDG_CACHE_HOME", home.join("cache"))
-            .env("XDG_CONFIG_HOME", home.join("config"))
             .stdout(Stdio::null())
             .stderr(Stdio::null())
             .spawn()

@@ -23,8 +23,11 @@ pub fn use_channel(desk: &Option<Desk>, tool: &str) {
     let tool = tool::find(tool).map(|tool| tool.id);
     use_effect_with((desk.clone(), tool), |(desk, tool)| {
         let listener = desk.clone().zip(*tool).map(|(desk, tool)| {
-            tell(message(&reply(&desk, tool, Pairs::new()), None));
-            EventListener::new(&window(), ASK, move |event| hear(&desk, tool, event))
+            let first = message(&reply(&desk, tool, Pairs::new()), None);
+            // What was asked before is passed on as soon as something is told, so that by then somebody listens.
+            let listener = EventListener::new(&window(), ASK, move |event| hear(&desk, tool, event));
+            tell(first);
+            listener
         });
         move || drop(listener)
     });
