@@ -388,8 +388,15 @@ async fn tap_on(stage: &Stage, times: u32, at_once: u32) -> Result<()> {
         .map(drop)
 }
 
+/// Waits until so many are shown as kept. How long thousands take is not asked; only that there are more and more of them.
 async fn until_kept_are(stage: &Stage, rows: u32) -> Result<()> {
-    stage.browser.until(&format!("window.kept >= {rows}")).await
+    let mut kept = 0;
+    while kept < rows {
+        let more = format!("window.kept > {kept} || window.kept >= {rows}");
+        stage.browser.until(&more).await?;
+        kept = serde_json::from_value(stage.browser.look_up("window.kept").await?)?;
+    }
+    Ok(())
 }
 
 /// Opens the page again; answers how many rows are done there.

@@ -22,7 +22,10 @@ pub const PATIENCE: Duration = Duration::from_secs(20);
 pub const COMMAND: Duration = Duration::from_secs(120);
 
 /// Between two looks.
-const PAUSE: Duration = Duration::from_millis(40);
+const PAUSE: Duration = Duration::from_millis(30);
+
+/// How often a page looks before it answers that something is not so: for a third of a second.
+const LOOKS: u32 = 10;
 
 /// Has a program write into this folder only.
 pub fn live_in<'a>(command: &'a mut Command, home: &Path) -> &'a mut Command {
@@ -65,12 +68,24 @@ pub async fn wait_for_port(port: u16) -> Result<()> {
     Ok(())
 }
 
-/// Waits until an expression is true in the page.
+/// Waits until an expression is true in the page. The page itself looks again and again for a while before it answers: to be
+/// asked through a driver costs a browser more than what it is doing meanwhile.
 pub async fn until(driver: &WebDriver, expression: &str) -> Result<()> {
     let mut patience = Patience::of(PATIENCE);
+    let script = format!(
+        "const done = arguments[arguments.length - 1];
+        let looks = 0;
+        const look = () => {{
+            let is = false;
+            try {{ is = Boolean({expression}); }} catch {{ /* What cannot be looked up yet may be a moment later. */ }}
+            if (is || ++looks === {LOOKS}) done(is); else setTimeout(look, {});
+        }};
+        look();",
+        PAUSE.as_millis()
+    );
     loop {
-        let value = driver.execute(format!("return Boolean({expression})"), []).await;
         // While a page is being left there is nowhere to run a script.
+        let value = driver.execute_async(script.as_str(), []).await;
         if value.is_ok_and(|value| value.json() == &json!(true)) {
             return Ok(());
         }

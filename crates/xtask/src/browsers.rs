@@ -1,5 +1,5 @@
-//! The step of the tests that plays the scenarios in browsers, and the chore that plays them in Firefox: both see to browsers
-//! and drivers, and tell afterwards how it went in each.
+//! The step of the tests that plays the scenarios in browsers: it sees to browsers and drivers, and tells afterwards how it
+//! went in each.
 
 use crate::{
     build,
@@ -24,9 +24,11 @@ fn at_once() -> usize {
     thread::available_parallelism().map_or(2, |cores| cores.get().clamp(2, 4))
 }
 
-/// The page in the browsers of every run.
+/// The page in every browser.
 pub fn play(steps: &mut Steps) -> Result<()> {
     steps.take("browsers", packages::install)?;
+    // Debian has no package of what drives Firefox.
+    steps.take("geckodriver", || tools::install(&tools::GECKODRIVER).map(drop))?;
     let mut axe = None;
     steps.take("axe-core", || {
         axe = axe_script()?;
@@ -39,28 +41,12 @@ pub fn play(steps: &mut Steps) -> Result<()> {
             fs::remove_file(&shaky)?;
         }
         engines::forget(&target)?;
-        // What is no scenario, such as the differences told in the README, is tried as well.
-        let mut command = scenarios(axe.as_deref());
-        command.args(["--skip", "firefox::"]);
-        play_and_tell(&mut command, &target)
+        play_and_tell(&mut scenarios(axe.as_deref()), &target)
     })?;
     if let Ok(scenarios) = fs::read_to_string(&shaky) {
         steps.shaky = scenarios.lines().map(str::to_owned).collect();
     }
     Ok(())
-}
-
-/// The page that was built last, in Firefox. A chore of its own, since a run would take a quarter longer with it.
-pub fn firefox() -> Result<()> {
-    packages::install_firefox()?;
-    // Debian has no package of what drives Firefox, so that it is compiled the first time.
-    tools::install(&tools::GECKODRIVER)?;
-    let axe = axe_script()?;
-    let mut command = scenarios(axe.as_deref());
-    command.arg("firefox::");
-    let target = house::target_folder()?;
-    engines::forget(&target)?;
-    play_and_tell(&mut command, &target)
 }
 
 /// The scenarios on the page that was built last.

@@ -7,7 +7,7 @@ use std::{
     process::ExitCode,
 };
 use xtask::{
-    browsers, build,
+    build,
     ci::{self, Extent},
     deny, files, finish, fuzz, npm_package, pages, serve, shots, tidy, tour,
 };
@@ -17,7 +17,6 @@ cargo xtask serve [--port N]   build the page and serve it on this machine
 cargo xtask build              the release in dist/, the single file in dist-file/, and their sizes
 cargo xtask test               everything that has to hold; installs what it needs
 cargo xtask test --quick       the same without browsers, a second folder and trunk, while a change is being made
-cargo xtask firefox            the built page in Firefox, every scenario that its driver can play
 cargo xtask tidy               the house rules, for the sources and for dist/ if it is there
 cargo xtask bench              how long the sums take, and a project of sixty steps
 cargo xtask bench pages        how long a first visit waits for its answer; [--beside D] and in another built folder
@@ -54,7 +53,6 @@ fn chore(arguments: &[String]) -> Result<()> {
         ["build"] => build::build(),
         ["test"] => ci::test(Extent::Whole),
         ["test", "--quick"] => ci::test(Extent::Quick),
-        ["firefox"] => browsers::firefox(),
         ["tidy"] => tidy::tidy(),
         ["bench"] => ci::bench(),
         ["bench", "pages"] => pages::pages(None),

@@ -8,18 +8,16 @@ use anyhow::{Result, bail};
 use std::{fs, path::Path, process::Command};
 
 /// A program the browser tests need, and the Debian package that brings it.
-const PROGRAMS: [(&str, &str); 4] = [
+const PROGRAMS: [(&str, &str); 5] = [
     ("chromium", "chromium"),
     ("chromedriver", "chromium-driver"),
+    ("firefox-esr", "firefox-esr"),
     ("WebKitWebDriver", "webkit2gtk-driver"),
     ("Xvfb", "xvfb"),
 ];
 
 /// Chromium without what draws windows, which is started in a third of the time. Without it the whole one is used.
 const SHELL: [(&str, &str); 1] = [("chromium-headless-shell", "chromium-headless-shell")];
-
-/// The browser that is played in by a chore of its own.
-const FIREFOX: [(&str, &str); 1] = [("firefox-esr", "firefox-esr")];
 
 /// The servers that the examples in `web/hosting` are for, and a module of one of them.
 const SERVERS: [(&str, &str); 2] = [("nginx", "nginx"), ("apache2", "apache2-bin")];
@@ -42,11 +40,6 @@ pub fn install() -> Result<()> {
         say(&format!("Chromium is started whole, which takes longer: {why:#}"));
     }
     Ok(())
-}
-
-/// Installs Firefox, or says in one sentence what to install.
-pub fn install_firefox() -> Result<()> {
-    fetch(&missing(&FIREFOX))
 }
 
 /// Installs what is missing of the servers, or says in one sentence what to install.
