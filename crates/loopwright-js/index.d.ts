@@ -31,6 +31,8 @@ export type RowsResult = Result<RowsAnswer>;
 
 export type ShapingResult = Result<ShapingAnswer>;
 
+export type SizesInTextResult = Result<SizesInTextAnswer>;
+
 export type SizingResult = Result<SizingAnswer>;
 
 export type SpacingResult = Result<SpacingAnswer>;
@@ -40,6 +42,8 @@ export type StairsResult = Result<StairsAnswer>;
 export type SwatchResult = Result<SwatchAnswer>;
 
 export type TailResult = Result<TailAnswer>;
+
+export type WrittenResult = Result<WrittenAnswer>;
 
 export type YarnResult = Result<YarnAnswer>;
 
@@ -637,6 +641,365 @@ export interface YarnLevel {
   rows: number;
 }
 
+/** What comes of the lines. */
+export interface WrittenAnswer {
+  /** What the sizes are called; one without a name where there is only one. */
+  sizes: string[];
+  /** Every line, in the order of the text. */
+  lines: WrittenLineWorked[];
+  /** Lines that do not come out, in the order of the text, `MOST_OPENED` at most. */
+  failures: WrittenFailure[];
+  /** How many lines do not come out in some size. */
+  failing: number;
+  /** How many lines are worked, those that fail among them. */
+  worked: number;
+  /** How many have words in them that could not be read. */
+  unread: number;
+  /** What could not be read, of all lines. */
+  faults: WrittenFault[];
+  /** Brackets right behind a number, and whether they were taken for sizes or for something to repeat. */
+  brackets: WrittenBracketed[];
+}
+
+/** A bracket right behind a number, and what it was taken for. */
+export interface WrittenBracketed {
+  /** Where it stands. */
+  place: WrittenPlace;
+  /** Whether it holds the numbers of the other sizes; otherwise it is repeated. */
+  is_sizes: boolean;
+}
+
+/** Where something stands in a text, in bytes. */
+export interface WrittenPlace {
+  /** Where it begins. */
+  start: number;
+  /** Where it has ended. */
+  end: number;
+}
+
+/** A place that could not be read. */
+export interface WrittenFault {
+  /** Where, in bytes; at the end of a line where something is missing there. */
+  place: WrittenPlace;
+  /** What is wrong, or was looked for. */
+  kind: WrittenFaultKind;
+}
+
+/** What is wrong with a place, or was looked for there. */
+export type WrittenFaultKind =
+  /** A word that is not known. */
+  | "UnknownWord"
+  /** A word that means one thing to some and another to others. */
+  | "Twofold"
+  /** A known word or sign that says nothing in this place. */
+  | "OutOfPlace"
+  /** A whole number that a needle could hold. */
+  | "Number"
+  /** A list that has another number of entries than there are sizes. */
+  | { Sizes: {
+      /** How many entries it has. */
+      found: number;
+      /** How many sizes there are. */
+      wanted: number;
+    } }
+  /** How often: `3 times`, `to end`, `to last 4 sts`. */
+  | "HowOften"
+  /** How many stitches. */
+  | "HowMany"
+  /** The bracket that closes it. */
+  | "Closing"
+  /** The bracket that it closes. */
+  | "Opening"
+  /** Something to repeat between the asterisk or bracket and its end. */
+  | "Empty"
+  /** An asterisk to repeat from. */
+  | "Star"
+  /** `rep from *`: the asterisk is never repeated from. */
+  | "Repeat"
+  /** Which rows. */
+  | "Rows"
+  /** Fewer brackets within brackets. */
+  | "TooDeep"
+  /** A bracket of runs in front of "but", one of them of the stitch that differs. */
+  | "Simple"
+  /** One of the times that the bracket is worked, behind the one before. */
+  | "Time";
+
+/** A line that does not come out. */
+export interface WrittenFailure {
+  /** Which line, counted from nought. */
+  line: number;
+  /** The first size in which it fails, counted from nought. */
+  size: number;
+  /** In how many sizes it fails. */
+  sizes: number;
+  /** What comes of it in that size. */
+  worked: WrittenWorked;
+  /** The nearest lines that would come out in that size. */
+  nearest: WrittenNear[];
+  /** Its row as far as it goes, stitch by stitch. */
+  drawn: WrittenDrawn | null;
+}
+
+/** A row as far as it goes. */
+export interface WrittenDrawn {
+  /** What is worked, in order. */
+  cells: WrittenCell[];
+  /** Stitches that are left on the needle where it ends. */
+  left: number;
+  /** Whether it halts where the last cell stands, for want of stitches or of whatever else is missing. */
+  is_halted: boolean;
+  /** Whether it goes on further than is drawn. */
+  is_cut: boolean;
+}
+
+/** One thing that is worked. */
+export interface WrittenCell {
+  /** What it is. */
+  worked: WrittenCellKind;
+  /** Where its word stands. */
+  place: WrittenPlace;
+  /** Brackets that begin with it. */
+  opens: number;
+  /** Brackets that end with it. */
+  closes: number;
+}
+
+/** What is worked, as a drawing tells it apart. */
+export type WrittenCellKind =
+  /** A knit stitch, or one that is plain in any other way. */
+  | "Knit"
+  /** A purl stitch. */
+  | "Purl"
+  /** A stitch that is slipped. */
+  | "Slipped"
+  /** Fewer are left than were taken. */
+  | "Decrease"
+  /** More are left than were taken. */
+  | "Increase"
+  /** Several that cross or are worked together, and stay as many. */
+  | "Crossed"
+  /** A stitch that is bound off. */
+  | "BoundOff"
+  /** A stitch that is cast on. */
+  | "CastOn"
+  /** A stitch that is put on a holder. */
+  | "Held"
+  /** A marker. */
+  | "Marker"
+  /** The work is turned. */
+  | "Turn";
+
+/** A line that would come out. */
+export interface WrittenNear {
+  /** What is other in it. */
+  way: WrittenWay;
+  /** Stitches after it. */
+  after: number;
+}
+
+/** What is other in a line that would come out. */
+export type WrittenWay =
+  /** A bracket is worked more or less often. */
+  | { Repeats: WrittenEdit }
+  /** Other plain stitches; two numbers where `to last 3 sts, k3` says it twice. */
+  | { Plain: WrittenEdit[] }
+  /** The count that the pattern says is another one. */
+  | { Said: WrittenEdit }
+  /** The line as it is, with another count before it. */
+  | { Before: number }
+  /** Another row altogether, evenly spaced. */
+  | { Spaced: Row };
+
+/** A number to be changed. */
+export interface WrittenEdit {
+  /** Where it stands. */
+  place: WrittenPlace;
+  /** What it says. */
+  was: number;
+  /** What it should say. */
+  now: number;
+}
+
+/** What came of a line for one size. */
+export interface WrittenWorked {
+  /** How many rows of it were worked. */
+  rows: number;
+  /** Stitches on the needle before it. */
+  before: number;
+  /** Stitches of those that its first row uses. */
+  used: number;
+  /** Stitches after it. */
+  after: number;
+  /** Whether it comes out. */
+  outcome: WrittenOutcome;
+  /** Where it does not. */
+  place: WrittenPlace | null;
+  /** Which of its rows that was, counted from one. */
+  row: number;
+  /** What may be meant in another way, and what comes of that. */
+  otherwise: WrittenOtherwise | null;
+  /** An earlier line that could not be worked as it is written, so that the count before this one is not sure. */
+  stands_on: number | null;
+  /** Whether a marker stood in the midst of a stitch that takes several. */
+  crosses_marker: boolean;
+}
+
+/** What comes of the line when the doubtful place is meant in the other way. */
+export interface WrittenOtherwise {
+  /** What is in doubt. */
+  doubt: WrittenDoubt;
+  /** Whether the usual meaning was given up for the other, since only that one comes out; then this is the usual one. */
+  is_usual: boolean;
+  /** Stitches after it. */
+  after: number;
+  /** Whether it comes out so. */
+  outcome: WrittenOutcome;
+}
+
+/** What may be meant in two ways. */
+export type WrittenDoubt =
+  /** `rep from * 3 times`: after the first, or in all. */
+  | "Times"
+  /** `BO 5, k10`: whether the stitch that is on the right needle after the bind-off is one of the ten. */
+  | "BindOff"
+  /** `CO 5, k25`: whether the new stitches are worked in the same row. */
+  | "CastOn"
+  /** `rep rows 1-4` where row 2 says by itself `rep row 1 twice more`: with that, or without. */
+  | "RowsWithin";
+
+/** Whether a line comes out, and if not why. */
+export type WrittenOutcome =
+  /** Every stitch is used, and none is missing. */
+  | "ComesOut"
+  /** Stitches are left at the end. */
+  | { LeftOver: {
+      /** How many. */
+      stitches: number;
+      /** After how many repeats, where the line has any. */
+      repeats: number | null;
+    } }
+  /** There are too few stitches for the next one. */
+  | { RunsOut: {
+      /** How many are missing for it. */
+      short: number;
+      /** The how-manyth time it is worked in the line. */
+      time: number;
+    } }
+  /** "To the last so many" does not stop there. */
+  | { ToLast: {
+      /** How many were to be left. */
+      wanted: number;
+      /** How many are left when it is worked once more, or already. */
+      leaves: number;
+      /** How many are left when it is not. */
+      before: number;
+      /** How often it was worked by then. */
+      repeats: number;
+    } }
+  /** A repeat uses no stitch, so that it never comes to its end. */
+  | "MakesNothing"
+  /** There is no marker, or it is not here. */
+  | { NoMarker: {
+      /** So many stitches on, if there is one. */
+      ahead: number | null;
+    } }
+  /** The next marker is too near: so many stitches are missing before it. */
+  | { PastMarker: {
+      /** How many are missing. */
+      short: number;
+    } }
+  /** There is nothing on the right needle to pass over, or nothing on a holder to return. */
+  | "Nothing"
+  /** The pattern says another count than there is. */
+  | { Differs: {
+      /** What it says. */
+      said: number;
+      /** What is. */
+      is: number;
+    } }
+  /** Rows are to be repeated that the pattern does not have. */
+  | { NoSuchRow: {
+      /** The first of them. */
+      row: number;
+    } }
+  /** Repeated until there are so many stitches, which never happens. */
+  | { NeverComesTo: {
+      /** How many were wanted. */
+      wanted: number;
+      /** The count before it is passed. */
+      before: number;
+      /** The count after. */
+      after: number;
+    } }
+  /** Longer than anybody knits. */
+  | "Endless"
+  /** Words are not known, so that it was not worked. */
+  | "Unread"
+  /** Nothing is worked in it: a heading, or a line for rows that never come. */
+  | "NotWorked"
+  /** Turned in the round and worked on past the beginning: it cannot be told. */
+  | "CannotTell";
+
+/** What comes of one line in each size. */
+export interface WrittenLineWorked {
+  /** Where it stands in the text. */
+  place: WrittenPlace;
+  /** What it is called: `Row 7`; none where it has no name. */
+  called: string | null;
+  /** What it is. */
+  kind: WrittenLineKind;
+  /** What comes of it, one for each size. */
+  sizes: WrittenWorked[];
+}
+
+/** What a line is. */
+export type WrittenLineKind =
+  /** It is worked. */
+  | "Row"
+  /** It has words in it that could not be read, so that it is not worked. */
+  | "Unread"
+  /** Nothing in it could be read as anything that is worked. */
+  | "Sentence"
+  /** It names the sizes. */
+  | "Sizes"
+  /** It has a name and nothing else: `Yoke:`. */
+  | "Heading";
+
+/** The lines, and what they are worked on. */
+export interface WrittenQuestion {
+  /** The lines as they are written. */
+  text: string;
+  /** What the sizes are called; none for those that the text names, or for one where it names none. */
+  sizes: string[];
+  /**
+   * Stitches on the needle before the first line, within `STITCHES`: one count for all sizes, one for each, or none
+   * where the text casts on.
+   */
+  stitches: number[];
+  /** In the round or flat, until a line says otherwise. */
+  working: Working;
+  /** Words of hers. */
+  own: WrittenOwnStitch[];
+}
+
+/** A word of hers, and what it does: named once, it holds for this pattern. */
+export interface WrittenOwnStitch {
+  /** The word as it stands in the pattern; large and small letters are the same. */
+  word: string;
+  /** Stitches it takes from the left needle. */
+  uses: number;
+  /** Stitches it puts on the right one. */
+  gives: number;
+}
+
+/** In the round or flat, where nothing else has to be said about it. */
+export type Working =
+  /** In the round. */
+  | "Round"
+  /** Back and forth. */
+  | "Flat";
+
 /** How much to leave. */
 export interface TailAnswer {
   /** How much to leave before the slip knot; of each strand where there are two. */
@@ -967,13 +1330,6 @@ export interface SwatchQuestion {
   /** The needle it will be knitted on, within `NEEDLE`; where it is known those to try next have a name. */
   needle: Length | null;
 }
-
-/** In the round or flat, where nothing else has to be said about it. */
-export type Working =
-  /** In the round. */
-  | "Round"
-  /** Back and forth. */
-  | "Flat";
 
 /** `multiple of 8 plus 3`. At least one whole repeat is cast on. */
 export interface Multiple {
@@ -1681,6 +2037,358 @@ export interface SizingWrap {
   neck: Length | null;
   /** Round the head, within `GIRTH`. */
   head: Length | null;
+}
+
+/** The text with her size marked in it. */
+export interface SizesInTextAnswer {
+  /** The names of the sizes. */
+  names: string[];
+  /** The line from which they were read, counted from nought; none where they were told. */
+  named_in: number | null;
+  /** Every line that names sizes, the one that says it best first. */
+  offered: SizesInTextSizesLine[];
+  /** Her size, counted from nought. */
+  size: number | null;
+  /** What was found. */
+  found: SizesInTextFound;
+  /** The text line by line. */
+  lines: SizesInTextMarkedLine[];
+  /** How many lists have a number that is hers. */
+  marked: number;
+  /** How many lists have still to be asked about. */
+  in_doubt: number;
+  /** Where two sizes meet. */
+  joins: SizesInTextJoin[];
+  /** Lines from which on another size was hers, and which are no longer there. */
+  lost: SizesInTextFromLine[];
+  /** The stitch counts. */
+  counts: SizesInTextHerCount[];
+  /** The text for her size only. */
+  plain: string;
+}
+
+/** A stitch count in her size. */
+export interface SizesInTextHerCount {
+  /** How many. */
+  stitches: number;
+  /** What it may be a count of. */
+  of: SizesInTextStitchCount;
+}
+
+/** A list of stitches, and what it may be. */
+export interface SizesInTextStitchCount {
+  /** Which list. */
+  list: number;
+  /** The line in which it stands, counted from nought. */
+  line: number;
+  /** How many for each size; none where a dash stands, or what is no count. */
+  stitches: (number | null)[];
+  /** Whether they are cast on. */
+  is_cast_on: boolean;
+  /** The part of the piece. */
+  part: SizesInTextPart | null;
+}
+
+/** A part of a piece that has a count of its own. */
+export type SizesInTextPart =
+  /** The neck. */
+  | "Neck"
+  /** The body. */
+  | "Body"
+  /** A sleeve. */
+  | "Sleeve"
+  /** The underarm. */
+  | "Underarm";
+
+/** From a line on another size is hers. */
+export interface SizesInTextFromLine {
+  /** The line. */
+  line: SizesInTextLinePlace;
+  /** The size, counted from nought. */
+  size: number;
+}
+
+/** A line, named by its words. */
+export interface SizesInTextLinePlace {
+  /** What is written in it, without the spaces around. */
+  words: string;
+  /** How many lines with the same words stand before it. */
+  which: number;
+}
+
+/** A place where two sizes meet. */
+export interface SizesInTextJoin {
+  /** The line from which on the other size is hers. */
+  line: number;
+  /** The size before it. */
+  before: number;
+  /** The size from it on. */
+  after: number;
+  /** The lists of the last line before it that has any. */
+  lists_before: number[];
+  /** The lists of the first line from it on that has any. */
+  lists_after: number[];
+}
+
+/** One line of the text. */
+export interface SizesInTextMarkedLine {
+  /** All of it, in its order. */
+  pieces: SizesInTextPiece[];
+  /** The same for her size only. */
+  only: SizesInTextPiece[];
+  /** The lists in it that were in doubt. */
+  asked: SizesInTextAsked[];
+  /** Where it speaks to some sizes only. */
+  for_some: SizesInTextForSome[];
+  /** The size that is hers in it, counted from nought; none where she has not chosen one. */
+  size: number | null;
+  /** The size that is hers from this line on, where she said so of this line. */
+  begins: number | null;
+}
+
+/** A place where some of the sizes are named. */
+export interface SizesInTextForSome {
+  /** The line, counted from nought. */
+  line: number;
+  /** The words that name them. */
+  range: { start: number; end: number };
+  /** Which they are, counted from nought. */
+  sizes: number[];
+}
+
+/** A list that was in doubt, and her word about it. */
+export interface SizesInTextAsked {
+  /** Which list. */
+  list: number;
+  /** What was in doubt. */
+  kind: SizesInTextDoubtKind;
+  /** What she said last that settles it for the size that is hers there. */
+  said: SizesInTextVerdict | null;
+  /** Whether it has as many numbers as there are sizes. */
+  is_whole: boolean;
+  /** Where it stands. */
+  range: { start: number; end: number };
+  /** Its numbers. */
+  entries: ({ start: number; end: number })[];
+}
+
+/** What she says of a list. */
+export type SizesInTextVerdict =
+  /** It has one number for each size, as it stands. */
+  | "List"
+  /** It is none: all of it is for every size. */
+  | "ForAll"
+  /** Of this size it is this entry, whatever else is wrong with it. */
+  | { Number: {
+      /** The size, counted from nought. */
+      size: number;
+      /** The entry, counted from nought. */
+      entry: number;
+    } };
+
+/** What is in doubt about a list. */
+export type SizesInTextDoubtKind =
+  /** It has fewer numbers than there are sizes. */
+  | "TooFew"
+  /** It has more numbers than there are sizes. */
+  | "TooMany"
+  /** Its numbers neither rise nor fall, or fall where all other lists rise. */
+  | "OutOfOrder"
+  /** A number is so many times its neighbour that a decimal point or a digit may be missing. */
+  | "FarApart"
+  /** A bracket is closed by one of another kind. */
+  | "WrongBracket"
+  /** A bracket is never closed. */
+  | "NotClosed"
+  /** A bracket is closed that was never opened. */
+  | "NotOpened"
+  /** A unit stands behind some of the numbers, and not behind the others. */
+  | "UnitAmong"
+  /** Something stands among the numbers that is none. */
+  | "Strange"
+  /** The first is a range and the others are not: it may be a range that the list ends. */
+  | "SomeRanges"
+  /** It may be a repeat: `K6 (K7, K8)`. */
+  | "MayBeRepeat"
+  /** What stands in the bracket may be a count, said in passing: `dec 4 sts (92)`. */
+  | "MayBeCount"
+  /** They may be several numbers that all sizes have: `at 4, 8, 12 cm`. */
+  | "MayBeForAll"
+  /** It may be a date. */
+  | "MayBeDate";
+
+/** A piece of the text. */
+export interface SizesInTextPiece {
+  /** Where it stands. */
+  range: { start: number; end: number };
+  /** What it is. */
+  kind: SizesInTextPieceKind;
+  /** The list it belongs to, where it belongs to one. */
+  list: number | null;
+}
+
+/** What a piece is. */
+export type SizesInTextPieceKind =
+  /** For every size. */
+  | "Plain"
+  /** The number of her size. */
+  | "Hers"
+  /** The dash of her size: it has no such step. */
+  | "NoStep"
+  /** The number of another size. */
+  | "Anothers"
+  /** What sets a list: its brackets, the marks between its numbers, names beside them. */
+  | "Marks"
+  /** A list that has to be asked about, whole. */
+  | "InDoubt";
+
+/** All that was found in a text. */
+export interface SizesInTextFound {
+  /** How many sizes there are. */
+  sizes: number;
+  /** The lists, in the order of the text; none lies within another one. */
+  lists: SizesInTextList[];
+  /** The lines of the text. */
+  lines: SizesInTextLines;
+}
+
+/** The lines of a text, in order. */
+export interface SizesInTextLines {
+  /** Where each stands, without its end. */
+  ranges: ({ start: number; end: number })[];
+  /** How many lines before it have the same words. */
+  which: number[];
+}
+
+/** One list: a number for each size. */
+export interface SizesInTextList {
+  /** Where it stands, from its first number to its last bracket, or to the unit behind that. */
+  range: { start: number; end: number };
+  /** The line in which it begins, counted from nought. */
+  line: number;
+  /** The how-manyth list of its line it is, counted from nought. */
+  nth: number;
+  /** How it is printed. */
+  style: SizesInTextStyle;
+  /** Its numbers, one for each size where nothing is in doubt. */
+  entries: SizesInTextEntry[];
+  /** A unit that is printed once and counts for all. */
+  unit: SizesInTextUnitOnce | null;
+  /** What has to be asked. */
+  doubt: SizesInTextDoubt | null;
+}
+
+/** Something about a list that has to be asked: what, and at which place of it. */
+export interface SizesInTextDoubt {
+  /** What. */
+  kind: SizesInTextDoubtKind;
+  /** The place to point at. */
+  at: { start: number; end: number };
+}
+
+/** A unit that counts for every number of its list. */
+export interface SizesInTextUnitOnce {
+  /** Which. */
+  unit: Unit;
+  /** Where it stands, with the space before it: behind the list, behind its last number, or behind its first. */
+  range: { start: number; end: number };
+}
+
+/** What stands in a list for one size. */
+export interface SizesInTextEntry {
+  /** Where it stands, with the unit that is its own. */
+  range: { start: number; end: number };
+  /** What it is. */
+  kind: SizesInTextEntryKind;
+  /** The unit that stands behind it, and not once for all. */
+  unit: Unit | null;
+  /** Where its number, or the first of its two, stands without a unit. */
+  number: { start: number; end: number };
+}
+
+/** What an entry is. */
+export type SizesInTextEntryKind =
+  /** One number: `96`, `7½`. */
+  | "Number"
+  /** One of an order: `6th`. */
+  | "Ordinal"
+  /** From one number to another: `34"-36"`. */
+  | "Span"
+  /** A dash in place of a number: this size has no such step. */
+  | "NoStep"
+  /** The name of a size. */
+  | "Name";
+
+/** How a list is printed. */
+export type SizesInTextStyle =
+  /** The first number, and the others in brackets: `96 (108, 120)`. */
+  | "Brackets"
+  /** All of them in one bracket: `(96, 108, 120)`. */
+  | "OneBracket"
+  /** `8/9/10` */
+  | "Slashes"
+  /** `81:86:91` */
+  | "Colons"
+  /** `81-86-91` */
+  | "Dashes"
+  /** `81 | 86 | 91` */
+  | "Bars"
+  /** Commas, spaces or `and` alone: `96, 108 and 120`. */
+  | "Bare"
+  /** The names of the sizes: `S (M, L)`. */
+  | "Names"
+  /** Each number beside the name of its size: `S 96, M 108, L 120`. */
+  | "BesideNames";
+
+/** A line that names the sizes. */
+export interface SizesInTextSizesLine {
+  /** Which line, counted from nought. */
+  line: number;
+  /** The names, in order. */
+  names: string[];
+  /** Where they stand. */
+  ranges: ({ start: number; end: number })[];
+  /** How the line says that they are sizes. */
+  says: SizesInTextSays;
+}
+
+/** How a line says that its list names the sizes. The first says it best. */
+export type SizesInTextSays =
+  /** `Sizes: S (M, L)` */
+  | "Sizes"
+  /** Nothing but letters: `XS/S/M`. */
+  | "Letters"
+  /** `To fit bust: 81 (86, 91) cm` */
+  | "ToFit";
+
+/** A pattern, its sizes, and which of them is hers. */
+export interface SizesInTextQuestion {
+  /** The text: `TEXT` bytes. */
+  text: string;
+  /** The names of the sizes, `SIZES` of them; none where they are to be read in the pattern's own line. */
+  names: string[];
+  /** Her size, counted from nought; none where it is not chosen yet, or is none of them. */
+  size: number | null;
+  /** Another one from a line on. */
+  from: SizesInTextFromLine[];
+  /** Her word about lists that are in doubt. */
+  decisions: SizesInTextDecision[];
+}
+
+/** Her word about one list. */
+export interface SizesInTextDecision {
+  /** About which list. */
+  list: SizesInTextListPlace;
+  /** What she says. */
+  verdict: SizesInTextVerdict;
+}
+
+/** A list, named by its line. */
+export interface SizesInTextListPlace {
+  /** Its line. */
+  line: SizesInTextLinePlace;
+  /** How many lists stand before it in the line, those in doubt included. */
+  nth: number;
 }
 
 /**
@@ -3245,6 +3953,15 @@ export function rows(question: Asked<RowsQuestion, 'ask' | 'gauge'>): RowsResult
 export function shaping(question: Asked<ShapingQuestion, 'ask' | 'rows'>): ShapingResult;
 
 /**
+ * "My pattern is written for five sizes. Which of its numbers are mine?" A decision or a line is named by the words of its
+ * line, so that it outlives what is changed elsewhere in the text. Places are bytes of the text in UTF-8.
+ *
+ * # Errors
+ * A `TypeError` whose sentence names the field, when the object is no question.
+ */
+export function sizesInText(question: Asked<SizesInTextQuestion, 'text'>): SizesInTextResult;
+
+/**
  * "My bust is 91 cm. Which size do I knit, and how will it sit?"
  *
  * # Errors
@@ -3283,6 +4000,14 @@ export function swatch(question: Asked<SwatchQuestion, 'gauge'>): SwatchResult;
  * A `TypeError` whose sentence names the field, when the object is no question.
  */
 export function tail(question: Asked<TailQuestion, 'stitches'>): TailResult;
+
+/**
+ * "Does every line of this pattern come out, in every size? And where one does not, what would?"
+ *
+ * # Errors
+ * A `TypeError` whose sentence names the field, when the object is no question.
+ */
+export function written(question: Asked<WrittenQuestion, 'text'>): WrittenResult;
 
 /**
  * "I am knitting this many stitches. How many balls do I buy?"

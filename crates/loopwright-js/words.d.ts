@@ -12,11 +12,13 @@ import type {
   RegaugeResult,
   RowsResult,
   ShapingResult,
+  SizesInTextResult,
   SizingResult,
   SpacingResult,
   StairsResult,
   SwatchResult,
   TailResult,
+  WrittenResult,
   YarnResult,
   YokeResult,
   YokeAnswer,
@@ -56,6 +58,27 @@ import type {
   YarnBindOff,
   YarnShape,
   YarnLevel,
+  WrittenAnswer,
+  WrittenBracketed,
+  WrittenPlace,
+  WrittenFault,
+  WrittenFaultKind,
+  WrittenFailure,
+  WrittenDrawn,
+  WrittenCell,
+  WrittenCellKind,
+  WrittenNear,
+  WrittenWay,
+  WrittenEdit,
+  WrittenWorked,
+  WrittenOtherwise,
+  WrittenDoubt,
+  WrittenOutcome,
+  WrittenLineWorked,
+  WrittenLineKind,
+  WrittenQuestion,
+  WrittenOwnStitch,
+  Working,
   TailAnswer,
   TailRemaining,
   TailVerdict,
@@ -79,7 +102,6 @@ import type {
   Number,
   SwatchRows,
   SwatchQuestion,
-  Working,
   Multiple,
   StairsAnswer,
   StairsStair,
@@ -120,6 +142,33 @@ import type {
   SizingSize,
   SizingGarment,
   SizingWrap,
+  SizesInTextAnswer,
+  SizesInTextHerCount,
+  SizesInTextStitchCount,
+  SizesInTextPart,
+  SizesInTextFromLine,
+  SizesInTextLinePlace,
+  SizesInTextJoin,
+  SizesInTextMarkedLine,
+  SizesInTextForSome,
+  SizesInTextAsked,
+  SizesInTextVerdict,
+  SizesInTextDoubtKind,
+  SizesInTextPiece,
+  SizesInTextPieceKind,
+  SizesInTextFound,
+  SizesInTextLines,
+  SizesInTextList,
+  SizesInTextDoubt,
+  SizesInTextUnitOnce,
+  SizesInTextEntry,
+  SizesInTextEntryKind,
+  SizesInTextStyle,
+  SizesInTextSizesLine,
+  SizesInTextSays,
+  SizesInTextQuestion,
+  SizesInTextDecision,
+  SizesInTextListPlace,
   ShapingAnswer,
   ShapingPair,
   ShapingShared,
@@ -383,6 +432,15 @@ export function rows(question: Asked<RowsQuestion, 'ask' | 'gauge'>): InWords<Ro
 export function shaping(question: Asked<ShapingQuestion, 'ask' | 'rows'>): InWords<ShapingResult>;
 
 /**
+ * "My pattern is written for five sizes. Which of its numbers are mine?" A decision or a line is named by the words of its
+ * line, so that it outlives what is changed elsewhere in the text. Places are bytes of the text in UTF-8.
+ *
+ * # Errors
+ * A `TypeError` whose sentence names the field, when the object is no question.
+ */
+export function sizesInText(question: Asked<SizesInTextQuestion, 'text'>): InWords<SizesInTextResult>;
+
+/**
  * "My bust is 91 cm. Which size do I knit, and how will it sit?"
  *
  * # Errors
@@ -421,6 +479,14 @@ export function swatch(question: Asked<SwatchQuestion, 'gauge'>): InWords<Swatch
  * A `TypeError` whose sentence names the field, when the object is no question.
  */
 export function tail(question: Asked<TailQuestion, 'stitches'>): InWords<TailResult>;
+
+/**
+ * "Does every line of this pattern come out, in every size? And where one does not, what would?"
+ *
+ * # Errors
+ * A `TypeError` whose sentence names the field, when the object is no question.
+ */
+export function written(question: Asked<WrittenQuestion, 'text'>): InWords<WrittenResult>;
 
 /**
  * "I am knitting this many stitches. How many balls do I buy?"

@@ -2,9 +2,13 @@
 //! is as high as it says, filled in or empty, whichever is higher, within two in a hundred. `cargo xtask heights` writes it
 //! anew.
 
-use crate::{stage::Stage, states};
-use anyhow::{Result, ensure};
+use crate::{
+    stage::Stage,
+    states::{self, State},
+};
+use anyhow::{Context, Result, ensure};
 use loopwright_tests::chromium::View;
+use serde_json::json;
 use std::{env, fs};
 use xtask::heights::{self, Height, WIDTHS};
 
@@ -57,8 +61,8 @@ async fn measured(stage: &Stage) -> Result<Vec<Height>> {
                 dark: false,
             };
             stage.browser.look(view).await?;
-            let filled = height(stage, &format!("#/embed/{}?{}", state.tool, state.link), ".answer").await?;
-            let empty = height(stage, &format!("#/embed/{}", state.tool), "form.question").await?;
+            let empty = height_empty(stage, &state.tool).await?;
+            let filled = height_filled(stage, &state).await?;
             table.push(Height {
                 tool: state.tool.clone(),
                 width,
@@ -69,13 +73,36 @@ async fn measured(stage: &Stage) -> Result<Vec<Height>> {
     Ok(table)
 }
 
-/// How high a page is, once there is such an element on it.
-async fn height(stage: &Stage, page: &str, drawn: &str) -> Result<u32> {
+/// How high a tool is before anything is typed.
+async fn height_empty(stage: &Stage, tool: &str) -> Result<u32> {
+    stage.browser.go(&format!("#/embed/{tool}")).await?;
+    height(stage, "form.question").await
+}
+
+/// How high a tool is in this state. A pattern's text is in no link, so that it is pasted.
+async fn height_filled(stage: &Stage, state: &State) -> Result<u32> {
+    const READ: &str = "return decodeURIComponent(arguments[0])";
+    const TEXT: &str = "pattern_text";
+    let (texts, linked): (Vec<_>, Vec<_>) = state.link.split('&').partition(|part| part.starts_with(TEXT));
     let browser = &stage.browser;
-    browser.go(page).await?;
     browser
-        .until(&format!("document.querySelector('main.embedded {drawn}')"))
+        .go(&format!("#/embed/{}?{}", state.tool, linked.join("&")))
         .await?;
+    for text in texts {
+        let (name, text) = text.split_once('=').context("a part of a link without a value")?;
+        let text = browser.ask(READ, [json!(text)]).await?;
+        let text = text.as_str().context("no text")?;
+        browser.find("main.embedded form.question").await?;
+        browser.paste(&format!("#{}-{name}", state.tool), text).await?;
+    }
+    height(stage, ".answer").await
+}
+
+/// How high the page is, once there is such an element on it.
+async fn height(stage: &Stage, drawn: &str) -> Result<u32> {
+    let browser = &stage.browser;
+    let drawn = format!("document.querySelector('main.embedded {drawn}')");
+    browser.until(&drawn).await?;
     browser.settle().await?;
     Ok(serde_json::from_value(browser.look_up(HEIGHT).await?)?)
 }

@@ -53,7 +53,7 @@ pub async fn her_size_is_marked_and_nothing_of_the_text_is_stored(stage: &mut St
     play(stage, &pasted).await?;
     marked(browser, ".hers", &["M", "108"]).await?;
     marked(browser, "s", &["S", "L", "96", "120"]).await?;
-    marked(browser, "mark", &["6 (7)"]).await?;
+    marked(browser, "mark", &["6 (7) rnds"]).await?;
     play(stage, &[Button(".size-taps", "L")]).await?;
     marked(browser, ".hers", &["L", "120"]).await?;
     let text = stored(browser).await?;

@@ -10,6 +10,9 @@ use anyhow::{Result, ensure};
 const TEXT: &str = "#written-pattern_text";
 const STITCHES: &str = "#written-stitches";
 
+/// What the foot of the page says as long as the text is on the page only.
+const ALL_BUT: &str = "Kept on this device, all but the text of your pattern";
+
 /// A row that runs out: where, by how many, and what would come out in its place.
 pub async fn she_reads_where_a_line_runs_out(stage: &mut Stage) -> Result<()> {
     let steps = [
@@ -20,7 +23,6 @@ pub async fn she_reads_where_a_line_runs_out(stage: &mut Stage) -> Result<()> {
         Reads("Line 1 runs out 1 short in the 9th k2tog"),
         Outcome("0 come out"),
         Is(".failure mark", "k2tog"),
-        Says(".nearest", "8 repeats in place of 9"),
         Says(".nearest", "where there are 55 stitches before it"),
         Named(".stitches", "A row, drawn as far as it goes"),
         Type(STITCHES, "55"),
@@ -64,7 +66,7 @@ pub async fn her_lines_are_kept_only_where_she_says_so(stage: &mut Stage) -> Res
         Type(TEXT, "Knit."),
         Reads("The line comes out"),
         Says(".question", "it is gone when you close it"),
-        Kept,
+        Says("footer.keeping", ALL_BUT),
         Reload,
         Holds(STITCHES, "10"),
         Holds(TEXT, ""),
