@@ -14,8 +14,9 @@ const HOUSE: usize = 162_000;
 /// round, and what the next tool is handed weigh the rest.
 const TOOL: usize = 11_700;
 
-/// Pages that are no tool, each with what it weighed when it came. None may add more than [`PAGE`].
-const PAGES: [(&str, usize); 22] = [
+/// Pages that are no tool, and what the readers of whole texts add to what a tool may weigh, each with what it weighed when it
+/// came. None may add more than [`PAGE`].
+const PAGES: [(&str, usize); 27] = [
     ("home, with its search", 8_300),
     ("a tool inside another page", 14_500),
     ("what it tells that page, as data", 6_000),
@@ -61,6 +62,23 @@ const PAGES: [(&str, usize); 22] = [
     (
         "windows that show one truth, a storage that is looked at again, and what lay there before",
         16_000,
+    ),
+    (
+        "lists of sizes found in a whole text, and what is doubtful in them",
+        12_500,
+    ),
+    (
+        "a text that is hers alone: opened, marked, asked about, kept only if she says so",
+        6_500,
+    ),
+    (
+        "written lines read: abbreviations, repeats, sizes, and what cannot be read",
+        15_500,
+    ),
+    ("written lines worked on a needle, with markers and holders", 11_000),
+    (
+        "where a line does not come out: its place, its drawing, and the nearest that would",
+        10_500,
     ),
 ];
 

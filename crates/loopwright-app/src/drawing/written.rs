@@ -116,7 +116,7 @@ fn rest(drawn: &Drawn, lines: &mut Lines) -> usize {
 fn inside(worked: CellKind, Corner { x, y }: Corner, line: &mut String) {
     let _ = match worked {
         CellKind::Knit => Ok(()),
-        CellKind::Purl => write!(line, "M{} {}h2", x + 6, y + 7),
+        CellKind::Purl => write!(line, "M{} {}a1 1 0 1 0 2 0a1 1 0 1 0-2 0", x + 6, y + 7),
         CellKind::Slipped | CellKind::Crossed => write!(line, "M{} {}q2-5 4 0t4 0", x + 3, y + 7),
         CellKind::Decrease => write!(line, "M{} {}l7-7", x + 3, y + 10),
         CellKind::Increase | CellKind::CastOn => {

@@ -109,6 +109,15 @@ impl Fields {
         filled
     }
 
+    /// Whether a pattern's text stands in the fields, which no link takes along.
+    pub fn have_a_pattern(&self) -> bool {
+        let is_pattern = |key| {
+            self.stored_as(key)
+                .is_some_and(|(_, field)| matches!(field.kind, Kind::Pattern))
+        };
+        self.filled().keys().any(|key| is_pattern(key))
+    }
+
     /// What was typed, as a link has it.
     pub fn typed_linked(&self) -> store::Fields {
         let mut linked = self.linked();

@@ -59,7 +59,12 @@ fn framed(view: &View, frame: &Frame) -> Html {
         let afresh = move |_| desk.open_link(id, &preset);
         ways.push(button(words::CLEAR.into(), Callback::from(afresh)));
     }
-    let open = element_with("a", &away, vec![text(frame::OPEN.into())]);
+    let open = if view.fields.have_a_pattern() {
+        frame::OPEN_WITHOUT_PATTERN
+    } else {
+        frame::OPEN
+    };
+    let open = element_with("a", &away, vec![text(open.into())]);
     ways.push(element("p", "quiet", vec![open]));
     element("footer", "doings", ways)
 }
@@ -72,11 +77,16 @@ fn action(sheet: &Sheet, label: &'static str, does: fn(&Desk, &str)) -> Html {
 /// The link says all that stands in the fields: whoever opens it has another project.
 fn copy_link(view: &View) -> Html {
     let (desk, link) = (view.sheet.desk.clone(), link_of(view));
+    let done = if view.fields.have_a_pattern() {
+        words::COPIED_BUT_PATTERN
+    } else {
+        words::COPIED
+    };
     let copy = move |_| {
         let (desk, link) = (desk.clone(), link.clone());
         spawn_local(async move {
             desk.announce(match copied(&link).await {
-                Copied::Taken => Announcement::Words(words::COPIED.into()),
+                Copied::Taken => Announcement::Words(done.into()),
                 Copied::Refused | Copied::NoAnswer => Announcement::Link(link),
             });
         });

@@ -49,7 +49,8 @@
 //! range      = number [ "-" number ]
 //! every      = ("even" | "odd" | "RS" | "WS") "rows"  |  "alt rows"                  of the same kind as the first
 //!
-//! items      = { item | "," | ";" | "." | "-" | "and" | "then" }
+//! items      = { item | advice | "," | ";" | "." | "-" | "and" | "then" }
+//! advice     = "being careful not to twist" [ "st" ] | "loosely" | ...                how, not how many: passed
 //! item       = stitches | bracket | starred | again | bind-off | cast-on | hold | marker | said
 //!            | "join" [ "in the rnd" ] | "turn" | "w&t" | "wrap next st and turn" | "return held sts to needle"
 //! stitches   = plain [ "in patt" ] [ amount [ "st" ] | reach | rows ] { manner } [ times ]      k7  p to end

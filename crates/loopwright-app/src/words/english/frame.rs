@@ -4,6 +4,8 @@ use super::intl::{fill_pattern, fill_pattern_with};
 use super::taken::name as told;
 
 pub const OPEN: &str = "Open in Loopwright";
+/// A pattern that was pasted here is not taken along.
+pub const OPEN_WITHOUT_PATTERN: &str = "Open in Loopwright, without the text";
 /// Beside a field that is not to be changed.
 pub const LOCKED: &str = "fixed";
 pub const LOCKED_NOTE: &str = "What has a lock beside it is fixed by this page.";

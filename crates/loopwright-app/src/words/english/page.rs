@@ -88,6 +88,8 @@ pub const MEANINGS: &str = "What the abbreviations mean";
 pub const CLEAR: &str = "Start afresh";
 pub const COPY_LINK: &str = "Copy link";
 pub const COPIED: &str = "Link copied";
+/// A pattern is somebody's work, and stays where it is.
+pub const COPIED_BUT_PATTERN: &str = "Link copied, without the text of your pattern";
 /// The clipboard refused, or did not answer.
 pub const COPY_THIS: &str = "The clipboard did not take the link. Copy it by hand:";
 pub const PRINT: &str = "Print";

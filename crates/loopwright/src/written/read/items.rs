@@ -23,6 +23,7 @@ impl Reader<'_> {
                 }
                 Kind::Star(many) => self.star(many, &mut stars, &mut items),
                 Kind::Word(Meaning::Says(Key::Repeat)) => self.repeat(&mut stars, &mut items),
+                Kind::Word(Meaning::Unknown) if self.advice() => {}
                 _ => self.item(&mut items),
             }
         }

@@ -117,7 +117,10 @@ impl Reader<'_> {
         let start = self.at;
         let colon = self.colon()?;
         let mut label = self.labelled(start, None, Vec::new(), (None, None));
+        // A dash and a colon alone are no name.
+        let mut is_named = false;
         while self.at < colon {
+            is_named |= matches!(self.here(), Some(Kind::Word(_)));
             match self.here()? {
                 Kind::Word(Meaning::Says(Key::Row)) => label.round = Some(false),
                 Kind::Word(Meaning::Says(Key::Round)) => label.round = Some(true),
@@ -135,7 +138,7 @@ impl Reader<'_> {
             self.at += 1;
         }
         self.at += 1;
-        Some(label)
+        is_named.then_some(label)
     }
 
     /// Where the colon of a label is: before it are words, and no bracket is open.

@@ -11,6 +11,7 @@ use super::technique::Sort;
 use super::token::{Kind, Token, tokens};
 use super::vocabulary::{Key, Meaning, Vocabulary};
 
+mod advice;
 mod again;
 mod amount;
 mod bracket;

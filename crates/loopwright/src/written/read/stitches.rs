@@ -220,7 +220,7 @@ impl Reader<'_> {
             if place > 0 && !self.take_mark('/') {
                 break;
             }
-            let Some(Kind::Number(value)) = self.here() else {
+            let Some(Kind::Number(value @ 1..)) = self.here() else {
                 return None;
             };
             *part = value;
