@@ -2,6 +2,7 @@
 //! the ways in which things are printed. `README.md` says how sure each value is, what was left out, and where this
 //! crate differs on purpose; `marks.rs` holds it to the checks and to the tables.
 
+mod abbreviations;
 mod brute_force_schedules;
 mod craft_yarn_council_sizes;
 mod en13402;

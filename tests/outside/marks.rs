@@ -42,7 +42,8 @@ pub const fn value(what: &'static str, certainty: Certainty) -> Marked {
 const ALL: &str = "all";
 
 /// Every file here, with what it says of itself.
-const FILES: [(&str, &[Marked]); 17] = [
+const FILES: [(&str, &[Marked]); 18] = [
+    ("abbreviations", abbreviations::MARKS),
     ("brute_force_schedules", brute_force_schedules::MARKS),
     ("craft_yarn_council_sizes", craft_yarn_council_sizes::MARKS),
     ("en13402", en13402::MARKS),

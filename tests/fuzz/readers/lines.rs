@@ -28,7 +28,10 @@ fn comes_to_an_end(text: &str, sizes: usize) {
             let _ = nearest(&pattern, &start, sizes - 1, at);
         }
     }
-    let whole = pattern.lines.iter().filter(|line| line.is_whole && !line.items.is_empty());
+    let whole = pattern
+        .lines
+        .iter()
+        .filter(|line| line.is_whole && !line.items.is_empty());
     for line in whole {
         let printed = line.to_string();
         let (again, faults) = read(&printed, sizes, &[]);

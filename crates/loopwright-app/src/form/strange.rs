@@ -126,7 +126,9 @@ impl Fields {
             Kind::Mass(scale, _) => words::no_unit(written, &scale.units().map(|unit| unit.key).collect::<Vec<_>>()),
             Kind::Gauge | Kind::Gauges => words::no_span(written, SPANS[0].key, SPANS[1].key),
             Kind::List(List { lengths: true, .. }) => words::no_unit(written, &LIST_UNITS.map(|(key, _)| key)),
-            Kind::Count(_) | Kind::List(_) | Kind::Choice(_) | Kind::Text | Kind::Pattern | Kind::Whole => words::no_count(written),
+            Kind::Count(_) | Kind::List(_) | Kind::Choice(_) | Kind::Text | Kind::Pattern | Kind::Whole => {
+                words::no_count(written)
+            }
         })
     }
 }

@@ -16,6 +16,7 @@ use super::{Source, Taken};
 use crate::fabric::{AREAL_MASS, LEAST_DIAMETER, LOOP_LENGTH, MUNDEN, State, TEX};
 use crate::spacing::MOST_EVEN;
 use crate::units::{LengthUnit, MassUnit};
+use crate::written::{LIST, TECHNIQUES};
 
 /// A row by its name, and where it is from.
 type Mark = (String, Source);
@@ -60,6 +61,11 @@ impl Taken {
             Self::Tex => one(TEX),
             Self::YarnDiameter => one(LEAST_DIAMETER),
             Self::MostEven => one(MOST_EVEN),
+            Self::Abbreviations => TECHNIQUES
+                .iter()
+                .filter(|technique| technique.certainty == LIST.certainty())
+                .map(|technique| (technique.written.to_owned(), LIST))
+                .collect(),
         }
     }
 }

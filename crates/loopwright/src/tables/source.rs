@@ -80,6 +80,8 @@ pub enum Taken {
     /// The most even order, by an integer error term: Bresenham, *Algorithm for computer control of a digital plotter*,
     /// IBM Systems Journal 4(1), 1965.
     MostEven,
+    /// The abbreviations of stitches: Craft Yarn Council, the list that goes with its *Standards & Guidelines*.
+    Abbreviations,
 }
 
 // What the tables are called where the outside checks list them.
@@ -107,6 +109,7 @@ crate::keys!(Taken {
     Tex = "tex",
     YarnDiameter = "yarn-diameter",
     MostEven = "most-even",
+    Abbreviations = "abbreviations",
 });
 
 impl Taken {

@@ -126,6 +126,7 @@ pub use place::Place;
 pub use question::{Answer, Failure, LineKind, LineWorked, MOST_OPENED, Question, STITCHES, answer};
 pub use read::read;
 pub use sizes::{SIZES, read_sizes, sizes_of};
+pub(crate) use technique::LIST;
 pub use technique::{Sort, TECHNIQUES, Technique};
 pub use work::{Doubt, MOST_ROWS, MOST_STEPS, Otherwise, Outcome, Start, Worked, work};
 

@@ -5,7 +5,16 @@
 //! as far as we remember, or are British: common practice, no source. What a stitch takes and gives follows from how it is
 //! made.
 
-use super::Certainty::{self, FromMemory as Memory, Practice};
+use super::Certainty;
+use crate::tables::{Source, Taken};
+
+/// Where the names are from that the list has.
+pub(crate) const LIST: Source = Taken::Abbreviations.from_memory();
+
+/// The list has it.
+const LISTED: Certainty = LIST.certainty();
+/// The list does not have it, as far as we remember.
+const PRACTICE: Certainty = Certainty::Practice;
 
 /// A stitch, or a way to make one, as the trade writes it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -74,52 +83,52 @@ const fn over(written: &'static str, also: &'static [&'static str], lifts: u32) 
         gives: 0,
         lifts,
         sort: Sort::Change,
-        certainty: Memory,
+        certainty: LISTED,
     }
 }
 
 /// All that are known by name. Decreases of any number (`k4tog`), cables (`2/2 RC`, `C4F`) and her own words are read
 /// beside them.
 pub const TECHNIQUES: &[Technique] = &[
-    plain("k", &["knit"], Memory),
-    plain("p", &["purl"], Memory),
-    plain("sl", &["slip"], Memory),
-    plain("patt", &["pat", "pattern"], Memory),
-    plain("work", &["wk"], Practice),
-    plain("rib", &[], Practice),
-    plain("ktbl", &["k1tbl"], Memory),
-    plain("ptbl", &["p1tbl"], Memory),
-    change("sl1k", &[], [1, 1], Memory),
-    change("sl1p", &[], [1, 1], Memory),
-    change("k2tog", &[], [2, 1], Memory),
-    change("ssk", &["k2togtbl"], [2, 1], Memory),
-    change("skp", &["skpo", "s1kp", "s1k1psso"], [2, 1], Memory),
-    change("p2tog", &[], [2, 1], Memory),
-    change("ssp", &["p2togtbl"], [2, 1], Memory),
-    change("k3tog", &[], [3, 1], Memory),
-    change("p3tog", &[], [3, 1], Memory),
-    change("sssk", &["k3togtbl"], [3, 1], Memory),
-    change("sssp", &["p3togtbl"], [3, 1], Memory),
-    change("sk2p", &["sk2po", "sk2togp"], [3, 1], Memory),
-    change("s2kp", &["s2kp2", "s2k1p", "s2kpo", "s2kp2sso"], [3, 1], Memory),
-    change("cdd", &[], [3, 1], Memory),
-    change("cddp", &[], [3, 1], Practice),
-    change("m1", &["m1k"], [0, 1], Memory),
-    change("m1l", &[], [0, 1], Memory),
-    change("m1r", &[], [0, 1], Memory),
-    change("m1p", &[], [0, 1], Memory),
-    change("m1lp", &["m1pl"], [0, 1], Memory),
-    change("m1rp", &["m1pr"], [0, 1], Memory),
-    change("lli", &[], [0, 1], Practice),
-    change("rli", &[], [0, 1], Practice),
-    change("yo", &["yfwd", "yrn", "yon", "yfrn"], [0, 1], Memory),
-    change("kfb", &["k1f&b", "kf&b", "k1fb"], [1, 2], Memory),
-    change("pfb", &["p1f&b", "pf&b", "p1fb"], [1, 2], Memory),
-    change("kfbf", &[], [1, 3], Practice),
-    change("lt", &[], [2, 2], Memory),
-    change("rt", &[], [2, 2], Memory),
-    change("mb", &[], [1, 1], Memory),
-    change("ds", &["mds"], [1, 1], Practice),
+    plain("k", &["knit"], LISTED),
+    plain("p", &["purl"], LISTED),
+    plain("sl", &["slip"], LISTED),
+    plain("patt", &["pat", "pattern"], LISTED),
+    plain("work", &["wk"], PRACTICE),
+    plain("rib", &[], PRACTICE),
+    plain("ktbl", &["k1tbl"], LISTED),
+    plain("ptbl", &["p1tbl"], LISTED),
+    change("sl1k", &[], [1, 1], LISTED),
+    change("sl1p", &[], [1, 1], LISTED),
+    change("k2tog", &[], [2, 1], LISTED),
+    change("ssk", &["k2togtbl"], [2, 1], LISTED),
+    change("skp", &["skpo", "s1kp", "s1k1psso"], [2, 1], LISTED),
+    change("p2tog", &[], [2, 1], LISTED),
+    change("ssp", &["p2togtbl"], [2, 1], LISTED),
+    change("k3tog", &[], [3, 1], LISTED),
+    change("p3tog", &[], [3, 1], LISTED),
+    change("sssk", &["k3togtbl"], [3, 1], LISTED),
+    change("sssp", &["p3togtbl"], [3, 1], LISTED),
+    change("sk2p", &["sk2po", "sk2togp"], [3, 1], LISTED),
+    change("s2kp", &["s2kp2", "s2k1p", "s2kpo", "s2kp2sso"], [3, 1], LISTED),
+    change("cdd", &[], [3, 1], LISTED),
+    change("cddp", &[], [3, 1], PRACTICE),
+    change("m1", &["m1k"], [0, 1], LISTED),
+    change("m1l", &[], [0, 1], LISTED),
+    change("m1r", &[], [0, 1], LISTED),
+    change("m1p", &[], [0, 1], LISTED),
+    change("m1lp", &["m1pl"], [0, 1], LISTED),
+    change("m1rp", &["m1pr"], [0, 1], LISTED),
+    change("lli", &[], [0, 1], PRACTICE),
+    change("rli", &[], [0, 1], PRACTICE),
+    change("yo", &["yfwd", "yrn", "yon", "yfrn"], [0, 1], LISTED),
+    change("kfb", &["k1f&b", "kf&b", "k1fb"], [1, 2], LISTED),
+    change("pfb", &["p1f&b", "pf&b", "p1fb"], [1, 2], LISTED),
+    change("kfbf", &[], [1, 3], PRACTICE),
+    change("lt", &[], [2, 2], LISTED),
+    change("rt", &[], [2, 2], LISTED),
+    change("mb", &[], [1, 1], LISTED),
+    change("ds", &["mds"], [1, 1], PRACTICE),
     over("psso", &["p1sso"], 1),
     over("p2sso", &[], 2),
 ];
