@@ -250,9 +250,12 @@ fn kind(line: &Line, names: &[usize]) -> LineKind {
     if names.iter().any(|name| line.place.range().contains(name)) {
         return LineKind::Sizes;
     }
+    // What is called a row is one, though nothing of it could be read.
+    let is_called_row = line.label.as_ref().is_some_and(|label| label.round.is_some());
     match (line.items.is_empty(), line.is_whole) {
         (false, true) => LineKind::Row,
         (false, false) => LineKind::Unread,
+        (true, false) if is_called_row => LineKind::Unread,
         (true, false) => LineKind::Sentence,
         (true, true) => LineKind::Heading,
     }

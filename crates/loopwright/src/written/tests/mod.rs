@@ -6,6 +6,7 @@ use crate::terms::Working;
 mod course;
 mod every_text;
 mod question;
+mod sown;
 mod table;
 mod told;
 mod writers;

@@ -61,7 +61,10 @@ pub(super) fn fault(text: &str, fault: &Fault) -> String {
         FaultKind::Time => "which time".to_owned(),
     };
     match fault.place.text(text) {
-        "" => format!("{kind} behind {}", text.get(..fault.place.start).unwrap_or_default()),
+        "" => {
+            let before = text.get(..fault.place.start).unwrap_or_default();
+            format!("{kind} behind {}", before.lines().last().unwrap_or_default())
+        }
         word => format!("{kind} at {word}"),
     }
 }
