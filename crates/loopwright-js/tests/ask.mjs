@@ -2,7 +2,8 @@
 import assert from "node:assert/strict";
 import {
   castOn, cords, flare, gauge as gaugeOf, needles, printLength, printMass, raglan, raise, readCount, readGauge,
-  readLength, readMass, readNeedle, regauge, rows, shaping, sizing, spacing, stairs, swatch, tail, yarn, yoke,
+  readLength, readMass, readNeedle, regauge, rows, shaping, sizesInText, sizing, spacing, stairs, swatch, tail, written,
+  yarn, yoke,
 } from "loopwright";
 
 // An answer, with the row as text beside its data, all of it plain.
@@ -166,6 +167,19 @@ const converted = regauge({ pattern: theirs, own: ours, counts: [180, 196], want
 assert.deepEqual(converted.stitches.map((found) => found.count), [198, 216]);
 assert.equal(converted.follow.size, 1);
 assert.deepEqual(regauge({ pattern: theirs, own: ours }).problems, [{ field: "counts", kind: "Missing" }]);
+
+// A pattern for three sizes: hers is the second, and of two numbers for three sizes nobody can say which is hers.
+const pattern = "Sizes: S (M, L)\nCO 96 (108, 120) sts.\nWork 6 (7) rnds.";
+const marked = sizesInText({ text: pattern, size: 1 }).answer;
+assert.deepEqual([marked.names, marked.named_in], [["S", "M", "L"], 0]);
+assert.deepEqual([marked.marked, marked.in_doubt], [2, 1]);
+assert.deepEqual(sizesInText({ text: "" }).problems.map(({ field }) => field), ["pattern_text"]);
+
+// 42 stitches leave two over behind ten times four, and the smaller size comes out.
+const lines = written({ text: "Sizes: S (M)\nCO 40 (42) sts.\nRnd 1: *K2, p2; rep from * to end." }).answer;
+assert.deepEqual([lines.worked, lines.failing, lines.failures[0].size], [2, 1, 1]);
+assert.deepEqual(lines.failures[0].worked.outcome, { LeftOver: { stitches: 2, repeats: 10 } });
+assert.equal(written({ text: "K10" }).answer, undefined);
 
 // Quantities are exact, in and out.
 assert.deepEqual(readLength("7 1/2 in", "Cm"), { value: 190_500_000, unit: { Length: "Inch" } });

@@ -28,6 +28,8 @@ const questions = {
   flare: { neck: 96, depth: cm(30), gauge, row_gauge },
   yoke: { from: 320, to: 96, rounds: 60, multiple: 8 },
   raglan: { body: 56, sleeve: 16, body_to: 200, sleeve_to: 68, underarm: 8, rounds: 64 },
+  sizesInText: { text: "Sizes: S (M, L)\nCO 96 (108, 120) sts.\nWork 6 (7) rnds.", size: 1 },
+  written: { text: "Sizes: S (M)\nCO 40 (42) sts.\nRnd 1: *K2, p2; rep from * to end." },
 };
 
 const others = ["default", "initSync", "measureIn", "printLength", "printMass"];
