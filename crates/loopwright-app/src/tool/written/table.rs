@@ -11,8 +11,14 @@ use yew::prelude::*;
 /// Lines beyond these are listed only where they do not come out.
 const MOST_LISTED: usize = 150;
 
+/// Sizes beyond these stand below their line, one behind the other: so many columns are wider than a page.
+const MOST_COLUMNS: usize = 3;
+
 /// Doubts that are said.
 const MOST_DOUBTS: usize = 12;
+
+/// What a cell is of, which its column says as well where there are columns.
+const OF: &str = "data-of";
 
 /// The table of all lines, with a choice of the size that is looked at.
 pub fn table(view: &View, question: &Question, answer: &Answer) -> Html {
@@ -34,7 +40,11 @@ pub fn table(view: &View, question: &Question, answer: &Answer) -> Html {
         _ => Html::default(),
     };
     let head = element("thead", "", vec![head(answer, size)]);
-    let table = element("table", "lines", vec![head, element("tbody", "", rows)]);
+    let class = match size {
+        None if answer.sizes.len() > MOST_COLUMNS => "lines many",
+        _ => "lines",
+    };
+    let table = element("table", class, vec![head, element("tbody", "", rows)]);
     list(vec![
         text_element("h3", "", words::ALL_LINES),
         sizes(view, answer, size),
@@ -99,17 +109,24 @@ fn row(question: &Question, answer: &Answer, at: usize, line: &LineWorked, size:
     let mut cells = vec![element_with("th", &[("scope", "row")], name)];
     match size.and_then(|size| line.sizes.get(size)) {
         Some(worked) => {
-            cells.push(text_element("td", "", words::counted(worked.before)));
-            cells.push(text_element("td", "", words::counted(worked.used)));
-            cells.push(cell(answer, worked));
+            cells.push(count(words::BEFORE, worked.before));
+            cells.push(count(words::USED, worked.used));
+            cells.push(cell(answer, words::AFTER, worked));
         }
-        None => cells.extend(line.sizes.iter().map(|worked| cell(answer, worked))),
+        None => {
+            let named = answer.sizes.iter().zip(&line.sizes);
+            cells.extend(named.map(|(size, worked)| cell(answer, size, worked)));
+        }
     }
     element("tr", "", cells)
 }
 
+fn count(of: &str, stitches: u64) -> Html {
+    element_with("td", &[(OF, of)], vec![text(words::counted(stitches).into())])
+}
+
 /// The mark of a line in one size, with its word; in brackets where it stands on one that does not come out.
-fn cell(answer: &Answer, worked: &Worked) -> Html {
+fn cell(answer: &Answer, of: &str, worked: &Worked) -> Html {
     let class = match worked.outcome {
         Outcome::ComesOut | Outcome::NotWorked => "well",
         Outcome::Unread => "quiet",
@@ -119,8 +136,8 @@ fn cell(answer: &Answer, worked: &Worked) -> Html {
     let said = text(words::short(worked).into());
     let why = words::stands_on(answer, worked);
     match why {
-        Some(why) => element_with("td", &[("title", &why)], vec![mark, said]),
-        None => element("td", "", vec![mark, said]),
+        Some(why) => element_with("td", &[(OF, of), ("title", &why)], vec![mark, said]),
+        None => element_with("td", &[(OF, of)], vec![mark, said]),
     }
 }
 
