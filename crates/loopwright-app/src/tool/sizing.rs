@@ -210,19 +210,16 @@ fn shown(view: &View, sentences: &Sentences, answer: &Answer, best: &Ranked) -> 
     list(content)
 }
 
-/// What else she should know, each that stands on practice with its mark: all but what the headline or the line of the next
-/// best says already.
+/// What else she should know, each that stands on practice with its mark. What says that she is outside all sizes is the
+/// headline already.
 fn notes(sentences: &Sentences, notes: &[Note]) -> Html {
-    let drawn = notes
-        .iter()
-        .filter(|note| !note.is_beyond() && **note != Note::OneSize)
-        .map(|note| {
-            let mut content = vec![text(sentences.note(note).into())];
-            if note.is_practice() {
-                content.push(text_element("small", "practice", page::PRACTICE));
-            }
-            element("li", "", content)
-        });
+    let drawn = notes.iter().filter(|note| !note.is_beyond()).map(|note| {
+        let mut content = vec![text(sentences.note(note).into())];
+        if note.is_practice() {
+            content.push(text_element("small", "practice", page::PRACTICE));
+        }
+        element("li", "", content)
+    });
     let drawn: Vec<Html> = drawn.collect();
     if drawn.is_empty() {
         return Html::default();

@@ -175,7 +175,7 @@ impl Sentences<'_> {
     /// The next best size, with how it sits; or that there is no other.
     pub fn next_best(&self, ranked: Option<&Ranked>) -> String {
         let Some(ranked) = ranked else {
-            return self.note(&Note::OneSize);
+            return "There is no next best: it is the only size in the list.".to_owned();
         };
         let (name, (measured, feels)) = (self.name(ranked.size), self.measured(ranked));
         let lead = if ranked.tied { "Just as near" } else { "Next best" };
