@@ -1,8 +1,9 @@
 //! What a knitter meets, in real browsers, on the page as it is shipped.
 //!
 //! Each scenario is written once, as an async function over a [`stage::Stage`], and played in Chromium, Firefox and
-//! WebKitGTK. A test stands on a port, a profile, a driver and a display of its own and ends them by their ids. The environment names the page: `LOOPWRIGHT_DIST` (a folder), `LOOPWRIGHT_FILE` (the single file),
-//! `LOOPWRIGHT_AXE` (axe-core's script; without it that part is left out and said so).
+//! WebKitGTK. A test stands on a port, a profile, a driver and a display of its own and ends them by their ids; only Firefox
+//! is used again (`idle.rs`). The environment names the page: `LOOPWRIGHT_DIST` (a folder), `LOOPWRIGHT_FILE` (the single
+//! file), `LOOPWRIGHT_AXE` (axe-core's script; without it that part is left out and said so).
 
 mod broken;
 mod browser;

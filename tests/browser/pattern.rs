@@ -3,6 +3,7 @@
 
 use crate::{
     browser::Browser,
+    carry,
     stage::Stage,
     steps::{Step::*, play},
 };
@@ -18,16 +19,8 @@ const KEEP: &str = "#sizes_in_text-keep";
 const ALL_BUT: &str = "Kept on this device, all but the text of your pattern";
 
 /// All that the browser has stored, as one text.
-const STORED: &str = "const [done] = arguments;
-    const opening = indexedDB.open('loopwright');
-    opening.onsuccess = () => {
-        const reading = opening.result.transaction('log').objectStore('log').getAll();
-        reading.onsuccess = () => { opening.result.close(); done(JSON.stringify(reading.result)); };
-    };";
-
 async fn stored(browser: &Browser) -> Result<String> {
-    let stored = browser.driver.execute_async(STORED, []).await?;
-    Ok(stored.json().to_string())
+    Ok(carry::stored(browser).await?.to_string())
 }
 
 /// The words of all elements of a kind in the marked text.

@@ -36,34 +36,29 @@ pub enum PieceKind {
 
 /// The whole text in pieces, in its order, without gap or overlap.
 pub fn pieces(text: &str, found: &Found, hers: &Hers, decisions: &[Decision]) -> Vec<Piece> {
-    let mut pieces = Vec::new();
-    let mut end = 0;
-    for (at, taken) in all_taken(text, found, hers, decisions) {
-        let Some(list) = found.lists.get(at) else { continue };
-        push(&mut pieces, end..list.range.start, PieceKind::Plain, None);
-        match taken {
-            Taken::Plain => push(&mut pieces, list.range.clone(), PieceKind::Plain, Some(at)),
-            Taken::InDoubt => push(&mut pieces, list.range.clone(), PieceKind::InDoubt, Some(at)),
-            Taken::Entry(entry) => cut(&mut pieces, list, at, entry),
-        }
-        end = list.range.end;
-    }
-    push(&mut pieces, end..text.len(), PieceKind::Plain, None);
-    pieces
+    in_pieces(text, found, all_taken(text, found, hers, decisions), cut)
 }
 
 /// The same for her size only, in the order in which it is printed: of each list her number, with its unit. What is in
 /// doubt stays whole.
 pub fn only_hers(text: &str, found: &Found, hers: &Hers, decisions: &[Decision]) -> Vec<Piece> {
+    in_pieces(text, found, all_taken(text, found, hers, decisions), her_number)
+}
+
+/// How a list is put down of which one number, counted from nought, is hers.
+type PutDown = fn(&mut Vec<Piece>, &List, usize, usize);
+
+/// The text in pieces, where a list that is for each size is put down in this way.
+fn in_pieces(text: &str, found: &Found, all: Vec<(usize, Taken)>, put_down: PutDown) -> Vec<Piece> {
     let mut pieces = Vec::new();
     let mut end = 0;
-    for (at, taken) in all_taken(text, found, hers, decisions) {
+    for (at, taken) in all {
         let Some(list) = found.lists.get(at) else { continue };
         push(&mut pieces, end..list.range.start, PieceKind::Plain, None);
         match taken {
             Taken::Plain => push(&mut pieces, list.range.clone(), PieceKind::Plain, Some(at)),
             Taken::InDoubt => push(&mut pieces, list.range.clone(), PieceKind::InDoubt, Some(at)),
-            Taken::Entry(entry) => her_number(&mut pieces, list, at, entry),
+            Taken::Entry(entry) => put_down(&mut pieces, list, at, entry),
         }
         end = list.range.end;
     }

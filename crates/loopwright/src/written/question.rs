@@ -12,7 +12,7 @@ use super::{
 use crate::bounds::Bounds;
 use crate::check::Check;
 use crate::problem::{Kind, Problem};
-use crate::sizes_in_text::named;
+use crate::sizes_in_text::{TEXT, named};
 use crate::terms::Working;
 use crate::units::parse::Unreadable;
 
@@ -26,7 +26,7 @@ pub const MOST_OPENED: usize = 20;
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Question {
-    /// The lines as they are written.
+    /// The lines as they are written: [`TEXT`] bytes.
     pub text: String,
     /// What the sizes are called; none for those that the text names, or for one where it names none.
     pub sizes: Vec<String>,
@@ -127,6 +127,7 @@ pub struct Failure {
 /// # Errors
 /// A [`Problem`] names each field that is out of bounds, and the stitches where there are none to begin on.
 pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
+    check_length(&question.text)?;
     let sizes = sizes(question);
     let (mut pattern, mut faults) = read(&question.text, sizes.len(), &question.own);
     let kinds = kinds(&question.text, &mut pattern, &mut faults);
@@ -160,6 +161,16 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         faults,
         brackets: pattern.brackets,
     })
+}
+
+/// A text that is too long is not read at all.
+fn check_length(text: &str) -> Result<(), Vec<Problem>> {
+    let bytes = u32::try_from(text.len()).unwrap_or(u32::MAX);
+    if bytes <= TEXT.most {
+        return Ok(());
+    }
+    let kind = Kind::TooMany { most: TEXT.most };
+    Err(vec![Problem::new(Name::PatternText, kind)])
 }
 
 /// What the sizes are called: as asked, as the text says, or one without a name.
@@ -213,7 +224,7 @@ fn check(question: &Question, sizes: &[String], pattern: &Pattern, kinds: &[Line
 fn begins_by_itself(pattern: &Pattern, kinds: &[LineKind]) -> bool {
     let mut rows = pattern.lines.iter().zip(kinds);
     let first = rows.find(|(_, kind)| matches!(kind, LineKind::Row | LineKind::Unread));
-    first.is_none_or(|(line, kind)| *kind == LineKind::Unread || line.items.iter().any(|item| casts_on(&item.doing)))
+    first.is_none_or(|(line, _)| line.items.iter().any(|item| casts_on(&item.doing)))
 }
 
 fn casts_on(doing: &Doing) -> bool {

@@ -42,7 +42,8 @@ pub fn table(view: &View, question: &Question, answer: &Answer) -> Html {
     let head = element("thead", "", vec![head(answer, size)]);
     let class = match size {
         None if answer.sizes.len() > MOST_COLUMNS => "lines many",
-        _ => "lines",
+        None => "lines",
+        Some(_) => "lines one",
     };
     let table = element("table", class, vec![head, element("tbody", "", rows)]);
     list(vec![
@@ -109,8 +110,8 @@ fn row(question: &Question, answer: &Answer, at: usize, line: &LineWorked, size:
     let mut cells = vec![element_with("th", &[("scope", "row")], name)];
     match size.and_then(|size| line.sizes.get(size)) {
         Some(worked) => {
-            cells.push(count(words::BEFORE, worked.before));
-            cells.push(count(words::USED, worked.used));
+            cells.push(count(words::BEFORE, words::counted(worked.before)));
+            cells.push(count(words::USED, words::used(worked)));
             cells.push(cell(answer, words::AFTER, worked));
         }
         None => {
@@ -121,8 +122,8 @@ fn row(question: &Question, answer: &Answer, at: usize, line: &LineWorked, size:
     element("tr", "", cells)
 }
 
-fn count(of: &str, stitches: u64) -> Html {
-    element_with("td", &[(OF, of)], vec![text(words::counted(stitches).into())])
+fn count(of: &str, stitches: String) -> Html {
+    element_with("td", &[(OF, of)], vec![text(stitches.into())])
 }
 
 /// The mark of a line in one size, with its word; in brackets where it stands on one that does not come out.

@@ -150,7 +150,7 @@ pub fn doubt(kind: DoubtKind, list: &str, sizes: usize) -> String {
         DoubtKind::TooFew => "“@” has fewer numbers than the # sizes.",
         DoubtKind::TooMany => "“@” has more numbers than the # sizes.",
         DoubtKind::OutOfOrder => "In “@” the numbers do not go one way, as the other lists do.",
-        DoubtKind::FarApart => "In “@” one number is far from its neighbors: a point or a digit may be missing.",
+        DoubtKind::FarApart => "In “@” one number is far from its neighbours: a point or a digit may be missing.",
         DoubtKind::WrongBracket => "In “@” a bracket is closed by one of another kind.",
         DoubtKind::NotClosed => "In “@” a bracket is never closed.",
         DoubtKind::NotOpened => "In “@” a bracket is closed that was never opened.",

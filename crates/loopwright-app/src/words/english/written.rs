@@ -61,7 +61,7 @@ pub const fn label(name: Name) -> &'static str {
         Name::Working => "In the round or flat",
         Name::Sizes => "Sizes, how many or what they are called",
         Name::Stitches => "Stitches on the needle before the first line",
-        Name::OwnStitches => "Each with what it does",
+        Name::OwnStitches => "My stitches",
         Name::Size => SIZE,
     }
 }
@@ -80,6 +80,10 @@ pub const fn stays(keep: Keep) -> &'static str {
 pub fn problem(problem: &Problem) -> String {
     let name = problem.field.name::<Name>();
     match (name, problem.kind) {
+        (Some(Name::PatternText), Kind::TooMany { most }) => fill_pattern(
+            "This is too long to be worked at once: up to # letters can be, about a hundred pages. Take a part of it.",
+            &[most],
+        ),
         (Some(Name::Stitches), Kind::Missing) => {
             "Type how many stitches are on the needle before the first line, or begin with the cast-on.".into()
         }
@@ -127,10 +131,11 @@ pub fn headline(answer: &Answer, text: &str) -> String {
         Some(failure) => failed(answer, failure, text),
         None if answer.worked == 0 => "None of these lines could be read as a row".into(),
         None => {
-            let lines = match answer.worked {
-                1 => "The line comes out".into(),
-                2 => "Both lines come out".into(),
-                lines => fill_pattern("All # lines come out", &[lines]),
+            let lines = match (answer.unread, answer.worked) {
+                (1.., _) => "What could be read comes out".into(),
+                (0, 1) => "The line comes out".into(),
+                (0, 2) => "Both lines come out".into(),
+                (0, lines) => fill_pattern("All # lines come out", &[lines]),
             };
             let sizes = if answer.sizes.len() > 1 { " in every size" } else { "" };
             lines + sizes
@@ -154,7 +159,7 @@ pub fn in_sizes(answer: &Answer, failure: &Failure) -> Option<String> {
     let all = u32::try_from(answer.sizes.len()).unwrap_or(u32::MAX);
     match failure.sizes {
         1 => None,
-        sizes if sizes == all => Some("It is so in every size, or does not come out in another way.".into()),
+        sizes if sizes == all => Some("It comes out in no size.".into()),
         sizes => Some(fill_pattern_with(
             "It does not come out in # of @ sizes.",
             &[sizes],
@@ -243,15 +248,23 @@ pub fn counted(stitches: u64) -> String {
     number(count(stitches))
 }
 
+/// Stitches that a line uses in the table; of one that is not read nobody knows.
+pub fn used(worked: &Worked) -> String {
+    match worked.outcome {
+        Outcome::Unread => "–".into(),
+        _ => counted(worked.used),
+    }
+}
+
 /// The mark before the word of an outcome, in brackets where the count before is not sure.
 pub fn mark(worked: &Worked) -> &'static str {
     match (worked.outcome, worked.stands_on) {
-        (Outcome::ComesOut, None) => "✓ ",
-        (Outcome::ComesOut, Some(_)) => "(✓) ",
+        (Outcome::ComesOut, None) => "✓\u{a0}",
+        (Outcome::ComesOut, Some(_)) => "(✓)\u{a0}",
         (Outcome::NotWorked, _) => "–",
-        (Outcome::Unread, _) => "? ",
-        (_, None) => "✕ ",
-        (_, Some(_)) => "(✕) ",
+        (Outcome::Unread, _) => "?\u{a0}",
+        (_, None) => "✕\u{a0}",
+        (_, Some(_)) => "(✕)\u{a0}",
     }
 }
 

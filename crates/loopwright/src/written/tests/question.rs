@@ -113,3 +113,35 @@ fn the_nearest_line_is_written_out_with_its_numbers() {
     let found = near("K1, *k2, p2; rep from * to last st, k1", 19);
     assert!(found.iter().all(|line| !line.contains("last 1")), "{found:?}");
 }
+
+/// A cast-on with words that cannot be read: what stands on it is worked with its count, and marked as not sure.
+#[test]
+fn lines_behind_a_cast_on_that_is_not_read_are_not_sure() {
+    let answer = answer(&Question::about(
+        "With a wibble, CO 40 sts.\nRnd 1: *K2, p2; rep from * to end.",
+    ))
+    .unwrap();
+    let [cast_on, rib] = [0, 1].map(|line| answer.lines[line].sizes[0]);
+    assert_eq!((cast_on.outcome, rib.outcome), (Outcome::Unread, Outcome::ComesOut));
+    assert_eq!((rib.before, rib.after, rib.stands_on), (40, 40, Some(0)));
+    assert_eq!((answer.failing, answer.unread), (0, 1));
+}
+
+/// A first line that is not read and casts nothing on says nothing of the needle, which is asked for.
+#[test]
+fn a_first_line_that_is_not_read_asks_for_the_stitches() {
+    let problems = answer(&Question::about("Row 1: K2, wibble.\nRow 2: Purl."))
+        .map(|_| ())
+        .unwrap_err();
+    assert_eq!(problems, [Problem::new(Name::Stitches, Kind::Missing)]);
+}
+
+#[test]
+fn a_line_of_a_megabyte_is_answered_with_a_problem() {
+    let text = "k1, ".repeat(250_000);
+    let problems = answer(&Question::about(text)).map(|_| ()).unwrap_err();
+    assert_eq!(
+        problems,
+        [Problem::new(Name::PatternText, Kind::TooMany { most: 250_000 })]
+    );
+}

@@ -65,7 +65,8 @@ impl Course<'_> {
         }
     }
 
-    /// Takes the count that the pattern says, where the line could not be worked.
+    /// Takes the count that the pattern says, where the line could not be worked; or on an empty needle what it casts on,
+    /// which is not sure.
     pub fn believe(&mut self, line: &Line) {
         let said = line.items.iter().rev().find_map(|item| match &item.doing {
             Doing::Said(Said::Total(amount)) => amount.of(self.size)?.value,
@@ -74,6 +75,12 @@ impl Course<'_> {
         if let Some(said) = said {
             self.needle.set(u64::from(said));
             self.stands_on = None;
+        } else if self.needle.total() == 0 {
+            let cast_on = line.items.iter().find_map(|item| match &item.doing {
+                Doing::CastOn(amount) => amount.of(self.size)?.value,
+                _ => None,
+            });
+            self.needle.set(cast_on.map_or(0, u64::from));
         }
     }
 

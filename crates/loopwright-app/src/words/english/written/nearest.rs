@@ -23,7 +23,7 @@ pub fn nearest(near: &Near) -> String {
         },
         Way::Said(edit) => fill_pattern("With the count that there is, #:", &[edit.now]),
         Way::Before(before) => fill_pattern_with(
-            "As it stands it comes out where there are # {stitch|stitches} before it, and leaves @.",
+            "With # {stitch|stitches} before it, it comes out as it is written, and leaves @.",
             &[count(*before)],
             &[&then],
         ),

@@ -42,7 +42,7 @@ pub fn what(outcome: Outcome, word: &str) -> String {
             &[count(wanted), count(leaves)],
         ),
         Outcome::ToLast { wanted, leaves, .. } => fill_pattern(
-            "cannot stop at the last #: worked once more it leaves #",
+            "cannot stop at the last #: one repeat more leaves #",
             &[count(wanted), count(leaves)],
         ),
         Outcome::MakesNothing => "repeats what uses no stitch, and never comes to its end".into(),

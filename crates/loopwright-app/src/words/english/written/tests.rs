@@ -15,6 +15,10 @@ fn what_comes_out_is_said_of_all_lines() {
     let (line, _) = told("Sizes: S (M)\nCO 20 (24) sts.\nRow 1: (K2, p2) to end.");
     assert_eq!(line, "Both lines come out in every size");
     assert_eq!(told("CO 20 sts").0, "The line comes out");
+    // A line that is not read is none that comes out.
+    let (line, comes) = told("CO 20 sts.\nRow 1: Wibble.");
+    assert_eq!(line, "What could be read comes out");
+    assert_eq!(comes, "1 comes out; 1 more is not read");
     assert_eq!(told("Wash it gently").0, "None of these lines could be read as a row");
 }
 
@@ -22,11 +26,11 @@ fn what_comes_out_is_said_of_all_lines() {
 fn the_first_line_that_fails_is_named_with_its_place_and_size() {
     let (line, comes) = told("Sizes: S (M)\nCO 18 (17) sts.\nRow 7: K2tog 9 times.\nRow 8: Blobble.");
     assert_eq!(line, "Row 7 runs out 1 short in the 9th K2tog, in size M");
-    assert_eq!(comes, "1 comes out");
+    assert_eq!(comes, "1 comes out; 1 more is not read");
     let (line, _) = told("CO 22 sts.\n*k2, p2; rep from * to end");
     assert_eq!(line, "Line 2 leaves 2 stitches over after the 5th repeat");
     let (line, _) = told("CO 22 sts.\nK2, *k2tog, yo; rep from * to last 3 sts, k3");
-    assert_eq!(line, "Line 2 cannot stop at the last 3: worked once more it leaves 2");
+    assert_eq!(line, "Line 2 cannot stop at the last 3: one repeat more leaves 2");
     let (line, _) = told("CO 20 sts.\nRow 1: K2tog, k to end. (20 sts)");
     assert_eq!(line, "Row 1 says 20 stitches, and there are 19");
 }
