@@ -968,7 +968,7 @@ export type WrittenLineKind =
 
 /** The lines, and what they are worked on. */
 export interface WrittenQuestion {
-  /** The lines as they are written. */
+  /** The lines as they are written: `TEXT` bytes. */
   text: string;
   /** What the sizes are called; none for those that the text names, or for one where it names none. */
   sizes: string[];

@@ -23,7 +23,7 @@ pub async fn she_reads_where_a_line_runs_out(stage: &mut Stage) -> Result<()> {
         Reads("Line 1 runs out 1 short in the 9th k2tog"),
         Outcome("0 come out"),
         Is(".failure mark", "k2tog"),
-        Says(".nearest", "where there are 55 stitches before it"),
+        Says(".nearest", "With 55 stitches before it"),
         Named(".stitches", "A row, drawn as far as it goes"),
         Type(STITCHES, "55"),
         Reads("The line comes out"),
