@@ -50,7 +50,7 @@ pub async fn she_works_every_size_and_names_a_stitch(stage: &mut Stage) -> Resul
         Reads("Row 1 leaves 2 stitches over after the 5th repeat, in size M"),
         Says(".lines thead", "S M"),
         Says(".pointed", "“bobbly”: this word is not known."),
-        Button(".pointed", "This is a stitch of mine"),
+        Button(".pointed", "It is a stitch of mine: uses 1, gives 1"),
         Outcome("2 come out"),
         Choose("#written-size", "1"),
         Says(".lines thead", "Before Used After"),

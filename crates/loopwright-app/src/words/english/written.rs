@@ -48,7 +48,7 @@ pub const DOES_NOT: &str = "What does not come out";
 pub const NOT_READ: &str = "What could not be read";
 pub const NO_ROWS: &str = "Lines that are no rows";
 pub const DOUBTS: &str = "Said in a way that may mean two things";
-pub const IT_IS_MINE: &str = "This is a stitch of mine";
+pub const IT_IS_MINE: &str = "It is a stitch of mine: uses 1, gives 1";
 pub const EVENLY: &str = "Work it out in Even spacing";
 /// Below the table.
 pub const MARKS: &str = "✓ comes out, with the stitches after it. ✕ does not. ? is not read. In brackets: it stands on a line above that does not come out.";
