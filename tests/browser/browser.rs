@@ -1,6 +1,6 @@
 //! One browser, whichever it is, with what a knitter does in it: opens, types, chooses, presses, reads.
 
-use crate::{folder::Folder, idle};
+use crate::{folder::Folder, idle, needs::Needs};
 use anyhow::{Context, Result, bail, ensure};
 use loopwright_tests::{
     chromium::{Chromium, Extent, View},
@@ -65,12 +65,12 @@ enum Inner {
 }
 
 impl Browser {
-    /// Starts one on a profile; of Chromium as much as is needed. WebKit's driver keeps none, and has no switch that denies storage.
-    pub async fn start(engine: Engine, extent: Extent, profile: &Folder, storage: Storage) -> Result<Self> {
+    /// Starts one on a profile, or one that others had where that will do. WebKit's driver keeps none, and has no switch that denies storage.
+    pub async fn start(engine: Engine, needs: Needs, profile: &Folder, storage: Storage) -> Result<Self> {
         Ok(match engine {
             Engine::Chromium => {
                 let (extent, preferences) = match storage {
-                    Storage::Allowed => (extent, json!({})),
+                    Storage::Allowed => (needs.extent(), json!({})),
                     // The engine alone has no preferences.
                     Storage::Denied => (
                         Extent::Whole,
@@ -84,9 +84,9 @@ impl Browser {
             }
             Engine::Firefox => {
                 let alone = async |preferences| Firefox::start(profile.path(), &preferences, Afterwards::Stays).await;
-                let (inner, reuse) = match (extent, storage) {
-                    (Extent::Engine, Storage::Allowed) => (idle::firefox().await?, Reuse::Again),
-                    (Extent::Whole, Storage::Allowed) => (alone(json!({})).await?, Reuse::Once),
+                let (inner, reuse) = match (needs, storage) {
+                    (Needs::Engine, Storage::Allowed) => (idle::firefox().await?, Reuse::Again),
+                    (Needs::OwnProfile | Needs::Whole, Storage::Allowed) => (alone(json!({})).await?, Reuse::Once),
                     (_, Storage::Denied) => {
                         let preferences = json!({ "network.cookie.cookieBehavior": 2 });
                         (alone(preferences).await?, Reuse::Once)

@@ -25,7 +25,9 @@ const ON_PAPER: &str = "
         if (!shown(row)) found.push(`folded away: ${row.innerText}`);
         if (box.borderTopStyle !== 'solid' || parseFloat(box.width) < 6) found.push(`no box before ${row.innerText}`);
     }
-    for (const part of ['h1', '.question', '.answers']) {
+    // On paper a marked pattern stands without the text that it was made of.
+    const asked = document.querySelector('.marked-pattern') ? '.marked-pattern' : '.question';
+    for (const part of ['h1', asked, '.answers']) {
         const element = document.querySelector(part);
         if (!element || !shown(element)) found.push(`${part} is not printed`);
     }

@@ -9,12 +9,12 @@ use crate::{
     browser::{Browser, Engine, Storage, one_line},
     differences::Difference,
     folder::Folder,
+    needs::Needs,
     notes, power,
     server::{Server, named},
-    whole,
 };
 use anyhow::{Context, Result, anyhow, ensure};
-use loopwright_tests::{chromium::Extent, drive::used_up};
+use loopwright_tests::drive::used_up;
 use serde_json::json;
 use std::{
     cell::RefCell,
@@ -52,7 +52,7 @@ pub struct Stage {
     pub folder: Folder,
     /// The folder of the built page.
     pub dist: PathBuf,
-    extent: Extent,
+    needs: Needs,
     profile: Folder,
     faults_expected: bool,
     states: RefCell<BTreeSet<String>>,
@@ -61,8 +61,8 @@ pub struct Stage {
 /// Plays a scenario in a browser, and once more in a new one if it fails; and notes how it ended.
 pub fn play(engine: Engine, scenes: &str, name: &str, scenario: impl AsyncFn(&mut Stage) -> Result<()>) {
     let begun = Instant::now();
-    let extent = whole::extent(&[scenes, "::", name].concat());
-    let played = || RUNTIME.block_on(play_once(engine, extent, name, &scenario));
+    let needs = Needs::of(&[scenes, "::", name].concat());
+    let played = || RUNTIME.block_on(play_once(engine, needs, name, &scenario));
     let note = |outcome, states| {
         let noted = notes::add(engine, scenes, name, outcome, begun.elapsed(), states);
         if let Err(why) = noted {
@@ -91,11 +91,11 @@ pub fn play(engine: Engine, scenes: &str, name: &str, scenario: impl AsyncFn(&mu
 /// The states of the gallery that were looked at.
 async fn play_once(
     engine: Engine,
-    extent: Extent,
+    needs: Needs,
     name: &str,
     scenario: &impl AsyncFn(&mut Stage) -> Result<()>,
 ) -> Result<BTreeSet<String>> {
-    let mut stage = Stage::set(engine, extent).await?;
+    let mut stage = Stage::set(engine, needs).await?;
     let outcome = tokio::select! {
         outcome = scenario(&mut stage) => outcome,
         () = used_up(LONGEST) => Err(anyhow!("not over after {LONGEST:?} of a quiet machine")),
@@ -147,18 +147,18 @@ fn note_shaky(engine: Engine, name: &str, first: &anyhow::Error) {
 }
 
 impl Stage {
-    async fn set(engine: Engine, extent: Extent) -> Result<Self> {
+    async fn set(engine: Engine, needs: Needs) -> Result<Self> {
         let dist = named("LOOPWRIGHT_DIST", "dist")?;
         let server = Server::start(&dist)?;
         let profile = Folder::new()?;
-        let browser = Browser::start(engine, extent, &profile, Storage::Allowed).await?;
+        let browser = Browser::start(engine, needs, &profile, Storage::Allowed).await?;
         Ok(Self {
             engine,
             browser,
             server,
             folder: Folder::new()?,
             dist,
-            extent,
+            needs,
             profile,
             faults_expected: false,
             states: RefCell::default(),
@@ -197,14 +197,14 @@ impl Stage {
     pub async fn lose_power(&mut self) -> Result<()> {
         power::cut(self.engine, &self.profile).await?;
         self.browser.forget();
-        self.browser = Browser::start(self.engine, self.extent, &self.profile, Storage::Allowed).await?;
+        self.browser = Browser::start(self.engine, self.needs, &self.profile, Storage::Allowed).await?;
         Ok(())
     }
 
     /// Starts the browser again so that no page may keep anything, on a profile of its own.
     pub async fn deny_storage(&mut self) -> Result<()> {
         let profile = Folder::new()?;
-        let browser = Browser::start(self.engine, self.extent, &profile, Storage::Denied).await?;
+        let browser = Browser::start(self.engine, self.needs, &profile, Storage::Denied).await?;
         std::mem::replace(&mut self.browser, browser).quit().await;
         self.profile = profile;
         Ok(())
