@@ -923,6 +923,13 @@ export type WrittenOutcome =
       /** The first of them. */
       row: number;
     } }
+  /** A line names some rows, and what it repeats makes others: `Rows 3-8: Rep rows 1-2 four times`. */
+  | { OtherRows: {
+      /** How many it names. */
+      named: number;
+      /** How many there are. */
+      made: number;
+    } }
   /** Repeated until there are so many stitches, which never happens. */
   | { NeverComesTo: {
       /** How many were wanted. */

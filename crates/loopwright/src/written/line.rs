@@ -42,6 +42,24 @@ pub struct Line {
     pub is_whole: bool,
 }
 
+impl Line {
+    /// The rows that were worked before, where the line is those and nothing else: `Rows 5-8: Rep rows 1-4`. A line that
+    /// stands for one row without a number may still repeat as many as it likes: `Next row: Rep rows 1-4 twice`.
+    pub(super) fn as_before(&self) -> Option<(&RowsAgain, Place)> {
+        let label = self.label.as_ref()?;
+        let named = label.many()?;
+        let mut worked = self.items.iter().filter(|item| !matches!(item.doing, Doing::Said(_)));
+        let (Some(only), None) = (worked.next(), worked.next()) else {
+            return None;
+        };
+        let Doing::RowsAgain(again) = &only.doing else {
+            return None;
+        };
+        let is_one_without_a_number = label.rows.is_empty() && named == 1;
+        (again.often == RowsOften::Named || !is_one_without_a_number).then_some((again, only.place))
+    }
+}
+
 /// What a line is called.
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -60,6 +78,34 @@ pub struct Label {
     pub times: u32,
     /// The label as it is written, without the mark behind it.
     pub called: String,
+}
+
+impl Label {
+    /// How many rows it names; none where it does not say, as `Even rows` or `Yoke`.
+    pub(super) fn many(&self) -> Option<u64> {
+        match (self.every, self.rows.as_slice(), self.round) {
+            (Some(_), ..) | (None, [], None) => None,
+            (None, [], Some(_)) => Some(self.times.into()),
+            (None, rows, _) => Some(in_all(rows)),
+        }
+    }
+
+    /// How many of the rows that it names stand before this one.
+    pub(super) fn place_among(&self, row: u32) -> u64 {
+        let mut before = 0;
+        for (first, last) in &self.rows {
+            if (*first..=*last).contains(&row) {
+                return before + u64::from(row - first);
+            }
+            before += u64::from(last - first) + 1;
+        }
+        before
+    }
+}
+
+/// How many rows these are.
+fn in_all(rows: &[(u32, u32)]) -> u64 {
+    rows.iter().map(|(first, last)| u64::from(last - first) + 1).sum()
 }
 
 /// Which rows a line stands for, where they are not named one by one.
@@ -271,6 +317,16 @@ pub enum WhichRows {
     Last(u32),
 }
 
+impl WhichRows {
+    /// How many they are.
+    pub(super) fn many(&self) -> u64 {
+        match self {
+            Self::Numbered(rows) => in_all(rows),
+            Self::Last(many) => (*many).into(),
+        }
+    }
+}
+
 /// How often rows are worked again.
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -279,6 +335,8 @@ pub enum RowsOften {
     Times(Amount, Counted),
     /// Until there are so many stitches.
     Until(Amount),
+    /// As often as makes the rows that the line names: `Rows 5-8: Rep rows 1-4`, `Row 4: As row 2`.
+    Named,
 }
 
 /// What the pattern says there is.

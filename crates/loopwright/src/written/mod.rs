@@ -69,7 +69,8 @@
 //! reach      = "to end" [ "of row" ] | "across" | "around" | "all sts" | "rem sts"
 //!            | "to last" [ amount ] "st" | "until" amount "sts rem"
 //!            | "to" [ amount "sts before" ] [ "next" ] "m"
-//! again      = "rep" ("rows" range { "," range } | "last" [ number ] "rows") ( times | "until" amount "sts rem" )
+//! again      = "rep" (rows | "last" [ number ] "rows") [ times | "until" amount "sts rem" ]
+//!            | [ "work" ] ("as" | "same as") [ "for" ] rows                           Row 4: As row 2.
 //!
 //! bind-off   = ("BO" | "bind off" | "cast off") (amount | "all" | "rem") [ "st" ] [ "in patt" ] [ at-rows ]
 //! cast-on    = ("CO" | "cast on") amount [ "st" ] [ at-rows ]
@@ -83,6 +84,12 @@
 //! A bracket of numbers behind a number holds the other sizes if there are as many; any other bracket is repeated, and
 //! says how often. [`Pattern::brackets`] tells what each was taken for. A plain stitch alone in its line, without a number,
 //! goes to the end (`Row 2: Purl.`).
+//!
+//! # Rows as before
+//!
+//! A line that names its rows and is nothing but rows of before is worked row by row: `Rows 5-8: Rep rows 1-4`, `Row 4: As
+//! row 2`, `Next 4 rows: Rep last 2 rows`. How often follows from the rows it names; where it says so too, both have to
+//! agree ([`Outcome::OtherRows`]). Where no row is named, how often has to be said.
 //!
 //! # What may be meant in two ways
 //!

@@ -193,19 +193,23 @@ impl Display for RowsAgain {
     fn fmt(&self, f: &mut Formatter<'_>) -> Result {
         f.write_str("rep ")?;
         match &self.rows {
-            WhichRows::Last(many) => write!(f, "last {many} rows ")?,
+            WhichRows::Last(many) => write!(f, "last {many} rows")?,
             WhichRows::Numbered(rows) => {
                 let range = |(first, last): &(u32, u32)| match first == last {
                     true => first.to_string(),
                     false => format!("{first}-{last}"),
                 };
                 let rows: Vec<String> = rows.iter().map(range).collect();
-                write!(f, "rows {} ", rows.join(", "))?;
+                write!(f, "rows {}", rows.join(", "))?;
             }
         }
         match &self.often {
-            RowsOften::Times(amount, counted) => times(amount, *counted, f),
-            RowsOften::Until(amount) => write!(f, "until {amount} sts rem"),
+            RowsOften::Times(amount, counted) => {
+                f.write_str(" ")?;
+                times(amount, *counted, f)
+            }
+            RowsOften::Until(amount) => write!(f, " until {amount} sts rem"),
+            RowsOften::Named => Ok(()),
         }
     }
 }

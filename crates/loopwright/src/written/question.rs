@@ -143,11 +143,9 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         .iter()
         .zip(kinds)
         .enumerate()
-        .map(|(at, (line, kind))| LineWorked {
-            place: line.place,
-            called: line.label.as_ref().map(|label| label.called.clone()),
-            kind,
-            sizes: by_size.iter().filter_map(|worked| worked.get(at).copied()).collect(),
+        .map(|(at, (line, kind))| {
+            let sizes = by_size.iter().filter_map(|worked| worked.get(at).copied());
+            line_worked(line, kind, sizes.collect())
         })
         .collect();
     let (failing, failures) = failures(&pattern, &lines, &starts);
@@ -161,6 +159,21 @@ pub fn answer(question: &Question) -> Result<Answer, Vec<Problem>> {
         faults,
         brackets: pattern.brackets,
     })
+}
+
+/// What comes of a line. One that repeats a row that could not be read is not worked either.
+fn line_worked(line: &Line, kind: LineKind, sizes: Vec<Worked>) -> LineWorked {
+    let is_unread = sizes.iter().any(|worked| worked.outcome == Outcome::Unread);
+    let kind = match kind {
+        LineKind::Row if is_unread => LineKind::Unread,
+        other => other,
+    };
+    LineWorked {
+        place: line.place,
+        called: line.label.as_ref().map(|label| label.called.clone()),
+        kind,
+        sizes,
+    }
 }
 
 /// A text that is too long is not read at all.

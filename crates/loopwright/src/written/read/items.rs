@@ -41,6 +41,9 @@ impl Reader<'_> {
     fn item(&mut self, items: &mut Vec<Item>) {
         let start = self.at;
         let Some(kind) = self.here() else { return };
+        if let Some(again) = self.attempt(Self::as_rows) {
+            return items.push(self.item_from(start, Doing::RowsAgain(again)));
+        }
         let doing = match kind {
             Kind::Open(closing) => self.bracket(closing),
             Kind::Number(_) | Kind::Word(Meaning::Number(_)) => self.numbered(),

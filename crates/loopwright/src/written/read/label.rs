@@ -52,7 +52,7 @@ impl Reader<'_> {
     }
 
     /// `1st row`, `2nd and 4th rows`.
-    fn ordinal_rows(&mut self) -> Option<(bool, Vec<(u32, u32)>)> {
+    pub(super) fn ordinal_rows(&mut self) -> Option<(bool, Vec<(u32, u32)>)> {
         let mut rows = Vec::new();
         loop {
             let Some(Kind::Number(row)) = self.here() else {

@@ -4,7 +4,7 @@
 //! nothing of the rest.
 
 use super::fault::{Fault, FaultKind};
-use super::line::{Bracketed, Count, Doing, Item, Line, Pattern, Reach};
+use super::line::{Bracketed, Count, Doing, Item, Line, Pattern, Reach, RowsOften};
 use super::name::OwnStitch;
 use super::place::Place;
 use super::technique::Sort;
@@ -75,12 +75,22 @@ impl Reader<'_> {
         let label = self.label();
         let mut items = self.items();
         all_the_way_if_alone(&mut items);
-        Line {
+        let mut line = Line {
             place: self.place_from(start),
             label,
             items,
             passed: std::mem::take(&mut self.passed),
-            is_whole: self.faults.len() == faults,
+            is_whole: true,
+        };
+        self.rows_say_how_often(&line);
+        line.is_whole = self.faults.len() == faults;
+        line
+    }
+
+    /// Rows that are repeated without a word of how often have to be all of a line that names its rows.
+    fn rows_say_how_often(&mut self, line: &Line) {
+        if line.as_before().is_none() {
+            unsaid(&line.items, &mut self.faults);
         }
     }
 
@@ -172,6 +182,21 @@ impl Reader<'_> {
     fn pass_from(&mut self, start: usize) {
         let place = self.place_from(start);
         self.passed.push(place);
+    }
+}
+
+/// Points at rows that are repeated without a word of how often.
+fn unsaid(items: &[Item], faults: &mut Vec<Fault>) {
+    for item in items {
+        match &item.doing {
+            Doing::RowsAgain(again) if again.often == RowsOften::Named => {
+                let (place, kind) = (item.place, FaultKind::HowOften);
+                faults.push(Fault { place, kind });
+            }
+            Doing::Repeat(repeat) => unsaid(&repeat.body, faults),
+            Doing::IntoOne(body) => unsaid(body, faults),
+            _ => {}
+        }
     }
 }
 

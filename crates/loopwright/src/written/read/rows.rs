@@ -1,12 +1,12 @@
-//! Rows that are worked again: `rep rows 1-2 3 times more`, `rep last 2 rows until 96 sts rem`.
+//! Rows that are worked again: `rep rows 1-2 3 times more`, `rep last 2 rows until 96 sts rem`, `as row 2`.
 
 use super::super::line::{RowsAgain, RowsOften, WhichRows};
 use super::super::token::Kind;
-use super::super::vocabulary::Key;
+use super::super::vocabulary::{Key, Meaning};
 use super::Reader;
 
 impl Reader<'_> {
-    /// Behind "rep": which rows, and how often.
+    /// Behind "rep": which rows, and how often; as often as the line names rows where that is not said.
     pub(super) fn rows_again(&mut self) -> Option<RowsAgain> {
         self.take(Key::Repeat).then_some(())?;
         self.skip(&[Key::The]);
@@ -16,7 +16,7 @@ impl Reader<'_> {
                     self.at += 1;
                     many
                 }
-                Some(Kind::Word(super::Meaning::Number(many))) => {
+                Some(Kind::Word(Meaning::Number(many))) => {
                     self.at += 1;
                     many
                 }
@@ -24,8 +24,7 @@ impl Reader<'_> {
             };
             (self.take(Key::Row) || self.take(Key::Round)).then_some(WhichRows::Last(many))?
         } else {
-            (self.take(Key::Row) || self.take(Key::Round)).then_some(())?;
-            WhichRows::Numbered(self.row_numbers()?)
+            WhichRows::Numbered(self.numbers_of_rows()?)
         };
         if self.take(Key::Until) {
             let amount = self.amount()?;
@@ -34,9 +33,31 @@ impl Reader<'_> {
             let often = RowsOften::Until(amount);
             return Some(RowsAgain { rows, often });
         }
-        let (times, counted) = self.times()?;
-        let often = RowsOften::Times(times, counted);
+        let often = match self.attempt(Self::times) {
+            Some((times, counted)) => RowsOften::Times(times, counted),
+            None => RowsOften::Named,
+        };
         Some(RowsAgain { rows, often })
+    }
+
+    /// `as row 2`, `same as rows 1-4`, `work as for row 2`.
+    pub(super) fn as_rows(&mut self) -> Option<RowsAgain> {
+        let is_work = matches!(self.here(), Some(Kind::Word(Meaning::Stitch(stitch))) if stitch.written == "work");
+        self.at += usize::from(is_work);
+        let is_same = self.take(Key::Same);
+        (self.take(Key::As) || is_same).then_some(())?;
+        self.skip(&[Key::For]);
+        let rows = WhichRows::Numbered(self.numbers_of_rows()?);
+        let often = RowsOften::Named;
+        Some(RowsAgain { rows, often })
+    }
+
+    /// `row 2`, `rows 1-4`, `1st and 2nd rows`.
+    fn numbers_of_rows(&mut self) -> Option<Vec<(u32, u32)>> {
+        if self.take(Key::Row) || self.take(Key::Round) {
+            return self.row_numbers();
+        }
+        self.ordinal_rows().map(|(_, rows)| rows)
     }
 
     /// `1`, `1-4`, `1, 3 and 5`, `1 & 2`. A number that says how often is none of them.

@@ -3,6 +3,7 @@
 use super::*;
 use crate::terms::Working;
 
+mod as_before;
 mod course;
 mod every_text;
 mod question;

@@ -8,7 +8,7 @@ use super::super::needle::Needle;
 use super::super::place::Place;
 use super::course::Course;
 use super::walk::Halt;
-use super::{Doubt, MOST_ROWS, Otherwise, Outcome};
+use super::{Doubt, MOST_ROWS, Otherwise, Outcome, Worked};
 
 /// How rows were worked again.
 pub(super) struct Again {
@@ -119,6 +119,8 @@ impl Course<'_> {
     pub fn so_often_as(&self, often: &RowsOften) -> Often {
         match often {
             RowsOften::Until(amount) => Often::Until(amount.value(self.size)),
+            // Only a line that names its rows says so, and it is worked row by row.
+            RowsOften::Named => Often::Times(0),
             RowsOften::Times(amount, counted) => {
                 let times = amount.value(self.size);
                 Often::Times(times.saturating_sub(u64::from(*counted == Counted::All)))
@@ -173,11 +175,12 @@ impl Course<'_> {
         Ok(lines)
     }
 
-    fn fail_at(&mut self, at: usize, outcome: Outcome, place: Place) {
-        self.fail(at, outcome);
-        if let Some(worked) = self.worked.get_mut(at) {
-            worked.place = Some(place);
+    pub fn fail_at(&mut self, at: usize, outcome: Outcome, place: Place) {
+        let is_well = |worked: &&mut Worked| worked.outcome.is_well();
+        if let Some(worked) = self.worked.get_mut(at).filter(is_well) {
+            (worked.outcome, worked.place) = (outcome, Some(place));
         }
+        self.fail(at, outcome);
     }
 
     fn note_again(&mut self, at: usize, before: u64, again: Again, otherwise: Option<Otherwise>) {

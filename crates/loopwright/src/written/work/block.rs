@@ -3,6 +3,7 @@
 //! `Rows 1 and 3: knit`, `Rows 2 and 4: purl` are worked 1, 2, 3, 4; after `Row 1`, `Row 3`, `Even rows: purl` so are rows 2
 //! and 4. A number that was there before begins a new block.
 
+use super::super::line::Line;
 use super::course::{Course, is_numbered};
 use super::{MOST_ROWS, Outcome};
 use crate::terms::Side;
@@ -41,8 +42,7 @@ impl Course<'_> {
             let Some(label) = line.label.as_ref().filter(|label| is_numbered(label)) else {
                 break;
             };
-            let many: u64 = label.rows.iter().map(|(first, last)| u64::from(last - first) + 1).sum();
-            if many > MOST_ROWS {
+            if label.many().is_some_and(|many| many > MOST_ROWS) {
                 self.fail(end, Outcome::Endless);
                 end += 1;
                 continue;
@@ -76,10 +76,14 @@ impl Course<'_> {
         }
     }
 
+    /// One row by its number, as its line says, or as that says another one is.
     fn numbered_row(&mut self, row: u32) {
-        if let Some(line) = self.line_of(row) {
-            self.last = row;
-            self.row(line);
+        let Some(at) = self.line_of(row) else { return };
+        self.last = row;
+        let as_before = self.pattern.lines.get(at).and_then(Line::as_before);
+        match as_before {
+            Some((again, place)) => self.numbered_as_before(row, at, again, place),
+            None => self.row(at),
         }
     }
 }

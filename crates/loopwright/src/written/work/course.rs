@@ -94,13 +94,17 @@ impl<'a> Course<'a> {
     /// A line without a number: a row, so many rows, or a sentence.
     fn unnumbered(&mut self, at: usize, line: &Line) {
         let times = line.label.as_ref().map_or(1, |label| label.times);
-        for _ in 0..u64::from(times).min(super::MOST_ROWS) {
-            self.row(at);
+        let as_before = line.as_before();
+        for place_among in 0..u64::from(times).min(super::MOST_ROWS) {
+            match as_before {
+                Some((again, place)) => self.next_as_before(place_among, at, again, place),
+                None => self.row(at),
+            }
         }
         if u64::from(times) > super::MOST_ROWS {
             self.fail(at, Outcome::Endless);
         }
-        if line.items.iter().any(is_work) {
+        if line.items.iter().any(is_work) || as_before.is_some() {
             self.last = 0;
         }
     }

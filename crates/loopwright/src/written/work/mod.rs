@@ -5,6 +5,7 @@
 //! then, or with what the pattern says there is; it names the line that it stands on.
 
 mod again;
+mod as_before;
 mod bench;
 mod block;
 mod course;

@@ -109,6 +109,13 @@ pub enum Outcome {
         /// The first of them.
         row: u32,
     },
+    /// A line names some rows, and what it repeats makes others: `Rows 3-8: Rep rows 1-2 four times`.
+    OtherRows {
+        /// How many it names.
+        named: u64,
+        /// How many there are.
+        made: u64,
+    },
     /// Repeated until there are so many stitches, which never happens.
     NeverComesTo {
         /// How many were wanted.

@@ -54,7 +54,7 @@ impl Course<'_> {
     }
 
     /// Rows and rounds are as their lines say.
-    fn choose_working(&mut self, line: &Line) {
+    pub fn choose_working(&mut self, line: &Line) {
         match line.label.as_ref().and_then(|label| label.round) {
             Some(true) => self.working = Working::Round,
             Some(false) => self.working = Working::Flat,
@@ -182,7 +182,7 @@ impl Course<'_> {
         (usual, otherwise)
     }
 
-    fn note(&mut self, at: usize, line: &Line, before: u64, trial: Trial, otherwise: Option<Otherwise>) {
+    pub fn note(&mut self, at: usize, line: &Line, before: u64, trial: Trial, otherwise: Option<Otherwise>) {
         let outcome = trial.outcome();
         let is_left_undone = !matches!(outcome, Outcome::ComesOut | Outcome::Differs { .. });
         self.needle = trial.needle;

@@ -60,6 +60,10 @@ pub fn what(outcome: Outcome, word: &str) -> String {
             fill_pattern("says # {stitch|stitches}, and there are #", &[count(said), count(is)])
         }
         Outcome::NoSuchRow { row } => fill_pattern("repeats row #, which is not there", &[row]),
+        Outcome::OtherRows { named, made } => fill_pattern(
+            "names # {row|rows}, and what it repeats makes #",
+            &[count(named), count(made)],
+        ),
         Outcome::NeverComesTo { wanted, before, after } => fill_pattern(
             "never comes to # stitches: # before, # after",
             &[count(wanted), count(before), count(after)],
@@ -84,6 +88,7 @@ pub fn short(worked: &Worked) -> String {
         Outcome::Nothing => "nothing there".into(),
         Outcome::Differs { is, .. } => fill_pattern("is #", &[count(is)]),
         Outcome::NoSuchRow { row } => fill_pattern("no row #", &[row]),
+        Outcome::OtherRows { made, .. } => fill_pattern("# {row|rows}", &[count(made)]),
         Outcome::NeverComesTo { wanted, .. } => fill_pattern("never #", &[count(wanted)]),
         Outcome::Endless => "no end".into(),
         Outcome::Unread => "not read".into(),
