@@ -78,7 +78,7 @@ impl Chromium {
 
     async fn start_once(extent: Extent, profile: Option<&Path>, preferences: &Value) -> Result<Self> {
         let port = free_port()?;
-        let process = Command::new(DRIVER)
+        let process = drive::lettered(&mut Command::new(DRIVER))
             .arg(format!("--port={port}"))
             .stdout(Stdio::null())
             .stderr(Stdio::null())

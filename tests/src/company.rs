@@ -1,7 +1,7 @@
 //! A program with all that it starts. It is ended as one when it is no longer needed, and also when this process ends, in
 //! whichever way: a shell beside it waits for the end of its own input, which only this process holds open.
 
-use crate::drive::live_in;
+use crate::drive::{lettered, live_in};
 use anyhow::{Context, Result};
 use std::{
     os::unix::process::CommandExt,
@@ -40,7 +40,7 @@ impl Company {
         };
         let mut command = Command::new("sh");
         command.args(["-c", WATCH, "sh"]).arg(to_clear).arg(program);
-        let started = live_in(&mut command, lives_in)
+        let started = lettered(live_in(&mut command, lives_in))
             .args(arguments)
             .stdin(Stdio::piped())
             .stdout(Stdio::null())

@@ -36,6 +36,17 @@ pub fn live_in<'a>(command: &'a mut Command, home: &Path) -> &'a mut Command {
         .env("XDG_CONFIG_HOME", home.join("config"))
 }
 
+/// The letters that pages are measured with.
+const LETTERS: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/src/fonts.conf");
+
+/// Has a browser write with the same letters on every machine that has them; elsewhere with its own.
+pub fn lettered(command: &mut Command) -> &mut Command {
+    if Path::new(xtask::packages::LETTER).exists() {
+        command.env("FONTCONFIG_FILE", LETTERS);
+    }
+    command
+}
+
 /// A port that is free now.
 pub fn free_port() -> Result<u16> {
     Ok(TcpListener::bind("127.0.0.1:0")?.local_addr()?.port())

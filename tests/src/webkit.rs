@@ -28,7 +28,7 @@ impl WebKit {
         let (display, number) = display()?;
         let port = free_port()?;
         let mut command = Command::new("WebKitWebDriver");
-        let process = drive::live_in(&mut command, home)
+        let process = drive::lettered(drive::live_in(&mut command, home))
             .arg(format!("--port={port}"))
             .env("DISPLAY", format!(":{number}"))
             // Its sandbox does not start for root, which a continuous integration machine is.
