@@ -930,6 +930,8 @@ export type WrittenOutcome =
       /** How many there are. */
       made: number;
     } }
+  /** Rows are repeated to a length, and change the count, so that it cannot be told after them. */
+  | "ByLength"
   /** Repeated until there are so many stitches, which never happens. */
   | { NeverComesTo: {
       /** How many were wanted. */

@@ -117,7 +117,7 @@ pub(super) const KEYS: &[(Key, &[&str])] = &[
     (Key::PlaceMarker, &["pm"]),
     (Key::SlipMarker, &["sm", "slm"]),
     (Key::RemoveMarker, &["rm"]),
-    (Key::Put, &["place", "put"]),
+    (Key::Put, &["place", "put", "placing"]),
     (Key::Remove, &["remove"]),
     (Key::Beginning, &["bor", "beg", "beginning"]),
     (Key::Before, &["before"]),

@@ -47,7 +47,6 @@ impl Line {
     /// stands for one row without a number may still repeat as many as it likes: `Next row: Rep rows 1-4 twice`.
     pub(super) fn as_before(&self) -> Option<(&RowsAgain, Place)> {
         let label = self.label.as_ref()?;
-        let named = label.many()?;
         let mut worked = self.items.iter().filter(|item| !matches!(item.doing, Doing::Said(_)));
         let (Some(only), None) = (worked.next(), worked.next()) else {
             return None;
@@ -55,8 +54,14 @@ impl Line {
         let Doing::RowsAgain(again) = &only.doing else {
             return None;
         };
-        let is_one_without_a_number = label.rows.is_empty() && named == 1;
-        (again.often == RowsOften::Named || !is_one_without_a_number).then_some((again, only.place))
+        let is_named = again.often == RowsOften::Named;
+        let is_as_before = match label.many() {
+            Some(1) => is_named || !label.rows.is_empty(),
+            Some(_) => true,
+            // `Even rows: As row 2` is the same row each time.
+            None => is_named && label.every.is_some() && again.rows.many() == 1,
+        };
+        is_as_before.then_some((again, only.place))
     }
 }
 
@@ -164,6 +169,8 @@ pub enum Doing {
     WrapAndTurn,
     /// `Knit 4 rows`: each of so many rows all the way in this stitch.
     Rows(StitchName, Amount),
+    /// `Work in St st for 2 inches`: rows in this stitch all the way, as many as make the length.
+    RowsToLength(StitchName, Length),
     /// `Repeat rows 1-2 3 times more`
     RowsAgain(RowsAgain),
     /// What the pattern says there is: `(96 sts)`.
@@ -337,6 +344,18 @@ pub enum RowsOften {
     Until(Amount),
     /// As often as makes the rows that the line names: `Rows 5-8: Rep rows 1-4`, `Row 4: As row 2`.
     Named,
+    /// As often as makes a length: `rep rows 1-2 for 5 cm`.
+    ToLength(Length),
+}
+
+/// How long something becomes. How many rows that are is not known to the one who reads it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Length {
+    /// Where it is written.
+    pub place: Place,
+    /// As it is written: `until piece measures 10 (11, 12) in from cast-on edge`.
+    pub written: String,
 }
 
 /// What the pattern says there is.

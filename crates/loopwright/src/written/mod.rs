@@ -50,17 +50,22 @@
 //! every      = ("even" | "odd" | "RS" | "WS") "rows"  |  "alt rows"                  of the same kind as the first
 //!
 //! items      = { item | advice | "," | ";" | "." | "-" | "and" | "then" }
-//! advice     = "being careful not to twist" [ "st" ] | "loosely" | ...                how, not how many: passed
+//! advice     = "being careful not to twist" [ "st" ] | "loosely" | "slipping markers" | ...    how, not how many: passed
+//!            | ("using" | "with") words ("method" | "needles" | "yarn" | "MC" | "CC")
 //! item       = stitches | bracket | starred | again | bind-off | cast-on | hold | marker | said
-//!            | "join" [ "in the rnd" ] | "turn" | "w&t" | "wrap next st and turn" | "return held sts to needle"
-//! stitches   = plain [ "in patt" ] [ amount [ "st" ] | reach | rows ] { manner } [ times ]      k7  p to end
+//!            | "join" [ ("to" | "for") "work" ] [ "in the rnd" ] | "turn" | "w&t" | "wrap next st and turn"
+//!            | "return held sts to needle"
+//! stitches   = plain [ fabric ] [ amount [ "st" ] [ fabric ] | reach | rows | length ] { manner } [ times ]    k7  p to end
 //!            | change { manner } [ times | reach ]                                   k2tog 3 times
 //!            | amount "/" amount [ "/" amount ] ("RC" | "LC" | "RPC" | "LPC")        2/2 RC
 //!            | ("k" | "p") amount "tog"                                              k2tog in three words
 //! plain      = "k" | "p" | "sl" | "patt" | "work" | "rib" | "ktbl" | "ptbl" | her own that uses and gives one
 //! change     = any other technique | "k4tog" | "C4F" | her own
 //! manner     = "tbl" | "wyif" | "wyib" | "pwise" | "kwise"
-//! rows       = [ "even" ] [ "for" ] amount ("rows" | "rnds") [ "even" ]              knit 4 rows
+//! fabric     = "in" ("patt" | "rib" | [ "rev" ] "St st" | "garter st" | ...) [ "as set" ] | "as set" | "even"
+//! rows       = [ "for" ] amount ("rows" | "rnds") [ "even" ] [ fabric ]               knit 4 rows
+//! length     = ("for" | "until" words "measures") amount unit [ "more" ] [ "from" words ] [ fabric ] [ side-end ]
+//! side-end   = [ "," ] "ending" ("with" | "on" | "after") [ side ] "row" [ number ]
 //!
 //! bracket    = "(" items ")" ( times | reach | "in next st" ) [ "," "but" stitches [ "the" ] ordinals "time" ]
 //! starred    = "*" items ( "rep from *" [ "to *" ] often | "*" [ "rep" ... ] often )     as many asterisks as you like
@@ -68,8 +73,8 @@
 //! times      = ("once" | "twice" | amount "times" | "x" amount) [ "more" ] [ "in all" ]  |  amount "more times"
 //! reach      = "to end" [ "of row" ] | "across" | "around" | "all sts" | "rem sts"
 //!            | "to last" [ amount ] "st" | "until" amount "sts rem"
-//!            | "to" [ amount "sts before" ] [ "next" ] "m"
-//! again      = "rep" (rows | "last" [ number ] "rows") [ times | "until" amount "sts rem" ]
+//!            | "to" [ amount "sts before" ] [ "next" ] "m"                           "all" alone is "all sts"
+//! again      = "rep" (rows | "last" [ number ] "rows") [ times | length | "until" amount "sts rem" ]
 //!            | [ "work" ] ("as" | "same as") [ "for" ] rows                           Row 4: As row 2.
 //!
 //! bind-off   = ("BO" | "bind off" | "cast off") (amount | "all" | "rem") [ "st" ] [ "in patt" ] [ at-rows ]
@@ -90,6 +95,10 @@
 //! A line that names its rows and is nothing but rows of before is worked row by row: `Rows 5-8: Rep rows 1-4`, `Row 4: As
 //! row 2`, `Next 4 rows: Rep last 2 rows`. How often follows from the rows it names; where it says so too, both have to
 //! agree ([`Outcome::OtherRows`]). Where no row is named, how often has to be said.
+//!
+//! How many rows make a length is not known here. Rows that leave the count as it is do so however many they are, and an
+//! even number of them is worked, after which the work is on the side on which it was; those that change the count are not
+//! told ([`Outcome::ByLength`]).
 //!
 //! # What may be meant in two ways
 //!
@@ -123,8 +132,8 @@ pub use choices::Name;
 pub use drawn::{Cell, CellKind, Drawn, MOST_DRAWN, drawn};
 pub use fault::{Fault, FaultKind};
 pub use line::{
-    Amount, Bracketed, But, Count, Counted, Doing, Every, Figure, Item, Label, Line, Often, Pattern, Reach, Repeat,
-    RowsAgain, RowsOften, Said, Share, Stitches, WhichRows,
+    Amount, Bracketed, But, Count, Counted, Doing, Every, Figure, Item, Label, Length, Line, Often, Pattern, Reach,
+    Repeat, RowsAgain, RowsOften, Said, Share, Stitches, WhichRows,
 };
 pub use name::{Crossing, Family, Manner, OwnStitch, StitchName};
 pub use near::{Edit, Near, Way, nearest};

@@ -59,6 +59,7 @@ impl Display for Doing {
             Self::Turn => f.write_str("turn"),
             Self::WrapAndTurn => f.write_str("w&t"),
             Self::Rows(name, rows) => write!(f, "{name} {rows} rows"),
+            Self::RowsToLength(name, length) => write!(f, "{name} {}", length.written),
             Self::RowsAgain(again) => again.fmt(f),
             Self::Said(said) => said.fmt(f),
         }
@@ -209,6 +210,7 @@ impl Display for RowsAgain {
                 times(amount, *counted, f)
             }
             RowsOften::Until(amount) => write!(f, " until {amount} sts rem"),
+            RowsOften::ToLength(length) => write!(f, " {}", length.written),
             RowsOften::Named => Ok(()),
         }
     }

@@ -7,7 +7,8 @@
 use super::drawn::{Drawn, drawn};
 use super::near::{Near, nearest};
 use super::{
-    Bracketed, Doing, Fault, Line, Name, Outcome, OwnStitch, Pattern, Place, Start, Worked, read, sizes_of, work,
+    Bracketed, Doing, Fault, FaultKind, Line, Name, Outcome, OwnStitch, Pattern, Place, Start, Worked, read, sizes_of,
+    work,
 };
 use crate::bounds::Bounds;
 use crate::check::Check;
@@ -254,9 +255,11 @@ fn kinds(text: &str, pattern: &mut Pattern, faults: &mut Vec<Fault>) -> Vec<Line
         .iter()
         .filter_map(|line| line.ranges.first().map(|range| range.start))
         .collect();
+    let tells_rows = |fault: &&Fault| matches!(fault.kind, FaultKind::Twofold | FaultKind::Star);
+    let telling: Vec<Place> = faults.iter().filter(tells_rows).map(|fault| fault.place).collect();
     let mut kinds = Vec::new();
     for line in &mut pattern.lines {
-        let kind = kind(line, &names);
+        let kind = kind(line, &names, &telling);
         if matches!(kind, LineKind::Sizes | LineKind::Sentence) {
             line.items.clear();
             line.label = None;
@@ -270,12 +273,17 @@ fn kinds(text: &str, pattern: &mut Pattern, faults: &mut Vec<Fault>) -> Vec<Line
     kinds
 }
 
-fn kind(line: &Line, names: &[usize]) -> LineKind {
+/// `telling` is where words stand that tell of rows though they could not be read, in the order of the text.
+fn kind(line: &Line, names: &[usize], telling: &[Place]) -> LineKind {
     if names.iter().any(|name| line.place.range().contains(name)) {
         return LineKind::Sizes;
     }
-    // What is called a row is one, though nothing of it could be read.
-    let is_called_row = line.label.as_ref().is_some_and(|label| label.round.is_some());
+    // What is called a row is one, though nothing of it could be read; so is "dec 1 st at each end" or "rep for sleeve".
+    let next_telling = telling.partition_point(|place| place.start < line.place.start);
+    let tells = telling
+        .get(next_telling)
+        .is_some_and(|place| place.start < line.place.end);
+    let is_called_row = tells || line.label.as_ref().is_some_and(|label| label.round.is_some());
     match (line.items.is_empty(), line.is_whole) {
         (false, true) => LineKind::Row,
         (false, false) => LineKind::Unread,

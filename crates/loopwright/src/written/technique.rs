@@ -94,7 +94,7 @@ pub const TECHNIQUES: &[Technique] = &[
     plain("p", &["purl"], LISTED),
     plain("sl", &["slip"], LISTED),
     plain("patt", &["pat", "pattern"], LISTED),
-    plain("work", &["wk"], PRACTICE),
+    plain("work", &["wk", "cont", "continue"], PRACTICE),
     plain("rib", &[], PRACTICE),
     plain("ktbl", &["k1tbl"], LISTED),
     plain("ptbl", &["p1tbl"], LISTED),

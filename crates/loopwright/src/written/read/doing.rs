@@ -52,13 +52,17 @@ impl Reader<'_> {
     /// `pm`, `sm`, `rm`, and `pm for beg of rnd`.
     fn marker(&mut self, key: Key) -> Doing {
         self.at += 1;
-        self.skip(&[Key::For]);
-        self.skip(&[Key::The, Key::Beginning, Key::Of, Key::Round, Key::Row]);
+        self.for_what();
         match key {
             Key::PlaceMarker => Doing::PlaceMarker,
             Key::RemoveMarker => Doing::RemoveMarker,
             _ => Doing::SlipMarker,
         }
+    }
+
+    /// `for beg of rnd`, behind a marker.
+    fn for_what(&mut self) {
+        self.skip(&[Key::For, Key::The, Key::Beginning, Key::Of, Key::Round, Key::Row]);
     }
 
     /// `place marker`, `place next 20 sts on holder`, `place held sts on needle`.
@@ -72,7 +76,9 @@ impl Reader<'_> {
             return self.back_on_needle();
         }
         self.skip(&[Key::The]);
-        self.take(Key::Marker).then_some(Doing::PlaceMarker)
+        self.take(Key::Marker).then_some(())?;
+        self.for_what();
+        Some(Doing::PlaceMarker)
     }
 
     /// `return held sts to needle`, `place held sts on needle`.
@@ -142,9 +148,10 @@ impl Reader<'_> {
     fn join(&mut self) -> Doing {
         self.at += 1;
         self.attempt(|reader| {
-            reader.take(Key::To).then_some(())?;
+            (reader.take(Key::To) || reader.take(Key::For)).then_some(())?;
             let is_work = matches!(reader.here(), Some(Kind::Word(Meaning::Stitch(_))));
-            is_work.then(|| reader.at += 1)
+            reader.at += usize::from(is_work);
+            (is_work || reader.takes_word("working") || reader.takes_word("knitting")).then_some(())
         });
         self.attempt(|reader| {
             reader.take(Key::In).then_some(())?;

@@ -18,6 +18,7 @@ mod bracket;
 mod doing;
 mod items;
 mod label;
+mod length;
 mod often;
 mod rows;
 mod said;

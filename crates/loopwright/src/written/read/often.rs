@@ -57,7 +57,7 @@ impl Reader<'_> {
         Amount { place, figures }
     }
 
-    /// How far: `to end`, `to last 4 sts`, `to m`, `across`, `all sts`, `rem sts`, `until 4 sts remain`.
+    /// How far: `to end`, `to last 4 sts`, `to m`, `across`, `all sts`, `all`, `rem sts`, `until 4 sts remain`.
     pub(super) fn reach(&mut self) -> Option<Reach> {
         if self.take(Key::Across) {
             self.row_behind();
@@ -65,8 +65,8 @@ impl Reader<'_> {
         }
         if self.take(Key::All) || self.take(Key::Every) || self.take(Key::Rest) {
             self.skip(&[Key::Of, Key::The]);
-            self.take(Key::Stitches).then_some(())?;
-            return Some(Reach::End);
+            let is_last = matches!(self.here(), None | Some(Kind::Mark('.' | ',' | ';')));
+            return (self.take(Key::Stitches) || is_last).then_some(Reach::End);
         }
         if self.take(Key::Until) {
             let amount = self.amount()?;

@@ -26,6 +26,10 @@ impl Reader<'_> {
         } else {
             WhichRows::Numbered(self.numbers_of_rows()?)
         };
+        if let Some(length) = self.attempt(Self::length) {
+            let often = RowsOften::ToLength(length);
+            return Some(RowsAgain { rows, often });
+        }
         if self.take(Key::Until) {
             let amount = self.amount()?;
             self.take(Key::Stitches).then_some(())?;

@@ -9,6 +9,9 @@ use super::super::token::Kind;
 use super::super::vocabulary::{Key, Meaning};
 use super::Reader;
 
+/// Fabrics in which every stitch is one stitch, beside patterns and ribs that were told before. Common practice, no source.
+const FABRICS: &[&str] = &["stockinette", "stocking", "garter", "moss", "seed", "ribbing"];
+
 impl Reader<'_> {
     /// A stitch with what stands behind it.
     pub(super) fn stitch(&mut self) -> Option<Doing> {
@@ -52,8 +55,13 @@ impl Reader<'_> {
     fn plain(&mut self, start: usize, name: StitchName, word: Place) -> Option<Doing> {
         self.attempt(Self::in_pattern);
         let even = self.take(Key::Even);
+        self.attempt(Self::in_pattern);
         if let Some(rows) = self.attempt(Self::so_many_rows) {
+            self.attempt(Self::in_pattern);
             return Some(Doing::Rows(name, rows));
+        }
+        if let Some(length) = self.attempt(Self::length) {
+            return Some(Doing::RowsToLength(name, length));
         }
         if let Some(reach) = self.attempt(Self::reach) {
             let manner = self.manner();
@@ -88,6 +96,7 @@ impl Reader<'_> {
             return Some(self.change(together, word));
         }
         self.skip(&[Key::Stitches]);
+        self.attempt(Self::in_pattern);
         let manner = self.manner();
         let count = amount.map_or(Count::One, Count::Of);
         let times = self.attempt(Self::times);
@@ -111,16 +120,30 @@ impl Reader<'_> {
         )
     }
 
-    /// `in patt`, `as set`: the pattern goes on, and no count comes of it.
-    fn in_pattern(&mut self) -> Option<()> {
+    /// `in patt`, `in St st`, `as set`: the pattern goes on, and no count comes of it.
+    pub(super) fn in_pattern(&mut self) -> Option<()> {
         if self.take(Key::In) {
-            let is_pattern =
-                matches!(self.here(), Some(Kind::Word(Meaning::Stitch(one))) if ["patt", "rib"].contains(&one.written));
-            is_pattern.then(|| self.at += 1)?;
+            self.skip(&[Key::The, Key::Up]);
+            self.fabric()?;
             self.attempt(Self::as_set);
             return Some(());
         }
         self.as_set()
+    }
+
+    /// `patt`, `rib`, `St st`, `garter stitch`, `rev St st`: a fabric in which every stitch is one stitch.
+    fn fabric(&mut self) -> Option<()> {
+        let _reverse = ["rev", "reverse"].iter().any(|word| self.takes_word(word));
+        if matches!(self.here(), Some(Kind::Word(Meaning::Stitch(one))) if ["patt", "rib"].contains(&one.written)) {
+            self.at += 1;
+            return Some(());
+        }
+        if FABRICS.iter().any(|word| self.takes_word(word)) {
+            self.take(Key::Stitches);
+            return Some(());
+        }
+        // `St st`: both words are the word for a stitch.
+        (self.take(Key::Stitches) && self.take(Key::Stitches)).then_some(())
     }
 
     fn as_set(&mut self) -> Option<()> {

@@ -67,6 +67,22 @@ fn where_it_says_how_often_too_both_agree() {
 }
 
 #[test]
+fn even_rows_are_all_as_one_of_them() {
+    let text = format!("{TWO}Row 3: Knit.\nRow 5: Knit.\nEven rows: As row 1.\nRep rows 3-6 once more.");
+    // Row 2 stands by itself; rows 4 and 6 are each one fewer, and so they are once more.
+    assert_eq!(on(20, &text), ["19", "19", "19", "18", "17", "15"]);
+}
+
+#[test]
+fn rows_in_between_do_not_take_the_numbers_away() {
+    let text = format!("{TWO}Next row: Knit.\nRow 3: As row 1.\nRow 4: As row 2.");
+    assert_eq!(on(20, &text), ["19", "19", "19", "18", "18"]);
+    // Numbers from the start are rows of another piece.
+    let text = format!("{TWO}Row 3: Knit.\nRow 1: Purl.\nRep rows 1-3 once more.");
+    assert_eq!(on(20, &text)[4], "no row 2 at Rep rows 1-3 once more");
+}
+
+#[test]
 fn the_count_that_it_says_is_that_behind_its_last_row() {
     assert_eq!(after_two("Rows 3-8: Rep rows 1-2. (16 sts)"), "16");
     assert_eq!(
@@ -133,7 +149,7 @@ fn where_no_row_is_named_how_often_has_to_be_said() {
     };
     assert_eq!(faults("Rep rows 1-2."), ["how often at Rep rows 1-2"]);
     assert_eq!(faults("Yoke: Rep rows 1-2."), ["how often at Rep rows 1-2"]);
-    assert_eq!(faults("Even rows: As row 2."), ["how often at As row 2"]);
+    assert_eq!(faults("Even rows: As rows 2-4."), ["how often at As rows 2-4"]);
     assert_eq!(faults("Row 3: K2, as row 1."), ["how often at as row 1"]);
     assert_eq!(faults("Row 3: (as row 1) twice."), ["how often at as row 1"]);
     assert_eq!(faults("Row 3: K2. Rep rows 1-2 twice more."), Vec::<String>::new());

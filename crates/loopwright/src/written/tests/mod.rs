@@ -6,6 +6,7 @@ use crate::terms::Working;
 mod as_before;
 mod course;
 mod every_text;
+mod length;
 mod question;
 mod sown;
 mod table;

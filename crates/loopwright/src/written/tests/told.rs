@@ -33,6 +33,7 @@ fn outcome(outcome: Outcome, after: u64) -> String {
         Outcome::Differs { said, is } => format!("says {said} is {is}"),
         Outcome::NoSuchRow { row } => format!("no row {row}"),
         Outcome::OtherRows { named, made } => format!("names {named} rows makes {made}"),
+        Outcome::ByLength => "by length".to_owned(),
         Outcome::NeverComesTo { wanted, before, after } => format!("never {wanted}, {before} then {after}"),
         Outcome::Endless => "endless".to_owned(),
         Outcome::Unread => "unread".to_owned(),

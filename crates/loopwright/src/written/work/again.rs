@@ -60,6 +60,8 @@ pub(super) struct Way {
 pub(super) enum Often {
     Times(u64),
     Until(u64),
+    /// As many rows as nobody has counted.
+    ToLength,
 }
 
 impl Course<'_> {
@@ -121,6 +123,7 @@ impl Course<'_> {
             RowsOften::Until(amount) => Often::Until(amount.value(self.size)),
             // Only a line that names its rows says so, and it is worked row by row.
             RowsOften::Named => Often::Times(0),
+            RowsOften::ToLength(_) => Often::ToLength,
             RowsOften::Times(amount, counted) => {
                 let times = amount.value(self.size);
                 Often::Times(times.saturating_sub(u64::from(*counted == Counted::All)))

@@ -116,7 +116,7 @@ impl Course<'_> {
     fn other_rows(&self, named: u64, again: &RowsAgain) -> Option<u64> {
         let of_once = again.rows.many();
         match &again.often {
-            RowsOften::Until(_) => None,
+            RowsOften::Until(_) | RowsOften::ToLength(_) => None,
             RowsOften::Named => (of_once == 0 || !named.is_multiple_of(of_once)).then_some(of_once),
             RowsOften::Times(amount, counted) => {
                 let times = amount.value(self.size);

@@ -16,12 +16,20 @@ impl Course<'_> {
         let (Some(first), Some(last)) = (rows.keys().next().copied(), rows.keys().next_back().copied()) else {
             return end;
         };
-        // Rows that go on from the ones before keep those that may be repeated.
-        let goes_on = self.last > 0 && first > self.last;
-        if !goes_on {
+        // Rows that go on from the ones before keep those that may be repeated, whatever was worked in between.
+        if self
+            .numbered
+            .keys()
+            .next_back()
+            .is_some_and(|highest| first <= *highest)
+        {
             self.numbered.clear();
         }
-        let from = if goes_on { self.last + 1 } else { first };
+        let from = if (1..first).contains(&self.last) {
+            self.last + 1
+        } else {
+            first
+        };
         self.numbered.extend(rows.iter().map(|(row, line)| (*row, *line)));
         let mut next = from;
         for row in rows.into_keys() {

@@ -13,6 +13,7 @@ impl Course<'_> {
         match way.often {
             Often::Times(times) => self.so_often(way, lines, times, place, again),
             Often::Until(wanted) => self.until(way, lines, wanted, place, again),
+            Often::ToLength => self.up_to_a_length(way, lines, place, again),
         }
     }
 
@@ -27,6 +28,17 @@ impl Course<'_> {
             }
             self.once(way, lines, place, again);
             again.times += 1;
+        }
+    }
+
+    /// Rows that leave the count as it is do so however often they are worked. An even number of them leaves the work on
+    /// the side on which it was.
+    fn up_to_a_length(&mut self, way: Way, lines: &[usize], place: Place, again: &mut Again) {
+        let before = again.needle.total();
+        self.so_often(way, lines, 2, place, again);
+        if again.needle.total() != before {
+            let outcome = Outcome::ByLength;
+            again.halt.get_or_insert(Halt { outcome, place });
         }
     }
 

@@ -116,6 +116,8 @@ pub enum Outcome {
         /// How many there are.
         made: u64,
     },
+    /// Rows are repeated to a length, and change the count, so that it cannot be told after them.
+    ByLength,
     /// Repeated until there are so many stitches, which never happens.
     NeverComesTo {
         /// How many were wanted.

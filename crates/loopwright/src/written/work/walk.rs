@@ -122,7 +122,9 @@ impl<'a> Walk<'a> {
                 Ok(())
             }
             Doing::WrapAndTurn => self.wrap(item.place),
-            Doing::Rows(name, rows) => self.rows(name, rows, item.place),
+            Doing::Rows(name, rows) => self.rows(name, rows.value(self.size), item.place),
+            // However many rows they are, the count is that of one; an even number ends on the side where it began.
+            Doing::RowsToLength(name, _) => self.rows(name, 2, item.place),
             // What is joined, told or repeated as rows is the affair of the whole course of lines.
             Doing::Join | Doing::Said(_) | Doing::RowsAgain(_) | Doing::AtStartOfRows(..) => Ok(()),
         }

@@ -64,6 +64,7 @@ pub fn what(outcome: Outcome, word: &str) -> String {
             "names # {row|rows}, and what it repeats makes #",
             &[count(named), count(made)],
         ),
+        Outcome::ByLength => "goes by a length and changes the count, so that it cannot be told".into(),
         Outcome::NeverComesTo { wanted, before, after } => fill_pattern(
             "never comes to # stitches: # before, # after",
             &[count(wanted), count(before), count(after)],
@@ -89,6 +90,7 @@ pub fn short(worked: &Worked) -> String {
         Outcome::Differs { is, .. } => fill_pattern("is #", &[count(is)]),
         Outcome::NoSuchRow { row } => fill_pattern("no row #", &[row]),
         Outcome::OtherRows { made, .. } => fill_pattern("# {row|rows}", &[count(made)]),
+        Outcome::ByLength => "by length".into(),
         Outcome::NeverComesTo { wanted, .. } => fill_pattern("never #", &[count(wanted)]),
         Outcome::Endless => "no end".into(),
         Outcome::Unread => "not read".into(),

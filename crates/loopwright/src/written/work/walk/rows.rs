@@ -4,8 +4,8 @@ use super::*;
 
 impl Walk<'_> {
     /// Rows of one stitch, all the way.
-    pub(super) fn rows(&mut self, name: &StitchName, rows: &Amount, place: Place) -> Result<(), Halt> {
-        for row in 0..rows.value(self.size) {
+    pub(super) fn rows(&mut self, name: &StitchName, rows: u64, place: Place) -> Result<(), Halt> {
+        for row in 0..rows {
             self.step(place)?;
             if row > 0 {
                 self.next_row(place);
