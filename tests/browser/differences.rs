@@ -85,7 +85,10 @@ impl Difference {
             Self::SeenInPart => {
                 "A page moves to what has the focus where nothing of it is in sight, so that a part of it is enough."
             }
-            Self::SlowToStart => "It takes seconds to start, so that the power is cut a quarter as often.",
+            Self::SlowToStart => {
+                "It takes seconds to start, so that the power is cut a quarter as often; and only once the page's files are put \
+                 away, since one that is ended in the midst of that takes its storage for full until it is started again."
+            }
             Self::NoWindowBeside => {
                 "A page opens no window beside its own under the driver: one that waits for ever is shown in a frame."
             }

@@ -170,9 +170,14 @@ impl Stage {
         self.server.url() + hash
     }
 
-    /// Opens a page of the app afresh.
+    /// Opens a page of the app afresh. Where its power will be cut, Firefox puts the page's files away first: one that is
+    /// ended in the midst of that counts its storage wrongly, and says that it is full until it is started once more.
     pub async fn open(&self, hash: &str) -> Result<()> {
-        self.browser.open(&self.at(hash)).await
+        self.browser.open(&self.at(hash)).await?;
+        match (self.engine, self.needs) {
+            (Engine::Firefox, Needs::OwnProfile) => self.until_offline().await,
+            _ => Ok(()),
+        }
     }
 
     /// Opens a page of the app and waits until all files are on the machine.

@@ -162,7 +162,7 @@ pub async fn a_disc_that_was_full_is_not_trusted_until_a_copy_is_saved(stage: &m
     browser.run(FILL_THE_DISC).await?;
     let said = [
         Type("#spacing-amount", "17"),
-        Says(FOOTER, "Not kept: the storage of this browser is full."),
+        Says(FOOTER, "Not kept: this browser says that its storage is full."),
     ];
     play(stage, &said).await?;
     saves(browser, &["132", "17"]).await?;

@@ -93,7 +93,7 @@ pub(super) const KEYS: &[(Key, &[&str])] = &[
     (Key::Twice, &["twice"]),
     (Key::Thrice, &["thrice"]),
     (Key::More, &["more", "again", "further"]),
-    (Key::Across, &["across", "around"]),
+    (Key::Across, &["across", "around", "back"]),
     (Key::Stitches, &["st", "sts", "stitch", "stitches"]),
     (Key::Ordinal, &["nd", "rd", "th"]),
     (Key::Row, &["row", "rows"]),

@@ -42,7 +42,7 @@
 //! ```text
 //! pattern    = { line end-of-line }                a line that ends in a comma or in an open bracket goes on
 //! line       = [ label ] items
-//! label      = rows [ "and" ("all" | "every") every ] [ side ] (":" | "." | "-")     Row 1 (RS):  Rows 2 and 4:
+//! label      = rows [ [ "(" ] "and" ("all" | "every") every [ ")" ] ] [ side ] (":" | "." | "-")   Row 1 (RS):
 //!            | [ "all" ] every [ side ] ":"                                          Even rows:  All WS rows:
 //!            | words ":"                                                             Next 4 rows:  Dec rnd:  Yoke:
 //! rows       = ("row" | "rnd") range { ("," | "and") range }  |  ordinal { "," ordinal } ("row" | "rnd")
@@ -55,29 +55,33 @@
 //! item       = stitches | bracket | starred | again | bind-off | cast-on | hold | marker | said
 //!            | "join" [ ("to" | "for") "work" ] [ "in the rnd" ] | "turn" | "w&t" | "wrap next st and turn"
 //!            | "return held sts to needle"
-//! stitches   = plain [ fabric ] [ amount [ "st" ] [ fabric ] | reach | rows | length ] { manner } [ times ]    k7  p to end
-//!            | change { manner } [ times | reach ]                                   k2tog 3 times
+//! stitches   = plain [ fabric ] [ amount [ "st" ] [ fabric ] | reach | rows | length ] { manner } [ times ]
+//!            | change { manner } [ times | reach | "in each st" ]                    k2tog 3 times
 //!            | amount "/" amount [ "/" amount ] ("RC" | "LC" | "RPC" | "LPC")        2/2 RC
 //!            | ("k" | "p") amount "tog"                                              k2tog in three words
+//!            | "k the knit sts and p the purl sts"
 //! plain      = "k" | "p" | "sl" | "patt" | "work" | "rib" | "ktbl" | "ptbl" | her own that uses and gives one
 //! change     = any other technique | "k4tog" | "C4F" | her own
 //! manner     = "tbl" | "wyif" | "wyib" | "pwise" | "kwise"
 //! fabric     = "in" ("patt" | "rib" | [ "rev" ] "St st" | "garter st" | ...) [ "as set" ] | "as set" | "even"
 //! rows       = [ "for" ] amount ("rows" | "rnds") [ "even" ] [ fabric ]               knit 4 rows
-//! length     = ("for" | "until" words "measures") amount unit [ "more" ] [ "from" words ] [ fabric ] [ side-end ]
+//! length     = [ "every row" ] ("for" | "until" words "measures") amount unit [ "more" ]
+//!              [ "from" words ] [ fabric ] [ side-end ]
 //! side-end   = [ "," ] "ending" ("with" | "on" | "after") [ side ] "row" [ number ]
 //!
 //! bracket    = "(" items ")" ( times | reach | "in next st" ) [ "," "but" stitches [ "the" ] ordinals "time" ]
 //! starred    = "*" items ( "rep from *" [ "to *" ] often | "*" [ "rep" ... ] often )     as many asterisks as you like
 //! often      = times | reach | nothing, at the end of the line
 //! times      = ("once" | "twice" | amount "times" | "x" amount) [ "more" ] [ "in all" ]  |  amount "more times"
-//! reach      = "to end" [ "of row" ] | "across" | "around" | "all sts" | "rem sts"
+//! reach      = "to end" [ "of row" ] | "across" | "around" | "back" | "all sts" | "rem sts"
 //!            | "to last" [ amount ] "st" | "until" amount "sts rem"
 //!            | "to" [ amount "sts before" ] [ "next" ] "m"                           "all" alone is "all sts"
-//! again      = "rep" (rows | "last" [ number ] "rows") [ times | length | "until" amount "sts rem" ]
+//! again      = "rep" (rows | "last" [ number ] "rows") [ times | length | until [ side-end ] ]
 //!            | [ "work" ] ("as" | "same as") [ "for" ] rows                           Row 4: As row 2.
+//! until      = "until" ( amount "sts rem" | ("there are" | "you have") amount "sts" | amount "sts on the needle" )
 //!
 //! bind-off   = ("BO" | "bind off" | "cast off") (amount | "all" | "rem") [ "st" ] [ "in patt" ] [ at-rows ]
+//!            | ("BO" | "bind off" | "cast off") [ "in patt" ] { manner } { advice }     alone in what is left of a line: all
 //! cast-on    = ("CO" | "cast on") amount [ "st" ] [ at-rows ]
 //! at-rows    = "at beg of next" amount "rows"
 //! hold       = ("place" | "sl") [ "next" ] (amount | "rem") "sts" ("on" | "to") ("holder" | "waste yarn")

@@ -255,7 +255,7 @@ fn kinds(text: &str, pattern: &mut Pattern, faults: &mut Vec<Fault>) -> Vec<Line
         .iter()
         .filter_map(|line| line.ranges.first().map(|range| range.start))
         .collect();
-    let tells_rows = |fault: &&Fault| matches!(fault.kind, FaultKind::Twofold | FaultKind::Star);
+    let tells_rows = |fault: &&Fault| matches!(fault.kind, FaultKind::Twofold | FaultKind::Star | FaultKind::HowMany);
     let telling: Vec<Place> = faults.iter().filter(tells_rows).map(|fault| fault.place).collect();
     let mut kinds = Vec::new();
     for line in &mut pattern.lines {

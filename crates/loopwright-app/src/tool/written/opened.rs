@@ -34,6 +34,7 @@ fn failed(question: &Question, answer: &Answer, failure: &Failure, is_first: boo
     let mut content = vec![
         text_element("h4", "", words::failed(answer, failure, &question.text)),
         marked(&question.text, line.place, failure.worked.place),
+        repeated(question, answer, line.place, failure.worked.place),
     ];
     let said = [
         words::in_sizes(answer, failure),
@@ -48,6 +49,24 @@ fn failed(question: &Question, answer: &Answer, failure: &Failure, is_first: boo
     }
     content.push(nearest(question, failure, line.place));
     element("article", "failure", content)
+}
+
+/// The row that is repeated, with the place marked, where it is in that one that a line does not come out.
+fn repeated(question: &Question, answer: &Answer, line: Place, place: Option<Place>) -> Html {
+    let holds = |line: &Place, place: &Place| line.start <= place.start && place.end <= line.end;
+    let elsewhere = place.filter(|place| !holds(&line, place));
+    let mut lines = answer.lines.iter().map(|line| line.place);
+    match elsewhere.and_then(|place| lines.find(|line| holds(line, &place))) {
+        None => Html::default(),
+        Some(other) => element(
+            "div",
+            "",
+            vec![
+                text_element("p", "quiet", words::IN_THIS_ROW),
+                marked(&question.text, other, place),
+            ],
+        ),
+    }
 }
 
 /// The line, with the place marked.

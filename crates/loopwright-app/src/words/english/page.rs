@@ -154,7 +154,7 @@ pub fn kept_in_memory_only(why: &str) -> String {
 }
 
 pub const STORAGE_DENIED: &str = "this browser does not let pages store anything.";
-pub const STORAGE_FULL: &str = "the storage of this browser is full.";
+pub const STORAGE_FULL: &str = "this browser says that its storage is full.";
 pub const STORAGE_SLOW: &str = "the storage of this browser does not answer.";
 pub const STORAGE_NEWER: &str = "a newer version of this page has the storage.";
 pub const STORAGE_CLEARED: &str = "the storage of this browser was cleared.";

@@ -45,6 +45,7 @@ pub const BEFORE: &str = "Before";
 pub const USED: &str = "Used";
 pub const AFTER: &str = "After";
 pub const DOES_NOT: &str = "What does not come out";
+pub const IN_THIS_ROW: &str = "It goes wrong here, in a row that it repeats:";
 pub const NOT_READ: &str = "What could not be read";
 pub const NO_ROWS: &str = "Lines that are no rows";
 pub const DOUBTS: &str = "Said in a way that may mean two things";

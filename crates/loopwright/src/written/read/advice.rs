@@ -22,6 +22,10 @@ const ADVICE: &[&[&str]] = &[
     &["slipping", "all", "markers"],
     &["slipping", "markers"],
     &["slipping", "marker"],
+    &["with", "rs", "facing"],
+    &["with", "ws", "facing"],
+    &["with", "right", "side", "facing"],
+    &["with", "wrong", "side", "facing"],
 ];
 
 /// What it is worked with begins with one of these, and ends with one of those, so many words on at most.
@@ -78,6 +82,13 @@ impl Reader<'_> {
         token.is_some_and(|token| {
             matches!(token.kind, Kind::Word(_)) && token.place.text(self.text).eq_ignore_ascii_case(word)
         })
+    }
+
+    /// Takes these words if they stand here.
+    pub(super) fn take_words(&mut self, words: &[&str]) -> bool {
+        let are_here = self.stands_here(words);
+        self.at += if are_here { words.len() } else { 0 };
+        are_here
     }
 
     /// Takes this word if it stands here, whatever it means.

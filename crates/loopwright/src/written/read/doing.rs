@@ -100,6 +100,8 @@ impl Reader<'_> {
         let share = if self.take(Key::All) || self.take(Key::Rest) {
             self.skip(&[Key::Rest, Key::Stitches]);
             Share::Rest
+        } else if self.is_all_that_is_said() {
+            Share::Rest
         } else {
             Share::Of(self.amount()?)
         };
@@ -109,10 +111,31 @@ impl Reader<'_> {
             let is_pattern = matches!(reader.here(), Some(Kind::Word(Meaning::Stitch(_))));
             is_pattern.then(|| reader.at += 1)
         });
+        self.manners();
+        Some(self.at_start_of_rows(start, Doing::BindOff(share)))
+    }
+
+    /// `BO.`, `bind off loosely knitwise.`: nothing but how, to the end of the line, means all stitches.
+    fn is_all_that_is_said(&mut self) -> bool {
+        let all = self.attempt(|reader| {
+            reader.attempt(Self::in_pattern);
+            reader.manners();
+            while reader.advice() {
+                reader.manners();
+            }
+            let behind = match reader.here() {
+                Some(Kind::Mark('.')) => reader.kind(reader.at + 1),
+                other => other,
+            };
+            behind.is_none().then_some(())
+        });
+        all.is_some()
+    }
+
+    fn manners(&mut self) {
         while matches!(self.here(), Some(Kind::Word(Meaning::Manner(_)))) {
             self.at += 1;
         }
-        Some(self.at_start_of_rows(start, Doing::BindOff(share)))
     }
 
     /// `CO 96 sts`, `cast on 5 sts at beg of next 2 rows`.

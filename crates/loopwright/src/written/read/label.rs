@@ -69,8 +69,13 @@ impl Reader<'_> {
         Some((self.row_word()?, rows))
     }
 
-    /// `and all even rows`, `and every foll alt row`, `and all WS rows`.
+    /// `and all even rows`, `(and all even rows)`, `and every foll alt row`, `and all WS rows`.
     fn and_every(&mut self, rows: &[(u32, u32)]) -> Option<Every> {
+        let bracket = match self.here() {
+            Some(Kind::Open(closing)) => Some(Kind::Close(closing)),
+            _ => None,
+        };
+        self.at += usize::from(bracket.is_some());
         self.take_mark(',');
         self.take(Key::And).then_some(())?;
         (self.take(Key::All) || self.take(Key::Every)).then_some(())?;
@@ -84,6 +89,9 @@ impl Reader<'_> {
             }
         };
         self.row_word()?;
+        if bracket.is_some() {
+            (self.here() == bracket).then(|| self.at += 1)?;
+        }
         Some(every)
     }
 

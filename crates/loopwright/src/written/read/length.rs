@@ -100,7 +100,7 @@ impl Reader<'_> {
     }
 
     /// `, ending with a WS row`, `end on RS row`, `ending after row 4`.
-    fn ending_with(&mut self) -> Option<()> {
+    pub(super) fn ending_with(&mut self) -> Option<()> {
         self.take_mark(',');
         self.take(Key::End).then_some(())?;
         (self.take(Key::On) || ["with", "after"].iter().any(|word| self.takes_word(word))).then_some(())?;

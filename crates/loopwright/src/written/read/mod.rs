@@ -54,7 +54,26 @@ pub fn read(text: &str, sizes: usize, own: &[OwnStitch]) -> (Pattern, Vec<Fault>
         lines,
         brackets: reader.brackets,
     };
-    (pattern, reader.faults)
+    (pattern, in_one_piece(reader.faults, text))
+}
+
+/// Words one behind the other that all say nothing in their place are pointed at as one piece.
+fn in_one_piece(faults: Vec<Fault>, text: &str) -> Vec<Fault> {
+    let mut pieces: Vec<Fault> = Vec::with_capacity(faults.len());
+    for fault in faults {
+        match pieces.last_mut() {
+            Some(last) if goes_on(last, &fault, text) => last.place = last.place.to(fault.place),
+            _ => pieces.push(fault),
+        }
+    }
+    pieces
+}
+
+/// Whether both say nothing in their place, and nothing but a space parts them.
+fn goes_on(last: &Fault, next: &Fault, text: &str) -> bool {
+    let are_out_of_place = [last, next].iter().all(|fault| fault.kind == FaultKind::OutOfPlace);
+    let between = text.get(last.place.end..next.place.start);
+    are_out_of_place && between.is_some_and(|between| between.bytes().all(|byte| byte == b' '))
 }
 
 struct Reader<'a> {

@@ -1,6 +1,6 @@
 //! Rows that are worked again: `rep rows 1-2 3 times more`, `rep last 2 rows until 96 sts rem`, `as row 2`.
 
-use super::super::line::{RowsAgain, RowsOften, WhichRows};
+use super::super::line::{Amount, RowsAgain, RowsOften, WhichRows};
 use super::super::token::Kind;
 use super::super::vocabulary::{Key, Meaning};
 use super::Reader;
@@ -31,10 +31,8 @@ impl Reader<'_> {
             return Some(RowsAgain { rows, often });
         }
         if self.take(Key::Until) {
-            let amount = self.amount()?;
-            self.take(Key::Stitches).then_some(())?;
-            self.take(Key::Rest).then_some(())?;
-            let often = RowsOften::Until(amount);
+            let often = RowsOften::Until(self.wanted()?);
+            self.attempt(Self::ending_with);
             return Some(RowsAgain { rows, often });
         }
         let often = match self.attempt(Self::times) {
@@ -42,6 +40,21 @@ impl Reader<'_> {
             None => RowsOften::Named,
         };
         Some(RowsAgain { rows, often })
+    }
+
+    /// Behind "until": `96 sts rem`, `there are 75 sts`, `you have 75 sts on the needle`.
+    fn wanted(&mut self) -> Option<Amount> {
+        let is_told = [["there", "are"], ["you", "have"]]
+            .iter()
+            .any(|words| self.take_words(words));
+        let amount = self.amount()?;
+        self.take(Key::Stitches).then_some(())?;
+        let on_needle = self.attempt(|reader| {
+            reader.take(Key::On).then_some(())?;
+            reader.skip(&[Key::The]);
+            reader.take(Key::Needle).then_some(())
+        });
+        (self.take(Key::Rest) || is_told || on_needle.is_some()).then_some(amount)
     }
 
     /// `as row 2`, `same as rows 1-4`, `work as for row 2`.

@@ -15,7 +15,8 @@ const FABRICS: &[&str] = &["stockinette", "stocking", "garter", "moss", "seed", 
 impl Reader<'_> {
     /// A stitch with what stands behind it.
     pub(super) fn stitch(&mut self) -> Option<Doing> {
-        if let Some(doing) = self.attempt(Self::slipped_marker_or_held) {
+        let seen = self.attempt(Self::as_they_appear);
+        if let Some(doing) = seen.or_else(|| self.attempt(Self::slipped_marker_or_held)) {
             return Some(doing);
         }
         let start = self.at;
@@ -25,6 +26,34 @@ impl Reader<'_> {
             Sort::Plain => self.plain(start, name, word),
             Sort::Change => Some(self.change(name, word)),
         }
+    }
+
+    /// `K the knit sts and p the purl sts`: every stitch is worked as it is seen, to the end.
+    fn as_they_appear(&mut self) -> Option<Doing> {
+        let start = self.at;
+        for place in 0..2 {
+            if place > 0 {
+                self.take_mark(',');
+                self.take(Key::And).then_some(())?;
+            }
+            self.knit_or_purl()?;
+            self.skip(&[Key::The]);
+            self.knit_or_purl()?;
+            self.take(Key::Stitches).then_some(())?;
+        }
+        let as_set = TECHNIQUES.iter().find(|one| one.written == "patt")?;
+        Some(Doing::Stitches(Stitches {
+            name: StitchName::Known(as_set),
+            word: self.place_from(start),
+            count: Count::Reach(super::Reach::End),
+            manner: Vec::new(),
+        }))
+    }
+
+    fn knit_or_purl(&mut self) -> Option<()> {
+        let is_either =
+            matches!(self.here(), Some(Kind::Word(Meaning::Stitch(one))) if ["k", "p"].contains(&one.written));
+        is_either.then(|| self.at += 1)
     }
 
     /// The name that stands here.
@@ -60,7 +89,11 @@ impl Reader<'_> {
             self.attempt(Self::in_pattern);
             return Some(Doing::Rows(name, rows));
         }
-        if let Some(length) = self.attempt(Self::length) {
+        let length = self.attempt(|reader| {
+            let _each = reader.take(Key::Every) && (reader.take(Key::Row) || reader.take(Key::Round));
+            reader.length()
+        });
+        if let Some(length) = length {
             return Some(Doing::RowsToLength(name, length));
         }
         if let Some(reach) = self.attempt(Self::reach) {
@@ -88,7 +121,7 @@ impl Reader<'_> {
         }
         self.attempt(|reader| {
             reader.skip(&[Key::The, Key::Next, Key::First]);
-            reader.is_amount().then_some(())
+            (reader.is_amount() || reader.is_key(reader.at, Key::Stitches)).then_some(())
         });
         let amount = self.amount();
         if let Some(together) = amount.as_ref().and_then(|amount| self.together(&name, amount)) {
@@ -184,6 +217,8 @@ impl Reader<'_> {
             Count::Of(times)
         } else if let Some(reach) = self.attempt(Self::reach) {
             Count::Reach(reach)
+        } else if self.attempt(Self::in_each_stitch).is_some() {
+            Count::Reach(super::Reach::End)
         } else {
             Count::One
         };
@@ -197,6 +232,13 @@ impl Reader<'_> {
             count,
             manner,
         })
+    }
+
+    /// `kfb in each st`, `kfb in every st across`: all the way.
+    fn in_each_stitch(&mut self) -> Option<()> {
+        (self.take(Key::In) && self.take(Key::Every) && self.take(Key::Stitches)).then_some(())?;
+        self.take(Key::Across);
+        Some(())
     }
 
     /// `k1 twice` is `(k1) twice`.

@@ -16,6 +16,7 @@ fn on_twenty(text: &str) -> Vec<String> {
 fn rows_to_a_length_leave_the_count_as_it_is() {
     for line in [
         "Knit for 2 inches.",
+        "Knit every rnd until hat measures 6 in from cast-on edge.",
         "Work in St st for 5 cm.",
         "Work 2½ inches in St st.",
         "Cont in garter stitch until piece measures 10 (11, 12) in from cast-on edge, ending with a WS row.",
@@ -57,9 +58,49 @@ fn rows_of_a_fabric_are_as_many_stitches() {
         "Next row: K all.",
         "Next row: P all sts, slipping markers.",
         "Next row: Knit with MC.",
+        "Next row: With RS facing, knit.",
+        "Rows 2, 4 and 6: K the knit sts and p the purl sts.",
+        "Next row: Purl the purl stitches, and knit the knit stitches.",
     ] {
         assert_eq!(on_twenty(line), ["20"], "{line}");
     }
+}
+
+#[test]
+fn a_line_may_be_several_of_the_rows_that_came_last() {
+    let text = "Next row: K1, k2tog, k to end.\nWork 3 rows even.\nRepeat the last 4 rows 4 more times. (15 sts)";
+    assert_eq!(on_twenty(text), ["19", "19", "15"]);
+    let text = "Knit 1 row.\nRepeat the last 4 rows 4 more times.";
+    assert_eq!(on_twenty(text)[1], "no row 4 at Repeat the last 4 rows 4 more times");
+}
+
+#[test]
+fn rows_until_a_count_are_told_in_other_words_too() {
+    for until in [
+        "30 sts rem",
+        "there are 30 sts",
+        "you have 30 sts on the needle, ending with a WS row",
+    ] {
+        let text = format!(
+            "Row 1: K1, m1, k to end.\nRow 2 (and all even-numbered rows): Purl.\nRep rows 1 and 2 until {until}."
+        );
+        assert_eq!(on_twenty(&text), ["21", "21", "30"], "{until}");
+    }
+}
+
+#[test]
+fn all_are_bound_off_where_no_number_stands() {
+    for line in [
+        "BO.",
+        "Bind off loosely.",
+        "BO in patt",
+        "Cast off knitwise",
+        "BO loosely purlwise.",
+    ] {
+        assert_eq!(on_twenty(line), ["0"], "{line}");
+    }
+    let (_, faults) = read("BO, k10", 1, &[]);
+    assert_eq!(faults.len(), 1);
 }
 
 #[test]

@@ -83,7 +83,7 @@ impl Course<'_> {
             Err(row) => return self.fail_at(at, Outcome::NoSuchRow { row }, place),
         };
         let (done, otherwise) = self.in_the_best_way(at, again, &lines, before, place);
-        self.history.extend(&done.rows);
+        done.rows.iter().for_each(|line| self.done(*line));
         self.note_again(at, before, done, otherwise);
     }
 
@@ -156,13 +156,25 @@ impl Course<'_> {
     /// The lines of the rows, in their order; or the first row that there is not.
     pub fn lines_of(&self, rows: &WhichRows) -> Result<Vec<usize>, u32> {
         match rows {
-            WhichRows::Last(many) => {
-                let wanted = usize::try_from(*many).unwrap_or(usize::MAX);
-                let from = self.history.len().checked_sub(wanted).ok_or(*many)?;
-                Ok(self.history.get(from..).unwrap_or_default().to_vec())
-            }
+            WhichRows::Last(many) => self.last_lines(*many),
             WhichRows::Numbered(rows) => self.lines_of_numbers(rows),
         }
+    }
+
+    /// The lines of so many rows that came last. Where they begin in the midst of a line such as `work 3 rows even`, all of
+    /// that is taken, since its rows are alike.
+    fn last_lines(&self, many: u32) -> Result<Vec<usize>, u32> {
+        let mut missing = u64::from(many);
+        let mut lines = Vec::new();
+        for done in self.history.iter().rev() {
+            if missing == 0 {
+                break;
+            }
+            lines.push(done.line);
+            missing = missing.saturating_sub(done.rows);
+        }
+        lines.reverse();
+        if missing > 0 { Err(many) } else { Ok(lines) }
     }
 
     fn lines_of_numbers(&self, rows: &[(u32, u32)]) -> Result<Vec<usize>, u32> {

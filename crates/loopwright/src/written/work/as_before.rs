@@ -49,8 +49,8 @@ impl Course<'_> {
             // Each row that is worked comes last itself, so that the one to repeat is always as far back.
             WhichRows::Last(many) => {
                 let back = usize::try_from(*many).unwrap_or(usize::MAX);
-                let line = self.history.len().checked_sub(back).and_then(|at| self.history.get(at));
-                (*many, line.copied())
+                let done = self.history.len().checked_sub(back).and_then(|at| self.history.get(at));
+                (*many, done.filter(|done| done.rows == 1).map(|done| done.line))
             }
             WhichRows::Numbered(ranges) => {
                 let row = numbered(ranges, place_among % rows.many().max(1));
@@ -83,7 +83,7 @@ impl Course<'_> {
             .halt
             .filter(|halt| !matches!(halt.outcome, Outcome::Differs { .. }));
         self.note(at, line, before, trial, None);
-        self.history.push(source);
+        self.done(source);
     }
 
     /// Whether the rows are as many as the line says, and the stitches behind the last of them.

@@ -24,8 +24,8 @@ pub(super) struct Course<'a> {
     pub right_is_odd: bool,
     /// The number of the row that was worked last; nought where it has none.
     pub last: u32,
-    /// The lines of the rows that were worked, one for each.
-    pub history: Vec<usize>,
+    /// What was worked, a line at a time.
+    pub history: Vec<Done>,
     /// The lines whose rows are being worked again, each within the one before.
     pub repeating: Vec<usize>,
     /// The first line since the count was sure that could not be worked as written.
@@ -35,6 +35,13 @@ pub(super) struct Course<'a> {
     pub watched: Option<usize>,
     /// That needle.
     pub kept: Option<(Needle, Working)>,
+}
+
+/// A line that was worked, and how many rows that were.
+#[derive(Clone, Copy)]
+pub(super) struct Done {
+    pub line: usize,
+    pub rows: u64,
 }
 
 impl<'a> Course<'a> {
@@ -123,6 +130,17 @@ impl<'a> Course<'a> {
             }
         }
         self.stands_on.get_or_insert(at);
+    }
+
+    /// Notes that a line was worked once, which is one row, or those of `work 3 rows even`.
+    pub fn done(&mut self, line: usize) {
+        let items = self.pattern.lines.get(line).map_or(&[][..], |line| &line.items);
+        let rows = items.iter().filter_map(|item| match &item.doing {
+            Doing::Rows(_, rows) | Doing::AtStartOfRows(_, rows) => Some(rows.value(self.size)),
+            _ => None,
+        });
+        let rows = rows.sum::<u64>().max(1);
+        self.history.push(Done { line, rows });
     }
 
     /// The line of a row by its number.

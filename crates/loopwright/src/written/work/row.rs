@@ -44,7 +44,7 @@ impl Course<'_> {
         let (trial, otherwise) = self.best(line, usual);
         self.note(at, line, before, trial, otherwise);
         if line.items.iter().any(is_work) {
-            self.history.push(at);
+            self.done(at);
         }
         for item in &line.items {
             if let Doing::RowsAgain(again) = &item.doing {

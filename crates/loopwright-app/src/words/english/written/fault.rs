@@ -10,14 +10,27 @@ pub const fn is_word(fault: &Fault) -> bool {
     matches!(fault.kind, FaultKind::UnknownWord | FaultKind::Twofold)
 }
 
+/// What may be meant by a word that means several things.
+fn meant(word: &str) -> &'static str {
+    match word.to_lowercase().as_str() {
+        "inc" => "m1 or kfb",
+        "dec" => "k2tog or ssk",
+        "c/o" => "CO or BO",
+        "k1b" | "kb" => "k1 tbl",
+        _ => "yo or wyif",
+    }
+}
+
 /// What is wrong with a place of the text.
 pub fn fault(fault: &Fault, text: &str) -> String {
     let place = fault.place.text(text).trim();
     let what = match fault.kind {
         FaultKind::UnknownWord => "this word is not known.".into(),
-        FaultKind::Twofold => {
-            "this means one thing to some and another to others. Write what is meant, such as yo or wyif.".into()
-        }
+        FaultKind::Twofold => fill_pattern_with(
+            "this means one thing to some and another to others. Write what is meant, such as @.",
+            &[],
+            &[meant(place)],
+        ),
         FaultKind::OutOfPlace => "this says nothing here.".into(),
         FaultKind::Number => "this is no whole number of stitches.".into(),
         FaultKind::Sizes { found, wanted } => fill_pattern(
